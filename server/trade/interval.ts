@@ -1,0 +1,156 @@
+/**
+ * Numbers as people write them at the bench: exact, about, between two, at most, at least.
+ * Sums on them keep what is not known: every result holds every value the inputs allow.
+ */
+
+/** Closed on both sides; an end that is not known is infinite. Made only by the functions below, never NaN. */
+export interface Interval {
+  readonly low: number;
+  readonly high: number;
+  /** Written with `~`, or worked out from something that was. */
+  readonly about: boolean;
+}
+
+/** One value, known as written. What is not a number is anything at all. */
+export function exact(n: number): Interval {
+  return make(n, n, false);
+}
+
+/** One value, written as a rough one. */
+export function about(n: number): Interval {
+  return make(n, n, true);
+}
+
+/** All values between two, in whichever order they stand. */
+export function range(a: number, b: number): Interval {
+  return make(Math.min(a, b), Math.max(a, b), false);
+}
+
+/** Every value up to and with `n`. */
+export function atMost(n: number): Interval {
+  return make(-Infinity, n, false);
+}
+
+/** Every value from `n` on. */
+export function atLeast(n: number): Interval {
+  return make(n, Infinity, false);
+}
+
+export function add(a: Interval, b: Interval): Interval {
+  return make(a.low + b.low, a.high + b.high, a.about || b.about);
+}
+
+export function subtract(a: Interval, b: Interval): Interval {
+  return make(a.low - b.high, a.high - b.low, a.about || b.about);
+}
+
+export function multiply(a: Interval, b: Interval): Interval {
+  return between(
+    [product(a.low, b.low), product(a.low, b.high), product(a.high, b.low), product(a.high, b.high)],
+    a.about || b.about,
+  );
+}
+
+/** Divided by something that may be nought, the result may be anything. */
+export function divide(a: Interval, b: Interval): Interval {
+  const rough = a.about || b.about;
+  if (contains(b, 0)) return make(-Infinity, Infinity, rough);
+  // Infinity over Infinity says nothing more than the three other corners already do.
+  const corners = [a.low / b.low, a.low / b.high, a.high / b.low, a.high / b.high];
+  return between(
+    corners.filter((corner) => !Number.isNaN(corner)),
+    rough,
+  );
+}
+
+/** Times a known number, of either sign. */
+export function scale(iv: Interval, k: number): Interval {
+  return between([product(iv.low, k), product(iv.high, k)], iv.about);
+}
+
+/** A known number added. */
+export function shift(iv: Interval, k: number): Interval {
+  return make(iv.low + k, iv.high + k, iv.about);
+}
+
+/**
+ * Through a function that only rises or only falls. An end where the function says nothing (the root of a
+ * negative number, say) leaves the result open on both sides.
+ */
+export function monotone(iv: Interval, f: (x: number) => number): Interval {
+  return between([f(iv.low), f(iv.high)], iv.about);
+}
+
+/** The narrowest interval that holds both. */
+export function hull(a: Interval, b: Interval): Interval {
+  return make(Math.min(a.low, b.low), Math.max(a.high, b.high), a.about || b.about);
+}
+
+/** The smaller of two values, whatever each turns out to be. */
+export function least(a: Interval, b: Interval): Interval {
+  return make(Math.min(a.low, b.low), Math.min(a.high, b.high), a.about || b.about);
+}
+
+/** The greater of two values, whatever each turns out to be. */
+export function greatest(a: Interval, b: Interval): Interval {
+  return make(Math.max(a.low, b.low), Math.max(a.high, b.high), a.about || b.about);
+}
+
+/** One value and not a rough one. */
+export function isExact(iv: Interval): boolean {
+  return iv.low === iv.high && !iv.about;
+}
+
+export function contains(iv: Interval, n: number): boolean {
+  return iv.low <= n && n <= iv.high;
+}
+
+/** 0 for one value, Infinity where an end is open. */
+export function width(iv: Interval): number {
+  return iv.high - iv.low;
+}
+
+/** Halfway; with one end open the other end; with both open 0, as IEEE 1788 has it for the whole line. */
+export function middle(iv: Interval): number {
+  if (iv.low === iv.high) return iv.low;
+  if (iv.low === -Infinity) return iv.high === Infinity ? 0 : iv.high;
+  if (iv.high === Infinity) return iv.low;
+  // Halved before they are added: the sum of two large ends could overflow.
+  return iv.low / 2 + iv.high / 2;
+}
+
+/** Every value of `a` is greater than every value of `b`. */
+export function surelyAbove(a: Interval, b: Interval): boolean {
+  return a.low > b.high;
+}
+
+/** Every value of `a` is less than every value of `b`. */
+export function surelyBelow(a: Interval, b: Interval): boolean {
+  return a.high < b.low;
+}
+
+/** The same ends and the same roughness: nothing computed from one would differ from the other. */
+export function equal(a: Interval, b: Interval): boolean {
+  return a.low === b.low && a.high === b.high && a.about === b.about;
+}
+
+/** An infinite end times nought is nought: an open end stands for numbers as large as may be, never for infinity. */
+function product(x: number, y: number): number {
+  return x === 0 || y === 0 ? 0 : x * y;
+}
+
+function between(values: readonly number[], rough: boolean): Interval {
+  return make(Math.min(...values), Math.max(...values), rough);
+}
+
+/**
+ * What cannot be told (NaN) opens that end. A sum too large for a number keeps the largest number as its near end,
+ * so that every interval holds at least one real value.
+ */
+function make(low: number, high: number, rough: boolean): Interval {
+  return {
+    low: Number.isNaN(low) ? -Infinity : Math.min(low, Number.MAX_VALUE),
+    high: Number.isNaN(high) ? Infinity : Math.max(high, -Number.MAX_VALUE),
+    about: rough,
+  };
+}

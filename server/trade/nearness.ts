@@ -1,0 +1,52 @@
+/** How alike two words are written: for "did you mean". Knows nothing of the trade. */
+
+/**
+ * The fewest single slips of the pen (a letter left out, put in, changed, or two neighbours swapped) that turn one
+ * word into the other: the restricted Damerau-Levenshtein distance. `Infinity` once it is over `limit`.
+ */
+export function slips(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) > limit) return Infinity;
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = nextRow(a, b, i, before, last);
+    if (Math.min(...row) > limit) return Infinity;
+    before = last;
+    last = row;
+  }
+  const distance = last[b.length] ?? 0;
+  return distance > limit ? Infinity : distance;
+}
+
+/**
+ * How many slips still leave a word recognisable: none below three letters, one up to five, two up to nine, then three.
+ * Common practice, no source.
+ */
+export function plausibleSlips(length: number): number {
+  if (length < 3) return 0;
+  if (length < 6) return 1;
+  return length < 10 ? 2 : 3;
+}
+
+function nextRow(
+  a: string,
+  b: string,
+  i: number,
+  before: readonly number[],
+  last: readonly number[],
+): number[] {
+  const row = [i];
+  for (let j = 1; j <= b.length; j++) {
+    const same = a[i - 1] === b[j - 1] ? 0 : 1;
+    let best = Math.min(at(last, j) + 1, at(row, j - 1) + 1, at(last, j - 1) + same);
+    if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
+      best = Math.min(best, at(before, j - 2) + 1);
+    }
+    row.push(best);
+  }
+  return row;
+}
+
+function at(row: readonly number[], j: number): number {
+  return row[j] ?? Infinity;
+}
