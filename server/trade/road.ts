@@ -1,0 +1,77 @@
+/** On the road: speed in a gear, tyre sizes, slip, runs compared on corrected time, and fuel used. */
+import type { Standing } from './quantity.ts';
+
+const LITRES_PER_US_GALLON = 3.785411784;
+const LITRES_PER_IMPERIAL_GALLON = 4.54609;
+const KM_PER_MILE = 1.609344;
+
+/** A metric tyre size as moulded on the wall. */
+export interface TyreSize {
+  /** Section width, mm. */
+  readonly width: number;
+  /** Section height as per cent of the width. */
+  readonly aspect: number;
+  /** Rim diameter, inches. */
+  readonly rim: number;
+}
+
+/** Reads `185/65R15`, `185/65 R 15`, `P205/55ZR16` or `185R14` (no aspect: 80). Undefined for anything else. */
+export function parseTyreSize(text: string): TyreSize | undefined {
+  const size = /^\s*(?:P|LT)?\s*(\d{3})\s*(?:\/\s*(\d{2}))?\s*[A-Z]?\s*[RDB-]\s*(\d{2}(?:\.\d)?)\b/i.exec(
+    text,
+  );
+  if (size === null) return undefined;
+  return { width: Number(size[1]), aspect: Number(size[2] ?? 80), rim: Number(size[3]) };
+}
+
+/** Design diameter of an unloaded tyre in mm: rim and two section heights (tyre and rim standards). Loaded it rolls a few per cent less. */
+export function tyreDiameter(size: TyreSize): number {
+  return size.rim * 25.4 + (2 * size.width * size.aspect) / 100;
+}
+
+/** Road speed in m/s from engine speed (rev/min), overall ratio (gear x final drive) and tyre diameter in metres, without slip. */
+export function roadSpeed(rpm: number, overallRatio: number, tyreMetres: number): number {
+  return (Math.PI * tyreMetres * rpm) / (60 * overallRatio);
+}
+
+/** Engine speed in rev/min at a road speed in m/s, without slip. */
+export function engineSpeed(metresPerSecond: number, overallRatio: number, tyreMetres: number): number {
+  return (60 * overallRatio * metresPerSecond) / (Math.PI * tyreMetres);
+}
+
+/** Slip of tyres and converter together, as a fraction: how far the measured speed falls short of the worked-out one. */
+export function slip(workedOut: number, measured: number): number {
+  return 1 - measured / workedOut;
+}
+
+/** A run's time or speed brought to the air of a named correction. */
+export interface CorrectedRun {
+  readonly value: number;
+  /** The name of the correction, and how it was carried from power to the run. */
+  readonly name: string;
+  readonly standing: Standing;
+}
+
+/** A run's time as it would be in the correction's air: time goes with the cube root of power, so it is divided by that of the factor. */
+export function correctRunTime(seconds: number, factor: number, correction: string): CorrectedRun {
+  return cubeRootRule(seconds / Math.cbrt(factor), correction);
+}
+
+/** The speed at the end of a run, brought to the correction's air by the same rule. */
+export function correctRunSpeed(speed: number, factor: number, correction: string): CorrectedRun {
+  return cubeRootRule(speed * Math.cbrt(factor), correction);
+}
+
+function cubeRootRule(value: number, correction: string): CorrectedRun {
+  return { value, name: `${correction}, cube root of power`, standing: 'common practice' };
+}
+
+/** Miles a US gallon to litres a 100 km, and back: the same sum both ways. */
+export function fuelEconomyUS(value: number): number {
+  return (100 * LITRES_PER_US_GALLON) / (KM_PER_MILE * value);
+}
+
+/** Miles an imperial gallon to litres a 100 km, and back: the same sum both ways. */
+export function fuelEconomyImperial(value: number): number {
+  return (100 * LITRES_PER_IMPERIAL_GALLON) / (KM_PER_MILE * value);
+}
