@@ -2,35 +2,22 @@
  * The shape of a line to its tree: one rule for each kind of line. Every piece is optional and leftovers are stray,
  * so that no shape can fail.
  */
-import { EmbeddedActionsParser, EOF, type IToken, type TokenType } from 'chevrotain';
-import type { ConditionSyntax, GroupSyntax, LineSyntax, Run, ValueSyntax } from './syntax.ts';
-import { Anything, TOKEN, TOKEN_OF_KIND } from './tokens.ts';
+import { EOF } from 'chevrotain';
+import type { GroupSyntax, LineSyntax, Run, ValueSyntax } from './syntax.ts';
+import { TOKEN as T } from './tokens.ts';
+import { type Pieces, ValueParser } from './value-parser.ts';
 
-const T = TOKEN;
-const NUMBERS: readonly TokenType[] = [T.Number, T.Fraction, T.Mixed, T.CommaNumber];
-const PREFIXES: readonly TokenType[] = [T.About, T.Bound, T.Plus, T.Minus, T.In, T.Out];
-const PLAIN = [
-  ['text', T.Text],
-  ['date', T.Date],
-  ['clock', T.Clock],
-  ['ratio', T.Ratio],
-  ['order', T.Order],
-] as const;
-
-class LineParser extends EmbeddedActionsParser {
+class LineParser extends ValueParser {
   constructor() {
-    super([Anything, ...Object.values(T)], { maxLookahead: 1, recoveryEnabled: false });
+    super();
     this.performSelfAnalysis();
   }
 
   /** The tree of a shape. */
   read(kinds: string): LineSyntax {
-    this.count = kinds.length;
-    this.input = [...kinds].map(tokenOf);
+    this.start(kinds);
     return this.line();
   }
-
-  private count = 0;
 
   private readonly line = this.RULE('line', (): LineSyntax => {
     const time = this.SUBRULE(this.time);
@@ -195,153 +182,7 @@ class LineParser extends EmbeddedActionsParser {
         this.SUBRULE(this.words);
       }),
   );
-
-  private readonly groups = this.RULE('groups', (): GroupSyntax[] => {
-    const first = this.SUBRULE(this.group);
-    const more = this.SUBRULE(this.moreGroups);
-    return this.ACTION(() => [first, ...more]);
-  });
-
-  private readonly moreGroups = this.RULE('moreGroups', (): GroupSyntax[] => {
-    const groups: GroupSyntax[] = [];
-    this.MANY(() => {
-      this.CONSUME(T.Comma);
-      groups.push(this.SUBRULE(this.group));
-    });
-    return groups;
-  });
-
-  private readonly group = this.RULE('group', (): GroupSyntax => {
-    const from = this.next();
-    const words = this.SUBRULE(this.words);
-    const pieces = this.SUBRULE(this.pieces);
-    return { words, ...pieces, run: [from, this.next()] };
-  });
-
-  private readonly pieces = this.RULE('pieces', (): Pieces => {
-    const values: ValueSyntax[] = [];
-    const conditions: ConditionSyntax[] = [];
-    this.MANY(() =>
-      this.OR([
-        { ALT: () => conditions.push(this.SUBRULE(this.condition)) },
-        { ALT: () => values.push(this.SUBRULE(this.value)) },
-      ]),
-    );
-    return { values, conditions };
-  });
-
-  private readonly condition = this.RULE('condition', (): ConditionSyntax => {
-    const mark = this.at(this.CONSUME(T.At));
-    const words = this.SUBRULE(this.words);
-    const value = this.OPTION({
-      GATE: () => words[0] === words[1] && this.beginsValue(),
-      DEF: () => this.SUBRULE(this.value),
-    });
-    return { mark, value, words, run: [mark, this.next()] };
-  });
-
-  private readonly value = this.RULE('value', (): ValueSyntax => {
-    const from = this.next();
-    const value = this.OR([
-      { ALT: () => this.SUBRULE(this.plain) },
-      { ALT: () => this.SUBRULE(this.amount) },
-    ]);
-    const tail = this.SUBRULE(this.words);
-    return { ...value, tail, run: [from, this.next()] } as ValueSyntax;
-  });
-
-  private readonly plain = this.RULE('plain', () =>
-    this.OR(
-      PLAIN.map(([form, token], i) => ({ ALT: () => ({ form, token: this.at(this.consume(i, token)) }) })),
-    ),
-  );
-
-  private readonly amount = this.RULE('amount', () =>
-    this.OR([
-      {
-        ALT: () => {
-          const prefix = this.SUBRULE(this.prefix);
-          const size = this.OPTION(() => this.SUBRULE(this.extent));
-          return { form: 'amount' as const, prefix, ...(size ?? NO_NUMBER) };
-        },
-      },
-      { ALT: () => ({ form: 'amount' as const, prefix: undefined, ...this.SUBRULE1(this.extent) }) },
-    ]),
-  );
-
-  private readonly prefix = this.RULE('prefix', (): number =>
-    this.at(this.OR(PREFIXES.map((type, i) => ({ ALT: () => this.consume(i, type) })))),
-  );
-
-  private readonly extent = this.RULE('extent', () => {
-    const low = this.SUBRULE(this.number);
-    let link: number | undefined;
-    let high: number | undefined;
-    this.OPTION(() => {
-      link = this.at(
-        this.OR([{ ALT: () => this.CONSUME(T.Dots) }, { ALT: () => this.CONSUME(T.PlusMinus) }]),
-      );
-      high = this.OPTION1(() => this.SUBRULE1(this.number));
-    });
-    const inch = this.OPTION2(() =>
-      this.at(this.OR1([{ ALT: () => this.CONSUME(T.InchMark) }, { ALT: () => this.CONSUME(T.In) }])),
-    );
-    return { low, link, high, inch };
-  });
-
-  private readonly number = this.RULE('number', (): number =>
-    this.at(this.OR(NUMBERS.map((type, i) => ({ ALT: () => this.consume(i, type) })))),
-  );
-
-  /** Words and places. `in` and `out` are words here unless a number follows. */
-  private readonly words = this.RULE(
-    'words',
-    (): Run =>
-      this.run(() =>
-        this.MANY({
-          GATE: () => !this.beginsValue(),
-          DEF: () =>
-            this.OR([
-              { ALT: () => this.CONSUME(T.Word) },
-              { ALT: () => this.CONSUME(T.Cylinder) },
-              { ALT: () => this.CONSUME(T.In) },
-              { ALT: () => this.CONSUME(T.Out) },
-            ]),
-        }),
-      ),
-  );
-
-  private readonly stray = this.RULE(
-    'stray',
-    (): Run => this.run(() => this.MANY(() => this.CONSUME(Anything))),
-  );
-
-  private beginsValue(): boolean {
-    const type = this.LA(1).tokenType;
-    if (type === T.In || type === T.Out) return NUMBERS.includes(this.LA(2).tokenType);
-    return NUMBERS.includes(type) || PREFIXES.includes(type) || PLAIN.some(([, token]) => token === type);
-  }
-
-  private run(consume: () => unknown): Run {
-    const from = this.next();
-    consume();
-    return [from, this.next()];
-  }
-
-  /** The number of the token that comes next; a token's number travels as its offset. */
-  private next(): number {
-    const token = this.LA(1);
-    return token.tokenType === EOF ? this.count : token.startOffset;
-  }
-
-  private at(token: IToken): number {
-    return token.startOffset;
-  }
 }
-
-type Pieces = Pick<GroupSyntax, 'values' | 'conditions'>;
-
-const NO_NUMBER = { low: undefined, link: undefined, high: undefined, inch: undefined };
 
 function rowGroup(first: Run | ValueSyntax, { values, conditions }: Pieces, run: Run): GroupSyntax {
   return 'form' in first
@@ -358,9 +199,4 @@ const parser = new LineParser();
 /** The tree of a shape (the kinds of a line's tokens, comment left out). Any string of kinds has one. */
 export function parseShape(kinds: string): LineSyntax {
   return parser.read(kinds);
-}
-
-function tokenOf(kind: string, number: number): IToken {
-  const tokenType = TOKEN_OF_KIND.get(kind) as TokenType;
-  return { image: kind, startOffset: number, tokenType, tokenTypeIdx: tokenType.tokenTypeIdx as number };
 }

@@ -2,7 +2,7 @@
  * The kinds of token. A kind is one character, so that the kinds of a line joined are its **shape**: a short string
  * that decides how the line is parsed and is shared by all lines that are built alike.
  */
-import { createToken, type TokenType } from 'chevrotain';
+import { createToken, Lexer, type TokenType } from 'chevrotain';
 
 export const KIND = {
   Blank: ' ',
@@ -94,10 +94,10 @@ export const FIRST_WORDS: Readonly<Record<string, KindName>> = {
 };
 
 /** What chevrotain calls the kinds. `Anything` is above them all, for what a rule leaves over. */
-export const Anything = createToken({ name: 'Anything', pattern: /[]/ });
+export const Anything = createToken({ name: 'Anything', pattern: Lexer.NA });
 const named = (Object.keys(KIND) as KindName[]).map((name) => [
   name,
-  createToken({ name, pattern: /[]/, categories: Anything }),
+  createToken({ name, pattern: Lexer.NA, categories: Anything }),
 ]);
 export const TOKEN = Object.fromEntries(named) as Readonly<Record<KindName, TokenType>>;
 export const TOKEN_OF_KIND: ReadonlyMap<string, TokenType> = new Map(
