@@ -57,6 +57,8 @@ export interface Quantity {
   readonly parts?: readonly { readonly name: string; readonly dimension: Dimension; readonly band?: Band }[];
   /** Canonical id of the unit the trade uses most; what a bare number is taken to be when `bare` is true. */
   readonly unit?: string;
+  /** Other dimensions the trade also gives it in: a jet by its number or by its bore. They are taken as written. */
+  readonly orIn?: readonly Dimension[];
   /** True where the trade writes the number without its unit and means `unit`. */
   readonly bare?: boolean;
   /** For a curve: the dimension and usual unit of what stands after `@`. */
