@@ -1,0 +1,152 @@
+/** What an editor must show of a notebook. Only the editor's API, so that the same tests run in Node and in a web worker. */
+import * as vscode from 'vscode';
+
+interface EditorTest {
+  readonly name: string;
+  /** Left out: in both. */
+  readonly host?: 'node' | 'web worker';
+  readonly test: () => Promise<void>;
+}
+
+const WRONG_UNIT = 'initial          9 F';
+const RIGHT_UNIT = 'initial          9 deg';
+
+export const TESTS: readonly EditorTest[] = [
+  {
+    name: 'a value in the wrong kind of unit is found',
+    test: async () => findingAt(await open(), WRONG_UNIT),
+  },
+  { name: 'the hover of a timing setting has a total', test: hoverHasTotal },
+  { name: 'a session folds from its head to its last line', test: sessionsFold },
+  { name: 'the finding goes once the unit is put right', test: findingGoes },
+  { name: 'an unsaved notebook is checked too', test: unsavedIsChecked },
+  { name: 'the restart command brings a server that answers', test: restarts },
+  { name: 'a killed server comes back and no typing is lost', host: 'node', test: survivesKill },
+];
+
+async function hoverHasTotal(): Promise<void> {
+  const notebook = await open();
+  const text = await until('a hover', () => hoverOn(notebook, 'mechanical'));
+  expect(/total/i.test(text) && /31 ?(deg|°)/.test(text), `a total of 31 deg in the hover, not: ${text}`);
+}
+
+async function sessionsFold(): Promise<void> {
+  const notebook = await open();
+  const folds = await until('folding ranges', async () => {
+    const found = await vscode.commands.executeCommand<vscode.FoldingRange[]>(
+      'vscode.executeFoldingRangeProvider',
+      notebook.uri,
+    );
+    return found.length > 0 && found;
+  });
+  const [head, last] = [lineOf(notebook, 'session 2026-05-02'), lineOf(notebook, 'depression')];
+  const said = JSON.stringify(folds.map(({ start, end }) => [start, end]));
+  expect(
+    folds.some(({ start, end }) => start === head && end === last),
+    `a fold ${head}..${last}, not ${said}`,
+  );
+}
+
+async function findingGoes(): Promise<void> {
+  const notebook = await open();
+  await findingAt(notebook, WRONG_UNIT);
+  const line = lineOf(notebook, WRONG_UNIT);
+  await replace(notebook, WRONG_UNIT, RIGHT_UNIT);
+  await until('the finding to go', async () => findings(notebook, line).length === 0);
+  await vscode.commands.executeCommand('workbench.action.files.revert');
+  await findingAt(notebook, WRONG_UNIT);
+}
+
+async function unsavedIsChecked(): Promise<void> {
+  const content = `notebook  Scratch\n\nsession 2026-05-02\n  ${WRONG_UNIT}\n`;
+  await findingAt(await vscode.workspace.openTextDocument({ language: 'tappet', content }), WRONG_UNIT);
+}
+
+async function restarts(): Promise<void> {
+  const notebook = await open();
+  await vscode.commands.executeCommand('tappet.restartServer');
+  await until('a hover after the restart', () => hoverOn(notebook, 'mechanical'));
+  await findingAt(notebook, WRONG_UNIT);
+}
+
+async function survivesKill(): Promise<void> {
+  const notebook = await open();
+  const [server, ...others] = await serverProcesses();
+  expect(server !== undefined && others.length === 0, 'exactly one server process');
+  process.kill(Number(server), 'SIGKILL');
+  // Typed while no server is there: the new one has to be told.
+  const typed = 'typed while the server was away';
+  await replace(notebook, 'idles more evenly', typed);
+  await replace(notebook, RIGHT_UNIT, WRONG_UNIT);
+  await until('another server process', async () => (await serverProcesses()).some((pid) => pid !== server));
+  await until('findings of the text as it is now', async () => bothWrong(notebook));
+  expect(notebook.getText().includes(typed), 'the typing still there');
+  await vscode.commands.executeCommand('workbench.action.files.revert');
+}
+
+// Loaded only when it is called: a web worker has no such module.
+async function serverProcesses(): Promise<readonly string[]> {
+  const { children } = await import('./processes.ts');
+  return children('server.cjs');
+}
+
+function bothWrong(notebook: vscode.TextDocument): boolean {
+  const lines = [...Array(notebook.lineCount).keys()].filter((line) =>
+    notebook.lineAt(line).text.includes(WRONG_UNIT),
+  );
+  return lines.length === 2 && lines.every((line) => findings(notebook, line).length > 0);
+}
+
+async function open(): Promise<vscode.TextDocument> {
+  const [folder] = vscode.workspace.workspaceFolders ?? [];
+  if (!folder) throw new Error('no folder is open');
+  const notebook = await vscode.workspace.openTextDocument(vscode.Uri.joinPath(folder.uri, 'bench.tappet'));
+  await vscode.window.showTextDocument(notebook);
+  return notebook;
+}
+
+async function findingAt(notebook: vscode.TextDocument, text: string): Promise<void> {
+  const line = lineOf(notebook, text);
+  await until(`a finding on "${text}"`, async () => findings(notebook, line).length > 0);
+}
+
+function findings(notebook: vscode.TextDocument, line: number): vscode.Diagnostic[] {
+  return vscode.languages.getDiagnostics(notebook.uri).filter(({ range }) => range.start.line === line);
+}
+
+async function hoverOn(notebook: vscode.TextDocument, word: string): Promise<string> {
+  const position = notebook.positionAt(notebook.getText().indexOf(word) + 1);
+  const command = 'vscode.executeHoverProvider';
+  const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(command, notebook.uri, position);
+  const contents = hovers.flatMap((hover) => hover.contents);
+  return contents.map((content) => (typeof content === 'string' ? content : content.value)).join('\n');
+}
+
+async function replace(notebook: vscode.TextDocument, text: string, by: string): Promise<void> {
+  const from = notebook.getText().indexOf(text);
+  expect(from >= 0, `"${text}" in the notebook`);
+  const range = new vscode.Range(notebook.positionAt(from), notebook.positionAt(from + text.length));
+  const edit = new vscode.WorkspaceEdit();
+  edit.replace(notebook.uri, range, by);
+  expect(await vscode.workspace.applyEdit(edit), 'the edit to be taken');
+}
+
+function lineOf(notebook: vscode.TextDocument, text: string): number {
+  const from = notebook.getText().indexOf(text);
+  expect(from >= 0, `"${text}" in the notebook`);
+  return notebook.positionAt(from).line;
+}
+
+/** Asks again until there is an answer: what an editor shows comes when it comes. */
+async function until<T>(what: string, ask: () => Promise<T | false | undefined | ''>): Promise<T> {
+  for (const end = Date.now() + 15_000; Date.now() < end; ) {
+    const answer = await ask();
+    if (answer) return answer;
+    await new Promise((resolve) => setTimeout(resolve, 25));
+  }
+  throw new Error(`waited in vain for ${what}`);
+}
+
+function expect(holds: boolean, what: string): asserts holds {
+  if (!holds) throw new Error(`expected ${what}`);
+}
