@@ -104,5 +104,9 @@ export const SOURCES: readonly Source[] = [
   { id: 'mathjs', title: 'mathjs, npm package', purpose: 'unit arithmetic, statistics' },
   { id: 'ucum-lhc', title: '@lhncbc/ucum-lhc, npm package', purpose: 'unit conversion' },
   { id: 'psychrolib', title: 'psychrolib, npm package (ASHRAE Handbook Fundamentals)', purpose: 'moist air' },
-  { id: 'simple-statistics', title: 'simple-statistics, npm package', purpose: 'robust statistics' },
+  {
+    id: 'magazine-idle',
+    title: 'Magazine reply on exhaust tube temperatures at idle, relayed in public',
+    purpose: 'tubes that are uneven and nothing to worry about',
+  },
 ];
