@@ -35,7 +35,7 @@ export interface TrialFit {
   readonly flat?: Flatness;
 }
 
-/** A worked-out value with its 95 per cent interval, absent where the rows are too few to say one. */
+/** A worked-out value with its 95 per cent interval; an end is absent where the rows are too few to say it, or it has none. */
 export interface Estimate {
   readonly value: number;
   readonly low?: number;
@@ -113,14 +113,12 @@ function modelAt(model: TrialModel, knob: number): number {
 
 function leaveOneOutErrors(rows: readonly TrialRow[]): TrialFit['leaveOneOut'] {
   if (rows.length < 3 || rows.length > MOST_ROWS_FOR_CURVE) return undefined;
-  const judged = rows.filter((row) => new Set(othersOf(rows, row).map((other) => other.knob)).size > 1);
+  const folds = rows
+    .map((left, index) => ({ left, rest: rows.toSpliced(index, 1) }))
+    .filter((fold) => new Set(fold.rest.map((row) => row.knob)).size > 1);
   const error = (fitted: (rest: readonly TrialRow[]) => TrialModel): number =>
-    rootMeanSquare(judged.map((row) => row.response - modelAt(fitted(othersOf(rows, row)), row.knob)));
+    rootMeanSquare(folds.map(({ left, rest }) => left.response - modelAt(fitted(rest), left.knob)));
   return { line: error(lineThrough), curve: error(curveThrough) };
-}
-
-function othersOf(rows: readonly TrialRow[], left: TrialRow): TrialRow[] {
-  return rows.filter((row) => row !== left);
 }
 
 function rootMeanSquare(values: readonly number[]): number {
@@ -200,28 +198,46 @@ function knobOnLine(fit: TrialFit, line: { slope: number; intercept: number }, w
   };
 }
 
-/** On a level stretch of the curve the middle of the stretch is told, with the stretch inside its interval. */
+/** On a level stretch of the curve the middle of its tried part is told, with the stretch inside its interval. */
 function knobOnCurve(fit: TrialFit, knots: readonly CurveKnot[], wanted: number): KnobAnswer {
-  const [reach, half] = [fit.high - fit.low, halfWidth(fit, fit.low, fit.spread ?? 0)];
+  const reach = fit.high - fit.low;
   const ends = [fit.low - reach, fit.high + reach] as const;
   const sign = curveAt(knots, ends[0]) <= curveAt(knots, ends[1]) ? 1 : -1;
-  const over = (knob: number, target: number): number => sign * (curveAt(knots, knob) - target);
-  if (over(ends[0], wanted) > 0 || over(ends[1], wanted) < 0) return { kind: 'none', reason: 'out of reach' };
-  const first = crossing(ends, (knob) => over(knob, wanted) >= 0);
-  const last = crossing(ends, (knob) => over(knob, wanted) > 0);
-  const value = (first + last) / 2;
+  const over = (target: number) => (knob: number) => sign * (curveAt(knots, knob) - target);
+  const stretch = levelStretch(ends, over(wanted));
+  if (stretch === undefined) return { kind: 'none', reason: 'out of reach' };
+  const value = middleOfTried(stretch, fit);
+  const half = sign * halfWidth(fit, fit.low, fit.spread ?? 0);
+  const low = crossing(ends, (knob) => over(wanted - half)(knob) >= 0);
+  const high = crossing(ends, (knob) => over(wanted + half)(knob) > 0);
   return {
     kind: 'found',
     value,
-    low: crossing(ends, (knob) => over(knob, wanted - sign * half) >= 0),
-    high: crossing(ends, (knob) => over(knob, wanted + sign * half) > 0),
+    ...(low > ends[0] ? { low } : {}),
+    ...(high < ends[1] ? { high } : {}),
     outside: value < fit.low || value > fit.high,
   };
 }
 
-/** Where a condition that stays true once it is true becomes so between two ends, by halving. */
-function crossing(ends: readonly [number, number], reached: (knob: number) => boolean): number {
-  let [low, high] = ends;
+/** Where a rising function is neither under nor over 0, between two ends; undefined when it is one or the other throughout. */
+function levelStretch(
+  ends: readonly [number, number],
+  over: (knob: number) => number,
+): readonly [number, number] | undefined {
+  if (over(ends[0]) > 0 || over(ends[1]) < 0) return undefined;
+  return [crossing(ends, (knob) => over(knob) >= 0), crossing(ends, (knob) => over(knob) > 0)];
+}
+
+function middleOfTried([first, last]: readonly [number, number], fit: TrialFit): number {
+  const [from, to] = [Math.max(first, fit.low), Math.min(last, fit.high)];
+  return from <= to ? (from + to) / 2 : (first + last) / 2;
+}
+
+/** Where a condition that stays true once it is true becomes so, by halving; an end itself where it does so at none between. */
+function crossing([first, last]: readonly [number, number], reached: (knob: number) => boolean): number {
+  if (reached(first)) return first;
+  if (!reached(last)) return last;
+  let [low, high] = [first, last];
   for (let step = 0; step < 60; step += 1) {
     const middle = (low + high) / 2;
     if (reached(middle)) high = middle;
