@@ -162,7 +162,9 @@ function counted(status, passed, failed) {
   return { passed, failed: broke ? Math.max(failed, 1) : failed };
 }
 
-const oneCheck = (status) => ({ passed: status === 0 ? 1 : 0, failed: status === 0 ? 0 : 1 });
+function oneCheck(status) {
+  return { passed: status === 0 ? 1 : 0, failed: status === 0 ? 0 : 1 };
+}
 
 /** An old report must never pass for the one of this run. */
 function freshReport(path) {
@@ -171,7 +173,9 @@ function freshReport(path) {
   return path;
 }
 
-const readReport = (path) => (existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : {});
+function readReport(path) {
+  return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : {};
+}
 
 // ---- Installing, and the project's own Node ----
 
@@ -208,8 +212,9 @@ function restartOnOwnNode() {
 
 // ---- Processes ----
 
-const tool = (script, args, options) =>
-  run(process.execPath, [join('node_modules', script), ...args], options);
+function tool(script, args, options) {
+  return run(process.execPath, [join('node_modules', script), ...args], options);
+}
 
 /** Runs a program in the foreground. @returns its exit status, or 1 with a message when it cannot be started. */
 function run(program, args, options = {}) {

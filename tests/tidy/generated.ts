@@ -1,0 +1,31 @@
+/** Every file that is made from a table. `npm run generate` writes them; a test fails when one is stale. */
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { colouring } from './colouring.ts';
+
+interface Generated {
+  readonly path: string;
+  /** The whole text of the file, from its text as it is (empty where there is none). */
+  readonly make: (old: string) => string;
+}
+
+const GENERATED: readonly Generated[] = [{ path: 'grammar/tappet.tmLanguage.json', make: colouring }];
+
+/** The paths of the files that are not what their tables say, each with the text it should have. */
+export function staleFiles(root: string): ReadonlyMap<string, string> {
+  const stale = new Map<string, string>();
+  for (const { path, make } of GENERATED) {
+    const file = join(root, path);
+    const old = existsSync(file) ? readFileSync(file, 'utf8') : '';
+    const text = make(old);
+    if (text !== old) stale.set(path, text);
+  }
+  return stale;
+}
+
+/** Writes the files that are stale. @returns their paths. */
+export function writeGenerated(root: string): readonly string[] {
+  const stale = staleFiles(root);
+  for (const [path, text] of stale) writeFileSync(join(root, path), text);
+  return [...stale.keys()];
+}
