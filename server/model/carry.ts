@@ -1,0 +1,150 @@
+/**
+ * What is carried down the page. Everything a line's meaning can depend on is in here; two states that are the same
+ * give the same reading of whatever follows, which is where a rebuild stops.
+ */
+import type { PartKind, Quantity } from '../trade/quantity.ts';
+import type { Origin, Point, Said, SectionKind } from './notebook.ts';
+import type { Value } from './values.ts';
+
+/** A setting as it stands. */
+export interface InForce {
+  readonly quantity: Quantity;
+  /** Empty where it was given for no place. */
+  readonly place: string;
+  readonly values: readonly Value[];
+  readonly points: readonly Point[];
+  /** Lower-case words said beside the value: `manifold`, `distributor`. */
+  readonly words: readonly string[];
+  readonly text: string | undefined;
+  /** The line that set it last. */
+  readonly by: Origin;
+  /** The last line that gave it whole; undefined where only changes were written, so that the sum stays a change. */
+  readonly base: Origin | undefined;
+}
+
+/** A fact, limit or target as it stands. */
+export interface Stated {
+  readonly quantity: Quantity;
+  readonly said: Said;
+  readonly text: string | undefined;
+  readonly by: Origin;
+}
+
+/** A reading of the session that is being read. */
+export interface Taken {
+  readonly quantity: Quantity;
+  readonly said: Said;
+  readonly time: string | undefined;
+  readonly by: Origin;
+}
+
+export interface Spec {
+  readonly name: string;
+  readonly quantity: Quantity;
+  readonly values: readonly Value[];
+  readonly source: string | undefined;
+  readonly by: Origin;
+}
+
+export interface Part {
+  readonly part: PartKind | undefined;
+  readonly text: string | undefined;
+  readonly by: Origin;
+}
+
+export interface OpenItem {
+  readonly word: 'todo' | 'fault';
+  readonly text: string;
+  readonly safety: boolean;
+  readonly by: Origin;
+}
+
+export interface Trial {
+  readonly knob: string;
+  readonly response: string;
+  readonly rows: readonly { readonly values: readonly Value[]; readonly size: string; readonly by: Origin }[];
+  readonly by: Origin;
+}
+
+type By<T> = ReadonlyMap<string, T>;
+
+export interface Carried {
+  readonly section: SectionKind | undefined;
+  readonly session:
+    | { readonly date: string | undefined; readonly title: string; readonly by: Origin }
+    | undefined;
+  /** The latest date a session head gave. */
+  readonly lastDate: { readonly date: string; readonly by: Origin } | undefined;
+  readonly notebook: string;
+  /** By `name|place`, as all below where a place may be given. */
+  readonly settings: By<InForce>;
+  readonly facts: By<Stated>;
+  readonly limits: By<Stated>;
+  readonly targets: By<Stated>;
+  /** By `name|quantity`. */
+  readonly specs: By<Spec>;
+  readonly parts: By<Part>;
+  readonly fitted: ReadonlyMap<PartKind, { readonly name: string; readonly by: Origin }>;
+  /** The settings of parts that are off the engine, by part name. */
+  readonly parked: By<By<InForce>>;
+  readonly ports: By<{ readonly on: string; readonly path: readonly string[]; readonly by: Origin }>;
+  readonly words: By<Quantity>;
+  readonly items: By<OpenItem>;
+  /** Checks made and not yet made due again by later work. */
+  readonly checks: By<{ readonly ok: boolean; readonly by: Origin }>;
+  /** Checks that work has made due, with that work. */
+  readonly due: By<Origin>;
+  readonly rechecks: By<{ readonly after: Value; readonly by: Origin }>;
+  /** Readings of this session, by name, place and conditions; the last of each. */
+  readonly readings: By<Taken>;
+  readonly trial: Trial | undefined;
+  /** The last session marked as one to keep. */
+  readonly kept: { readonly date: string | undefined; readonly by: Origin } | undefined;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: an empty map is a map of anything
+const NONE: ReadonlyMap<any, any> = new Map();
+
+export const NOTHING_CARRIED: Carried = {
+  section: undefined,
+  session: undefined,
+  lastDate: undefined,
+  notebook: '',
+  settings: NONE,
+  facts: NONE,
+  limits: NONE,
+  targets: NONE,
+  specs: NONE,
+  parts: NONE,
+  fitted: NONE,
+  parked: NONE,
+  ports: NONE,
+  words: NONE,
+  items: NONE,
+  checks: NONE,
+  due: NONE,
+  rechecks: NONE,
+  readings: NONE,
+  trial: undefined,
+  kept: undefined,
+};
+
+export const keyOf = (name: string, place: string | undefined): string => `${name}|${place ?? ''}`;
+
+/** Deep equality of readonly data; the same object is equal at once, which is nearly always the case. */
+export function same(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (a instanceof Map) return b instanceof Map && sameMaps(a, b);
+  if (Array.isArray(a))
+    return Array.isArray(b) && a.length === b.length && a.every((each, i) => same(each, b[i]));
+  const keys = Object.keys(a);
+  if (keys.length !== Object.keys(b).length) return false;
+  return keys.every((key) => same(a[key as keyof typeof a], b[key as keyof typeof b]));
+}
+
+function sameMaps(a: ReadonlyMap<unknown, unknown>, b: ReadonlyMap<unknown, unknown>): boolean {
+  if (a.size !== b.size) return false;
+  for (const [key, value] of a) if (!b.has(key) || !same(value, b.get(key))) return false;
+  return true;
+}

@@ -1,0 +1,18 @@
+/** Calendar days, as ISO 8601 writes them. */
+import { Temporal } from 'temporal-polyfill';
+
+/** The day as written if it is a real one (no 30 February), else undefined. */
+export function isoDate(text: string): string | undefined {
+  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (!parts) return undefined;
+  const [, year, month, day] = parts.map(Number) as [number, number, number, number];
+  return month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month) ? text : undefined;
+}
+
+const daysIn = (year: number, month: number): number =>
+  Temporal.PlainYearMonth.from({ year, month }).daysInMonth;
+
+/** Whole days from one ISO date to another; negative when it goes back. */
+export function daysBetween(from: string, to: string): number {
+  return Temporal.PlainDate.from(from).until(to, { largestUnit: 'day' }).days;
+}

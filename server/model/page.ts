@@ -1,0 +1,109 @@
+/**
+ * A page: one section of the notebook, or a piece of a long one. Its lines are read in order from what was carried to
+ * it; of all that is read, a page keeps only what later pages and the reader need.
+ */
+import { parseLine, withoutBreak } from '../../grammar/index.ts';
+import { type Carried, same } from './carry.ts';
+import { entryOf } from './entries.ts';
+import type { Check, Finding } from './findings.ts';
+import type { Entry, Origin, Ref } from './notebook.ts';
+import { type LookUp, step } from './step.ts';
+
+export interface Page {
+  readonly id: number;
+  /** Raw lines, joined: with their breaks. */
+  readonly text: string;
+  readonly lineIds: readonly number[];
+  readonly before: Carried;
+  readonly after: Carried;
+  /** By line of the page, only lines that have any. */
+  readonly findings: readonly LineFinding[];
+  /** The days a revert asked for, and what was found. */
+  readonly asked: readonly {
+    readonly date: string;
+    readonly asking: Ref | undefined;
+    readonly found: Carried | undefined;
+  }[];
+}
+
+export interface LineFinding extends Finding {
+  /** Line of the page, from zero. */
+  readonly line: number;
+}
+
+/** One line as read: what it says, and what was carried to it and from it. */
+export interface Reading {
+  readonly entry: Entry;
+  readonly before: Carried;
+  readonly after: Carried;
+  readonly where: Origin;
+}
+
+/** A page starts at a section's word; a section longer than this is parted, so that a keystroke never costs more. */
+export const LONGEST_PAGE = 100;
+
+const STARTS_PAGE =
+  /^\s*(?:session|notebook|engine|vehicle|parts|limits|targets|specs|ports|words)(?![\p{L}\p{N}-])/iu;
+
+/** Parts raw lines into pages' worth of lines. What a page's borders are never changes what the lines mean. */
+export function partIntoPages(lines: readonly string[]): (readonly string[])[] {
+  const pages: string[][] = [];
+  let page: string[] | undefined;
+  for (const line of lines) {
+    if (!page || page.length >= LONGEST_PAGE || STARTS_PAGE.test(line)) {
+      page = [];
+      pages.push(page);
+    }
+    page.push(line);
+  }
+  return pages;
+}
+
+export interface Lines {
+  readonly id: number;
+  readonly text: string;
+  readonly lines: readonly string[];
+  readonly lineIds: readonly number[];
+}
+
+/** Reads the lines of a page. `lookUp` answers for the pages above. */
+export function readPage(from: Lines, before: Carried, check: Check, lookUp: LookUp): Page {
+  const findings: LineFinding[] = [];
+  const asked: { date: string; asking: Ref | undefined; found: Carried | undefined }[] = [];
+  const ask: LookUp = (date, asking) => {
+    const found = lookUp(date, asking);
+    asked.push({ date, asking, found });
+    return found;
+  };
+  let after = before;
+  let line = 0;
+  for (const reading of readings(from, before, ask)) {
+    after = reading.after;
+    for (const finding of check(reading.entry, { ...reading, lookUp: ask }))
+      findings.push({ ...finding, line });
+    line++;
+  }
+  return { id: from.id, text: from.text, lineIds: from.lineIds, before, after, findings, asked };
+}
+
+/** The lines of a page as read, one after another. */
+export function* readings(from: Omit<Lines, 'text'>, before: Carried, lookUp: LookUp): Generator<Reading> {
+  let carried = before;
+  for (let i = 0; i < from.lines.length; i++) {
+    const line = parseLine(withoutBreak(from.lines[i] as string));
+    const entry = entryOf(line, carried);
+    const date = entry.kind === 'session' ? entry.date : carried.session?.date;
+    const where: Origin = { ref: { page: from.id, line: from.lineIds[i] as number }, date };
+    const after = entry.kind === 'blank' ? carried : step(carried, entry, where, lookUp);
+    yield { entry, before: carried, after, where };
+    carried = after;
+  }
+}
+
+/** True where reading the page again, from `before`, would give what it gave. */
+export function stillHolds(page: Page, before: Carried, lookUp: LookUp): boolean {
+  return (
+    same(page.before, before) &&
+    page.asked.every(({ date, asking, found }) => same(found, lookUp(date, asking)))
+  );
+}

@@ -1,0 +1,150 @@
+/**
+ * The groups of an entry to what they say of each place. `left 1 turn, right 1 1/4 turns` says two things;
+ * `0 deg @ 900 rpm, 8 deg @ 1500 rpm` is one curve.
+ */
+import type { ConditionSyntax, GroupSyntax, Line, Span } from '../../grammar/index.ts';
+import { runSpan } from '../../grammar/index.ts';
+import { PLACE_WORDS } from '../trade/vocabulary.ts';
+import type { Condition, Place, Point, Said } from './notebook.ts';
+import { type Amount, lowerValue, type Value, type Word, wordsOf } from './values.ts';
+
+/** Parts words into the place they name and the rest. */
+export function placeIn(words: readonly Word[]): {
+  readonly place: Place | undefined;
+  readonly rest: readonly Word[];
+} {
+  const naming: Word[] = [];
+  const rest: Word[] = [];
+  for (let i = 0; i < words.length; ) {
+    const length = placeLength(words, i);
+    (length > 0 ? naming : rest).push(...words.slice(i, i + Math.max(length, 1)));
+    i += Math.max(length, 1);
+  }
+  return { place: placeOf(naming), rest };
+}
+
+/** How many words from `at` on name a place: `left`, `#3`, `bank a`. */
+export function placeLength(words: readonly Word[], at: number): number {
+  const text = (word: Word | undefined) => word?.text.toLowerCase() ?? '';
+  if (PLACE_WORDS.has(`${text(words[at])} ${text(words[at + 1])}`)) return 2;
+  return text(words[at]).startsWith('#') || PLACE_WORDS.has(text(words[at])) ? 1 : 0;
+}
+
+function placeOf(naming: readonly Word[]): Place | undefined {
+  const first = naming[0];
+  const last = naming.at(-1);
+  if (!first || !last) return undefined;
+  const numbered = naming.find((word) => word.text.startsWith('#'));
+  return {
+    text: naming.map((word) => word.text.toLowerCase()).join(' '),
+    cylinder: numbered ? Number(numbered.text.slice(1)) : undefined,
+    span: { from: first.span.from, to: last.span.to },
+  };
+}
+
+/** What groups say, where `place` and `words` stand already in the entry's head. */
+export function saidBy(
+  line: Line,
+  groups: readonly GroupSyntax[],
+  place: Place | undefined,
+  words: readonly Word[],
+  curve: boolean,
+): readonly Said[] {
+  const said: Said[] = [];
+  let current: Open = open(place, words);
+  for (const group of groups) {
+    const named = placeIn(wordsOf(line, group.words));
+    if (named.place && current.values.length > 0) {
+      said.push(close(current));
+      current = open(named.place, named.rest);
+    } else {
+      current.place ??= named.place;
+      current.words.push(...named.rest);
+    }
+    addGroup(line, current, group, curve);
+  }
+  said.push(close(current));
+  return said;
+}
+
+interface Open {
+  place: Place | undefined;
+  readonly words: Word[];
+  readonly values: Value[];
+  readonly points: Point[];
+  readonly conditions: Condition[];
+}
+
+const open = (place: Place | undefined, words: readonly Word[]): Open => ({
+  place,
+  words: [...words],
+  values: [],
+  points: [],
+  conditions: [],
+});
+
+function addGroup(line: Line, open: Open, group: GroupSyntax, curve: boolean): void {
+  const lowered = group.values.map((value) => lowerValue(line, value));
+  const conditions = group.conditions.map((condition) => conditionOf(line, condition, open.words));
+  for (const { after } of lowered) open.words.push(...after);
+  const point = curve ? pointOf(lowered.at(-1)?.value, conditions) : undefined;
+  if (point) open.points.push(point);
+  else {
+    open.values.push(...lowered.map(({ value }) => value));
+    open.conditions.push(...conditions);
+  }
+}
+
+function pointOf(value: Value | undefined, conditions: readonly Condition[]): Point | undefined {
+  const at = conditions[0]?.value;
+  if (value?.form !== 'amount' || !at) return undefined;
+  return { value, at, span: { from: value.span.from, to: at.span.to } };
+}
+
+function conditionOf(line: Line, syntax: ConditionSyntax, beside: Word[]): Condition {
+  const span = runSpan(line, syntax.run);
+  if (!syntax.value) return { value: undefined, words: wordsOf(line, syntax.words), span };
+  const { value, after } = lowerValue(line, syntax.value);
+  beside.push(...after);
+  return { value: value.form === 'amount' ? value : undefined, words: [], span };
+}
+
+function close(open: Open): Said {
+  return {
+    place: open.place,
+    values: withSharedUnit(open.values),
+    points: pointsWithSharedUnits(open.points),
+    words: open.words,
+    conditions: open.conditions,
+    span: spanOf([...open.values, ...open.points, ...open.conditions, ...open.words], open.place),
+  };
+}
+
+/** In `402 415 398 F` the unit is said once, for all. */
+function withSharedUnit(values: readonly Value[]): readonly Value[] {
+  const unit = values.findLast((value) => value.form === 'amount' && value.unit) as Amount | undefined;
+  if (!unit || values.length < 2) return values;
+  return values.map((value) =>
+    value.form === 'amount' && !value.unit ? { ...value, unit: unit.unit } : value,
+  );
+}
+
+function pointsWithSharedUnits(points: readonly Point[]): readonly Point[] {
+  const unit = points.find((point) => point.value.unit)?.value.unit;
+  const atUnit = points.find((point) => point.at.unit)?.at.unit;
+  if (points.every((point) => point.value.unit && point.at.unit)) return points;
+  return points.map(({ value, at, span }) => ({
+    value: { ...value, unit: value.unit ?? unit },
+    at: { ...at, unit: at.unit ?? atUnit },
+    span,
+  }));
+}
+
+function spanOf(pieces: readonly { readonly span: Span }[], place: Place | undefined): Span {
+  const spans = place ? [...pieces, place] : pieces;
+  if (spans.length === 0) return { from: 0, to: 0 };
+  return {
+    from: Math.min(...spans.map(({ span }) => span.from)),
+    to: Math.max(...spans.map(({ span }) => span.to)),
+  };
+}

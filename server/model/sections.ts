@@ -1,0 +1,171 @@
+/** Entries whose section gives them a form of their own: parts, ports, specs, own words. */
+import {
+  isEmpty,
+  type Line,
+  type LineSyntax,
+  runSpan,
+  type Span,
+  tokenText,
+  type ValueSyntax,
+} from '../../grammar/index.ts';
+import { partKind } from '../trade/parts.ts';
+import type { Band, Quantity, QuantityKind } from '../trade/quantity.ts';
+import { matchUnit, type Unit } from '../trade/units.ts';
+import { type Around, nameAt, nameOf } from './names.ts';
+import type { Entry } from './notebook.ts';
+import { placeLength } from './said.ts';
+import { lowerValue, type Value, type Word, wordsOf } from './values.ts';
+
+type Syntax = LineSyntax & { readonly kind: 'entry' };
+type Time = string | undefined;
+
+const valuesOf = (syntax: Syntax): readonly ValueSyntax[] => syntax.groups.flatMap((group) => group.values);
+
+/** The text in quotes, if there is one. */
+function quoted(line: Line, syntax: Syntax): string | undefined {
+  const value = valuesOf(syntax).find((each) => each.form === 'text');
+  return value?.form === 'text' ? tokenText(line, value.token).slice(1, -1) : undefined;
+}
+
+const spanOfWords = (words: readonly Word[], otherwise: Span): Span => ({
+  from: words[0]?.span.from ?? otherwise.from,
+  to: words.at(-1)?.span.to ?? otherwise.to,
+});
+
+const joined = (words: readonly Word[]): string =>
+  words
+    .map((word) => word.text)
+    .join(' ')
+    .toLowerCase()
+    .replaceAll('-', ' ');
+
+/** `carb twin  "pair of side-draughts"`: the first word that names a kind of part says what it owns. */
+export function partEntry(line: Line, syntax: Syntax, time: Time): Entry {
+  const words = wordsOf(line, syntax.head);
+  return {
+    kind: 'part',
+    name: nameOf(line, syntax.head),
+    nameSpan: runSpan(line, syntax.head),
+    part: partKind(words.map((word) => word.text)),
+    text: quoted(line, syntax),
+    time,
+    line,
+  };
+}
+
+/** `manifold rear  brake booster`: the port is the first word with the places after it, or what stands before a colon. */
+export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
+  const head = wordsOf(line, syntax.head);
+  const after = syntax.groups.map((group) => wordsOf(line, group.words));
+  const firstGroup = after[0] ?? [];
+  const names = firstGroup.length > 0 ? head.length : portWords(head);
+  const on = firstGroup.length > 0 ? firstGroup : head.slice(names);
+  const arrows = after.length > 1 ? [on, ...after.slice(1)] : [];
+  const end = runSpan(line, syntax.head).to;
+  return {
+    kind: 'port',
+    name: joined(head.slice(0, names)),
+    nameSpan: spanOfWords(head.slice(0, names), runSpan(line, syntax.head)),
+    on: on.length > 0 ? joined(on) : quoted(line, syntax)?.toLowerCase(),
+    onSpan: spanOfWords(on, { from: end, to: end }),
+    path: arrows.map((words) => ({ text: joined(words), span: spanOfWords(words, { from: end, to: end }) })),
+    time,
+    line,
+  };
+}
+
+function portWords(head: readonly Word[]): number {
+  let length = 1;
+  while (length < head.length && placeLength(head, length) > 0) length += placeLength(head, length);
+  return length;
+}
+
+/** `head bolts  torque 58..62 lb-ft  source "workshop manual"`: the last word of the trade is what is specified. */
+export function specEntry(line: Line, syntax: Syntax, around: Around, time: Time): Entry {
+  const head = wordsOf(line, syntax.head);
+  const texts = head.map((word) => word.text);
+  for (let from = 0; from < head.length; from++) {
+    const found = nameAt(texts, from, around);
+    if (!found || from + found.length < head.length) continue;
+    const name = head.slice(0, from === 0 ? found.length : from);
+    return {
+      kind: 'spec',
+      name: joined(name),
+      nameSpan: spanOfWords(name, runSpan(line, syntax.head)),
+      quantity: found.quantity,
+      values: specValues(line, syntax),
+      source: quoted(line, syntax),
+      time,
+      line,
+    };
+  }
+  return { kind: 'unknown', words: head, time, line };
+}
+
+const specValues = (line: Line, syntax: Syntax): readonly Value[] =>
+  valuesOf(syntax)
+    .filter((value) => value.form !== 'text')
+    .map((value) => lowerValue(line, value).value);
+
+/** `choke pull-off: setting, 2..5 mm, "gap with the choke pulled off"`. */
+export function wordEntry(line: Line, syntax: Syntax, time: Time): Entry {
+  const head = wordsOf(line, syntax.head);
+  const kindAt = head.findIndex((word) => isKind(word));
+  const name = kindAt > 0 ? head.slice(0, kindAt) : head;
+  const beside = [
+    ...head.slice(name.length),
+    ...syntax.groups.flatMap((group) => wordsOf(line, group.words)),
+  ];
+  const kind = beside.find(isKind)?.text.toLowerCase() as QuantityKind | undefined;
+  return {
+    kind: 'word',
+    name: joined(name),
+    nameSpan: spanOfWords(name, runSpan(line, syntax.head)),
+    quantity:
+      kind && !isEmpty(syntax.head) ? ownQuantity(line, syntax, joined(name), kind, beside) : undefined,
+    time,
+    line,
+  };
+}
+
+const isKind = (word: Word): boolean => /^(?:setting|reading)$/i.test(word.text);
+
+function ownQuantity(
+  line: Line,
+  syntax: Syntax,
+  name: string,
+  kind: QuantityKind,
+  beside: readonly Word[],
+): Quantity {
+  const lowered = valuesOf(syntax).map((value) => lowerValue(line, value));
+  const amount = lowered.map(({ value }) => value).find((value) => value.form === 'amount');
+  const words = [...beside.filter((word) => !isKind(word)), ...lowered.flatMap(({ after }) => after)];
+  const unit = amount?.unit ?? firstUnit(words);
+  const band = amount?.interval && unit ? ownBand(amount.interval, unit) : undefined;
+  return {
+    name,
+    aliases: [],
+    kind,
+    form: unit || amount ? 'number' : 'text',
+    ...(unit ? { dimension: unit.dimension, unit: unit.id } : amount ? { dimension: 'number' } : {}),
+    ...(band && { band }),
+    meaning: quoted(line, syntax) ?? 'a word of this notebook',
+  };
+}
+
+function firstUnit(words: readonly Word[]): Unit | undefined {
+  const texts = words.map((word) => word.text);
+  for (let at = 0; at < texts.length; at++) {
+    const match = matchUnit(texts, at);
+    if (match) return match.unit;
+  }
+  return undefined;
+}
+
+const ownBand = ({ low, high }: { readonly low: number; readonly high: number }, unit: Unit): Band => ({
+  low,
+  high,
+  unit: unit.id,
+  standing: 'common practice',
+  source: 'this notebook',
+});

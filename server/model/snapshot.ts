@@ -1,0 +1,182 @@
+/**
+ * A notebook at one moment: `open` reads a text, `edit` gives the next moment and reads again only what the change
+ * can have changed. Immutable; every question of editor and terminal is asked of one.
+ */
+import { cutLines, type Position, type Range, replaceIn } from '../../grammar/index.ts';
+import { type Carried, NOTHING_CARRIED } from './carry.ts';
+import type { Check } from './findings.ts';
+import { type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
+import type { LookUp } from './step.ts';
+
+export interface Snapshot {
+  readonly pages: readonly Page[];
+  /** First line of each page, from zero; one more at the end for the number of lines. */
+  readonly starts: readonly number[];
+  readonly check: Check;
+  /** The next unused id of a page or a line. */
+  readonly nextId: number;
+}
+
+/** A piece of text put in the place of a range, as in the protocol. */
+export interface Change {
+  readonly range: Range;
+  readonly text: string;
+}
+
+/** Reads a whole text. Any text has an answer; nothing throws. */
+export function open(text: string, check: Check): Snapshot {
+  const ids = counter(1);
+  const pages: Page[] = [];
+  let carried = NOTHING_CARRIED;
+  for (const lines of partIntoPages(cutLines(text))) {
+    const page = readPage(numbered(lines, ids), carried, check, lookUpIn(pages));
+    pages.push(page);
+    carried = page.after;
+  }
+  return { pages, starts: startsOf(pages), check, nextId: ids() };
+}
+
+/** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
+export function edit(snapshot: Snapshot, change: Change): Snapshot {
+  const { pages } = snapshot;
+  const range = clamp(snapshot, change.range);
+  const first = firstTouched(snapshot, range.start);
+  const last = pageAt(snapshot, range.end.line);
+  const ids = counter(snapshot.nextId);
+  const rewritten = rewrite(snapshot, { range, text: change.text }, first, last, ids);
+  const next: Page[] = pages.slice(0, first);
+  const lookUp = lookUpIn(next);
+  let carried = next.at(-1)?.after ?? NOTHING_CARRIED;
+  for (const lines of rewritten) {
+    next.push(readPage(lines, carried, snapshot.check, lookUp));
+    carried = (next.at(-1) as Page).after;
+  }
+  carryOn(snapshot, next, last + 1, carried);
+  return { pages: next, starts: startsOf(next), check: snapshot.check, nextId: ids() };
+}
+
+/** Pages below are read again as far as what is carried to them, or what they look up above, has changed. */
+function carryOn(snapshot: Snapshot, next: Page[], from: number, carriedIn: Carried): void {
+  const lookUp = lookUpIn(next);
+  let carried = carriedIn;
+  let changed = true;
+  for (let i = from; i < snapshot.pages.length; i++) {
+    const page = snapshot.pages[i] as Page;
+    const holds: boolean = changed || page.asked.length > 0 ? stillHolds(page, carried, lookUp) : true;
+    const after = holds ? page : readPage(linesOf(page), carried, snapshot.check, lookUp);
+    next.push(after);
+    changed = !holds;
+    carried = after.after;
+  }
+}
+
+/** The touched pages' lines with the change in them, parted anew. Lines that stay keep their ids. */
+function rewrite(
+  snapshot: Snapshot,
+  change: Change,
+  first: number,
+  last: number,
+  ids: () => number,
+): readonly Lines[] {
+  const touched = snapshot.pages.slice(first, last + 1);
+  const offset = snapshot.starts[first] as number;
+  const lines = touched.flatMap((page) => linesOf(page).lines);
+  const oldIds = touched.flatMap((page) => page.lineIds);
+  const range = { start: up(change.range.start, offset), end: up(change.range.end, offset) };
+  const text = replaceIn(lines, range, change.text);
+  const isLast = last === snapshot.pages.length - 1;
+  const after = isLast ? cutLines(text) : withoutLast(cutLines(text));
+  const lineIds = carriedIds(oldIds, after.length, range, ids);
+  return parted(after, lineIds, touched, ids);
+}
+
+function parted(
+  lines: readonly string[],
+  lineIds: readonly number[],
+  touched: readonly Page[],
+  ids: () => number,
+): Lines[] {
+  let at = 0;
+  return partIntoPages(lines).map((piece, i) => {
+    const page = {
+      id: touched[i]?.id ?? ids(),
+      text: piece.join(''),
+      lines: piece,
+      lineIds: lineIds.slice(at, at + piece.length),
+    };
+    at += piece.length;
+    return page;
+  });
+}
+
+/** Lines above and below the change keep their ids, so does the line it begins in. */
+function carriedIds(old: readonly number[], count: number, range: Range, ids: () => number): number[] {
+  const above = Math.min(range.start.line + 1, count);
+  const below = Math.max(0, Math.min(old.length - range.end.line - 1, count - above));
+  const fresh = Array.from({ length: count - above - below }, () => ids());
+  return [...old.slice(0, above), ...fresh, ...old.slice(old.length - below)];
+}
+
+const up = (position: Position, lines: number): Position => ({
+  line: position.line - lines,
+  character: position.character,
+});
+
+/** A change right after a lone `\r` may make it one break with the text that comes, so the page before is read too. */
+function firstTouched(snapshot: Snapshot, start: Position): number {
+  const at = pageAt(snapshot, start.line);
+  const opens = start.character === 0 && start.line === snapshot.starts[at];
+  return opens && at > 0 && snapshot.pages[at - 1]?.text.endsWith('\r') ? at - 1 : at;
+}
+
+function clamp(snapshot: Snapshot, range: Range): Range {
+  const end = snapshot.starts.at(-1) as number;
+  const inside = (position: Position): Position =>
+    position.line < end ? position : { line: end - 1, character: Number.MAX_SAFE_INTEGER };
+  return { start: inside(range.start), end: inside(range.end) };
+}
+
+/** The page that holds a line, by halving. */
+export function pageAt(snapshot: Snapshot, line: number): number {
+  let low = 0;
+  let high = snapshot.pages.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((snapshot.starts[middle] as number) <= line) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** The state at the end of a day: of the last page above whose session is of that date and is not the one that asks. */
+function lookUpIn(pages: readonly Page[]): LookUp {
+  return (date, asking) =>
+    pages.findLast(({ after: { session } }) => session?.date === date && session.by.ref.line !== asking?.line)
+      ?.after;
+}
+
+function numbered(lines: readonly string[], ids: () => number): Lines {
+  return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
+}
+
+/** Text that goes on below ends in a break: the empty line after it is not its own. */
+const withoutLast = (lines: readonly string[]): readonly string[] => lines.slice(0, -1);
+
+export const linesOf = (page: Page): Lines => ({
+  id: page.id,
+  text: page.text,
+  lines: cutLines(page.text).slice(0, page.lineIds.length),
+  lineIds: page.lineIds,
+});
+
+function startsOf(pages: readonly Page[]): number[] {
+  const starts = [0];
+  for (let i = 0; i < pages.length; i++)
+    starts.push((starts[i] as number) + (pages[i] as Page).lineIds.length);
+  return starts;
+}
+
+function counter(from: number): () => number {
+  let next = from;
+  return () => next++;
+}

@@ -1,0 +1,222 @@
+/** How one line changes what is carried: `step(carried, entry, where)` gives the state after it. */
+
+import { checksDueAfter } from '../trade/checks.ts';
+import { partKind } from '../trade/parts.ts';
+import type { PartKind } from '../trade/quantity.ts';
+import { type Carried, keyOf, type Taken } from './carry.ts';
+import type {
+  CheckEntry,
+  Entry,
+  FitEntry,
+  ItemEntry,
+  Origin,
+  QuantityEntry,
+  Said,
+  SessionEntry,
+} from './notebook.ts';
+import { set } from './setting.ts';
+
+/** What a revert asks of the pages above: the state at the end of that day's session, not the one that asks itself. */
+export type LookUp = (date: string, asking: Ref | undefined) => Carried | undefined;
+
+export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
+  const state = carried.trial && endsTrial(entry) ? { ...carried, trial: undefined } : carried;
+  switch (entry.kind) {
+    case 'section':
+      return {
+        ...state,
+        section: entry.section,
+        session: undefined,
+        readings: NO_READINGS,
+        notebook: entry.title || state.notebook,
+      };
+    case 'session':
+      return startSession(state, entry, where);
+    case 'setting':
+      return withSettings(state, entry, where);
+    case 'reading':
+      return { ...state, readings: withReadings(state.readings, entry, where) };
+    case 'fact':
+      return { ...state, facts: withStated(state.facts, entry, where) };
+    case 'limit':
+      return { ...state, limits: withStated(state.limits, entry, where) };
+    case 'target':
+      return { ...state, targets: withStated(state.targets, entry, where) };
+    case 'spec': {
+      const { name, quantity, values, source } = entry;
+      return {
+        ...state,
+        specs: put(state.specs, keyOf(name, quantity.name), { name, quantity, values, source, by: where }),
+      };
+    }
+    case 'part':
+      return {
+        ...state,
+        parts: put(state.parts, entry.name, { part: entry.part, text: entry.text, by: where }),
+      };
+    case 'port': {
+      const path = entry.path.map((word) => word.text);
+      return { ...state, ports: put(state.ports, entry.name, { on: entry.on ?? '', path, by: where }) };
+    }
+    case 'word':
+      return entry.quantity ? { ...state, words: put(state.words, entry.name, entry.quantity) } : state;
+    case 'item':
+      return withItem(state, entry, where);
+    case 'fit':
+      return entry.word === 'fit' ? fitPart(state, entry, where) : remove(state, entry);
+    case 'check':
+      return withCheck(state, entry, where);
+    case 'recheck':
+      return entry.after
+        ? { ...state, rechecks: put(state.rechecks, entry.name, { after: entry.after, by: where }) }
+        : state;
+    case 'trial':
+      return { ...state, trial: { knob: entry.knob, response: entry.response, rows: [], by: where } };
+    case 'row':
+      return withRow(state, entry, where);
+    case 'keep':
+      return { ...state, kept: { date: state.session?.date, by: where } };
+    case 'revert':
+      return revert(state, entry.date === undefined ? undefined : lookUp(entry.date, state.session?.by.ref));
+    default:
+      return state;
+  }
+}
+
+const NO_READINGS: Carried['readings'] = new Map();
+
+export function put<K, T>(map: ReadonlyMap<K, T>, key: K, value: T): ReadonlyMap<K, T> {
+  return new Map(map).set(key, value);
+}
+
+export function without<K, T>(
+  map: ReadonlyMap<K, T>,
+  drop: (key: K, value: T) => boolean,
+): ReadonlyMap<K, T> {
+  return new Map([...map].filter(([key, value]) => !drop(key, value)));
+}
+
+const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', 'file'].includes(entry.kind);
+
+function startSession(state: Carried, entry: SessionEntry, where: Origin): Carried {
+  const { date, title } = entry;
+  const later = date !== undefined && (state.lastDate === undefined || date >= state.lastDate.date);
+  return {
+    ...state,
+    section: 'session',
+    session: { date, title, by: where },
+    lastDate: later ? { date, by: where } : state.lastDate,
+    readings: NO_READINGS,
+  };
+}
+
+function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carried {
+  let settings = state.settings;
+  for (const said of entry.said) settings = set(settings, entry, said, where);
+  const dueNow = checksDueAfter(entry.quantity.name, entry.quantity.owner);
+  if (dueNow.length === 0) return { ...state, settings };
+  const names = new Set(dueNow.map((check) => check.name));
+  const due = new Map(state.due);
+  for (const name of names) due.set(name, where);
+  const checks = without(state.checks, (name) => names.has(name));
+  return { ...state, settings, due, checks };
+}
+
+function withReadings(
+  readings: Carried['readings'],
+  entry: QuantityEntry,
+  where: Origin,
+): Carried['readings'] {
+  const after = new Map(readings);
+  for (const said of entry.said) {
+    const taken: Taken = { quantity: entry.quantity, said, time: entry.time, by: where };
+    after.set(readingKey(entry.quantity.name, said), taken);
+  }
+  return after;
+}
+
+/** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */
+export function readingKey(name: string, said: Said): string {
+  const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)].map((word) =>
+    word.text.toLowerCase(),
+  );
+  const at = said.conditions.flatMap(({ value }) =>
+    value?.interval ? [`${value.interval.low}..${value.interval.high}${value.unit?.id ?? ''}`] : [],
+  );
+  return [name, said.place?.text ?? '', ...words.sort(), ...at.sort()].join('|');
+}
+
+function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin): Carried['facts'] {
+  const after = new Map(map);
+  for (const said of entry.said) {
+    after.set(keyOf(entry.quantity.name, said.place?.text), {
+      quantity: entry.quantity,
+      said,
+      text: entry.text,
+      by: where,
+    });
+  }
+  return after;
+}
+
+function withItem(state: Carried, entry: ItemEntry, where: Origin): Carried {
+  if (entry.word === 'done') return { ...state, items: without(state.items, (id) => id === entry.id) };
+  const { word, text, safety } = entry;
+  return { ...state, items: put(state.items, entry.id, { word, text, safety, by: where }) };
+}
+
+function withCheck(state: Carried, entry: CheckEntry, where: Origin): Carried {
+  if (entry.ok === undefined) return state;
+  const due = entry.ok ? without(state.due, (name) => name === entry.name) : state.due;
+  return { ...state, checks: put(state.checks, entry.name, { ok: entry.ok, by: where }), due };
+}
+
+function withRow(state: Carried, entry: Entry & { kind: 'row' | 'want' }, where: Origin): Carried {
+  if (!state.trial) return state;
+  const size = entry.size.map((word) => word.text).join(' ');
+  return {
+    ...state,
+    trial: { ...state.trial, rows: [...state.trial.rows, { values: entry.values, size, by: where }] },
+  };
+}
+
+/** The kind of a part by its name: as declared, else by the words of the name. */
+export function kindOfPart(state: Carried, name: string): PartKind | undefined {
+  return state.parts.get(name)?.part ?? partKind(name.split(' '));
+}
+
+/** What the part before it owned is put aside under its name; what this one owned when it came off is back. */
+function fitPart(state: Carried, entry: FitEntry, where: Origin): Carried {
+  const kind = kindOfPart(state, entry.name);
+  if (!kind || state.fitted.get(kind)?.name === entry.name) return state;
+  const bare = takeOff(state, kind);
+  const back = bare.parked.get(entry.name) ?? new Map();
+  return {
+    ...bare,
+    settings: new Map([...bare.settings, ...back]),
+    fitted: put(bare.fitted, kind, { name: entry.name, by: where }),
+    parked: without(bare.parked, (name) => name === entry.name),
+  };
+}
+
+function remove(state: Carried, entry: FitEntry): Carried {
+  const kind = kindOfPart(state, entry.name);
+  return kind && state.fitted.get(kind)?.name === entry.name ? takeOff(state, kind) : state;
+}
+
+/** A part that was never named keeps its settings under the empty name of its kind. */
+function takeOff(state: Carried, kind: PartKind): Carried {
+  const owned = new Map([...state.settings].filter(([, setting]) => setting.quantity.owner === kind));
+  const name = state.fitted.get(kind)?.name ?? `(${kind})`;
+  return {
+    ...state,
+    settings: without(state.settings, (key) => owned.has(key)),
+    fitted: without(state.fitted, (each) => each === kind),
+    parked: owned.size > 0 || state.fitted.has(kind) ? put(state.parked, name, owned) : state.parked,
+  };
+}
+
+/** The settings and the parts of that day; items, limits and what was read stay as they are now. */
+function revert(state: Carried, then: Carried | undefined): Carried {
+  return then ? { ...state, settings: then.settings, fitted: then.fitted, parked: then.parked } : state;
+}

@@ -1,0 +1,182 @@
+/**
+ * A value's tokens to what they mean: an interval with its unit, a text, a date. Nothing is judged here; what cannot
+ * be read as a number says why in `problem` and the rules tell it.
+ */
+import {
+  isEmpty,
+  type Line,
+  type Run,
+  runSpan,
+  type Span,
+  tokenSpan,
+  tokenText,
+  type ValueSyntax,
+} from '../../grammar/index.ts';
+import { about, atLeast, atMost, exact, type Interval, range } from '../trade/interval.ts';
+import { matchUnit, type Unit, unitById } from '../trade/units.ts';
+
+/** A word where it stands. */
+export interface Word {
+  readonly text: string;
+  readonly span: Span;
+}
+
+export type NumberProblem = 'no number' | 'comma' | 'no second number' | 'divided by nought';
+
+export interface Amount {
+  readonly form: 'amount';
+  /** In `unit`; undefined where `problem` says why. */
+  readonly interval: Interval | undefined;
+  /** Undefined where none was written. */
+  readonly unit: Unit | undefined;
+  /** `+2 deg`, `in 1/4 turn`: a change, not a value. */
+  readonly relative: 'more' | 'less' | 'in' | 'out' | undefined;
+  readonly problem: NumberProblem | undefined;
+  /** The number alone, without prefix and unit. */
+  readonly numberSpan: Span;
+  /** Where the unit stands or would stand. */
+  readonly unitSpan: Span;
+  readonly span: Span;
+}
+
+export interface Plain {
+  readonly form: 'text' | 'date' | 'clock' | 'ratio' | 'order';
+  /** Without quotes. */
+  readonly text: string;
+  readonly span: Span;
+}
+
+export type Value = Amount | Plain;
+
+/** A value and the words after it that are no unit. */
+export interface Lowered {
+  readonly value: Value;
+  readonly after: readonly Word[];
+}
+
+export function lowerValue(line: Line, syntax: ValueSyntax): Lowered {
+  const tail = wordsOf(line, syntax.tail);
+  if (syntax.form === 'ratio') return lowerRatio(line, syntax.token, tail);
+  if (syntax.form !== 'amount') {
+    const text = tokenText(line, syntax.token);
+    return {
+      value: {
+        form: syntax.form,
+        text: syntax.form === 'text' ? text.slice(1, -1) : text,
+        span: tokenSpan(line, syntax.token),
+      },
+      after: tail,
+    };
+  }
+  const unit = unitOf(line, syntax.inch, tail);
+  const numbers: Run = [
+    syntax.low ?? syntax.run[0],
+    (syntax.high ?? syntax.link ?? syntax.low ?? syntax.run[0]) + 1,
+  ];
+  const numberSpan = runSpan(line, numbers);
+  const unitSpan = unit.span ?? { from: numberSpan.to, to: numberSpan.to };
+  const prefix = syntax.prefix === undefined ? '' : tokenText(line, syntax.prefix).toLowerCase();
+  return {
+    value: {
+      form: 'amount',
+      ...intervalOf(line, syntax, prefix),
+      unit: unit.unit,
+      relative: RELATIVE[prefix],
+      numberSpan,
+      unitSpan,
+      span: { from: runSpan(line, syntax.run).from, to: unitSpan.to },
+    },
+    after: tail.slice(unit.words),
+  };
+}
+
+const RELATIVE: Readonly<Record<string, Amount['relative']>> = {
+  '+': 'more',
+  '-': 'less',
+  '−': 'less',
+  in: 'in',
+  out: 'out',
+};
+
+/** `8.4:1` is the number 8.4. */
+function lowerRatio(line: Line, token: number, after: readonly Word[]): Lowered {
+  const [above, below] = tokenText(line, token).split(':').map(Number) as [number, number];
+  const span = tokenSpan(line, token);
+  const interval = below === 0 ? undefined : exact(above / below);
+  const problem = below === 0 ? ('divided by nought' as const) : undefined;
+  const unitSpan = { from: span.to, to: span.to };
+  return {
+    value: {
+      form: 'amount',
+      interval,
+      unit: unitById('ratio'),
+      relative: undefined,
+      problem,
+      numberSpan: span,
+      unitSpan,
+      span,
+    },
+    after,
+  };
+}
+
+function unitOf(
+  line: Line,
+  inch: number | undefined,
+  tail: readonly Word[],
+): { unit?: Unit; words: number; span?: Span } {
+  if (inch !== undefined) return { unit: unitById('in'), words: 0, span: tokenSpan(line, inch) };
+  const first = tail[0];
+  if (!first) return { words: 0 };
+  const match = matchUnit(
+    tail.map((word) => word.text),
+    0,
+  );
+  if (!match) return { words: 0 };
+  const last = tail[match.length - 1] as Word;
+  return { unit: match.unit, words: match.length, span: { from: first.span.from, to: last.span.to } };
+}
+
+type Read = Pick<Amount, 'interval' | 'problem'>;
+
+function intervalOf(line: Line, syntax: ValueSyntax & { form: 'amount' }, prefix: string): Read {
+  if (syntax.low === undefined) return unread('no number');
+  const low = numberOf(tokenText(line, syntax.low));
+  if (typeof low === 'string') return unread(low);
+  if (syntax.link !== undefined) return between(line, low, syntax.link, syntax.high);
+  return { interval: withPrefix(low, prefix), problem: undefined };
+}
+
+function between(line: Line, low: number, link: number, highToken: number | undefined): Read {
+  if (highToken === undefined) return unread('no second number');
+  const high = numberOf(tokenText(line, highToken));
+  if (typeof high === 'string') return unread(high);
+  const tolerance = /^(?:±|\+\/-)$/.test(tokenText(line, link));
+  return { interval: tolerance ? range(low - high, low + high) : range(low, high), problem: undefined };
+}
+
+function withPrefix(n: number, prefix: string): Interval {
+  if (prefix === '~') return about(n);
+  if (prefix.startsWith('<') || prefix === '≤') return atMost(n);
+  if (prefix.startsWith('>') || prefix === '≥') return atLeast(n);
+  return exact(n);
+}
+
+const unread = (problem: NumberProblem): Read => ({ interval: undefined, problem });
+
+/** `9`, `.035`, `3/8`, `1 1/2`, `1-1/2`; a reason instead of a number where it is none. */
+function numberOf(text: string): number | NumberProblem {
+  if (text.includes(',')) return 'comma';
+  const parts = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/.exec(text);
+  if (!parts) return Number(text);
+  const [, whole, above, below] = parts.map(Number) as [number, number, number, number];
+  return below === 0 ? 'divided by nought' : (Number.isNaN(whole) ? 0 : whole) + above / below;
+}
+
+export function wordsOf(line: Line, run: Run): Word[] {
+  const words: Word[] = [];
+  if (isEmpty(run)) return words;
+  for (let token = run[0]; token < run[1]; token++)
+    words.push({ text: tokenText(line, token), span: tokenSpan(line, token) });
+  return words;
+}

@@ -1,0 +1,28 @@
+/** Which words name a part, and which kind of part they name. */
+import type { PartKind } from './quantity.ts';
+
+const PART_WORDS: Readonly<Record<PartKind, string>> = {
+  carburettor: 'carb carbs carburettor carburettors carburetor carburetors needle jet jets',
+  distributor: 'distributor ignition magneto points',
+  plugs: 'plugs plug',
+  'fuel system': 'pump regulator tank fuel',
+  blower: 'blower supercharger',
+  'valve gear': 'cam camshaft head heads valves lifters rockers valve',
+  engine: 'engine block intake manifold exhaust headers damper flywheel',
+  vehicle: 'gearbox axle tyre tyres tire tires wheels propeller prop hull brakes',
+};
+
+const KIND_OF = new Map(
+  Object.entries(PART_WORDS).flatMap(([kind, words]) =>
+    words.split(' ').map((word) => [word, kind as PartKind] as const),
+  ),
+);
+
+/** The kind of the first word that names one; undefined where none does. */
+export function partKind(words: readonly string[]): PartKind | undefined {
+  for (const word of words) {
+    const kind = KIND_OF.get(word.toLowerCase());
+    if (kind) return kind;
+  }
+  return undefined;
+}
