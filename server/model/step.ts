@@ -11,6 +11,7 @@ import type {
   ItemEntry,
   Origin,
   QuantityEntry,
+  Ref,
   Said,
   SessionEntry,
 } from './notebook.ts';
