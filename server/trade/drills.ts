@@ -91,3 +91,13 @@ export function drillsNear(inches: number, count: number, kinds?: readonly Drill
     .sort((one, other) => Math.abs(one.over) - Math.abs(other.over))
     .slice(0, count);
 }
+
+/** The size of a list (a notebook's own jets, say) nearest the one wanted, in one unit; undefined for an empty list. */
+export function nearestListed(sizes: readonly number[], wanted: number): number | undefined {
+  return sizes.toSorted((one, other) => Math.abs(one - wanted) - Math.abs(other - wanted))[0];
+}
+
+/** The size nearest the one wanted that lies a whole number of steps from `from`, where sizes are sold by a step above 0. */
+export function nearestStep(wanted: number, step: number, from = 0): number {
+  return from + Math.round((wanted - from) / step) * step;
+}
