@@ -16,7 +16,14 @@ import {
   numbered,
   summarize,
 } from '../../server/trade/cylinders.ts';
-import { DRILLS, drillNamed, drillsNear, nearestDrill } from '../../server/trade/drills.ts';
+import {
+  DRILLS,
+  drillNamed,
+  drillsNear,
+  nearestDrill,
+  nearestListed,
+  nearestStep,
+} from '../../server/trade/drills.ts';
 import { ESTIMATE_CAUTION, estimateTorqueInch, proofStrength } from '../../server/trade/fasteners.ts';
 import { compareWithPast, leastRealChange, noiseOf } from '../../server/trade/history.ts';
 import { correctRunSpeed, correctRunTime, parseTyreSize, slip } from '../../server/trade/road.ts';
@@ -156,6 +163,16 @@ describe('drills', () => {
     expect(nearest?.over).toBeCloseTo(6.7 / 25.4 - 0.2625, 9);
     expect(nearestDrill(0.2625, ['number', 'letter'])?.drill.name).toBe('G');
     expect(drillsNear(0.2625, 2, ['64ths']).map((each) => each.drill.name)).toEqual(['17/64 in', '1/4 in']);
+  });
+});
+
+describe('jets really sold', () => {
+  test('the nearest of a list, and of a step', () => {
+    expect(nearestListed([66, 68, 72], 69.8)).toBe(68);
+    expect(nearestListed([66, 68, 72], 70.2)).toBe(72);
+    expect(nearestListed([], 70)).toBeUndefined();
+    expect(nearestStep(131.8, 2.5)).toBeCloseTo(132.5, 12);
+    expect(nearestStep(70, 3, 65)).toBe(71);
   });
 });
 
