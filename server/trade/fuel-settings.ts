@@ -83,7 +83,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     'in',
     'Height of the float or of the fuel in the bowl, as the maker says to measure it.',
     {
-      also: 'float, float height, float setting, floats, bowl level, fuel level in the bowl',
+      also: 'float, float height, float setting, floats, bowl level',
       places: ANY_CARB,
       band: remembered(0.05, 2, 'workshop habit; measured differently by every maker'),
     },

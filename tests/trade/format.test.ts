@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest';
+import { formatNumber, formatValue } from '../../server/trade/format.ts';
+import { about, atLeast, atMost, exact, type Interval, range } from '../../server/trade/interval.ts';
+import { unitById } from '../../server/trade/units.ts';
+
+it.each<[Interval, string | undefined, string]>([
+  [exact(9), 'deg', '9 deg'],
+  [about(480), 'F', '~480 F'],
+  [range(450, 580), 'F', '450..580 F'],
+  [atMost(34), 'deg', '<= 34 deg'],
+  [atLeast(800), 'F', '>= 800 F'],
+  [exact(31.5), 'deg', '31.5 deg'],
+  [exact(1.5), 'turn', '1.5 turns'],
+  [exact(1), 'turn', '1 turn'],
+  [exact(8.4), 'ratio', '8.4:1'],
+  [exact(0.92), 'number', '0.92'],
+  [exact(6), undefined, '6'],
+  [exact(1 / 3), 'in', '0.3333 in'],
+  [exact(0.1 + 0.2), 'in', '0.3 in'],
+  [exact(48210.4), 'mi', '48210 mi'],
+  [exact(12.3456), 'psi', '12.35 psi'],
+  [exact(999.96), 'hPa', '1000 hPa'],
+  [exact(-0.3), 'C', '0 C'],
+  [range(14.99999, 15.00001), 'deg', '15 deg'],
+  [{ low: 30, high: 32, about: true }, 'deg', '~30..32 deg'],
+  [{ low: -Infinity, high: 34, about: true }, 'deg', '<= ~34 deg'],
+  [{ low: -Infinity, high: Infinity, about: false }, 'V', 'any V'],
+])('%o in %s is written %s', (value, unit, expected) => {
+  expect(formatValue(value, unit ? unitById(unit) : undefined)).toBe(expected);
+});
+
+it('writes a number alone', () => expect(formatNumber(2833.3333, unitById('rpm'))).toBe('2833'));

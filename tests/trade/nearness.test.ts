@@ -1,0 +1,34 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { plausibleSlips, slips } from '../../server/trade/nearness.ts';
+
+/** Worked pairs of the literature on the edit distance: Levenshtein (first two) and Damerau (the swaps). */
+it.each([
+  ['kitten', 'sitting', 3],
+  ['saturday', 'sunday', 3],
+  ['ca', 'ac', 1],
+  ['ca', 'abc', 3],
+  ['idle', 'idle', 0],
+  ['', 'idle', 4],
+  ['dwell', 'dwel', 1],
+])('%s to %s is %d', (a, b, expected) => expect(slips(a, b, 9)).toBe(expected));
+
+it('stops counting over the limit', () => expect(slips('kitten', 'sitting', 2)).toBe(Infinity));
+
+it('is the same both ways, and 0 for the same word alone', () => {
+  fc.assert(
+    fc.property(fc.string({ maxLength: 8 }), fc.string({ maxLength: 8 }), (a, b) => {
+      expect(slips(a, b, 99)).toBe(slips(b, a, 99));
+      expect(slips(a, b, 99) === 0).toBe(a === b);
+    }),
+  );
+});
+
+it.each([
+  [2, 0],
+  [3, 1],
+  [6, 2],
+  [10, 3],
+])('a word of %d letters may hold %d slips', (length, expected) =>
+  expect(plausibleSlips(length)).toBe(expected),
+);
