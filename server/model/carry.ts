@@ -97,6 +97,8 @@ export interface Carried {
   readonly rechecks: By<{ readonly after: Value; readonly by: Origin }>;
   /** Readings of this session, by name, place and conditions; the last of each. */
   readonly readings: By<Taken>;
+  /** The latest reading of the quantities that the totals take: by name, whichever session it is from. */
+  readonly lastly: By<Taken>;
   readonly trial: Trial | undefined;
   /** The last session marked as one to keep. */
   readonly kept: { readonly date: string | undefined; readonly by: Origin } | undefined;
@@ -125,6 +127,7 @@ export const NOTHING_CARRIED: Carried = {
   due: NONE,
   rechecks: NONE,
   readings: NONE,
+  lastly: NONE,
   trial: undefined,
   kept: undefined,
 };

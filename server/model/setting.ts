@@ -16,11 +16,27 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
       keyOf(entry.quantity.name, place),
       changed(settings, entry, said, change, where),
     );
+  const before = settings.get(keyOf(entry.quantity.name, place));
+  if (before && onlyWords(entry, said))
+    return new Map(settings).set(keyOf(entry.quantity.name, place), {
+      ...before,
+      words: wordsIn(said),
+      by: where,
+    });
   const after = new Map(settings);
   if (place === '')
     for (const [key, each] of settings) if (each.quantity.name === entry.quantity.name) after.delete(key);
   return after.set(keyOf(entry.quantity.name, place), whole(entry, said, where));
 }
+
+/** `vacuum advance plugged` says where the canister is connected; its curve stays. */
+const onlyWords = (entry: QuantityEntry, said: Said): boolean =>
+  entry.quantity.form === 'curve' &&
+  said.values.length === 0 &&
+  said.points.length === 0 &&
+  said.words.length > 0;
+
+const wordsIn = (said: Said): readonly string[] => said.words.map((word) => word.text.toLowerCase());
 
 function whole(entry: QuantityEntry, said: Said, where: Origin): InForce {
   return {
@@ -28,7 +44,7 @@ function whole(entry: QuantityEntry, said: Said, where: Origin): InForce {
     place: said.place?.text ?? '',
     values: said.values,
     points: said.points,
-    words: said.words.map((word) => word.text.toLowerCase()),
+    words: wordsIn(said),
     text: entry.text,
     by: where,
     base: where,

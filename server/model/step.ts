@@ -36,7 +36,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     case 'setting':
       return withSettings(state, entry, where);
     case 'reading':
-      return { ...state, readings: withReadings(state.readings, entry, where) };
+      return withReadings(state, entry, where);
     case 'fact':
       return { ...state, facts: withStated(state.facts, entry, where) };
     case 'limit':
@@ -123,17 +123,18 @@ function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   return { ...state, settings, due, checks };
 }
 
-function withReadings(
-  readings: Carried['readings'],
-  entry: QuantityEntry,
-  where: Origin,
-): Carried['readings'] {
-  const after = new Map(readings);
+/** What the totals ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
+const TOTALS_TAKE: ReadonlySet<string> = new Set(['idle', 'depression']);
+
+function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carried {
+  const readings = new Map(state.readings);
+  let lastly = state.lastly;
   for (const said of entry.said) {
     const taken: Taken = { quantity: entry.quantity, said, time: entry.time, by: where };
-    after.set(readingKey(entry.quantity.name, said), taken);
+    readings.set(readingKey(entry.quantity.name, said), taken);
+    if (TOTALS_TAKE.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
   }
-  return after;
+  return { ...state, readings, lastly };
 }
 
 /** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */

@@ -1,0 +1,23 @@
+/** Amounts in the unit a sum wants. */
+import type { Interval } from '../trade/interval.ts';
+import { convertInterval, unitById } from '../trade/units.ts';
+import type { InForce } from './carry.ts';
+import type { Amount, Value } from './values.ts';
+
+/** The amount in a unit of the table; a bare number is taken to be in `bare`. Undefined where it is no number or of another dimension. */
+export function amountIn(value: Value | undefined, unit: string, bare: string = unit): Interval | undefined {
+  if (value?.form !== 'amount' || !value.interval) return undefined;
+  const from = value.unit ?? unitById(bare);
+  const to = unitById(unit);
+  return from.dimension === to.dimension ? convertInterval(value.interval, from, to) : undefined;
+}
+
+/** A setting's single value in a unit; undefined for a list, a mere change, or none. */
+export function settingIn(setting: InForce | undefined, unit: string): Interval | undefined {
+  if (!setting?.base || setting.values.length !== 1) return undefined;
+  return amountIn(setting.values[0], unit, setting.quantity.unit ?? unit);
+}
+
+/** First amount among values, if there is one. */
+export const firstAmount = (values: readonly Value[]): Amount | undefined =>
+  values.find((value): value is Amount => value.form === 'amount');

@@ -1,0 +1,81 @@
+/** The ignition's settings in force as the curves and numbers that its sums want. */
+
+import type { VacuumSource } from '../trade/ignition.ts';
+import { exact, type Interval, range, scale } from '../trade/interval.ts';
+import type { CurvePoint } from '../trade/quantity.ts';
+import { amountIn, settingIn } from './amounts.ts';
+import type { Carried, InForce } from './carry.ts';
+import type { Point } from './notebook.ts';
+
+export interface Curve {
+  readonly points: readonly CurvePoint[];
+  readonly setting: InForce;
+}
+
+export interface Timing {
+  readonly initial: { readonly value: Interval; readonly setting: InForce } | undefined;
+  /** Crank degrees at engine rpm. */
+  readonly mechanical: Curve | undefined;
+  readonly mechanicalLimit: { readonly value: Interval; readonly setting: InForce } | undefined;
+  /** Crank degrees at inHg. */
+  readonly vacuum: Curve | undefined;
+  readonly vacuumLimit: { readonly value: Interval; readonly setting: InForce } | undefined;
+  readonly source: { readonly value: VacuumSource; readonly setting: InForce } | undefined;
+}
+
+export function timingOf(carried: Carried): Timing {
+  const setting = (name: string) => carried.settings.get(`${name}|`);
+  return {
+    initial: crankAngle(setting('initial')),
+    mechanical: curveOf(setting('mechanical'), 'rpm'),
+    mechanicalLimit: crankAngle(setting('mechanical limit')),
+    vacuum: curveOf(setting('vacuum advance'), 'inHg'),
+    vacuumLimit: crankAngle(setting('vacuum limit')),
+    source: sourceOf(setting('vacuum source'), setting('vacuum advance')),
+  };
+}
+
+const inDistributorTerms = (setting: InForce): boolean =>
+  setting.words.some((word) => word === 'distributor' || word === 'dist');
+
+function crankAngle(setting: InForce | undefined): { value: Interval; setting: InForce } | undefined {
+  const value = settingIn(setting, 'deg');
+  if (!setting || !value) return undefined;
+  return { value: inDistributorTerms(setting) ? scale(value, 2) : value, setting };
+}
+
+function curveOf(setting: InForce | undefined, against: 'rpm' | 'inHg'): Curve | undefined {
+  if (!setting) return undefined;
+  const twice = inDistributorTerms(setting) ? 2 : 1;
+  const points = setting.points.flatMap((point) => curvePoint(point, against, twice));
+  if (points.length > 0) return { points, setting };
+  const most = settingIn(setting, 'deg');
+  return most ? { points: upTo(scale(most, twice)), setting } : undefined;
+}
+
+function curvePoint(point: Point, against: 'rpm' | 'inHg', twice: number): CurvePoint[] {
+  const value = amountIn(point.value, 'deg');
+  const at = amountIn(point.at, against);
+  if (!value || !at || at.low !== at.high) return [];
+  return [{ at: against === 'rpm' ? at.low * twice : at.low, value: scale(value, twice) }];
+}
+
+/** Only the most is known: anything up to it at low speed, all of it at the highest. */
+const upTo = (most: Interval): readonly CurvePoint[] => [
+  { at: 0, value: range(0, Math.max(0, most.high)) },
+  { at: UNKNOWN_SPEED - 1, value: range(0, Math.max(0, most.high)) },
+  { at: UNKNOWN_SPEED, value: most },
+];
+
+/** Beyond any speed that is asked for. */
+export const UNKNOWN_SPEED = 1e6;
+export const NO_ADVANCE = exact(0);
+
+function sourceOf(source: InForce | undefined, advance: InForce | undefined): Timing['source'] {
+  for (const setting of [source, advance]) {
+    const words = setting ? [...setting.words, ...(setting.text ?? '').toLowerCase().split(/\s+/)] : [];
+    const value = words.find((word) => word === 'manifold' || word === 'ported' || word === 'plugged');
+    if (setting && value) return { value: value as VacuumSource, setting };
+  }
+  return undefined;
+}
