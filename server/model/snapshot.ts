@@ -155,6 +155,10 @@ function lookUpIn(pages: readonly Page[]): LookUp {
       ?.after;
 }
 
+/** What a revert on the page may look up. */
+export const lookUpAbove = (snapshot: Snapshot, page: number): LookUp =>
+  lookUpIn(snapshot.pages.slice(0, page));
+
 function numbered(lines: readonly string[], ids: () => number): Lines {
   return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
 }

@@ -1,0 +1,61 @@
+/** The sections of a notebook as stretches of lines; sessions among them with their dates. */
+import { isEmpty, parseLine, runText, tokenText, withoutBreak } from '../../grammar/index.ts';
+import type { SectionKind } from './notebook.ts';
+import type { Page } from './page.ts';
+import { linesOf, type Snapshot } from './snapshot.ts';
+
+export interface Stretch {
+  readonly kind: SectionKind;
+  readonly title: string;
+  /** ISO date of a session, as written. */
+  readonly date: string | undefined;
+  readonly clock: string | undefined;
+  /** Line of its head, from zero. */
+  readonly from: number;
+  /** The line after its last. */
+  readonly to: number;
+  /** Its pages in the snapshot: from the first to before `pagesTo`. */
+  readonly pagesFrom: number;
+  readonly pagesTo: number;
+}
+
+/** Every section from its head to the next. Lines before the first head belong to none. Reads only the heads. */
+export function stretchesOf(snapshot: Snapshot): readonly Stretch[] {
+  const stretches: Stretch[] = [];
+  for (const [i, page] of snapshot.pages.entries()) {
+    const head = headOf(page);
+    const from = snapshot.starts[i] as number;
+    const to = snapshot.starts[i + 1] as number;
+    const last = stretches.at(-1);
+    if (head) stretches.push({ ...head, from, to, pagesFrom: i, pagesTo: i + 1 });
+    else if (last) stretches[stretches.length - 1] = { ...last, to, pagesTo: i + 1 };
+  }
+  return stretches;
+}
+
+export const sessionsOf = (snapshot: Snapshot): readonly Stretch[] =>
+  stretchesOf(snapshot).filter((stretch) => stretch.kind === 'session');
+
+function headOf(page: Page): Pick<Stretch, 'kind' | 'title' | 'date' | 'clock'> | undefined {
+  const line = parseLine(withoutBreak(firstLine(page)));
+  const syntax = line.syntax;
+  const text = (token: number | undefined) => (token === undefined ? undefined : tokenText(line, token));
+  if (syntax.kind === 'section')
+    return {
+      kind: runText(line, [syntax.word, syntax.word + 1]).toLowerCase() as SectionKind,
+      title: '',
+      date: undefined,
+      clock: undefined,
+    };
+  if (syntax.kind === 'notebook')
+    return { kind: 'notebook', title: text(syntax.title) ?? '', date: undefined, clock: undefined };
+  if (syntax.kind !== 'session' || !isEmpty(syntax.time)) return undefined;
+  return {
+    kind: 'session',
+    title: text(syntax.title) ?? '',
+    date: text(syntax.date),
+    clock: text(syntax.clock),
+  };
+}
+
+const firstLine = (page: Page): string => linesOf(page).lines[0] ?? '';
