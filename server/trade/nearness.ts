@@ -28,6 +28,21 @@ export function plausibleSlips(length: number): number {
   return length < 10 ? 2 : 3;
 }
 
+/** Which letters a word holds, as bits (letters that share a bit are told apart by `slips`). */
+export function letterSet(word: string): number {
+  let bits = 0;
+  for (let i = 0; i < word.length; i++) bits |= 1 << (word.charCodeAt(i) & 31);
+  return bits;
+}
+
+/** How many bits two letter sets differ in: one slip changes two at most, so most words are ruled out at a glance. */
+export function lettersApart(a: number, b: number): number {
+  let differing = a ^ b;
+  let count = 0;
+  for (; differing !== 0; differing &= differing - 1) count++;
+  return count;
+}
+
 function nextRow(
   a: string,
   b: string,

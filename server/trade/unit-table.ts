@@ -50,6 +50,7 @@ const NIST = 'NIST SP 811 app. B';
 const SI = 'SI (NIST SP 811 ch. 4, 5)';
 const GEOMETRY = 'follows from the four-stroke cycle: the distributor turns once in two crank turns';
 const COUNT = 'a count';
+const SIGNS = /[.·\-'º˚]/;
 
 // Exact by definition in NIST SP 811; the others below are products of these.
 const INCH = 25.4; // mm
@@ -196,10 +197,9 @@ export const UNITS: readonly Unit[] = [
 
 /** A word as the spellings are kept: letter case, `.`, `·` and inner hyphens do not count. */
 export function normalSpelling(word: string): string {
-  return word
-    .toLowerCase()
-    .replace(/[.·\-']/g, '')
-    .replace(/[º˚]/g, '°'); // two look-alikes of the degree sign are on many keyboards
+  const lower = word.toLowerCase();
+  if (!SIGNS.test(lower)) return lower;
+  return lower.replace(/[.·\-']/g, '').replace(/[º˚]/g, '°'); // two look-alikes of the degree sign are on many keyboards
 }
 
 /** `spellings` parted by commas; what begins with `deg` is also read with the other words for a degree. */

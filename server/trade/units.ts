@@ -1,13 +1,14 @@
 /** How units are looked up by what people write, and how values go from one unit to another. */
 import { type Interval, monotone } from './interval.ts';
 import { plausibleSlips, slips } from './nearness.ts';
+import { longestPhrase, phraseTree } from './phrases.ts';
 import { normalSpelling, UNITS, type Unit } from './unit-table.ts';
 
 export { type Dimension, UNITS, type Unit } from './unit-table.ts';
 
 const BY_ID = new Map(UNITS.map((each) => [each.id, each]));
 const BY_SPELLING = spellingMap();
-const LONGEST_MATCH = 3;
+const PHRASES = phraseTree(BY_SPELLING);
 /** `850 in drive` means no inches. */
 const GEARS = new Set('drive neutral park gear reverse first second third fourth fifth top'.split(' '));
 
@@ -19,18 +20,15 @@ export function unitById(id: string): Unit {
 }
 
 /**
- * The unit that begins at word `from`, by the longest spelling of up to three words; `length` is in words.
+ * The unit that begins at word `from`, by the longest spelling; `length` is in words.
  * Letter case, `.`, `·` and inner hyphens do not count.
  */
 export function matchUnit(
   words: readonly string[],
   from: number,
 ): { readonly unit: Unit; readonly length: number } | undefined {
-  for (let length = Math.min(LONGEST_MATCH, words.length - from); length > 0; length--) {
-    const found = BY_SPELLING.get(spellingKey(words, from, length));
-    if (found && !endsInGear(words, from + length)) return { unit: found, length };
-  }
-  return undefined;
+  const found = longestPhrase(PHRASES, words, from, normalSpelling, (end) => !endsInGear(words, end));
+  return found && { unit: found.value, length: found.length };
 }
 
 /** From one unit to another of the same dimension. Throws where the dimensions differ. */
@@ -66,14 +64,6 @@ export function nearestUnit(word: string): Unit | undefined {
 
 function endsInGear(words: readonly string[], end: number): boolean {
   return words[end - 1]?.toLowerCase() === 'in' && GEARS.has(words[end]?.toLowerCase() ?? '');
-}
-
-function spellingKey(words: readonly string[], from: number, length: number): string {
-  if (length === 1) return normalSpelling(words[from] ?? '');
-  return words
-    .slice(from, from + length)
-    .map(normalSpelling)
-    .join(' ');
 }
 
 function spellingMap(): ReadonlyMap<string, Unit> {

@@ -2,7 +2,8 @@
 import { FACTS } from './facts.ts';
 import { FUEL_SETTINGS } from './fuel-settings.ts';
 import { IGNITION_SETTINGS } from './ignition-settings.ts';
-import { plausibleSlips, slips } from './nearness.ts';
+import { letterSet, lettersApart, plausibleSlips, slips } from './nearness.ts';
+import { longestPhrase, phraseTree } from './phrases.ts';
 import type { PlaceKind, Quantity } from './quantity.ts';
 import { READINGS } from './readings.ts';
 
@@ -30,15 +31,23 @@ export const PLACE_WORDS: ReadonlyMap<string, PlaceKind> = new Map([
 ]);
 
 type Section = NonNullable<Quantity['section']>;
-const LONGEST_NAME = 4;
-const SESSION_WORDS = spellings(VOCABULARY.filter((row) => row.kind !== 'fact'));
-const FACT_WORDS: Readonly<Record<Section, ReadonlyMap<string, Quantity>>> = {
+const WORDS = {
+  session: spellings(VOCABULARY.filter((row) => row.kind !== 'fact')),
   engine: spellings(FACTS.filter((row) => row.section === 'engine')),
   vehicle: spellings(FACTS.filter((row) => row.section === 'vehicle')),
 };
-const KNOWN_WORDS: readonly string[] = [
-  ...new Set([SESSION_WORDS, FACT_WORDS.engine, FACT_WORDS.vehicle].flatMap((words) => [...words.keys()])),
-];
+const TREES = {
+  session: phraseTree(WORDS.session),
+  engine: phraseTree(WORDS.engine),
+  vehicle: phraseTree(WORDS.vehicle),
+};
+/** Which words come first where: a section's own facts, else settings and readings. */
+const ORDER = {
+  session: [TREES.session, TREES.engine, TREES.vehicle],
+  engine: [TREES.engine, TREES.session, TREES.vehicle],
+  vehicle: [TREES.vehicle, TREES.session, TREES.engine],
+};
+const KNOWN = [...new Set(Object.values(WORDS).flatMap((words) => [...words.keys()]))].map(spelled);
 
 /**
  * The quantity whose name begins at word `from`, by the longest name; `length` is in words. Letter case does not
@@ -50,36 +59,38 @@ export function findQuantity(
   from = 0,
   section?: Section,
 ): { readonly quantity: Quantity; readonly length: number } | undefined {
-  for (let length = Math.min(LONGEST_NAME, words.length - from); length > 0; length--) {
-    const quantity = lookUp(nameKey(words, from, length), section);
-    if (quantity) return { quantity, length };
+  let found: { value: Quantity; length: number } | undefined;
+  for (const tree of ORDER[section ?? 'session']) {
+    const match = longestPhrase(tree, words, from, lowerCase);
+    if (match && match.length > (found?.length ?? 0)) found = match;
   }
-  return undefined;
+  return found && { quantity: found.value, length: found.length };
 }
 
 /**
- * The known words (and those of `extra`) nearest to one that is unknown, nearest first, at most `count`; none if
- * none is near enough to have been meant.
+ * The known words (and those of `extra`) nearest to one that is unknown, nearest first and otherwise as they
+ * stand in the table, at most `count`; none if none is near enough to have been meant.
  */
 export function nearestWords(word: string, count: number, extra: readonly string[] = []): string[] {
-  const key = nameKey([word], 0, 1);
+  const { key, letters } = spelled(word);
   const limit = plausibleSlips(key.length);
-  return [...new Set([...KNOWN_WORDS, ...extra])]
-    .map((known) => ({ known, distance: slips(key, nameKey([known], 0, 1), limit) }))
+  return [...KNOWN, ...extra.map(spelled)]
+    .filter((known) => lettersApart(letters, known.letters) <= 2 * limit)
+    .map((known) => ({ ...known, distance: slips(key, known.key, limit) }))
     .filter(({ distance }) => distance <= limit)
-    .sort((a, b) => a.distance - b.distance || a.known.localeCompare(b.known, 'en'))
-    .slice(0, count)
-    .map(({ known }) => known);
+    .sort((a, b) => a.distance - b.distance)
+    .map((known) => known.word)
+    .filter((known, i, all) => all.indexOf(known) === i)
+    .slice(0, count);
 }
 
-function lookUp(key: string, section: Section | undefined): Quantity | undefined {
-  const own = section && FACT_WORDS[section].get(key);
-  return own ?? SESSION_WORDS.get(key) ?? FACT_WORDS.engine.get(key) ?? FACT_WORDS.vehicle.get(key);
+function spelled(word: string): { readonly word: string; readonly key: string; readonly letters: number } {
+  const key = lowerCase(word).replaceAll('-', ' ');
+  return { word, key, letters: letterSet(key) };
 }
 
-function nameKey(words: readonly string[], from: number, length: number): string {
-  const joined = length === 1 ? (words[from] ?? '') : words.slice(from, from + length).join(' ');
-  return joined.toLowerCase().replaceAll('-', ' ');
+function lowerCase(word: string): string {
+  return word.toLowerCase();
 }
 
 function spellings(rows: readonly Quantity[]): ReadonlyMap<string, Quantity> {

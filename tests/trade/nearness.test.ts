@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { plausibleSlips, slips } from '../../server/trade/nearness.ts';
+import { letterSet, lettersApart, plausibleSlips, slips } from '../../server/trade/nearness.ts';
 
 /** Worked pairs of the literature on the edit distance: Levenshtein (first two) and Damerau (the swaps). */
 it.each([
@@ -32,3 +32,12 @@ it.each([
 ])('a word of %d letters may hold %d slips', (length, expected) =>
   expect(plausibleSlips(length)).toBe(expected),
 );
+
+it('never rules out a word by its letters that the slips would let pass', () => {
+  const word = fc.string({ unit: fc.constantFrom(...'abcdeé1 '), maxLength: 6 });
+  fc.assert(
+    fc.property(word, word, (a, b) => {
+      expect(lettersApart(letterSet(a), letterSet(b))).toBeLessThanOrEqual(2 * slips(a, b, 99));
+    }),
+  );
+});

@@ -144,7 +144,8 @@ describe('a slip of the pen is seen', () => {
   it('gives no more than asked for and takes words of the notebook', () => {
     expect(nearestWords('idle jett', 3)).toEqual(['idle jet', 'idle jets']);
     expect(nearestWords('idle jett', 1)).toEqual(['idle jet']);
-    expect(nearestWords('strobbe', 3, ['strobe'])).toEqual(['strobe']);
+    expect(nearestWords('strobbe', 3, ['strobe'])).toEqual(['strobe', 'stroke']);
+    expect(nearestWords('Jet-ski', 3, ['jet skis', 'JET SKI'])).toEqual(['JET SKI', 'jet skis']);
   });
 
   it.each([
