@@ -126,6 +126,19 @@ describe('curves', () => {
     for (const [index, value] of values.slice(1).entries())
       expect(value).toBeGreaterThanOrEqual((values[index] ?? value) - 1e-9);
   });
+  law(
+    'a curve through any knots keeps between the two it lies between',
+    fc.tuple(points, fc.double({ min: 0, max: 1, noNaN: true })),
+    ([given, share]) => {
+      const knots = knotsOf(given);
+      for (const [index, right] of knots.slice(1).entries()) {
+        const left = knots[index] ?? right;
+        const y = curveAt(knots, left.x + share * (right.x - left.x));
+        expect(y).toBeGreaterThanOrEqual(Math.min(left.y, right.y) - 1e-9);
+        expect(y).toBeLessThanOrEqual(Math.max(left.y, right.y) + 1e-9);
+      }
+    },
+  );
   law('values already in order are left as they are', points, (given) => {
     const once = monotone(knotsOf(given));
     for (const [index, knot] of monotone(once).entries()) close(knot.y, once[index]?.y ?? Number.NaN);
