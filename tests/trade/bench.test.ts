@@ -231,6 +231,7 @@ describe('cylinders', () => {
     ['spread alone at idle', [300, 300, 530, 450, 360, 470, 350, 390], []],
     ['close together', [402, 415, 398, 380], []],
     ['dead cold among uneven ones', [300, 300, 530, 450, 360, 470, 350, 120], [8]],
+    ['low, but no further out than the others scatter', [300, 500, 350, 560, 420, 250], []],
     ['two dead', [400, 410, 95, 405, 398, 90], [3, 6]],
     ['a cold engine', [68, 68, 69, 68], []],
     ['too few', [400, 90], []],
