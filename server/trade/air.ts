@@ -32,7 +32,7 @@ const DENSITY_EXPONENT = PRESSURE_EXPONENT - 1;
 
 /**
  * Pressure of saturated water vapour over water, in pascals, for a temperature in degC from -50 to 100.
- * Source: the Goff-Gratch equation on which the Smithsonian Meteorological Tables are computed.
+ * Source: the World Meteorological Organization's formula, on which the Smithsonian Meteorological Tables are computed.
  */
 export function saturationVapourPressure(celsius: number): number {
   const steam = 373.16 / (celsius + 273.16);
