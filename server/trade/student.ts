@@ -2,7 +2,7 @@
 
 /**
  * The t that a reading of `degrees` degrees of freedom (a whole number from 1) stays within, either side, with the given
- * probability. Source: the finite series for whole degrees of freedom, Abramowitz and Stegun 26.7.3 and 26.7.4, inverted by halving.
+ * probability. Source: the finite series for whole degrees of freedom, NBS Handbook of Mathematical Functions 26.7.3 and 26.7.4, inverted by halving.
  */
 export function studentT(degrees: number, probability = 0.95): number {
   let [low, high] = [0, 1];
