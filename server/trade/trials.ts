@@ -181,7 +181,7 @@ function halfWidth(fit: TrialFit, knob: number, spread: number): number {
   return t * spread * Math.sqrt(1 + 1 / fit.rows.length + away / knobSquares(fit.rows));
 }
 
-/** Fieller's interval: where the wanted response lies inside the prediction band of the line. */
+/** The exact interval: where the wanted response lies inside the prediction band of the line. */
 function knobOnLine(fit: TrialFit, line: { slope: number; intercept: number }, wanted: number): KnobAnswer {
   const value = (wanted - line.intercept) / line.slope;
   const found = { kind: 'found' as const, value, outside: value < fit.low || value > fit.high };
