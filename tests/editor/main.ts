@@ -2,11 +2,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import type { Counts } from './evidence.ts';
 import { OUT, type Route } from './route.ts';
+import { neovimRoute } from './routes/neovim.ts';
 import { nodeRoute } from './routes/node.ts';
 import { packagedRoute } from './routes/packaged.ts';
 import { webRoute } from './routes/web.ts';
 
-const ROUTES: readonly Route[] = [nodeRoute, webRoute, packagedRoute];
+const ROUTES: readonly Route[] = [nodeRoute, webRoute, packagedRoute, neovimRoute];
 
 mkdirSync(OUT, { recursive: true });
 const wanted = process.env.EDITOR_ROUTE;

@@ -31,9 +31,9 @@ function installBrowser(): string {
       `The real-editor tests need a browser. Install one of: ${BROWSERS.join(', ')} (Debian: apt-get install chromium).`,
     );
   }
-  console.log('installing chromium');
+  console.log('installing chromium and neovim');
   debian('update', '-qq');
-  debian('install', '-y', '-qq', '--no-install-recommends', 'chromium');
+  debian('install', '-y', '-qq', '--no-install-recommends', 'chromium', 'neovim');
   const browser = findOnPath(BROWSERS);
   if (!browser) throw new Error('apt-get installed chromium, but it is not on the PATH.');
   return browser;

@@ -20,10 +20,10 @@ const LINES: readonly (readonly [line: string, ...pieces: readonly string[]])[] 
     '09:30: constant.numeric.time',
     'New springs: entity.name.section',
   ],
-  ['  initial  9 deg', 'initial: variable.other', '9: constant.numeric', 'deg: keyword.other.unit'],
+  ['  initial  9 deg', 'initial: variable.parameter', '9: constant.numeric', 'deg: keyword.other.unit'],
   [
     '  mechanical limit 14 deg',
-    'mechanical limit: variable.other',
+    'mechanical limit: variable.parameter',
     '14: constant.numeric',
     'deg: keyword.other.unit',
   ],
@@ -48,11 +48,16 @@ const LINES: readonly (readonly [line: string, ...pieces: readonly string[]])[] 
     '34: constant.numeric',
     'deg: keyword.other.unit',
   ],
-  ['  bore 86 mm', 'bore: variable.other', '86: constant.numeric', 'mm: keyword.other.unit'],
-  ['  points gap 0.016"', 'points gap: variable.other', '0.016: constant.numeric', '": keyword.other.unit'],
+  ['  bore 86 mm', 'bore: variable.parameter', '86: constant.numeric', 'mm: keyword.other.unit'],
+  [
+    '  points gap 0.016"',
+    'points gap: variable.parameter',
+    '0.016: constant.numeric',
+    '": keyword.other.unit',
+  ],
   [
     '  mixture 1 1/2 turns',
-    'mixture: variable.other',
+    'mixture: variable.parameter',
     '1 1/2: constant.numeric',
     'turns: keyword.other.unit',
   ],
@@ -83,9 +88,9 @@ const LINES: readonly (readonly [line: string, ...pieces: readonly string[]])[] 
   [
     '  trial stop hole -> vacuum advance',
     'trial: keyword.control',
-    'stop hole: variable.other',
+    'stop hole: variable.parameter',
     '->: keyword.operator',
-    'vacuum advance: variable.other',
+    'vacuum advance: variable.parameter',
   ],
 ];
 

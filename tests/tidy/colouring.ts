@@ -42,11 +42,11 @@ function heads(): readonly Pattern[] {
     head('Item', item, 'entity.name.type', 'punctuation.separator', 'markup.italic'),
     head('Fit', name, 'entity.name.type'),
     head('File', name, 'string.unquoted'),
-    head('Trial', trial, 'variable.other', 'keyword.operator', 'variable.other'),
+    head('Trial', trial, 'variable.parameter', 'keyword.operator', 'variable.parameter'),
     ...(['Check', 'Keep', 'Revert', 'Want', 'Recheck'] as const).map((kind) => head(kind)),
-    entry('setting', 'variable.other'),
+    entry('setting', 'variable.parameter'),
     entry('reading', 'entity.name.function'),
-    entry('fact', 'variable.other'),
+    entry('fact', 'variable.parameter'),
   ];
 }
 

@@ -38,9 +38,11 @@ test('no path of a machine and no host of a registry is written anywhere', () =>
 
 test('each of those places would be found', () => {
   const places = ['work', 'tmp', 'root', 'home'].map((name) => ` /${name}/x`);
-  const hosts = ['registry.npm', 'npmjs', 'deb'].map(
-    (name) => `https://${name}.${name === 'deb' ? 'debian' : 'org'}/`,
-  );
+  const hosts = [
+    ['registry', 'npmjs'],
+    ['www', 'npmjs', 'org'],
+    ['deb', 'debian'],
+  ].map((parts) => parts.join('.'));
   for (const text of [...places, ...hosts])
     expect(
       PLACES.some((place) => place.test(text)),
