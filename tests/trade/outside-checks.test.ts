@@ -37,20 +37,27 @@ describe('values from outside the project', () => {
 
 function printed(): string {
   const titles = new Map(SOURCES.map((source) => [source.id, source.title]));
-  const rows = CHECKS.map((row) => {
-    const cells = [row.what, titles.get(row.source), row.standing, figure(row.expected), figure(row.ours())];
-    return `| ${cells.join(' | ')} | ${difference(row)} |`;
-  });
-  return [
-    '# Values from outside, and ours',
-    '',
-    `Generated from outside-checks.ts: ${CHECKS.length} values, ${titles.size} sources.`,
-    '',
-    '| What | Source | Standing | Value | Ours | Difference |',
-    '|---|---|---|---|---|---|',
-    ...rows,
-    '',
-  ].join('\n');
+  const rows = CHECKS.map((row) => [
+    row.what,
+    titles.get(row.source) ?? '',
+    row.standing,
+    figure(row.expected),
+    figure(row.ours()),
+    difference(row),
+  ]);
+  const count = `Generated from outside-checks.ts: ${CHECKS.length} values, ${titles.size} sources.`;
+  const head = ['What', 'Source', 'Standing', 'Value', 'Ours', 'Difference'];
+  return ['# Values from outside, and ours', '', count, '', ...aligned(head, rows), ''].join('\n');
+}
+
+/** The columns padded as the formatter pads them, so that formatting does not make the table stale. */
+function aligned(head: readonly string[], rows: readonly (readonly string[])[]): string[] {
+  const widths = head.map((_, column) =>
+    Math.max(...[head, ...rows].map((cells) => cells[column]?.length ?? 0)),
+  );
+  const line = (cells: readonly string[]) =>
+    `| ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join(' | ')} |`;
+  return [line(head), line(widths.map((width) => '-'.repeat(width))), ...rows.map(line)];
 }
 
 function figure(value: number): string {
