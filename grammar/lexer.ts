@@ -18,46 +18,52 @@ export interface Token {
   readonly text: string;
 }
 
-/** Order decides: the first that fits is taken. Groups are numbered; `GROUPS` names them. */
-const PATTERNS: readonly (readonly [KindName, RegExp])[] = [
-  ['Comment', /;[^]*/],
+/** What a token's first character already tells: three short scans instead of one long one. Order decides within each. */
+const AFTER_DIGIT = scanner([
   ['Date', /\d{4}-\d{2}-\d{2}(?![\d-])/],
   ['Clock', /\d{1,2}:\d{2}(?::\d{2})?(?![\d:.])/],
-  ['Ratio', /(?:\d+(?:\.\d+)?|\.\d+):\d+(?:\.\d+)?/],
+  ['Ratio', /\d+(?:\.\d+)?:\d+(?:\.\d+)?/],
   ['Mixed', /\d+(?:[ \t]+|-)\d+\/\d+(?![\d/])/],
   ['Fraction', /\d+\/\d+(?![\d/])/],
   ['Order', /\d+(?:-\d+)+(?!\d)/],
   ['CommaNumber', /\d+(?:,\d+)+(?:\.\d+)?/],
-  ['Number', /\d+(?:\.\d+)?|\.\d+/],
-  ['Text', /(?<!\d)"[^"]*"/],
-  ['InchMark', /(?<=\d)"|″/],
-  ['OpenText', /"[^]*/],
-  ['Cylinder', /#\d+/],
-  ['Flag', /\[[\p{L}-]+\]/u],
-  ['Arrow', /->|→/],
-  ['Dots', /\.{2,}|…|–/],
-  ['Bound', /[<>]=?|[≤≥]/],
-  ['PlusMinus', /±|\+\/-/],
-  ['About', /~/],
-  ['Plus', /\+/],
-  ['Minus', /[-−]/],
+  ['Number', /\d+(?:\.\d+)?/],
+]);
+const AFTER_LETTER = scanner([
   [
     'At',
-    /@|at(?![\p{L}\p{N}_-])|in(?=[ \t]+(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)(?![\p{L}]))/iu,
+    /at(?![\p{L}\p{N}_-])|in(?=[ \t]+(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)(?![\p{L}]))/u,
   ],
-  ['Word', /(?:all[ \t]+in|in[ \t]+hg|in[ \t]+h2o)(?![\p{L}\p{N}])/iu],
-  ['In', /in(?![\p{L}\p{N}_-])/iu],
-  ['Out', /out(?![\p{L}\p{N}_-])/iu],
+  ['Word', /(?:all[ \t]+in|in[ \t]+hg|in[ \t]+h2o)(?![\p{L}\p{N}])/u],
+  ['In', /in(?![\p{L}\p{N}_-])/u],
+  ['Out', /out(?![\p{L}\p{N}_-])/u],
   ['Word', /[\p{L}°%][\p{L}\p{M}\p{N}_°%²³]*(?:[-'’·*/.&][\p{L}\p{N}][\p{L}\p{M}\p{N}_°%²³]*)*/u],
+]);
+const AFTER_SIGN = scanner([
+  ['Comment', /;[\s\S]*/],
   ['Comma', /,/],
+  ['At', /@/],
+  ['Text', /(?<!\d)"[^"]*"/],
+  ['InchMark', /(?<=\d)"|″/],
+  ['OpenText', /"[\s\S]*/],
+  ['Cylinder', /#\d+/],
+  ['Dots', /\.{2,}|…|–/],
+  ['Ratio', /\.\d+:\d+(?:\.\d+)?/],
+  ['Number', /\.\d+/],
+  ['PlusMinus', /±|\+\/-/],
+  ['Plus', /\+/],
+  ['Arrow', /->|→/],
+  ['Minus', /[-−]/],
+  ['About', /~/],
+  ['Bound', /[<>]=?|[≤≥]/],
+  ['Flag', /\[[\p{L}-]+\]/u],
   ['Colon', /[:=]/],
-  ['Unknown', /[^\s]/u],
-];
-const GROUPS: readonly Kind[] = PATTERNS.map(([name]) => KIND[name]);
-const SCAN = new RegExp(PATTERNS.map(([, pattern]) => `(${pattern.source})`).join('|'), 'giu');
+  ['Unknown', /\S/],
+]);
+const FIRST_CHARACTER = /([0-9])|([\p{L}°%])|\S/gu;
 const PROSE = /[^\s;][^;]*/y;
 const PROSE_WITH_FLAG = /(?!\s*\[[\p{L}-]+\])[^\s;](?:(?!\s\[[\p{L}-]+\]\s*(?:;|$))[^;])*/uy;
-const AS_IT_STANDS = /\S[^]*/y;
+const AS_IT_STANDS = /\S[\s\S]*/y;
 
 /** The tokens of a line (without its break). Any text has an answer; nothing throws. */
 export function lex(line: string): Tokens {
@@ -65,34 +71,51 @@ export function lex(line: string): Tokens {
   const ends: number[] = [];
   let kinds = '';
   let first: KindName | undefined;
-  const push = (kind: string, from: number, to: number) => {
-    kinds += kind;
-    starts.push(from);
-    ends.push(to);
-  };
-  SCAN.lastIndex = 0;
-  for (let match = SCAN.exec(line); match; match = SCAN.exec(line)) {
-    const at = match.index;
-    const prose = startsProse(first, kinds, kindOf(match)) ? proseAt(first, line, at) : undefined;
-    if (prose) {
-      push(KIND.Prose, at, prose);
-      SCAN.lastIndex = prose;
-      continue;
-    }
-    let kind = kindOf(match);
-    if (kind === KIND.Word && beginsLine(kinds)) {
-      first = keyword(match[0]);
-      if (first) kind = KIND[first];
-    } else if (kind === KIND.Word) kind = insideWord(first, match[0]);
-    push(kind, at, at + match[0].length);
+  let end = 0;
+  for (let at = nextToken(line, 0); at; at = nextToken(line, end)) {
+    const scanned = at.scan(line, at.from);
+    const prose = startsProse(first, kinds, scanned.kind) ? proseAt(first, line, at.from) : undefined;
+    const text = line.slice(at.from, scanned.to);
+    if (scanned.kind === KIND.Word && beginsLine(kinds)) first = keyword(text);
+    kinds += prose ? KIND.Prose : kindInLine(scanned.kind, first, kinds, text);
+    end = prose ?? scanned.to;
+    starts.push(at.from);
+    ends.push(end);
   }
   return { kinds, starts, ends };
 }
 
-function kindOf(match: RegExpExecArray): Kind {
-  for (let group = 1; group < match.length; group++)
-    if (match[group] !== undefined) return GROUPS[group - 1] as Kind;
-  return KIND.Unknown;
+interface Scanned {
+  readonly kind: Kind;
+  readonly to: number;
+}
+
+type Scan = (line: string, from: number) => Scanned;
+
+function scanner(patterns: readonly (readonly [KindName, RegExp])[]): Scan {
+  const kinds = patterns.map(([name]) => KIND[name]);
+  const pattern = new RegExp(patterns.map(([, { source }]) => `(${source})`).join('|'), 'iuy');
+  return (line, from) => {
+    pattern.lastIndex = from;
+    const match = pattern.exec(line);
+    // Half of a surrogate pair is no character to a pattern; it is kept as a sign that means nothing.
+    if (!match) return { kind: KIND.Unknown, to: from + 1 };
+    const group = match.findIndex((text, i) => i > 0 && text !== undefined);
+    return { kind: kinds[group - 1] as Kind, to: from + match[0].length };
+  };
+}
+
+function nextToken(line: string, from: number): { readonly scan: Scan; readonly from: number } | undefined {
+  FIRST_CHARACTER.lastIndex = from;
+  const match = FIRST_CHARACTER.exec(line);
+  if (!match) return undefined;
+  return { scan: match[1] ? AFTER_DIGIT : match[2] ? AFTER_LETTER : AFTER_SIGN, from: match.index };
+}
+
+function kindInLine(kind: Kind, first: KindName | undefined, before: string, text: string): Kind {
+  if (kind !== KIND.Word) return kind;
+  if (beginsLine(before)) return first ? KIND[first] : kind;
+  return insideWord(first, text);
 }
 
 /** Nothing before it but a clock time, or `+20 min`. */

@@ -8,15 +8,9 @@ import { add, exact, type Interval, least, middle } from '../trade/interval.ts';
 import { type Unit, unitById } from '../trade/units.ts';
 import { amountIn, firstAmount } from './amounts.ts';
 import type { Carried, Taken } from './carry.ts';
+import type { Input } from './figures/figure.ts';
 import type { Origin } from './notebook.ts';
 import { type Curve, NO_ADVANCE, type Timing, timingOf, UNKNOWN_SPEED } from './timing.ts';
-
-export interface Input {
-  readonly name: string;
-  readonly value: string;
-  /** The line it came from; undefined where it follows from other inputs. */
-  readonly by: Origin | undefined;
-}
 
 export interface Derived {
   readonly name: string;

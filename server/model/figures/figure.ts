@@ -1,0 +1,72 @@
+/**
+ * A figure: something worked out from what the notebook says, with its working. Hover shows the figures about a word,
+ * the terminal shows them all; both read the one table in all.ts.
+ */
+import type { Interval } from '../../trade/interval.ts';
+import type { Standing } from '../../trade/quantity.ts';
+import type { Unit } from '../../trade/units.ts';
+import type { Carried } from '../carry.ts';
+import type { Origin } from '../notebook.ts';
+import type { Snapshot } from '../snapshot.ts';
+
+export type Topic =
+  | 'timing'
+  | 'points'
+  | 'trials'
+  | 'effects'
+  | 'cylinders'
+  | 'idle and mixture'
+  | 'air'
+  | 'fuel'
+  | 'squeeze'
+  | 'road'
+  | 'specs'
+  | 'ports'
+  | 'reminders'
+  | 'history';
+
+export interface Input {
+  readonly name: string;
+  readonly value: string;
+  /** The line it came from; undefined where it follows from other inputs. */
+  readonly by: Origin | undefined;
+}
+
+export interface Figure {
+  readonly topic: Topic;
+  readonly name: string;
+  /** The result in words, with its unit: `31 deg from 3200 rpm`. */
+  readonly text: string;
+  /** The result as a number, where it is one. */
+  readonly value: Interval | undefined;
+  readonly unit: Unit | undefined;
+  /** In words: `initial + the most mechanical`. */
+  readonly formula: string;
+  /** With the numbers in: `9 deg + 22 deg = 31 deg`. */
+  readonly working: string;
+  readonly inputs: readonly Input[];
+  /** How far the formula may be leaned on, and the publication or practice. */
+  readonly standing: Standing;
+  readonly source: string;
+  /** What could hurt somebody who acts on it. */
+  readonly caution: string | undefined;
+  /** More rows than one: a table under the figure, all cells text. */
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Where in the notebook a figure is asked for: the state after a line, and the notebook around it. */
+export interface Moment {
+  readonly carried: Carried;
+  readonly snapshot: Snapshot;
+  /** From zero. */
+  readonly line: number;
+}
+
+/** One row of the table: which words' hovers show its figures, and how they are worked out. */
+export interface Working {
+  readonly topic: Topic;
+  /** Names of the vocabulary (or `trial`, `session`, `port`, `spec`, `recheck`), lower case. */
+  readonly about: readonly string[];
+  /** Depends on the moment alone; never throws; empty where the notebook does not say enough. */
+  readonly work: (moment: Moment) => readonly Figure[];
+}
