@@ -17,8 +17,8 @@ export function formatValue(iv: Interval, unit: Unit | undefined): string {
 
 /** A number to four significant figures without idle noughts; whole numbers in full; temperatures to whole degrees. */
 export function formatNumber(n: number, unit: Unit | undefined): string {
-  if (unit?.dimension === 'temperature' || Math.abs(n) >= 10 ** (FIGURES - 1)) return tidy(Math.round(n));
-  return tidy(Number(n.toPrecision(FIGURES)));
+  if (unit?.dimension === 'temperature' || Math.abs(n) >= 10 ** (FIGURES - 1)) return String(Math.round(n));
+  return String(Number(n.toPrecision(FIGURES)));
 }
 
 function formatNumbers(iv: Interval, number: (n: number) => string): string {
@@ -27,9 +27,4 @@ function formatNumbers(iv: Interval, number: (n: number) => string): string {
   if (iv.high === Infinity) return `>= ${rough}${number(iv.low)}`;
   const [low, high] = [number(iv.low), number(iv.high)];
   return low === high ? rough + low : `${rough}${low}..${high}`;
-}
-
-/** No minus before a nought. */
-function tidy(n: number): string {
-  return String(n === 0 ? 0 : n);
 }
