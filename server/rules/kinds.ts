@@ -1,0 +1,34 @@
+/** Kinds of entry that rules name together. */
+import type { EntryKind } from '../model/notebook.ts';
+
+const KINDS: Readonly<Record<EntryKind, true>> = {
+  blank: true,
+  section: true,
+  session: true,
+  setting: true,
+  reading: true,
+  fact: true,
+  limit: true,
+  target: true,
+  unknown: true,
+  spec: true,
+  part: true,
+  port: true,
+  word: true,
+  item: true,
+  fit: true,
+  check: true,
+  file: true,
+  revert: true,
+  trial: true,
+  row: true,
+  want: true,
+  recheck: true,
+  note: true,
+  keep: true,
+};
+
+export const EVERY_KIND = Object.keys(KINDS) as readonly EntryKind[];
+
+/** Lines that say something of a quantity. */
+export const QUANTITY_KINDS = ['setting', 'reading', 'fact', 'limit', 'target'] as const;

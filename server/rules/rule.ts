@@ -1,0 +1,60 @@
+/** The form of a rule: one row, in a file of its own, that says everything there is to say about one kind of finding. */
+import type { Span } from '../../grammar/index.ts';
+import type { Context, Finding, Fix, Severity } from '../model/findings.ts';
+import type { Entry, EntryKind } from '../model/notebook.ts';
+import type { Standing } from '../trade/quantity.ts';
+
+/** What a rule found on its line; code and severity are the rule's. */
+export interface Problem {
+  readonly span: Span;
+  /** What is odd, what it was compared with, and what was probably meant. */
+  readonly message: string;
+  readonly related?: Finding['related'];
+  /** Only where it is sure what was meant. */
+  readonly fixes?: readonly Fix[];
+}
+
+/** `notation`: follows from how a notebook is written, not from the trade. */
+export type RuleStanding = Standing | 'notation';
+
+/** A rule on lines of the kinds `Kind`. */
+export interface RuleOn<Kind extends EntryKind> {
+  /** Lower case, words joined by hyphens. Never changed, and never used again for another rule. */
+  readonly code: string;
+  readonly severity: Severity;
+  readonly title: string;
+  /** Why it matters, for the rule's page. */
+  readonly why: string;
+  /** How far the rule may be leaned on; where it uses bands, each names its own in the message. */
+  readonly standing: RuleStanding;
+  readonly source?: string;
+  /** A notebook that does not have the finding. */
+  readonly good: string;
+  /** A notebook that has it. */
+  readonly bad: string;
+  /** Codes whose findings on the same columns say no more than this one does; they are left out. */
+  readonly outranks?: readonly string[];
+  readonly on: readonly Kind[];
+  /** Depends on its arguments alone; never throws. */
+  check(entry: EntryOf<Kind>, context: Context): readonly Problem[];
+}
+
+export type Rule = RuleOn<EntryKind>;
+
+type EntryOf<Kind extends EntryKind> = Of<Entry, Kind>;
+type Of<One, Kind> = One extends { readonly kind: infer Own }
+  ? [Own & Kind] extends [never]
+    ? never
+    : One
+  : never;
+
+/** A row of the table; gives `check` the type of its entries. */
+export const rule = <const Kind extends EntryKind>(row: RuleOn<Kind>): Rule => row;
+
+export const NO_PROBLEMS: readonly Problem[] = [];
+
+/** A fix that puts `text` in the place of the columns. */
+export const replaceWith = (span: Span, text: string, title = `Write "${text}"`): Fix => ({
+  title,
+  edits: [{ span, text }],
+});
