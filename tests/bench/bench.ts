@@ -1,0 +1,140 @@
+/**
+ * How fast a notebook is opened and edited, beside a language service of the same kind of work in the same run:
+ * vscode-json-languageservice parsing and validating a file of as many lines. `npm run bench` prints the table.
+ */
+import { getLanguageService, type JSONSchema } from 'vscode-json-languageservice';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { findingsIn } from '../../server/model/locate.ts';
+import { edit, open, type Snapshot } from '../../server/model/snapshot.ts';
+import { checkLine } from '../../server/rules/index.ts';
+import { notebookOf } from './notebook.ts';
+
+const SIZES = [1_000, 10_000, 100_000];
+const EDITS = { ours: 400, peer: 12 };
+const COLUMN = 12;
+
+const SCHEMA: JSONSchema = {
+  type: 'object',
+  additionalProperties: {
+    type: 'object',
+    required: ['value', 'unit'],
+    properties: { value: { type: 'number', minimum: 0, maximum: 200 }, unit: { enum: ['deg', 'rpm'] } },
+  },
+};
+
+interface Row {
+  readonly lines: number;
+  readonly open: number;
+  readonly edits: readonly number[];
+  /** Bytes of heap that the opened file holds. */
+  readonly heap: number;
+}
+
+for (const lines of SIZES) await warmUp(lines);
+const ours: Row[] = [];
+const peers: Row[] = [];
+for (const lines of SIZES) {
+  ours.push(await measureOurs(lines));
+  peers.push(await measurePeer(lines));
+}
+print(ours, peers);
+
+async function warmUp(lines: number): Promise<void> {
+  if (lines > 10_000) return;
+  await measureOurs(lines);
+  await measurePeer(lines);
+}
+
+async function measureOurs(lines: number): Promise<Row> {
+  const text = notebookOf(lines);
+  const before = heapNow();
+  const start = performance.now();
+  let snapshot: Snapshot = open(text, checkLine);
+  countOf(findingsIn(snapshot));
+  const opened = performance.now() - start;
+  const heap = heapNow() - before;
+  const edits: number[] = [];
+  for (const line of randomLines(lines, EDITS.ours)) {
+    const at = { line, character: COLUMN };
+    const began = performance.now();
+    snapshot = edit(snapshot, { range: { start: at, end: at }, text: '1' });
+    countOf(findingsIn(snapshot));
+    edits.push(performance.now() - began);
+  }
+  return { lines, open: opened, edits, heap };
+}
+
+async function measurePeer(lines: number): Promise<Row> {
+  const service = getLanguageService({});
+  let document = TextDocument.create('file:///bench.json', 'json', 0, jsonOf(lines));
+  const validate = () => service.doValidation(document, service.parseJSONDocument(document), {}, SCHEMA);
+  const before = heapNow();
+  const start = performance.now();
+  await validate();
+  const opened = performance.now() - start;
+  const heap = heapNow() - before;
+  const edits: number[] = [];
+  for (const line of randomLines(lines, EDITS.peer)) {
+    const at = { line, character: COLUMN };
+    const began = performance.now();
+    document = TextDocument.update(
+      document,
+      [{ range: { start: at, end: at }, text: '1' }],
+      document.version + 1,
+    );
+    await validate();
+    edits.push(performance.now() - began);
+  }
+  return { lines, open: opened, edits, heap };
+}
+
+function jsonOf(lines: number): string {
+  const entries = Array.from(
+    { length: lines - 2 },
+    (_, i) => `  "entry ${i}": { "value": ${i % 97}, "unit": "deg" }`,
+  );
+  return `{\n${entries.join(',\n')}\n}`;
+}
+
+function randomLines(lines: number, count: number): number[] {
+  return Array.from({ length: count }, (_, i) => (i * 7919 + 13) % lines);
+}
+
+function countOf(all: Iterable<unknown>): number {
+  let count = 0;
+  for (const _ of all) count++;
+  return count;
+}
+
+function heapNow(): number {
+  globalThis.gc?.();
+  return process.memoryUsage().heapUsed;
+}
+
+function print(ours: readonly Row[], peers: readonly Row[]): void {
+  console.log('                    open            edit p50          edit p95          heap');
+  console.log('   lines        ours    peer      ours    peer      ours    peer      ours    peer');
+  for (const [i, row] of ours.entries()) console.log(lineOf(row, peers[i] as Row));
+  const [last, peer] = [ours.at(-1) as Row, peers.at(-1) as Row];
+  const ratio = at(peer.edits, 0.5) / at(last.edits, 0.5);
+  console.log(
+    `an edit in ${last.lines} lines: 1/${Math.round(ratio)} of the peer's; opening ${(last.open / peer.open).toFixed(2)} of the peer's`,
+  );
+}
+
+function lineOf(row: Row, peer: Row): string {
+  const pair = (f: (row: Row) => string) => `${f(row).padStart(10)}${f(peer).padStart(8)}`;
+  const ms = (n: number) => (n < 10 ? n.toFixed(2) : n.toFixed(0));
+  return [
+    String(row.lines).padStart(8),
+    pair((each) => `${ms(each.open)}`),
+    pair((each) => ms(at(each.edits, 0.5))),
+    pair((each) => ms(at(each.edits, 0.95))),
+    pair((each) => `${(each.heap / 2 ** 20).toFixed(0)}M`),
+  ].join('');
+}
+
+function at(times: readonly number[], share: number): number {
+  const sorted = times.toSorted((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] as number;
+}
