@@ -3,7 +3,8 @@ import type { PlaceKind, Quantity } from './quantity.ts';
 import { measured, ofKind, published, type Row, remembered, told, usual } from './row.ts';
 
 const EACH_CYLINDER: readonly PlaceKind[] = ['cylinder', 'bank', 'side'];
-const LIMIT_TIMING = 'TM 10-3930-623-12 par. 4-21: some engines use as much as 42 degrees at high speed';
+const LIMIT_TIMING =
+  'TM 10-3930-623-12 par. 4-21: some engines use as much as 42 degrees at high speed; the low end is common practice';
 const OD1001 = 'OD1001 lesson 3: wide open falls to about 2, snapping shut rises to about 25 inHg';
 
 const TIMING = [
