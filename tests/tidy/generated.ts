@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { colouring } from './colouring.ts';
+import { languageConfiguration, manifest } from './manifest.ts';
 
 interface Generated {
   readonly path: string;
@@ -9,7 +10,11 @@ interface Generated {
   readonly make: (old: string) => string;
 }
 
-const GENERATED: readonly Generated[] = [{ path: 'grammar/tappet.tmLanguage.json', make: colouring }];
+const GENERATED: readonly Generated[] = [
+  { path: 'grammar/tappet.tmLanguage.json', make: colouring },
+  { path: 'grammar/language-configuration.json', make: languageConfiguration },
+  { path: 'package.json', make: manifest },
+];
 
 /** The paths of the files that are not what their tables say, each with the text it should have. */
 export function staleFiles(root: string): ReadonlyMap<string, string> {

@@ -100,5 +100,5 @@ async function inTheLight(page: Page): Promise<void> {
 }
 
 async function picture(page: Page, name: string): Promise<void> {
-  await page.screenshot({ path: join(OUT, `${name}.png`) });
+  await page.screenshot({ path: join(OUT, `${name}.png`), animations: 'disabled' });
 }

@@ -1,0 +1,71 @@
+/** The parts of the extension's manifest and of its editing rules that a table can say. */
+import { FIRST_WORDS } from '../../grammar/index.ts';
+import { RULES } from '../../server/rules/index.ts';
+import { type Dimension, UNITS } from '../../server/trade/units.ts';
+
+const SEVERITIES = ['error', 'warning', 'information', 'hint', 'off'];
+const AS_WRITTEN = 'as written';
+
+/** What a person may choose a unit for, and the dimension it is chosen from. */
+const PREFERRED: Readonly<Record<string, Dimension>> = {
+  temperature: 'temperature',
+  pressure: 'pressure',
+  depression: 'pressure',
+  length: 'length',
+  torque: 'torque',
+  roadSpeed: 'road speed',
+  distance: 'distance',
+};
+
+/** The manifest with a severity setting for each rule and a unit setting for each preference. */
+export function manifest(old: string): string {
+  const read = JSON.parse(old);
+  const properties = read.contributes.configuration.properties;
+  properties['tappet.severity'] = severitySetting();
+  properties['tappet.units'] = unitSetting();
+  read.contributes.configuration.properties = Object.fromEntries(Object.entries(properties).sort());
+  return `${JSON.stringify(read, null, 2)}\n`;
+}
+
+/** The editing rules, with the words after which an editor indents. */
+export function languageConfiguration(old: string): string {
+  const indented = wordsOf('Section', 'Session');
+  const rules = {
+    increaseIndentPattern: { pattern: `^(${indented})\\b|^\\s+${wordsOf('Trial')}\\b`, flags: 'i' },
+    decreaseIndentPattern: { pattern: `^\\s+${wordsOf('Session')}\\s+\\d`, flags: 'i' },
+  };
+  return `${JSON.stringify({ ...JSON.parse(old), indentationRules: rules }, null, 2)}\n`;
+}
+
+function severitySetting() {
+  const rules = RULES.map(({ code, title, severity }) => [
+    code,
+    { type: 'string', enum: SEVERITIES, default: severity, description: `${title}.` },
+  ]);
+  return {
+    type: 'object',
+    description: 'How loudly each rule speaks, by its code; off: not at all.',
+    additionalProperties: false,
+    properties: Object.fromEntries(rules),
+    default: {},
+  };
+}
+
+function unitSetting() {
+  const choices = Object.entries(PREFERRED).map(([name, dimension]) => {
+    const symbols = UNITS.filter((unit) => unit.dimension === dimension).map(({ symbol }) => symbol);
+    return [name, { type: 'string', enum: [AS_WRITTEN, ...symbols], default: AS_WRITTEN }];
+  });
+  return {
+    type: 'object',
+    description: 'The units that values are shown in; what is written in a notebook is never changed.',
+    additionalProperties: false,
+    properties: Object.fromEntries(choices),
+    default: {},
+  };
+}
+
+function wordsOf(...kinds: readonly string[]): string {
+  const words = Object.entries(FIRST_WORDS).filter(([, kind]) => kinds.includes(kind));
+  return words.map(([word]) => word).join('|');
+}
