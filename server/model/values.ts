@@ -3,6 +3,7 @@
  * be read as a number says why in `problem` and the rules tell it.
  */
 import {
+  type AmountSyntax,
   isEmpty,
   type Line,
   type Run,
@@ -69,25 +70,22 @@ export function lowerValue(line: Line, syntax: ValueSyntax): Lowered {
     };
   }
   const unit = unitOf(line, syntax.inch, tail);
-  const numbers: Run = [
-    syntax.low ?? syntax.run[0],
-    (syntax.high ?? syntax.link ?? syntax.low ?? syntax.run[0]) + 1,
-  ];
-  const numberSpan = runSpan(line, numbers);
-  const unitSpan = unit.span ?? { from: numberSpan.to, to: numberSpan.to };
   const prefix = syntax.prefix === undefined ? '' : tokenText(line, syntax.prefix).toLowerCase();
+  const { interval, problem } = intervalOf(line, syntax, prefix);
+  const numberSpan = numbersOf(line, syntax);
+  const unitSpan = unit.span ?? { from: numberSpan.to, to: numberSpan.to };
+  const span = { from: runSpan(line, syntax.run).from, to: unitSpan.to };
+  const relative = RELATIVE[prefix];
   return {
-    value: {
-      form: 'amount',
-      ...intervalOf(line, syntax, prefix),
-      unit: unit.unit,
-      relative: RELATIVE[prefix],
-      numberSpan,
-      unitSpan,
-      span: { from: runSpan(line, syntax.run).from, to: unitSpan.to },
-    },
-    after: tail.slice(unit.words),
+    value: { form: 'amount', interval, unit: unit.unit, relative, problem, numberSpan, unitSpan, span },
+    after: unit.words === 0 ? tail : tail.slice(unit.words),
   };
+}
+
+function numbersOf(line: Line, syntax: AmountSyntax): Span {
+  const from = syntax.low ?? syntax.run[0];
+  const to = syntax.high ?? syntax.link ?? from;
+  return { from: tokenSpan(line, from).from, to: tokenSpan(line, to).to };
 }
 
 const RELATIVE: Readonly<Record<string, Amount['relative']>> = {
@@ -120,26 +118,29 @@ function lowerRatio(line: Line, token: number, after: readonly Word[]): Lowered 
   };
 }
 
-function unitOf(
-  line: Line,
-  inch: number | undefined,
-  tail: readonly Word[],
-): { unit?: Unit; words: number; span?: Span } {
+interface UnitRead {
+  readonly unit: Unit | undefined;
+  /** How many words it took. */
+  readonly words: number;
+  readonly span: Span | undefined;
+}
+
+const NO_UNIT: UnitRead = { unit: undefined, words: 0, span: undefined };
+
+function unitOf(line: Line, inch: number | undefined, tail: readonly Word[]): UnitRead {
   if (inch !== undefined) return { unit: unitById('in'), words: 0, span: tokenSpan(line, inch) };
   const first = tail[0];
-  if (!first) return { words: 0 };
-  const match = matchUnit(
-    tail.map((word) => word.text),
-    0,
-  );
-  if (!match) return { words: 0 };
+  if (!first) return NO_UNIT;
+  const texts = tail.map((word) => word.text);
+  const match = matchUnit(texts, 0);
+  if (!match) return NO_UNIT;
   const last = tail[match.length - 1] as Word;
   return { unit: match.unit, words: match.length, span: { from: first.span.from, to: last.span.to } };
 }
 
 type Read = Pick<Amount, 'interval' | 'problem'>;
 
-function intervalOf(line: Line, syntax: ValueSyntax & { form: 'amount' }, prefix: string): Read {
+function intervalOf(line: Line, syntax: AmountSyntax, prefix: string): Read {
   if (syntax.low === undefined) return unread('no number');
   const low = numberOf(tokenText(line, syntax.low));
   if (typeof low === 'string') return unread(low);
@@ -173,9 +174,11 @@ function numberOf(text: string): number | NumberProblem {
   return below === 0 ? 'divided by nought' : (Number.isNaN(whole) ? 0 : whole) + above / below;
 }
 
-export function wordsOf(line: Line, run: Run): Word[] {
+const NO_WORDS: readonly Word[] = [];
+
+export function wordsOf(line: Line, run: Run): readonly Word[] {
+  if (isEmpty(run)) return NO_WORDS;
   const words: Word[] = [];
-  if (isEmpty(run)) return words;
   for (let token = run[0]; token < run[1]; token++)
     words.push({ text: tokenText(line, token), span: tokenSpan(line, token) });
   return words;
