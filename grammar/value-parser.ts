@@ -23,7 +23,13 @@ export class ValueParser extends EmbeddedActionsParser {
   private count = 0;
 
   constructor() {
-    super([Anything, ...Object.values(T)], { maxLookahead: 1, recoveryEnabled: false });
+    super([Anything, ...Object.values(T)], {
+      maxLookahead: 1,
+      recoveryEnabled: false,
+      // Chevrotain proves the rules free of ambiguity with a function that Node 20 and its editors lack. What is
+      // proved once, where the tests run, holds there too.
+      skipValidations: !('groupBy' in Object),
+    });
   }
 
   protected start(kinds: string): void {

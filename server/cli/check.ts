@@ -1,0 +1,88 @@
+/** `tappet check`: what the rules find in notebooks. */
+
+import type { Severity } from '../model/findings.ts';
+import { findingsIn, type LocatedFinding } from '../model/locate.ts';
+import { openNotebook } from '../rules/index.ts';
+import { jsonFindings } from './check-json.ts';
+import { textFindings } from './check-text.ts';
+import { visible } from './layout.ts';
+import { EXIT, type Terminal } from './terminal.ts';
+import { notebooksOf, textOf } from './texts.ts';
+import type { Tally, Writer } from './writer.ts';
+
+export const LEVELS = ['error', 'warning', 'info'] as const;
+export const FORMATS = ['text', 'json'] as const;
+
+export interface CheckOptions {
+  readonly format: (typeof FORMATS)[number];
+  readonly failOn: (typeof LEVELS)[number];
+}
+
+/** Checks what can be read and tells what cannot. @returns the exit code. */
+export function check(args: readonly string[], options: CheckOptions, terminal: Terminal): number {
+  const writer = options.format === 'json' ? jsonFindings(terminal) : textFindings(terminal);
+  const tally = {
+    files: 0,
+    filesWithFindings: 0,
+    findings: { error: 0, warning: 0, information: 0, hint: 0 },
+  };
+  let unreadable = 0;
+  const tell = (path: string, problem: string) => {
+    unreadable++;
+    terminal.complain(`tappet: ${visible(path)}: ${problem}\n`);
+  };
+  for (const path of pathsOf(args, terminal, tell)) {
+    const read = textOf(path, terminal);
+    if ('problem' in read) tell(path, read.problem);
+    else checkOne(path, read.text, writer, tally);
+  }
+  writer.end(tally);
+  if (unreadable > 0) return EXIT.unusable;
+  return AT_LEAST[options.failOn].some((severity) => tally.findings[severity] > 0) ? EXIT.found : EXIT.clean;
+}
+
+/** Each once, however often and by whatever folder it was named. */
+function pathsOf(
+  args: readonly string[],
+  terminal: Terminal,
+  tell: (path: string, problem: string) => void,
+): ReadonlySet<string> {
+  const paths = new Set<string>();
+  for (const argument of args.length > 0 ? args : ['.']) {
+    const found = notebooksOf(argument, terminal);
+    if ('problem' in found) tell(argument === '.' ? 'the current folder' : argument, found.problem);
+    else for (const path of found.paths) paths.add(path);
+  }
+  return paths;
+}
+
+interface Count extends Tally {
+  files: number;
+  filesWithFindings: number;
+  readonly findings: Record<Severity, number>;
+}
+
+function checkOne(path: string, text: string, writer: Writer, tally: Count): void {
+  const snapshot = openNotebook(text);
+  let found = 0;
+  const count = (finding: LocatedFinding) => {
+    found++;
+    tally.findings[finding.severity]++;
+  };
+  writer.file({ path, snapshot, findings: passing(findingsIn(snapshot), count) });
+  tally.files++;
+  if (found > 0) tally.filesWithFindings++;
+}
+
+function* passing<T>(each: Iterable<T>, see: (one: T) => void): Generator<T> {
+  for (const one of each) {
+    see(one);
+    yield one;
+  }
+}
+
+const AT_LEAST: Readonly<Record<CheckOptions['failOn'], readonly Severity[]>> = {
+  error: ['error'],
+  warning: ['error', 'warning'],
+  info: ['error', 'warning', 'information'],
+};

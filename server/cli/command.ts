@@ -1,0 +1,89 @@
+/** The terminal's commands: what may be written after `tappet`, and what it comes to. */
+import { Command, CommanderError, Option } from 'commander';
+import { type CheckOptions, check, FORMATS, LEVELS } from './check.ts';
+import { type ShowOptions, show } from './show.ts';
+import { EXIT, type Terminal } from './terminal.ts';
+
+const ABOUT = 'Reads engine tuning notebooks (*.tappet): what may be wrong in them, and what is set where.';
+
+const EXAMPLES = `
+Examples:
+  tappet check                              every notebook below this folder
+  tappet check boat.tappet --fail-on error  only what cannot be read counts as a failure
+  tappet check - --format json < x.tappet   the standard input, for another program
+  tappet show boat.tappet                   settings, open items and totals at the end
+  tappet show boat.tappet --at 2026-05-02   as they were at the end of that day
+  tappet show boat.tappet --at 17           as they were after line 17
+
+Exit codes: 0 nothing found at the level of --fail-on or above, 1 something found, 2 wrong usage or
+a file that cannot be read (the others are still checked).
+The findings are no more than that: the maker's figures, local law and a licensed mechanic overrule them.`;
+
+const JSON_LINES = `
+In JSON, lines and characters count from zero, as in the Language Server Protocol.`;
+
+/** Runs one command. @returns the exit code: 0 clean, 1 findings, 2 wrong usage or an unreadable file. */
+export function run(args: readonly string[], terminal: Terminal): number {
+  let code: number = EXIT.clean;
+  const program = programFor(terminal, (outcome) => {
+    code = outcome;
+  });
+  try {
+    program.parse(args, { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    return error.exitCode === 0 ? EXIT.clean : EXIT.unusable;
+  }
+  return code;
+}
+
+function programFor(terminal: Terminal, end: (code: number) => void): Command {
+  const program = new Command('tappet')
+    .description(ABOUT)
+    .version(terminal.version, '--version', 'print the version')
+    .helpOption('--help', 'print this help')
+    .helpCommand(false)
+    .option('--no-color', 'no colours (NO_COLOR=1 does the same, FORCE_COLOR=1 the opposite)')
+    .exitOverride()
+    .configureHelp({ showGlobalOptions: true })
+    .configureOutput(outputTo(terminal))
+    .showHelpAfterError('("tappet --help" tells how it is used)')
+    .addHelpText('after', EXAMPLES);
+  program
+    .command('check')
+    .summary('tell what may be wrong')
+    .description('Tells what may be wrong in notebooks, each with its line.')
+    .argument(
+      '[FILES...]',
+      'notebooks, folders of notebooks, or - for the standard input; else all below here',
+    )
+    .addOption(new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]))
+    .addOption(
+      new Option('--fail-on <level>', 'the least severity that gives exit code 1')
+        .choices(LEVELS)
+        .default('warning'),
+    )
+    .addHelpText('after', JSON_LINES)
+    .action((files: readonly string[], options: CheckOptions) => end(check(files, options, terminal)));
+  program
+    .command('show')
+    .summary('settings in force, open items, limits and totals')
+    .description('Shows what holds: settings, parts, open items, limits, and the totals with their working.')
+    .argument('<FILE>', 'a notebook, or - for the standard input')
+    .option('--at <line|date>', 'after that line (from one), or at the end of that day; else at the end')
+    .addOption(new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]))
+    .addHelpText('after', JSON_LINES)
+    .action((file: string, options: ShowOptions) => end(show(file, options, terminal)));
+  return program;
+}
+
+function outputTo({ write, complain, columns, colours }: Terminal) {
+  return {
+    writeOut: write,
+    writeErr: complain,
+    getOutHelpWidth: () => columns ?? 80,
+    getErrHelpWidth: () => columns ?? 80,
+    getOutHasColors: () => colours,
+    getErrHasColors: () => colours,
+  };
+}

@@ -1,0 +1,45 @@
+/** Text on a terminal: how wide it stands, how it wraps, and that a notebook cannot steer the terminal. */
+
+/** Below this, columns stop making sense and text is left to the terminal. */
+const NARROWEST = 24;
+const GRAPHEMES = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
+const WIDE =
+  /^(?:\p{Emoji_Presentation}|.*\u{FE0F}|[\u1100-\u115F\u2E80-\uA4CF\uAC00-\uD7A3\uF900-\uFAFF\uFE30-\uFE6F\uFF00-\uFF60\uFFE0-\uFFE6])/u;
+const ONLY_ASCII = /^[ -~]*$/;
+/** Controls, and the marks that turn the direction of writing around. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not reach the terminal
+const UNSEEN = /[\u0000-\u001F\u007F-\u009F\u200E\u200F\u2028-\u202E\u2066-\u2069\uFEFF]/g;
+
+/** Each unseen sign as a seen one, each tab as a blank: the text stays as long as it was. */
+export const visible = (text: string): string =>
+  text.replace(UNSEEN, (sign) =>
+    sign === '\t' ? ' ' : sign < ' ' ? String.fromCharCode(0x2400 + sign.charCodeAt(0)) : '\uFFFD',
+  );
+
+/** Columns the text takes up. */
+export function widthOf(text: string): number {
+  if (ONLY_ASCII.test(text)) return text.length;
+  let width = 0;
+  for (const { segment } of GRAPHEMES.segment(text)) width += WIDE.test(segment) ? 2 : 1;
+  return width;
+}
+
+export const padded = (text: string, width: number): string =>
+  text + ' '.repeat(Math.max(0, width - widthOf(text)));
+
+/** Lines of at most `columns`, cut between words, those after the first moved in by `indent`. */
+export function wrap(text: string, columns: number | undefined, indent = 0): readonly string[] {
+  if (columns === undefined || columns < NARROWEST) return [text];
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const next = line === '' ? word : `${line} ${word}`;
+    const room = columns - (lines.length > 0 ? indent : 0);
+    if (line.trim() !== '' && widthOf(next) > room) {
+      lines.push(line);
+      line = word;
+    } else line = next;
+  }
+  lines.push(line);
+  return lines.map((each, i) => (i > 0 ? ' '.repeat(indent) + each : each));
+}

@@ -1,0 +1,39 @@
+/** `tappet show`: what holds at a line of a notebook. */
+import type { Snapshot } from '../model/snapshot.ts';
+import { type InForceReport, inForceAt } from '../report/in-force.ts';
+import { endOf, type Moment, momentOf } from '../report/moment.ts';
+import { openNotebook } from '../rules/index.ts';
+import { visible } from './layout.ts';
+import { inForceText } from './show-text.ts';
+import { EXIT, type Terminal } from './terminal.ts';
+import { textOf } from './texts.ts';
+
+export interface ShowOptions {
+  /** A line, from one, or a date; the end of the notebook where undefined. */
+  readonly at: string | undefined;
+  readonly format: 'text' | 'json';
+}
+
+/** @returns the exit code. */
+export function show(path: string, { at, format }: ShowOptions, terminal: Terminal): number {
+  const read = textOf(path, terminal);
+  if ('problem' in read) return refuse(path, read.problem, terminal);
+  const snapshot = openNotebook(read.text);
+  const moment = momentIn(snapshot, at);
+  if ('problem' in moment) return refuse(path, moment.problem, terminal);
+  const report = inForceAt(snapshot, moment.line);
+  terminal.write(format === 'json' ? jsonOf(path, report) : inForceText(report, terminal));
+  return EXIT.clean;
+}
+
+const momentIn = (snapshot: Snapshot, at: string | undefined): Moment =>
+  at === undefined ? { line: endOf(snapshot) } : momentOf(snapshot, at);
+
+function refuse(path: string, problem: string, { complain }: Terminal): number {
+  complain(`tappet: ${visible(path)}: ${visible(problem)}\n`);
+  return EXIT.unusable;
+}
+
+/** Lines count from zero, as in the protocol; a bound that is open on one side is null. */
+const jsonOf = (path: string, report: InForceReport): string =>
+  `${JSON.stringify({ path, ...report }, null, 2)}\n`;

@@ -1,0 +1,17 @@
+/** What the commands need of the world outside; tests give them another one. */
+export interface Terminal {
+  /** The bytes of a file; `-` is the standard input. Throws as Node does. */
+  readonly read: (path: string) => Uint8Array;
+  /** The names in a folder, those of folders ending in `/`. Throws as Node does. */
+  readonly list: (folder: string) => readonly string[];
+  readonly isFolder: (path: string) => boolean;
+  readonly write: (text: string) => void;
+  /** For what is no answer but a complaint: the standard error. */
+  readonly complain: (text: string) => void;
+  /** Characters a line may have; undefined where the output is no terminal. */
+  readonly columns: number | undefined;
+  readonly colours: boolean;
+  readonly version: string;
+}
+
+export const EXIT = { clean: 0, found: 1, unusable: 2 } as const;

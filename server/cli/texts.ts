@@ -1,0 +1,60 @@
+/** From what stands on the command line to the texts of notebooks, or to why there is none. */
+import type { Terminal } from './terminal.ts';
+
+export const STANDARD_INPUT = '-';
+const ENDING = '.tappet';
+const PASSED_OVER = /^(?:\.|node_modules\/$)/;
+
+export type Text = { readonly text: string } | { readonly problem: string };
+export type Paths = { readonly paths: readonly string[] } | { readonly problem: string };
+
+/** The notebooks meant by an argument: the file itself, or every one below a folder. */
+export function notebooksOf(argument: string, terminal: Terminal): Paths {
+  if (argument === STANDARD_INPUT || !terminal.isFolder(argument)) return { paths: [argument] };
+  try {
+    const paths = below(argument, terminal);
+    return paths.length > 0 ? { paths } : { problem: `holds no notebook (*${ENDING})` };
+  } catch (error) {
+    return { problem: problemOf(error) };
+  }
+}
+
+/** In order of name; hidden folders and those of installed packages are passed over. */
+function below(folder: string, terminal: Terminal): readonly string[] {
+  const names = terminal.list(folder).filter((name) => !PASSED_OVER.test(name));
+  const start = folder === '.' ? '' : folder.endsWith('/') ? folder : `${folder}/`;
+  return names
+    .toSorted()
+    .flatMap((name) =>
+      name.endsWith('/')
+        ? below(start + name, terminal)
+        : name.toLowerCase().endsWith(ENDING)
+          ? [start + name]
+          : [],
+    );
+}
+
+/** The text of a file, without a byte order mark. */
+export function textOf(path: string, terminal: Terminal): Text {
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(terminal.read(path)) };
+  } catch (error) {
+    return { problem: problemOf(error) };
+  }
+}
+
+const PROBLEMS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  ENOTDIR: 'there is no such file',
+  EACCES: 'no permission to read it',
+  EPERM: 'no permission to read it',
+  EISDIR: 'is a folder, not a notebook',
+  ERR_ENCODING_INVALID_ENCODED_DATA: 'is not text in UTF-8',
+  ERR_FS_FILE_TOO_LARGE: 'is too large to be read',
+  ERR_STRING_TOO_LONG: 'is too large to be read',
+};
+
+function problemOf(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
+  return PROBLEMS[code] ?? `could not be read (${code})`;
+}

@@ -1,0 +1,151 @@
+/** What holds at a line of a notebook: settings, parts, open items, limits and totals, each with the line that says so. */
+import type { Carried, InForce, Stated } from '../model/carry.ts';
+import { saidText, settingText, valueText } from '../model/describe.ts';
+import { readingAt } from '../model/locate.ts';
+import type { Origin } from '../model/notebook.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { ROAD_CHECKS } from '../trade/checks.ts';
+import type { PartKind } from '../trade/quantity.ts';
+import { VOCABULARY } from '../trade/vocabulary.ts';
+import { type TotalRows, totalRows } from './totals.ts';
+import { type Where, whereOf } from './where.ts';
+
+export interface InForceReport {
+  /** The notebook's title; empty where it has none. */
+  readonly notebook: string;
+  /** The last line that was taken in, from zero, and the session it stands in. */
+  readonly line: number;
+  readonly session: { readonly date: string | undefined; readonly title: string } | undefined;
+  /** In the order of the trade's own table, the notebook's own words last. */
+  readonly settings: readonly SettingRow[];
+  readonly parts: readonly PartRow[];
+  readonly items: readonly ItemRow[];
+  readonly checks: readonly CheckRow[];
+  readonly rechecks: readonly NamedRow[];
+  readonly limits: readonly NamedRow[];
+  readonly targets: readonly NamedRow[];
+  readonly totals: TotalRows;
+  /** The last session marked as one to keep. */
+  readonly kept: Where | undefined;
+}
+
+export interface NamedRow {
+  /** With its place: `mixture left`. */
+  readonly name: string;
+  readonly value: string;
+  readonly where: Where;
+}
+
+export interface SettingRow extends NamedRow {
+  /** The kind of part that owns it. */
+  readonly owner: PartKind | undefined;
+}
+
+export interface PartRow {
+  readonly kind: PartKind;
+  readonly name: string;
+  /** As it was described in the section of parts. */
+  readonly text: string | undefined;
+  readonly where: Where;
+}
+
+export interface ItemRow {
+  readonly word: 'todo' | 'fault';
+  readonly id: string;
+  readonly text: string;
+  readonly safety: boolean;
+  readonly where: Where;
+}
+
+/** A check that stands in the way of a road run. */
+export interface CheckRow {
+  readonly name: string;
+  /** `due`: not made since the work at `where`; `bad`: made there, and found wanting. */
+  readonly state: 'due' | 'bad';
+  readonly why: string | undefined;
+  readonly where: Where;
+}
+
+/** What holds after `line` (from zero, within the notebook). */
+export function inForceAt(snapshot: Snapshot, line: number): InForceReport {
+  const carried = readingAt(snapshot, line)?.after;
+  if (!carried) throw new RangeError(`line ${line} is not in the notebook`);
+  const where = (origin: Origin) => whereOf(snapshot, origin);
+  const { session, kept } = carried;
+  return {
+    notebook: carried.notebook,
+    line,
+    session: session && { date: session.date, title: session.title },
+    settings: settingRows(carried, where),
+    parts: partRows(carried, where),
+    items: itemRows(carried, where),
+    checks: checkRows(carried, where),
+    rechecks: recheckRows(carried, where),
+    limits: statedRows(carried.limits, where),
+    targets: statedRows(carried.targets, where),
+    totals: totalRows(snapshot, carried),
+    kept: kept && where(kept.by),
+  };
+}
+
+type Locate = (origin: Origin) => Where;
+
+function settingRows({ settings }: Carried, where: Locate): readonly SettingRow[] {
+  return [...settings.values()].toSorted(inTradeOrder).map((setting) => ({
+    name: named(setting.quantity.name, setting.place),
+    value: settingText(setting),
+    owner: setting.quantity.owner,
+    where: where(setting.by),
+  }));
+}
+
+const RANK = new Map(VOCABULARY.map((quantity, i) => [quantity.name, i]));
+
+const rank = ({ quantity }: InForce): number => RANK.get(quantity.name) ?? RANK.size;
+
+const inTradeOrder = (a: InForce, b: InForce): number =>
+  rank(a) - rank(b) || compare(a.quantity.name, b.quantity.name) || compare(a.place, b.place);
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+
+function partRows({ fitted, parts }: Carried, where: Locate): readonly PartRow[] {
+  return [...fitted].map(([kind, { name, by }]) => ({
+    kind,
+    name,
+    text: parts.get(name)?.text,
+    where: where(by),
+  }));
+}
+
+function itemRows({ items }: Carried, where: Locate): readonly ItemRow[] {
+  return [...items].map(([id, { word, text, safety, by }]) => ({ word, id, text, safety, where: where(by) }));
+}
+
+function checkRows({ due, checks }: Carried, where: Locate): readonly CheckRow[] {
+  const why = (name: string) => ROAD_CHECKS.find((check) => check.name === name)?.why;
+  const bad = [...checks].filter(([, check]) => !check.ok);
+  return [
+    ...[...due]
+      .filter(([name]) => !checks.has(name))
+      .map(([name, by]) => ({ name, state: 'due' as const, why: why(name), where: where(by) })),
+    ...bad.map(([name, { by }]) => ({ name, state: 'bad' as const, why: why(name), where: where(by) })),
+  ];
+}
+
+function recheckRows({ rechecks }: Carried, where: Locate): readonly NamedRow[] {
+  return [...rechecks].map(([name, { after, by }]) => ({
+    name,
+    value: `after ${valueText(after, undefined)}`,
+    where: where(by),
+  }));
+}
+
+function statedRows(stated: ReadonlyMap<string, Stated>, where: Locate): readonly NamedRow[] {
+  return [...stated.values()].map(({ quantity, said, text, by }) => ({
+    name: named(quantity.name, said.place?.text),
+    value: text ?? saidText(said, quantity.unit),
+    where: where(by),
+  }));
+}

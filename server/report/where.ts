@@ -1,0 +1,16 @@
+/** Where something was said: an origin as a line and a day, which is what a reader can look up. */
+import { lineOf } from '../model/locate.ts';
+import type { Origin } from '../model/notebook.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+
+export interface Where {
+  /** From zero; undefined where that line is gone. */
+  readonly line: number | undefined;
+  /** ISO date of its session; undefined outside sessions. */
+  readonly date: string | undefined;
+}
+
+export const whereOf = (snapshot: Snapshot, { ref, date }: Origin): Where => ({
+  line: lineOf(snapshot, ref),
+  date,
+});
