@@ -7,7 +7,10 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
 const ROOT = import.meta.dirname;
-const OWN_NODE = join(ROOT, 'node_modules/node/bin', process.platform === 'win32' ? 'node.exe' : 'node');
+const ON_WINDOWS = process.platform === 'win32';
+/** There npm and code are batch files, which only a shell can start. */
+const SHELL = { shell: ON_WINDOWS };
+const OWN_NODE = join(ROOT, 'node_modules/node/bin', ON_WINDOWS ? 'node.exe' : 'node');
 const OWN_TOOLS = join(ROOT, 'node_modules/.bin');
 const OWN_NODE_MAJOR = 24;
 const SAMPLE = 'samples/marsh-runner.tappet';
@@ -63,13 +66,13 @@ async function tryIt() {
     );
     return;
   }
-  need('installing the extension', run(code, ['--install-extension', VSIX, '--force']));
-  need('opening the sample', run(code, [SAMPLE]));
+  need('installing the extension', run(code, ['--install-extension', VSIX, '--force'], SHELL));
+  need('opening the sample', run(code, [SAMPLE], SHELL));
 }
 
 /** Types, lint, unit and law tests, then the real editor. Every part runs, so that one failure does not hide another. */
 async function test() {
-  await build();
+  await pack();
   const parts = [
     { name: 'types', ...oneCheck(typecheck()) },
     { name: 'lint', ...oneCheck(biome()) },
@@ -197,7 +200,7 @@ function install() {
     .join(delimiter);
   const status = run('npm', ['ci', '--no-audit', '--no-fund'], {
     env: { ...process.env, PATH: path },
-    shell: process.platform === 'win32',
+    ...SHELL,
   });
   need('npm ci', status);
   if (existsSync(OWN_NODE)) return;
@@ -228,7 +231,7 @@ function need(what, status, good = [0]) {
 }
 
 function onPath(name) {
-  const names = process.platform === 'win32' ? [`${name}.cmd`, `${name}.exe`] : [name];
+  const names = ON_WINDOWS ? [`${name}.cmd`, `${name}.exe`] : [name];
   const folders = (process.env.PATH ?? '').split(delimiter);
   return folders
     .flatMap((folder) => names.map((file) => join(folder, file)))
