@@ -81,6 +81,32 @@ export function monotone(iv: Interval, f: (x: number) => number): Interval {
   return between([f(iv.low), f(iv.high)], iv.about);
 }
 
+/**
+ * Through a function that only rises or only falls in each of its arguments: its least and its most stand at the
+ * corners. What is rough in any argument is rough in the result.
+ */
+export function monotoneEach<N extends readonly Interval[]>(
+  ivs: readonly [...N],
+  f: (...xs: { [K in keyof N]: number }) => number,
+): Interval {
+  const corners = ivs.reduce<number[][]>(
+    (sofar, iv) =>
+      sofar.flatMap((xs) =>
+        iv.low === iv.high
+          ? [[...xs, iv.low]]
+          : [
+              [...xs, iv.low],
+              [...xs, iv.high],
+            ],
+      ),
+    [[]],
+  );
+  return between(
+    corners.map((xs) => f(...(xs as { [K in keyof N]: number }))),
+    ivs.some((iv) => iv.about),
+  );
+}
+
 /** The narrowest interval that holds both. */
 export function hull(a: Interval, b: Interval): Interval {
   return make(Math.min(a.low, b.low), Math.max(a.high, b.high), a.about || b.about);

@@ -50,7 +50,7 @@ export interface Figure {
   readonly source: string;
   /** What could hurt somebody who acts on it. */
   readonly caution: string | undefined;
-  /** More rows than one: a table under the figure, all cells text. */
+  /** A table under the figure, all cells text; its first row names the columns. Also what a plot of it is drawn from. */
   readonly rows: readonly (readonly string[])[];
 }
 
@@ -70,3 +70,14 @@ export interface Working {
   /** Depends on the moment alone; never throws; empty where the notebook does not say enough. */
   readonly work: (moment: Moment) => readonly Figure[];
 }
+
+type Needed = 'topic' | 'name' | 'text' | 'formula' | 'working' | 'inputs' | 'standing' | 'source';
+
+/** A figure of which only what it has is written. */
+export const figure = (given: Pick<Figure, Needed> & Partial<Figure>): Figure => ({
+  value: undefined,
+  unit: undefined,
+  caution: undefined,
+  rows: [],
+  ...given,
+});
