@@ -5,8 +5,9 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
-const ROOT = import.meta.dirname;
+const ROOT = fileURLToPath(new URL('.', import.meta.url));
 const ON_WINDOWS = process.platform === 'win32';
 /** There npm and code are batch files, which only a shell can start. */
 const SHELL = { shell: ON_WINDOWS };
@@ -57,7 +58,7 @@ async function tryIt() {
     // Findings are what the sample is there to show; only "could not be read" is a failure.
     need(`tappet ${command}`, run(process.execPath, ['dist/cli.cjs', command, SAMPLE], colour), [0, 1]);
   }
-  await bundleInto(VSIX);
+  packInto(VSIX);
   title('In the editor');
   const code = onPath('code');
   if (!code) {
@@ -108,7 +109,7 @@ async function generate() {
 
 async function pack() {
   await build();
-  await bundleInto(VSIX);
+  packInto(VSIX);
 }
 
 function lint() {
@@ -131,7 +132,7 @@ function biome() {
   return tool('@biomejs/biome/bin/biome', ['check', '--error-on-warnings', '.']);
 }
 
-async function bundleInto(vsix) {
+function packInto(vsix) {
   title(`Packing ${vsix}`);
   const options = ['package', '--no-dependencies', '--allow-missing-repository', '--out', vsix];
   need('packing', tool('@vscode/vsce/vsce', options, { stdio: ['ignore', 'ignore', 'inherit'] }));
