@@ -1,6 +1,6 @@
 /** Facts of the engine and the vehicle, written once in their sections. */
 import type { Quantity } from './quantity.ts';
-import { measured, ofKind, order, type Row, remembered, told, usual } from './row.ts';
+import { air, measured, ofKind, order, type Row, remembered, told, usual } from './row.ts';
 
 const ENGINE = inSection('engine', [
   measured('cylinders', 'number', 'How many cylinders the engine has.', {
@@ -92,6 +92,16 @@ const ENGINE = inSection('engine', [
     band: usual(1000, 15_000, 'from slow boat engines to racing ones'),
   }),
   measured('oil capacity', 'qt', 'Oil the sump takes.'),
+  air(
+    'reference weather',
+    'The air that other days are told against; the first weather of the notebook where it is not written.',
+    'reference air, reference day, reference',
+  ),
+  measured('jet sizes', 'number', 'The jets at hand: what is worked out is told by the nearest of them.', {
+    also: 'jets at hand, jet box',
+    bare: true,
+    orIn: ['length', 'fuel flow'],
+  }),
   told('block', 'The cylinder block.', { also: 'casting' }),
   told('head', 'The cylinder head.', { also: 'heads, cylinder head, cylinder heads' }),
   told('intake manifold', 'The intake manifold.', { also: 'inlet manifold, manifold' }),

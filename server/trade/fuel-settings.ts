@@ -1,6 +1,6 @@
 /** Settings of the carburettor and of the fuel system that feeds it. */
 import type { PlaceKind } from './quantity.ts';
-import { measured, ofKind, ownedBy, remembered, told, usual } from './row.ts';
+import { curve, measured, ofKind, ownedBy, remembered, told, usual } from './row.ts';
 
 const ANY_CARB: readonly PlaceKind[] = ['carburettor', 'side', 'barrel', 'bank', 'cylinder'];
 /** A jet is known by its number in its maker's series, by its bore, or by what it passes. */
@@ -151,6 +151,11 @@ const CARBURETTOR = ownedBy('carburettor', [
     places: ANY_CARB,
     band: usual(10, 65, 'from small single carburettors to large four-barrels'),
   }),
+  curve('carb rating', 'cfm', 'inHg', 'Air the carburettor passes, at the depression it is rated at.', {
+    also: 'carburettor rating, carb size, carburettor size',
+    places: ANY_CARB,
+    band: usual(20, 1500, 'from small single-barrels to large four-barrels'),
+  }),
   told('carb spacer', 'Spacer between carburettor and manifold.', {
     also: 'spacer, carb gasket, carburettor gasket',
   }),
@@ -170,6 +175,15 @@ const FUEL_SYSTEM = ownedBy('fuel system', [
     also: 'fuel return, fuel return line',
     band: usual(0.1, 0.8, '1/8 to 1/2 in'),
   }),
+  measured(
+    'needle height',
+    'in',
+    'How far the float needle stands above the place where fuel pressure is taken.',
+    {
+      also: 'height of needle, fuel rise',
+      band: usual(-60, 120, 'from tanks above the carburettor to pumps under the floor'),
+    },
+  ),
   told('fuel pump', 'The fuel pump fitted.', { also: 'lift pump' }),
   told('fuel filter', 'The fuel filters fitted.', { also: 'fuel filters' }),
   told('fuel grade', 'The fuel in the tank.', { also: 'petrol grade, gas grade, octane, pump fuel' }),

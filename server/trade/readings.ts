@@ -1,6 +1,6 @@
 /** Readings: what was seen, heard or measured at one moment. */
 import type { PlaceKind, Quantity } from './quantity.ts';
-import { measured, ofKind, published, type Row, remembered, told, usual } from './row.ts';
+import { air, measured, ofKind, published, remembered, told, usual } from './row.ts';
 
 const EACH_CYLINDER: readonly PlaceKind[] = ['cylinder', 'bank', 'side'];
 const LIMIT_TIMING =
@@ -205,7 +205,7 @@ const ELECTRICAL = [
 ];
 
 const AIR = [
-  weather(),
+  air('weather', 'The air of the day: temperature, pressure where you stand, humidity.', 'air, conditions'),
   measured('air temperature', 'F', 'Temperature of the air outside.', {
     also: 'ambient, ambient temperature, outside temperature, outside air',
     band: usual(-40, 130, 'where people drive'),
@@ -265,28 +265,3 @@ export const READINGS: readonly Quantity[] = ofKind('reading', [
   ...AIR,
   ...USE,
 ]);
-
-/** Each part is known by its dimension, so they may stand in any order; humidity is often written as plain `%`. */
-function weather(): Row {
-  const humidity = { ...usual(0, 100, 'by definition') };
-  return {
-    name: 'weather',
-    aliases: ['air', 'conditions'],
-    form: 'several',
-    parts: [
-      {
-        name: 'temperature',
-        dimension: 'temperature',
-        band: { ...usual(-40, 55, 'where people drive'), unit: 'C' },
-      },
-      {
-        name: 'pressure',
-        dimension: 'pressure',
-        band: { ...usual(500, 1090, 'from high passes to a deep winter high'), unit: 'hPa' },
-      },
-      { name: 'humidity', dimension: 'humidity', band: { ...humidity, unit: '%RH' } },
-      { name: 'humidity', dimension: 'percent', band: { ...humidity, unit: '%' } },
-    ],
-    meaning: 'The air of the day: temperature, pressure where you stand, humidity.',
-  };
-}

@@ -37,6 +37,34 @@ export function order(name: string, meaning: string, extra: Omit<Extra, 'band' |
   return { ...common(name, meaning, extra), form: 'order' };
 }
 
+/**
+ * A row that tells the air: each part is known by its dimension, so they may stand in any order; humidity is often
+ * written as plain `%`.
+ */
+export function air(name: string, meaning: string, also: string): Row {
+  const humidity = usual(0, 100, 'by definition');
+  return {
+    name,
+    aliases: list(also),
+    form: 'several',
+    parts: [
+      {
+        name: 'temperature',
+        dimension: 'temperature',
+        band: { ...usual(-40, 55, 'where people drive'), unit: 'C' },
+      },
+      {
+        name: 'pressure',
+        dimension: 'pressure',
+        band: { ...usual(500, 1090, 'from high passes to a deep winter high'), unit: 'hPa' },
+      },
+      { name: 'humidity', dimension: 'humidity', band: { ...humidity, unit: '%RH' } },
+      { name: 'humidity', dimension: 'percent', band: { ...humidity, unit: '%' } },
+    ],
+    meaning,
+  };
+}
+
 /** Limits everybody in the trade goes by and nobody published. */
 export function usual(low: number, high: number, source: string): Limits {
   return limits(low, high, 'common practice', source);
