@@ -1,6 +1,7 @@
 /**
- * Text to lines. A line is read by its own text alone and remembered by it; its tree is remembered by its shape,
- * so the parser proper runs a few hundred times for a notebook of any length.
+ * Text to lines. A line is read by its own text alone. Its tree is remembered by its shape, so the parser proper runs a
+ * few hundred times for a notebook of any length; lines themselves are not remembered, as finding one again costs as
+ * much as its tokens.
  */
 import { lex, type Tokens } from './lexer.ts';
 import { parseShape } from './parser.ts';
@@ -25,7 +26,7 @@ const UNREAD: Tokens = { kinds: '', starts: [], ends: [] };
 const BLANK: LineSyntax = { kind: 'blank', time: [0, 0], stray: [0, 0] };
 
 /** Reads one line (without its break). Any text has an answer; nothing throws. */
-export const parseLine = remembered(4000, (text: string): Line => {
+export function parseLine(text: string): Line {
   if (text.length > LONGEST_LINE)
     return { text, tokens: UNREAD, syntax: BLANK, comment: undefined, tooLong: true };
   const tokens = lex(text);
@@ -33,7 +34,7 @@ export const parseLine = remembered(4000, (text: string): Line => {
   const shape = commented ? tokens.kinds.slice(0, -1) : tokens.kinds;
   const comment = commented ? shape.length : undefined;
   return { text, tokens, syntax: treeOf(shape), comment, tooLong: false };
-});
+}
 
 const treeOf = remembered(2000, parseShape);
 

@@ -1,9 +1,10 @@
 /** Settings and readings in words, as the notation itself would write them. */
-import { formatNumber, formatValue } from '../trade/format.ts';
+import { formatValue } from '../trade/format.ts';
+import { exact, middle } from '../trade/interval.ts';
 import { convert, unitById } from '../trade/units.ts';
 import type { InForce } from './carry.ts';
 import type { Point, Said } from './notebook.ts';
-import type { Amount, Value } from './values.ts';
+import type { Value } from './values.ts';
 
 /** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
 export function settingText(setting: InForce): string {
@@ -46,23 +47,26 @@ export function valueText(value: Value, assumed: string | undefined): string {
   return value.relative === 'less' ? `-${text}` : text.startsWith('-') ? text : `+${text}`;
 }
 
-/** `2 deg more`, `in 1/4 turn`; undefined where the two cannot be compared. */
+/** `2 deg more`, `unchanged`; undefined where the two cannot be compared. */
 export function changeText(before: InForce, after: InForce): string | undefined {
-  const from = only(before);
-  const to = only(after);
-  const unit = to?.unit ?? (after.quantity.unit ? unitById(after.quantity.unit) : undefined);
-  const fromUnit = from?.unit ?? unit;
-  if (!from?.interval || !to?.interval || !unit || !fromUnit || unit.dimension !== fromUnit.dimension)
-    return undefined;
-  const difference = middle(to) - convert(middle(from), fromUnit, unit);
+  return differenceText(only(before), only(after), after.quantity.unit);
+}
+
+/** As `changeText`, of two values; a bare number is taken to be in `assumed`. */
+export function differenceText(
+  from: Value | undefined,
+  to: Value | undefined,
+  assumed: string | undefined,
+): string | undefined {
+  if (from?.form !== 'amount' || to?.form !== 'amount' || !from.interval || !to.interval) return undefined;
+  const unit = to.unit ?? (assumed === undefined ? undefined : unitById(assumed));
+  const fromUnit = from.unit ?? unit;
+  if (!unit || !fromUnit || unit.dimension !== fromUnit.dimension) return undefined;
+  const difference = middle(to.interval) - convert(middle(from.interval), fromUnit, unit);
   if (Math.abs(difference) < 1e-9) return 'unchanged';
-  const size = `${formatNumber(Math.abs(difference), unit)} ${unit.symbol}`;
+  const size = formatValue(exact(Math.abs(difference)), unit);
   return difference > 0 ? `${size} more` : `${size} less`;
 }
 
-const only = (setting: InForce): Amount | undefined => {
-  const value = setting.values.length === 1 ? setting.values[0] : undefined;
-  return value?.form === 'amount' && setting.base ? value : undefined;
-};
-
-const middle = (amount: Amount): number => ((amount.interval?.low ?? 0) + (amount.interval?.high ?? 0)) / 2;
+const only = (setting: InForce): Value | undefined =>
+  setting.base && setting.values.length === 1 ? setting.values[0] : undefined;

@@ -24,7 +24,7 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
       by: where,
     });
   const after = new Map(settings);
-  if (place === '')
+  if (place === '' && entry.quantity.places)
     for (const [key, each] of settings) if (each.quantity.name === entry.quantity.name) after.delete(key);
   return after.set(keyOf(entry.quantity.name, place), whole(entry, said, where));
 }

@@ -139,13 +139,12 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
 
 /** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */
 export function readingKey(name: string, said: Said): string {
-  const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)].map((word) =>
-    word.text.toLowerCase(),
-  );
-  const at = said.conditions.flatMap(({ value }) =>
-    value?.interval ? [`${value.interval.low}..${value.interval.high}${value.unit?.id ?? ''}`] : [],
-  );
-  return [name, said.place?.text ?? '', ...words.sort(), ...at.sort()].join('|');
+  const under = said.words.map((word) => word.text.toLowerCase());
+  for (const { value, words } of said.conditions) {
+    for (const word of words) under.push(word.text.toLowerCase());
+    if (value?.interval) under.push(`${value.interval.low}..${value.interval.high}${value.unit?.id ?? ''}`);
+  }
+  return `${name}|${said.place?.text ?? ''}|${under.sort().join('|')}`;
 }
 
 function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin): Carried['facts'] {

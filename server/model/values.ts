@@ -166,7 +166,7 @@ function withPrefix(n: number, prefix: string): Interval {
 const unread = (problem: NumberProblem): Read => ({ interval: undefined, problem });
 
 /** `9`, `.035`, `3/8`, `1 1/2`, `1-1/2`; a reason instead of a number where it is none. */
-function numberOf(text: string): number | NumberProblem {
+export function numberOf(text: string): number | NumberProblem {
   if (text.includes(',')) return 'comma';
   const parts = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/.exec(text);
   if (!parts) return Number(text);

@@ -2,7 +2,7 @@
  * How fast a notebook is opened and edited, beside a language service of the same kind of work in the same run:
  * vscode-json-languageservice parsing and validating a file of as many lines. `npm run bench` prints the table.
  */
-import { getLanguageService, type JSONSchema } from 'vscode-json-languageservice';
+import { getLanguageService, type JSONDocument, type JSONSchema } from 'vscode-json-languageservice';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { findingsIn } from '../../server/model/locate.ts';
 import { edit, open, type Snapshot } from '../../server/model/snapshot.ts';
@@ -11,7 +11,6 @@ import { notebookOf } from './notebook.ts';
 
 const SIZES = [1_000, 10_000, 100_000];
 const EDITS = { ours: 400, peer: 12 };
-const COLUMN = 12;
 
 const SCHEMA: JSONSchema = {
   type: 'object',
@@ -47,6 +46,7 @@ async function warmUp(lines: number): Promise<void> {
 
 async function measureOurs(lines: number): Promise<Row> {
   const text = notebookOf(lines);
+  const lineText = text.split('\n');
   const before = heapNow();
   const start = performance.now();
   let snapshot: Snapshot = open(text, checkLine);
@@ -55,7 +55,7 @@ async function measureOurs(lines: number): Promise<Row> {
   const heap = heapNow() - before;
   const edits: number[] = [];
   for (const line of randomLines(lines, EDITS.ours)) {
-    const at = { line, character: COLUMN };
+    const at = afterNumber(lineText[line] as string, line);
     const began = performance.now();
     snapshot = edit(snapshot, { range: { start: at, end: at }, text: '1' });
     countOf(findingsIn(snapshot));
@@ -66,16 +66,22 @@ async function measureOurs(lines: number): Promise<Row> {
 
 async function measurePeer(lines: number): Promise<Row> {
   const service = getLanguageService({});
-  let document = TextDocument.create('file:///bench.json', 'json', 0, jsonOf(lines));
-  const validate = () => service.doValidation(document, service.parseJSONDocument(document), {}, SCHEMA);
+  const text = jsonOf(lines);
+  const lineText = text.split('\n');
+  let document = TextDocument.create('file:///bench.json', 'json', 0, text);
+  let parsed: JSONDocument | undefined;
+  const validate = () => {
+    parsed = service.parseJSONDocument(document);
+    return service.doValidation(document, parsed, {}, SCHEMA);
+  };
   const before = heapNow();
   const start = performance.now();
   await validate();
   const opened = performance.now() - start;
-  const heap = heapNow() - before;
+  const heap = parsed ? heapNow() - before : 0;
   const edits: number[] = [];
   for (const line of randomLines(lines, EDITS.peer)) {
-    const at = { line, character: COLUMN };
+    const at = afterNumber(lineText[line] as string, line);
     const began = performance.now();
     document = TextDocument.update(
       document,
@@ -98,6 +104,12 @@ function jsonOf(lines: number): string {
 
 function randomLines(lines: number, count: number): number[] {
   return Array.from({ length: count }, (_, i) => (i * 7919 + 13) % lines);
+}
+
+/** Behind the line's last figure: where somebody types the next one. */
+function afterNumber(text: string, line: number): { line: number; character: number } {
+  const last = /\d(?!.*\d)/.exec(text);
+  return { line, character: last ? last.index + 1 : text.length };
 }
 
 function countOf(all: Iterable<unknown>): number {

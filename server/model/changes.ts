@@ -1,0 +1,146 @@
+/** What was changed on the engine between two moments: settings, parts and facts. Written again the same is no change. */
+import { type Interval, middle, subtract } from '../trade/interval.ts';
+import type { PartKind } from '../trade/quantity.ts';
+import { type Unit, unitById } from '../trade/units.ts';
+import { amountIn } from './amounts.ts';
+import type { Carried, InForce } from './carry.ts';
+import { saidText, settingText } from './describe.ts';
+import type { Origin, Point } from './notebook.ts';
+import type { Amount, Value } from './values.ts';
+
+export type Setup = Pick<Carried, 'settings' | 'fitted' | 'facts'>;
+
+export interface Changed {
+  /** Name of the setting, fact or kind of part. */
+  readonly name: string;
+  readonly place: string;
+  /** In words; undefined where nothing was written before (or after). */
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+  /** By how much, where both are one number. */
+  readonly amount: { readonly value: Interval; readonly unit: Unit } | undefined;
+  /** The line that says what holds after; undefined where nothing does. */
+  readonly by: Origin | undefined;
+}
+
+/** All that differs, in the order of its lines. */
+export function changesBetween(before: Setup, after: Setup): readonly Changed[] {
+  const parts = partChanges(before, after);
+  const owners = new Set(parts.map(({ name }) => name as PartKind));
+  return [...parts, ...settingChanges(before.settings, after.settings, owners), ...factChanges(before, after)];
+}
+
+function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): readonly Changed[] {
+  if (before === after) return [];
+  const kinds = new Set([...before.keys(), ...after.keys()]);
+  return [...kinds].flatMap((kind): Changed[] => {
+    const [from, to] = [before.get(kind), after.get(kind)];
+    if (from?.name === to?.name) return [];
+    return [{ name: kind, place: '', before: from?.name, after: to?.name, amount: undefined, by: to?.by }];
+  });
+}
+
+/** Settings of a part that was changed belong to that change and are not told again. */
+function settingChanges(
+  before: Carried['settings'],
+  after: Carried['settings'],
+  owners: ReadonlySet<PartKind>,
+): readonly Changed[] {
+  if (before === after) return [];
+  const keys = new Set([...before.keys(), ...after.keys()]);
+  return [...keys].flatMap((key) => {
+    const [from, to] = [standing(before, key), standing(after, key)];
+    const owner = (to ?? from)?.quantity.owner;
+    if (owner && owners.has(owner)) return [];
+    const change = settingChange(from, to);
+    return change ? [{ ...change, place: key.slice(change.name.length + 1) }] : [];
+  });
+}
+
+/** What holds for a place: its own, or what was given for all. */
+const standing = (settings: Carried['settings'], key: string): InForce | undefined =>
+  settings.get(key) ?? settings.get(`${key.slice(0, key.indexOf('|'))}|`);
+
+/** The change from one state of a setting to another; undefined where they are the same. */
+export function settingChange(from: InForce | undefined, to: InForce | undefined): Changed | undefined {
+  if (from === to || (from && to && sameSetting(from, to))) return undefined;
+  const either = to ?? from;
+  if (!either) return undefined;
+  return {
+    name: either.quantity.name,
+    place: either.place,
+    before: from && settingText(from),
+    after: to && settingText(to),
+    amount: amountChanged(from, to),
+    by: to?.by,
+  };
+}
+
+/** From an unknown start, the sum of the changes written is the change. */
+function amountChanged(from: InForce | undefined, to: InForce | undefined): Changed['amount'] {
+  const unit = to?.quantity.unit;
+  if (!to || !unit || to.values.length !== 1) return undefined;
+  const whole = amountIn(to.values[0], unit);
+  if (!whole) return undefined;
+  if (!from) return to.base ? undefined : { value: whole, unit: unitById(unit) };
+  const start = from.values.length === 1 ? amountIn(from.values[0], unit) : undefined;
+  const known = start && (from.base === undefined) === (to.base === undefined);
+  return known ? { value: subtract(whole, start), unit: unitById(unit) } : undefined;
+}
+
+function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonly Changed[] {
+  if (before === after) return [];
+  return [...after].flatMap(([key, to]): Changed[] => {
+    const from = before.get(key);
+    if (!from || from === to) return [];
+    const told = (stated: typeof to) => stated.text ?? saidText(stated.said, stated.quantity.unit);
+    if (sameValues(from.said.values, to.said.values, to.quantity.unit) && told(from) === told(to)) return [];
+    const { quantity, said, by } = to;
+    const place = said.place?.text ?? '';
+    return [{ name: quantity.name, place, before: told(from), after: told(to), amount: undefined, by }];
+  });
+}
+
+function sameSetting(a: InForce, b: InForce): boolean {
+  const unit = b.quantity.unit;
+  return (
+    sameValues(a.values, b.values, unit) &&
+    samePoints(a.points, b.points, unit) &&
+    a.text?.toLowerCase() === b.text?.toLowerCase() &&
+    [...a.words].sort().join(' ') === [...b.words].sort().join(' ') &&
+    (a.base === undefined) === (b.base === undefined)
+  );
+}
+
+const sameValues = (a: readonly Value[], b: readonly Value[], unit: string | undefined): boolean =>
+  a.length === b.length && a.every((value, i) => sameValue(value, b[i] as Value, unit));
+
+const samePoints = (a: readonly Point[], b: readonly Point[], unit: string | undefined): boolean =>
+  a.length === b.length &&
+  a.every(({ value, at }, i) => {
+    const other = b[i] as Point;
+    return sameValue(value, other.value, unit) && sameValue(at, other.at, other.at.unit?.id);
+  });
+
+function sameValue(a: Value, b: Value, bare: string | undefined): boolean {
+  if (a.form !== 'amount' || b.form !== 'amount')
+    return a.form === b.form && (a as { text?: string }).text === (b as { text?: string }).text;
+  const unit = b.unit?.id ?? bare ?? 'number';
+  const [one, other] = [amountIn(a, unit, bare), amountIn(b, unit, bare)];
+  return one && other ? near(one, other) : sameWritten(a, b);
+}
+
+const near = (a: Interval, b: Interval): boolean => close(a.low, b.low) && close(a.high, b.high);
+
+/** Values in other units come back with a rounding in their last places. */
+const close = (a: number, b: number): boolean =>
+  a === b || Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b), 1);
+
+const sameWritten = (a: Amount, b: Amount): boolean =>
+  a.interval === b.interval && a.unit === b.unit && a.relative === b.relative;
+
+/** `2 deg more`: a change's size by its middle, for sorting and sums. */
+export const sizeOf = (change: Changed): number | undefined =>
+  change.amount && Number.isFinite(change.amount.value.low) && Number.isFinite(change.amount.value.high)
+    ? middle(change.amount.value)
+    : undefined;

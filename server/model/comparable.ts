@@ -1,0 +1,110 @@
+/** Which readings may be held against each other: same quantity, same place, same conditions, engine warm or not. */
+import { type Interval, middle } from '../trade/interval.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { convert, unitById } from '../trade/units.ts';
+import { amountIn } from './amounts.ts';
+import type { Carried } from './carry.ts';
+import type { Said } from './notebook.ts';
+import type { Amount } from './values.ts';
+
+/** A reading as a number, and what it was read under. */
+export interface Measured {
+  /** The same for readings that may be held against each other. */
+  readonly key: string;
+  /** The same for all places of one quantity under the same conditions: what they have one noise for. */
+  readonly family: string;
+  readonly quantity: Quantity;
+  /** `#3`, `left`; empty for none. */
+  readonly place: string;
+  /** `in neutral, cold`; empty for none. */
+  readonly under: string;
+  /** In the quantity's usual unit. */
+  readonly value: Interval;
+  /** One cylinder of a list, which also stands as a whole. */
+  readonly ofList: boolean;
+}
+
+/** What is read to know the day or the mileage and answers to no setting. */
+const NO_RESPONSE: ReadonlySet<string> = new Set([
+  'weather',
+  'air temperature',
+  'barometer',
+  'humidity',
+  'altitude',
+  'odometer',
+  'hours',
+  'fuel used',
+  'oil used',
+  'torque',
+]);
+
+/** A quantity that settings may have an effect on. */
+export const isResponse = (quantity: Quantity): boolean =>
+  quantity.kind === 'reading' && quantity.form === 'number' && !NO_RESPONSE.has(quantity.name);
+
+/**
+ * What one `said` of a reading measured: a value of its own place, or of a list each cylinder and their mean under no
+ * place. Empty where there is no number of the quantity's own dimension.
+ */
+export function measuredIn(quantity: Quantity, said: Said, carried: Carried): readonly Measured[] {
+  if (!isResponse(quantity)) return [];
+  const values = said.values.map((value) => amountIn(value, quantity.unit ?? 'number'));
+  const known = values.filter((value) => value !== undefined);
+  if (known.length === 0 || known.length !== values.length) return [];
+  const under = underWords(said, isCold(said, carried));
+  const family = `${quantity.name}|${under}`;
+  const at = (place: string, value: Interval, ofList: boolean): Measured => {
+    return { key: `${family}|${place}`, family, quantity, place, under, value, ofList };
+  };
+  const [only] = known;
+  if (only && known.length === 1) return [at(said.place?.text ?? '', only, false)];
+  return [
+    at(said.place?.text ?? '', meanOf(known), false),
+    ...known.map((value, i) => at(`#${i + 1}`, value, true)),
+  ];
+}
+
+/** The mean of intervals: any value it can have. */
+export function meanOf(values: readonly Interval[]): Interval {
+  const count = values.length;
+  return {
+    low: values.reduce((sum, { low }) => sum + low, 0) / count,
+    high: values.reduce((sum, { high }) => sum + high, 0) / count,
+    about: values.some((value) => value.about),
+  };
+}
+
+/** Under this the cooling water tells of an engine not yet warm, degC. Common practice, no source. */
+const WARM_WATER = 60;
+const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'cold']);
+
+/** Cold where it is said, or where the water read before in this session was; else a reading is taken to be of the warm engine. */
+function isCold(said: Said, carried: Carried): boolean {
+  const words = wordsOf(said);
+  if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
+  for (const { quantity, said: water } of carried.readings.values()) {
+    const celsius = quantity.name === 'water' ? amountIn(water.values[0], 'C', quantity.unit) : undefined;
+    if (celsius) return celsius.high < WARM_WATER;
+  }
+  return false;
+}
+
+/** In one order and in base units, so that it does not matter how the conditions were written. */
+function underWords(said: Said, cold: boolean): string {
+  const words = wordsOf(said).filter((word) => !WARMTH.has(word));
+  const at = said.conditions.flatMap(({ value }) => (value?.interval ? [atText(value)] : []));
+  return [...words.sort(), ...at.sort(), ...(cold ? ['cold'] : [])].join(', ');
+}
+
+const wordsOf = (said: Said): string[] =>
+  [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());
+
+/** The unit that a condition of a dimension is told in. */
+const TOLD_IN: Readonly<Record<string, string>> = { rotation: 'rpm', pressure: 'inHg', temperature: 'F' };
+
+function atText(value: Amount): string {
+  const number = value.interval ? middle(value.interval) : 0;
+  const unit = value.unit ?? unitById('rpm');
+  const told = unitById(TOLD_IN[unit.dimension] ?? unit.id);
+  return `@ ${Number(convert(number, unit, told).toPrecision(4))} ${told.symbol}`;
+}
