@@ -23,7 +23,7 @@ export function phraseTree<T>(phrases: Iterable<readonly [string, T]>): PhraseTr
 
 /**
  * The longest phrase that begins at word `from`, each word first put into the tree's spelling by `normal`; a word may
- * hold several joined by hyphens. `accept` may turn down a phrase that ends before word `end`.
+ * hold several joined by hyphens or blanks. `accept` may turn down a phrase that ends before word `end`.
  */
 export function longestPhrase<T>(
   tree: PhraseTree<T>,
@@ -51,10 +51,13 @@ function branch<T>(): Branch<T> {
   return { value: undefined, next: new Map() };
 }
 
+/** `all in` comes as one word from a line, and so does what hyphens join. */
+const SEVERAL = /[-\s]+/;
+
 function step<T>(tree: PhraseTree<T>, word: string): PhraseTree<T> | undefined {
   const next = tree.next.get(word);
-  if (next || !word.includes('-')) return next;
+  if (next || !SEVERAL.test(word)) return next;
   let at: PhraseTree<T> | undefined = tree;
-  for (const part of word.split('-')) at = at?.next.get(part);
+  for (const part of word.split(SEVERAL)) at = at?.next.get(part);
   return at;
 }

@@ -109,6 +109,10 @@ describe('spellings as people write them', () => {
     if (found) expect(found.length).toBe(length);
   });
 
+  it('also as one word, blanks and all', () => {
+    expect(matchUnit(['in  Hg', 'at'], 0)).toEqual({ unit: unitById('inHg'), length: 1 });
+  });
+
   it('begins at the word asked for', () => {
     expect(matchUnit(['idle', '920', 'dist', 'rpm'], 2)).toEqual({ unit: unitById('dist-rpm'), length: 2 });
     expect(matchUnit(['idle'], 1)).toBeUndefined();

@@ -118,6 +118,10 @@ describe('a word is found', () => {
     expect([found?.quantity.name, found?.length ?? 0]).toEqual([name, length]);
   });
 
+  it('that the notation gives as one, blanks and all', () => {
+    expect(findQuantity(['all  in', '3000'])).toMatchObject({ quantity: { name: 'all in' }, length: 1 });
+  });
+
   it.each([
     [undefined, 'pressure', 'reading'],
     ['engine', 'ratio', 'fact'],
