@@ -1,6 +1,6 @@
 /** Settings and readings in words, as the notation itself would write them. */
 import { formatValue } from '../trade/format.ts';
-import { exact, middle } from '../trade/interval.ts';
+import { exact, middle, width } from '../trade/interval.ts';
 import { convert, unitById } from '../trade/units.ts';
 import type { InForce } from './carry.ts';
 import type { Point, Said } from './notebook.ts';
@@ -28,10 +28,16 @@ export function saidText(said: Said, unit: string | undefined): string {
   const conditions = said.conditions.map((condition) =>
     condition.value
       ? `@ ${valueText(condition.value, undefined)}`
-      : `at ${condition.words.map((word) => word.text).join(' ')}`,
+      : conditionText(condition.words.map((word) => word.text)),
   );
   return [values, words, ...conditions].filter((text) => text !== '').join(' ');
 }
+
+/** As people say it: in a gear, at anything else. */
+const conditionText = (words: readonly string[]): string =>
+  `${IN_GEAR.test(words[0] ?? '') ? 'in' : 'at'} ${words.join(' ')}`;
+
+const IN_GEAR = /^(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)$/i;
 
 const pointText = (point: Point, unit: string | undefined): string =>
   `${valueText(point.value, unit)} @ ${valueText(point.at, undefined)}`;
@@ -63,6 +69,7 @@ export function differenceText(
   const fromUnit = from.unit ?? unit;
   if (!unit || !fromUnit || unit.dimension !== fromUnit.dimension) return undefined;
   const difference = middle(to.interval) - convert(middle(from.interval), fromUnit, unit);
+  if (width(from.interval) + width(to.interval) === Infinity) return undefined;
   if (Math.abs(difference) < 1e-9) return 'unchanged';
   const size = formatValue(exact(Math.abs(difference)), unit);
   return difference > 0 ? `${size} more` : `${size} less`;
