@@ -1,5 +1,5 @@
 /** What holds, as text for a person: one fact a line, each with the line of the notebook and the day it is from. */
-import type { InForceReport, ItemRow, NamedRow, PartRow, SettingRow } from '../report/in-force.ts';
+import type { InForceReport, ItemRow, PartRow, SettingRow } from '../report/in-force.ts';
 import type { TotalRow, TotalRows } from '../report/totals.ts';
 import type { Where } from '../report/where.ts';
 import { padded, visible, widthOf, wrap } from './layout.ts';
@@ -29,7 +29,7 @@ export function inForceText(report: InForceReport, { columns, colours }: Termina
     section('Totals', totalLines(report.totals, page), page),
     section('Open items', rowLines(report.items.map(itemRow), page), page),
     section('Before a road run', rowLines(checkRowsOf(report), page), page),
-    section('Looked at again', rowLines(report.rechecks, page), page),
+    section('To be rechecked', rowLines(report.rechecks, page), page),
     section('Limits', rowLines(report.limits, page), page),
     section('Targets', rowLines(report.targets, page), page),
     wrap(CLOSING, columns).map((line) => page.paint('faint', line)),
@@ -94,25 +94,37 @@ const checkRowsOf = ({ checks }: InForceReport): readonly Row[] =>
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Line and day in a margin, then name and value in columns; a value that is too long goes on below itself. */
-function rowLines(rows: readonly Row[] | readonly NamedRow[], { paint, columns }: Page): readonly string[] {
-  const margins = rows.map(({ where }) => marginText(where));
+function rowLines(rows: readonly Row[], { paint, columns }: Page): readonly string[] {
+  const margins = aligned(rows.map(({ where }) => marginParts(where)));
   const names = rows.map(({ name }) => visible(name));
-  const margin = Math.max(...margins.map(widthOf));
+  const before = 2 + Math.max(...margins.map(widthOf));
   const width = Math.max(...names.map(widthOf));
-  const hang = columns !== undefined && columns < margin + width + 30 ? 4 : margin + width + 6;
+  const hang = before + width + 4;
+  const indent = columns !== undefined && columns < hang + LEAST_VALUE ? NARROW_INDENT : hang;
   return rows.flatMap(({ value }, i) => {
-    const before = `  ${padded(margins[i] ?? '', margin)}`;
-    const [first = '', ...more] = wrap(
-      `${before}  ${padded(names[i] ?? '', width)}  ${visible(value)}`,
-      columns,
-      hang,
-    );
-    return [paint('faint', first.slice(0, before.length)) + first.slice(before.length), ...more];
+    const text = `  ${margins[i]}  ${padded(names[i] as string, width)}  ${visible(value)}`;
+    const [first = '', ...more] = wrap(text, columns, indent);
+    return [paint('faint', first.slice(0, before)) + first.slice(before), ...more];
   });
 }
 
-const marginText = (where: Where | undefined): string =>
-  where?.line === undefined ? '' : `${`line ${where.line + 1}`.padEnd(9)}${where.date ?? ''}`.trimEnd();
+/** A column of values narrower than this is harder to read than lines that begin further left. */
+const LEAST_VALUE = 24;
+const NARROW_INDENT = 4;
+
+const marginParts = (where: Where | undefined): readonly [line: string, date: string] => [
+  where?.line === undefined ? '' : `line ${where.line + 1}`,
+  where?.date ?? '',
+];
+
+function aligned(pairs: readonly (readonly [string, string])[]): readonly string[] {
+  const [first, second] = [0, 1].map((i) => Math.max(...pairs.map((pair) => widthOf(pair[i] as string))));
+  return pairs.map(([a, b]) =>
+    second === 0
+      ? padded(a, first as number)
+      : `${padded(a, first as number)}  ${padded(b, second as number)}`,
+  );
+}
 
 function totalLines({ given, lacking }: TotalRows, page: Page): readonly string[] {
   return [
