@@ -6,8 +6,8 @@ import { parseLine, withoutBreak } from '../../grammar/index.ts';
 import { type Carried, same } from './carry.ts';
 import { entryOf } from './entries.ts';
 import type { Check, Finding } from './findings.ts';
-import type { Entry, Origin, Ref } from './notebook.ts';
-import { type LookUp, step } from './step.ts';
+import type { Entry, Origin } from './notebook.ts';
+import { type LookUp, type Question, step } from './step.ts';
 
 export interface Page {
   readonly id: number;
@@ -18,12 +18,13 @@ export interface Page {
   readonly after: Carried;
   /** By line of the page, only lines that have any. */
   readonly findings: readonly LineFinding[];
-  /** The days a revert asked for, and what was found. */
-  readonly asked: readonly {
-    readonly date: string;
-    readonly asking: Ref | undefined;
-    readonly found: Carried | undefined;
-  }[];
+  /** What its lines asked of other pages and notebooks, and what was found. */
+  readonly asked: readonly Asked[];
+}
+
+interface Asked {
+  readonly question: Question;
+  readonly found: Carried | undefined;
 }
 
 export interface LineFinding extends Finding {
@@ -78,10 +79,10 @@ export interface Lines {
 /** Reads the lines of a page. `lookUp` answers for the pages above. */
 export function readPage(from: Lines, before: Carried, check: Check, lookUp: LookUp): Page {
   const findings: LineFinding[] = [];
-  const asked: { date: string; asking: Ref | undefined; found: Carried | undefined }[] = [];
-  const ask: LookUp = (date, asking) => {
-    const found = lookUp(date, asking);
-    asked.push({ date, asking, found });
+  const asked: Asked[] = [];
+  const ask: LookUp = (question) => {
+    const found = lookUp(question);
+    asked.push({ question, found });
     return found;
   };
   let after = before;
@@ -112,7 +113,6 @@ export function* readings(from: Omit<Lines, 'text'>, before: Carried, lookUp: Lo
 /** True where reading the page again, from `before`, would give what it gave. */
 export function stillHolds(page: Page, before: Carried, lookUp: LookUp): boolean {
   return (
-    same(page.before, before) &&
-    page.asked.every(({ date, asking, found }) => same(found, lookUp(date, asking)))
+    same(page.before, before) && page.asked.every(({ question, found }) => same(found, lookUp(question)))
   );
 }

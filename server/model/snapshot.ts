@@ -13,9 +13,15 @@ export interface Snapshot {
   /** First line of each page, from zero; one more at the end for the number of lines. */
   readonly starts: readonly number[];
   readonly check: Check;
+  readonly shared: Shared;
   /** The next unused id of a page or a line. */
   readonly nextId: number;
 }
+
+/** The state at the end of another notebook, by its path as a `use` line writes it; undefined where there is none. */
+export type Shared = (path: string) => Carried | undefined;
+
+const NONE_SHARED: Shared = () => undefined;
 
 /** A piece of text put in the place of a range, as in the protocol. */
 export interface Change {
@@ -24,16 +30,16 @@ export interface Change {
 }
 
 /** Reads a whole text. Any text has an answer; nothing throws. */
-export function open(text: string, check: Check): Snapshot {
+export function open(text: string, check: Check, shared: Shared = NONE_SHARED): Snapshot {
   const ids = counter(1);
   const pages: Page[] = [];
   let carried = NOTHING_CARRIED;
   for (const lines of partIntoPages(cutLines(text))) {
-    const page = readPage(numbered(lines, ids), carried, check, lookUpIn(pages));
+    const page = readPage(numbered(lines, ids), carried, check, lookUpIn(pages, shared));
     pages.push(page);
     carried = page.after;
   }
-  return { pages, starts: startsOf(pages), check, nextId: ids() };
+  return { pages, starts: startsOf(pages), check, shared, nextId: ids() };
 }
 
 /** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
@@ -45,19 +51,27 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
   const ids = counter(snapshot.nextId);
   const rewritten = rewrite(snapshot, { range, text: change.text }, first, last, ids);
   const next: Page[] = pages.slice(0, first);
-  const lookUp = lookUpIn(next);
+  const lookUp = lookUpIn(next, snapshot.shared);
   let carried = next.at(-1)?.after ?? NOTHING_CARRIED;
   for (const lines of rewritten) {
     next.push(readPage(lines, carried, snapshot.check, lookUp));
     carried = (next.at(-1) as Page).after;
   }
   carryOn(snapshot, next, last + 1, carried);
-  return { pages: next, starts: startsOf(next), check: snapshot.check, nextId: ids() };
+  return { ...snapshot, pages: next, starts: startsOf(next), nextId: ids() };
+}
+
+/** The notebook after another one it uses has changed: only the pages that asked for it, and what follows, are read again. */
+export function refresh(snapshot: Snapshot, shared: Shared): Snapshot {
+  const pages: Page[] = [];
+  const renewed = { ...snapshot, shared };
+  carryOn(renewed, pages, 0, NOTHING_CARRIED);
+  return { ...renewed, pages };
 }
 
 /** Pages below are read again as far as what is carried to them, or what they look up above, has changed. */
 function carryOn(snapshot: Snapshot, next: Page[], from: number, carriedIn: Carried): void {
-  const lookUp = lookUpIn(next);
+  const lookUp = lookUpIn(next, snapshot.shared);
   let carried = carriedIn;
   let changed = true;
   for (let i = from; i < snapshot.pages.length; i++) {
@@ -148,16 +162,20 @@ export function pageAt(snapshot: Snapshot, line: number): number {
   return low;
 }
 
-/** The state at the end of a day: of the last page above whose session is of that date and is not the one that asks. */
-function lookUpIn(pages: readonly Page[]): LookUp {
-  return (date, asking) =>
-    pages.findLast(({ after: { session } }) => session?.date === date && session.by.ref.line !== asking?.line)
-      ?.after;
+/** A day is that of the last page above whose session has its date and is not the one that asks. */
+function lookUpIn(pages: readonly Page[], shared: Shared): LookUp {
+  return (question) => {
+    if (question.of === 'notebook') return shared(question.path);
+    const { date, asking } = question;
+    return pages.findLast(
+      ({ after: { session } }) => session?.date === date && session.by.ref.line !== asking?.line,
+    )?.after;
+  };
 }
 
-/** What a revert on the page may look up. */
+/** What a line of the page may look up. */
 export const lookUpAbove = (snapshot: Snapshot, page: number): LookUp =>
-  lookUpIn(snapshot.pages.slice(0, page));
+  lookUpIn(snapshot.pages.slice(0, page), snapshot.shared);
 
 function numbered(lines: readonly string[], ids: () => number): Lines {
   return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };

@@ -17,8 +17,14 @@ import type {
 } from './notebook.ts';
 import { set } from './setting.ts';
 
-/** What a revert asks of the pages above: the state at the end of that day's session, not the one that asks itself. */
-export type LookUp = (date: string, asking: Ref | undefined) => Carried | undefined;
+/** What a line may ask beyond what is carried to it. */
+export type Question =
+  /** The state at the end of that day's session, not of the one that asks. */
+  | { readonly of: 'day'; readonly date: string; readonly asking: Ref | undefined }
+  /** The state at the end of another notebook, by the path as written. */
+  | { readonly of: 'notebook'; readonly path: string };
+
+export type LookUp = (question: Question) => Carried | undefined;
 
 export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
   const state = carried.trial && endsTrial(entry) ? { ...carried, trial: undefined } : carried;
@@ -77,8 +83,17 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
       return withRow(state, entry, where);
     case 'keep':
       return { ...state, kept: { date: state.session?.date, by: where } };
+    case 'file':
+      return entry.word === 'use'
+        ? withShared(state, lookUp({ of: 'notebook', path: entry.path }), where)
+        : state;
     case 'revert':
-      return revert(state, entry.date === undefined ? undefined : lookUp(entry.date, state.session?.by.ref));
+      return revert(
+        state,
+        entry.date === undefined
+          ? undefined
+          : lookUp({ of: 'day', date: entry.date, asking: state.session?.by.ref }),
+      );
     default:
       return state;
   }
@@ -220,4 +235,20 @@ function takeOff(state: Carried, kind: PartKind): Carried {
 /** The settings and the parts of that day; items, limits and what was read stay as they are now. */
 function revert(state: Carried, then: Carried | undefined): Carried {
   return then ? { ...state, settings: then.settings, fitted: then.fitted, parked: then.parked } : state;
+}
+
+/**
+ * A shared page gives its specs, limits and words; where both say something, the later line holds. They count as said
+ * by the line that uses the page: references of another notebook mean nothing in this one.
+ */
+function withShared(state: Carried, shared: Carried | undefined, where: Origin): Carried {
+  if (!shared) return state;
+  const saidHere = <T extends { readonly by: Origin }>(map: ReadonlyMap<string, T>) =>
+    [...map].map(([key, value]) => [key, { ...value, by: where }] as const);
+  return {
+    ...state,
+    specs: new Map([...state.specs, ...saidHere(shared.specs)]),
+    limits: new Map([...state.limits, ...saidHere(shared.limits)]),
+    words: new Map([...state.words, ...shared.words]),
+  };
 }
