@@ -44,6 +44,7 @@ export function airOf(carried: Carried): WrittenAir | undefined {
   for (const { quantity, said } of carried.readings.values()) {
     if (!AIR_WORDS.has(quantity.name)) continue;
     for (const value of said.values) {
+      if (value.form !== 'amount' || (!value.unit && !quantity.unit)) continue;
       const number = (unit: string) => {
         const interval = amountIn(value, unit, quantity.unit ?? unit);
         return interval && middle(interval);

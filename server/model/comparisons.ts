@@ -1,0 +1,104 @@
+/** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
+import { type Interval, subtract } from '../trade/interval.ts';
+import { noiseOf, type Noise } from '../trade/history.ts';
+import { type Changed, changesBetween, type Setup } from './changes.ts';
+import { ofAllPages } from './kept.ts';
+import { airChange, type Observation, observationsOn } from './observe.ts';
+import type { Snapshot } from './snapshot.ts';
+
+export interface Comparison {
+  readonly before: Observation;
+  readonly after: Observation;
+  /** In the quantity's usual unit: after less before. */
+  readonly difference: Interval;
+  readonly changes: readonly Changed[];
+  /** Change of the air's density as a fraction; undefined where the notebook does not tell the air of both. */
+  readonly air: number | undefined;
+}
+
+/** What the whole notebook says of cause and effect. */
+export interface Evidence {
+  readonly comparisons: readonly Comparison[];
+  /** By family: from readings repeated with nothing changed and the air not moved. In the quantity's usual unit. */
+  readonly noise: ReadonlyMap<string, Noise>;
+}
+
+/** From this change of the air's density on it is told beside a reading: about 1000 ft, one small jet step. Common practice, no source. */
+export const AIR_MOVED = 0.03;
+
+export const airMoved = ({ air }: Comparison): boolean => air !== undefined && Math.abs(air) >= AIR_MOVED;
+
+/** Nothing was changed and the air did not move: the two differ by noise alone. */
+export const isRepeat = (comparison: Comparison): boolean =>
+  comparison.changes.length === 0 && !airMoved(comparison);
+
+/** Worked out once for a snapshot, when first asked. */
+export function evidenceOf(snapshot: Snapshot): Evidence {
+  let evidence = kept.get(snapshot);
+  if (!evidence) {
+    const comparisons = comparisonsIn(ofAllPages(snapshot, observationsOn));
+    evidence = { comparisons, noise: noiseIn(comparisons) };
+    kept.set(snapshot, evidence);
+  }
+  return evidence;
+}
+
+const kept = new WeakMap<Snapshot, Evidence>();
+
+function comparisonsIn(observations: readonly Observation[]): readonly Comparison[] {
+  const last = new Map<string, Observation>();
+  const changes = rememberingChanges();
+  return observations.flatMap((after) => {
+    const before = last.get(after.key);
+    last.set(after.key, after);
+    if (!before) return [];
+    const difference = subtract(after.value, before.value);
+    const air = airChange(before.air, after.air);
+    return [{ before, after, difference, changes: changes(before.setup, after.setup), air }];
+  });
+}
+
+/** Readings of one session share their setups, so that the same pair is asked about many times in a row. */
+function rememberingChanges(): typeof changesBetween {
+  const known = new WeakMap<Setup['settings'], { before: Setup; after: Setup; changes: readonly Changed[] }>();
+  return (before, after) => {
+    const last = known.get(after.settings);
+    if (last && sameSetup(last.before, before) && sameSetup(last.after, after)) return last.changes;
+    const changes = changesBetween(before, after);
+    known.set(after.settings, { before, after, changes });
+    return changes;
+  };
+}
+
+const sameSetup = (a: Setup, b: Setup): boolean =>
+  a.settings === b.settings && a.fitted === b.fitted && a.facts === b.facts;
+
+/** Readings in a row that are repeats of each other make a group; all groups of a family are pooled. */
+function noiseIn(comparisons: readonly Comparison[]): ReadonlyMap<string, Noise> {
+  const open = new Map<string, number[]>();
+  const groups = new Map<string, number[][]>();
+  for (const comparison of comparisons) {
+    const { before, after } = comparison;
+    const [from, to] = [numberOf(before.value), numberOf(after.value)];
+    if (!isRepeat(comparison) || from === undefined || to === undefined) {
+      open.delete(after.key);
+      continue;
+    }
+    let group = open.get(after.key);
+    if (!group) {
+      group = [from];
+      open.set(after.key, group);
+      groups.set(after.family, [...(groups.get(after.family) ?? []), group]);
+    }
+    group.push(to);
+  }
+  return new Map([...groups].flatMap(([family, each]) => {
+    const noise = noiseOf(each);
+    // Repeats that agree to the last figure only say that the noise is under what was written down.
+    return noise && noise.deviation > 0 ? [[family, noise] as const] : [];
+  }));
+}
+
+/** The middle of a value known on both sides. */
+export const numberOf = ({ low, high }: Interval): number | undefined =>
+  Number.isFinite(low) && Number.isFinite(high) ? low / 2 + high / 2 : undefined;

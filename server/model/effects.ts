@@ -1,0 +1,137 @@
+/** The table of known effects: what one change alone did to one reading, how often it was seen, and how far it is told from noise. */
+import { mean, sampleStandardDeviation } from 'simple-statistics';
+import type { Noise } from '../trade/history.ts';
+import { studentT } from '../trade/student.ts';
+import type { Unit } from '../trade/units.ts';
+import { type Changed, sizeOf } from './changes.ts';
+import { airMoved, type Comparison, type Evidence, numberOf } from './comparisons.ts';
+import type { Observation } from './observe.ts';
+
+export interface Effect {
+  /** `initial`, `mixture left`, `vacuum source: manifold -> ported`. */
+  readonly cause: string;
+  /** Of the cause, where it is a number: the effect is for each one of these. */
+  readonly per: Unit | undefined;
+  readonly causeName: string;
+  /** The latest of what was read. */
+  readonly reading: Observation;
+  /** In the reading's usual unit, for each `per`. */
+  readonly sizes: readonly number[];
+  readonly mean: number;
+  /** From the least to the greatest of `sizes`. */
+  readonly spread: number;
+  /** How many of them with the air moved by 3 per cent or more. */
+  readonly airMoved: number;
+  readonly verdict: Verdict;
+}
+
+export type Verdict = 'told from noise' | 'within the noise' | 'noise not known' | 'not the same each time';
+
+/** Only comparisons with one change count; the latest stands last. */
+export function effectsIn({ comparisons, noise }: Evidence): readonly Effect[] {
+  const seen = new Map<string, Seen[]>();
+  for (const comparison of comparisons) {
+    const one = comparison.after.ofList ? undefined : seenIn(comparison);
+    if (one) seen.set(one.key, [...(seen.get(one.key) ?? []), one]);
+  }
+  return [...seen.values()].map((each) => effectOf(each, noise));
+}
+
+interface Seen {
+  readonly key: string;
+  readonly cause: string;
+  readonly causeName: string;
+  readonly per: Unit | undefined;
+  readonly size: number;
+  /** The difference itself, which is what noise is held against. */
+  readonly difference: number;
+  readonly comparison: Comparison;
+}
+
+function seenIn(comparison: Comparison): Seen | undefined {
+  const { changes, after } = comparison;
+  const change = changes[0];
+  const difference = numberOf(comparison.difference);
+  if (!change || changes.length > 1 || difference === undefined) return undefined;
+  const amount = sizeOf(change);
+  const measured = change.amount && amount !== undefined && amount !== 0;
+  const { cause, sign } = measured ? { cause: causeText(change), sign: 1 } : causeInWords(change);
+  return {
+    key: `${cause}|${after.key}`,
+    cause,
+    causeName: change.name,
+    per: measured ? change.amount?.unit : undefined,
+    size: measured ? difference / amount : sign * difference,
+    difference,
+    comparison,
+  };
+}
+
+export const causeText = ({ name, place }: Changed): string => (place === '' ? name : `${name} ${place}`);
+
+/** Back from the second to the first is the same cause the other way round. */
+function causeInWords(change: Changed): { readonly cause: string; readonly sign: 1 | -1 } {
+  const [before, after] = [change.before ?? 'not written', change.after ?? 'not written'];
+  const forth = before <= after;
+  const cause = `${causeText(change)}: ${forth ? before : after} -> ${forth ? after : before}`;
+  return { cause, sign: forth ? 1 : -1 };
+}
+
+function effectOf(seen: readonly Seen[], noises: Evidence['noise']): Effect {
+  const latest = seen.at(-1) as Seen;
+  const sizes = seen.map(({ size }) => size);
+  const { after } = latest.comparison;
+  return {
+    cause: latest.cause,
+    causeName: latest.causeName,
+    per: latest.per,
+    reading: after,
+    sizes,
+    mean: mean(sizes),
+    spread: Math.max(...sizes) - Math.min(...sizes),
+    airMoved: seen.filter(({ comparison }) => airMoved(comparison)).length,
+    verdict: verdictOf(seen, noises.get(after.family)),
+  };
+}
+
+/**
+ * With noise known, an effect is credited when at least half of what was seen stands out of it, all the same way. Without,
+ * only where repeats of the change itself tell their mean from nought at 95 per cent (Student's t): never on one reading.
+ */
+function verdictOf(seen: readonly Seen[], noise: Noise | undefined): Verdict {
+  if (!noise) return verdictByRepeats(seen.map(({ size }) => size));
+  const least = leastReal(noise);
+  const out = seen.filter(({ difference }) => Math.abs(difference) > least);
+  if (out.length === 0 || 2 * out.length < seen.length) return 'within the noise';
+  return new Set(out.map(({ size }) => Math.sign(size))).size === 1
+    ? 'told from noise'
+    : 'not the same each time';
+}
+
+function verdictByRepeats(sizes: number[]): Verdict {
+  if (sizes.length < 2) return 'noise not known';
+  const half = (studentT(sizes.length - 1) * sampleStandardDeviation(sizes)) / Math.sqrt(sizes.length);
+  return Math.abs(mean(sizes)) > half ? 'told from noise' : 'not the same each time';
+}
+
+/** How one difference stands against the noise of its family; undefined where no repeat tells it. */
+export function againstNoise(
+  { after, difference }: Comparison,
+  { noise }: Evidence,
+): { readonly least: number; readonly noise: Noise; readonly within: boolean } | undefined {
+  const known = noise.get(after.family);
+  const size = numberOf(difference);
+  if (!known || size === undefined) return undefined;
+  const least = leastReal(known);
+  return { least, noise: known, within: Math.abs(size) <= least };
+}
+
+/** Degrees of freedom past which Student's t no longer differs in the figures shown. */
+const MANY = 200;
+
+/**
+ * The least difference of two readings that 19 times in 20 is more than noise: Student's t for the repeats at hand times
+ * the root of 2 times their deviation. For many repeats that is the 2.8 deviations of ISO 5725-6; for few it is more.
+ */
+export const leastReal = ({ deviation, degrees }: Noise): number =>
+  studentT(Math.min(degrees, MANY)) * Math.SQRT2 * deviation;
