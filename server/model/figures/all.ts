@@ -6,7 +6,9 @@ export const WORKINGS: readonly Working[] = [TIMING];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */
 export const figuresAbout = (word: string, moment: Moment): readonly Figure[] =>
-  WORKINGS.filter((working) => working.about.includes(word)).flatMap((working) => working.work(moment));
+  WORKINGS.filter(({ about }) => about === 'every word' || about.includes(word)).flatMap((working) =>
+    working.work(moment, word),
+  );
 
 export const allFigures = (moment: Moment): readonly Figure[] =>
   WORKINGS.flatMap((working) => working.work(moment));

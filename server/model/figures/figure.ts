@@ -65,10 +65,13 @@ export interface Moment {
 /** One row of the table: which words' hovers show its figures, and how they are worked out. */
 export interface Working {
   readonly topic: Topic;
-  /** Names of the vocabulary (or `trial`, `session`, `port`, `spec`, `recheck`), lower case. */
-  readonly about: readonly string[];
-  /** Depends on the moment alone; never throws; empty where the notebook does not say enough. */
-  readonly work: (moment: Moment) => readonly Figure[];
+  /** Names of the vocabulary (or `trial`, `session`, `port`, `spec`, `recheck`), lower case; or any word at all. */
+  readonly about: readonly string[] | 'every word';
+  /**
+   * Depends on its arguments alone; never throws; empty where the notebook does not say enough. `word` is what is asked
+   * about, where it is one word: a row about many words then tells what belongs to this one.
+   */
+  readonly work: (moment: Moment, word?: string) => readonly Figure[];
 }
 
 type Needed = 'topic' | 'name' | 'text' | 'formula' | 'working' | 'inputs' | 'standing' | 'source';
