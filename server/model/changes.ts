@@ -27,7 +27,11 @@ export interface Changed {
 export function changesBetween(before: Setup, after: Setup): readonly Changed[] {
   const parts = partChanges(before, after);
   const owners = new Set(parts.map(({ name }) => name as PartKind));
-  return [...parts, ...settingChanges(before.settings, after.settings, owners), ...factChanges(before, after)];
+  return [
+    ...parts,
+    ...settingChanges(before.settings, after.settings, owners),
+    ...factChanges(before, after),
+  ];
 }
 
 function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): readonly Changed[] {

@@ -1,6 +1,7 @@
 /** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
+
+import { type Noise, noiseOf } from '../trade/history.ts';
 import { type Interval, subtract } from '../trade/interval.ts';
-import { noiseOf, type Noise } from '../trade/history.ts';
 import { type Changed, changesBetween, type Setup } from './changes.ts';
 import { ofAllPages } from './kept.ts';
 import { airChange, type Observation, observationsOn } from './observe.ts';
@@ -60,7 +61,10 @@ function comparisonsIn(observations: readonly Observation[]): readonly Compariso
 
 /** Readings of one session share their setups, so that the same pair is asked about many times in a row. */
 function rememberingChanges(): typeof changesBetween {
-  const known = new WeakMap<Setup['settings'], { before: Setup; after: Setup; changes: readonly Changed[] }>();
+  const known = new WeakMap<
+    Setup['settings'],
+    { before: Setup; after: Setup; changes: readonly Changed[] }
+  >();
   return (before, after) => {
     const last = known.get(after.settings);
     if (last && sameSetup(last.before, before) && sameSetup(last.after, after)) return last.changes;
@@ -92,11 +96,13 @@ function noiseIn(comparisons: readonly Comparison[]): ReadonlyMap<string, Noise>
     }
     group.push(to);
   }
-  return new Map([...groups].flatMap(([family, each]) => {
-    const noise = noiseOf(each);
-    // Repeats that agree to the last figure only say that the noise is under what was written down.
-    return noise && noise.deviation > 0 ? [[family, noise] as const] : [];
-  }));
+  return new Map(
+    [...groups].flatMap(([family, each]) => {
+      const noise = noiseOf(each);
+      // Repeats that agree to the last figure only say that the noise is under what was written down.
+      return noise && noise.deviation > 0 ? [[family, noise] as const] : [];
+    }),
+  );
 }
 
 /** The middle of a value known on both sides. */

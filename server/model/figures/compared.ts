@@ -1,0 +1,142 @@
+/** Readings against the last comparable ones, as figures. */
+import { formatNumber, formatValue } from '../../trade/format.ts';
+import { type Changed, sizeOf } from '../changes.ts';
+import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from '../comparisons.ts';
+import { againstNoise, causeText } from '../effects.ts';
+import { lineOf, readingsBetween } from '../locate.ts';
+import { differenceText, each, readingName, repeats, signed, unitOf } from './effect-text.ts';
+import type { Figure, Moment } from './figure.ts';
+
+/** For a word those of the line itself; else the latest of each of the session up to the line. */
+export function comparisonFigures(
+  moment: Moment,
+  evidence: Evidence,
+  word: string | undefined,
+): readonly Figure[] {
+  const lines = linesOf(moment, word);
+  const latest = new Map<string, Comparison>();
+  for (const comparison of evidence.comparisons)
+    if (lines.has(comparison.after.by.ref.line)) latest.set(comparison.after.key, comparison);
+  return [...latest.values()]
+    .filter(({ after }) => !after.ofList)
+    .map((comparison) => figureOf(comparison, evidence, cylinderRows(comparison, latest)));
+}
+
+/** Ids of the lines whose readings are told. */
+function linesOf({ snapshot, line, carried }: Moment, word: string | undefined): ReadonlySet<number> {
+  const head = word === undefined && carried.session ? lineOf(snapshot, carried.session.by.ref) : undefined;
+  const readings = [...readingsBetween(snapshot, head ?? line, line + 1)];
+  return new Set(readings.map(({ where }) => where.ref.line));
+}
+
+function figureOf(
+  comparison: Comparison,
+  evidence: Evidence,
+  cylinders: readonly (readonly string[])[],
+): Figure {
+  const { before, after, difference, changes } = comparison;
+  const unit = unitOf(after);
+  return {
+    topic: 'effects',
+    name: `${readingName(after)}, against ${before.by.date ?? 'the one before'}`,
+    text: [
+      `${differenceText(difference, unit)}${causeOf(comparison)}`,
+      ...noiseText(comparison, evidence),
+      ...airText(comparison),
+    ].join('; '),
+    value: difference,
+    unit,
+    formula: 'this reading - the last of the same quantity, place and conditions',
+    working: workingOf(comparison),
+    inputs: [
+      { name: 'before', value: formatValue(before.value, unit), by: before.by },
+      { name: 'after', value: formatValue(after.value, unit), by: after.by },
+      ...changes.map((change) => ({
+        name: causeText(change),
+        value: change.after ?? 'taken off',
+        by: change.by,
+      })),
+    ],
+    standing: 'published',
+    source: 'ISO 5725-6 for what is told from noise; a change of the air by common practice',
+    caution: undefined,
+    rows: [...changes.map(changeRow), ...cylinders],
+  };
+}
+
+function causeOf({ changes, difference, after }: Comparison): string {
+  const [change, ...more] = changes;
+  if (!change) return ' with nothing changed';
+  if (more.length > 0) {
+    const names = changes.map(causeText);
+    return `, but ${changes.length} things changed (${names.slice(0, 5).join(', ')}${names.length > 5 ? ', ...' : ''}): confounded, credited to none`;
+  }
+  const per = perUnit(change, numberOf(difference));
+  const what = `${causeText(change)} ${change.before ?? 'not written'} -> ${change.after ?? 'off'}`;
+  return per === undefined || !change.amount
+    ? ` after one change, ${what}`
+    : ` after one change, ${what}: ${signed(per, unitOf(after))} for each ${each(change.amount.unit)}`;
+}
+
+function perUnit(change: Changed, difference: number | undefined): number | undefined {
+  const amount = sizeOf(change);
+  return amount === undefined || amount === 0 || difference === undefined ? undefined : difference / amount;
+}
+
+function noiseText(comparison: Comparison, evidence: Evidence): readonly string[] {
+  const against = againstNoise(comparison, evidence);
+  const unit = unitOf(comparison.after);
+  const one = comparison.changes.length === 1;
+  if (!against) return one ? ['the noise is not known, so one reading is credited with nothing yet'] : [];
+  const least = `${formatNumber(against.least, unit)} ${unit?.symbol ?? ''}`.trim();
+  const from = `${least}, by ${repeats(against.noise.degrees)}`;
+  return [against.within ? `within the noise (${from})` : `more than the noise (${from})`];
+}
+
+function airText(comparison: Comparison): readonly string[] {
+  const { air } = comparison;
+  if (air === undefined || !airMoved(comparison)) return [];
+  const per = Math.round(Math.abs(air) * 100);
+  return [
+    `the air moved too: ${per} % ${air > 0 ? 'denser' : 'thinner'} (told from ${AIR_MOVED * 100} % on)`,
+  ];
+}
+
+function workingOf({ before, after, difference, changes }: Comparison): string {
+  const unit = unitOf(after);
+  const told = formatValue(difference, unit);
+  const sum = `${formatValue(after.value, unit)} - ${formatValue(before.value, unit)} = ${told}`;
+  const change = changes.length === 1 ? changes[0] : undefined;
+  const per = change && perUnit(change, numberOf(difference));
+  if (!change?.amount || per === undefined) return sum;
+  const amount = formatValue(change.amount.value, change.amount.unit);
+  return `${sum}; ${told} / ${amount} = ${signed(per, unit)} for each ${each(change.amount.unit)}`;
+}
+
+const changeRow = (change: Changed): readonly string[] => [
+  causeText(change),
+  change.before ?? 'not written',
+  change.after ?? 'off',
+  change.amount ? signedAmount(change.amount) : '',
+];
+
+const signedAmount = ({ value, unit }: NonNullable<Changed['amount']>): string =>
+  `${value.low > 0 ? '+' : ''}${formatValue(value, unit)}`;
+
+/** The cylinders of a list, each against its own last reading. */
+function cylinderRows(
+  { after: whole }: Comparison,
+  latest: ReadonlyMap<string, Comparison>,
+): readonly (readonly string[])[] {
+  return [...latest.values()]
+    .filter(({ after }) => after.ofList && after.family === whole.family && after.by === whole.by)
+    .map(({ before, after, difference }) => {
+      const unit = unitOf(after);
+      return [
+        after.place,
+        formatValue(before.value, unit),
+        formatValue(after.value, unit),
+        differenceText(difference, unit),
+      ];
+    });
+}

@@ -1,0 +1,95 @@
+/** Cause and effect: a reading against the last comparable one, and what the whole notebook knows of effects and noise. */
+import { formatNumber } from '../../trade/format.ts';
+import { type Evidence, evidenceOf } from '../comparisons.ts';
+import { type Effect, effectsIn, leastReal } from '../effects.ts';
+import { readingAt } from '../locate.ts';
+import { comparisonFigures } from './compared.ts';
+import { each, readingName, repeats, signed, unitOf } from './effect-text.ts';
+import type { Figure, Moment, Working } from './figure.ts';
+
+export const EFFECTS: Working = { topic: 'effects', about: 'every word', work: effects };
+
+/** Most rows of the table that are told. */
+const MOST_ROWS = 40;
+
+function effects(moment: Moment, word?: string): readonly Figure[] {
+  const evidence = evidenceOf(moment.snapshot);
+  if (evidence.comparisons.length === 0) return [];
+  if (word !== undefined && !isAbout(moment, word)) return [];
+  const concerns = (effect: Effect) =>
+    word === undefined || effect.causeName === word || effect.reading.quantity.name === word;
+  const known = effectsIn(evidence).filter(concerns);
+  return [
+    ...comparisonFigures(moment, evidence, word),
+    ...(known.length > 0 ? [table(known)] : []),
+    ...noiseFigures(evidence, word),
+  ];
+}
+
+/** Only a setting or a reading has effects; for anything else the walk over them is not worth a hover's time. */
+function isAbout({ snapshot, line }: Moment, word: string): boolean {
+  const entry = readingAt(snapshot, line)?.entry;
+  if (entry?.kind === 'fit') return true;
+  return (entry?.kind === 'setting' || entry?.kind === 'reading') && entry.quantity.name === word;
+}
+
+function table(known: readonly Effect[]): Figure {
+  const sorted = [...known].sort((a, b) => b.sizes.length - a.sizes.length).slice(0, MOST_ROWS);
+  const credited = known.filter(({ verdict }) => verdict === 'told from noise').length;
+  const left = known.length > MOST_ROWS ? `; the ${MOST_ROWS} seen most often are shown` : '';
+  return {
+    topic: 'effects',
+    name: 'known effects',
+    text: `${known.length} seen, ${credited} told from noise${left}`,
+    value: undefined,
+    unit: undefined,
+    formula: 'difference of two comparable readings / the one change between them',
+    working: '',
+    inputs: [],
+    standing: 'published',
+    source: 'two readings differ by noise 19 times in 20 up to 2.8 deviations: ISO 5725-6',
+    caution: undefined,
+    rows: [['change', 'reading', 'effect', 'seen', 'spread', 'verdict'], ...sorted.map(row)],
+  };
+}
+
+function row(effect: Effect): readonly string[] {
+  const { cause, reading, sizes, mean, spread, airMoved, verdict } = effect;
+  const unit = unitOf(reading);
+  const air = airMoved > 0 ? `, air moved in ${airMoved}` : '';
+  return [
+    cause,
+    readingName(reading),
+    `${signed(mean, unit)}${effect.per ? ` for each ${each(effect.per)}` : ''}`,
+    `${sizes.length}${air}`,
+    sizes.length > 1 ? `${formatNumber(spread, unit)} ${unit?.symbol ?? ''}`.trim() : '',
+    verdict,
+  ];
+}
+
+function noiseFigures({ noise, comparisons }: Evidence, word: string | undefined): readonly Figure[] {
+  const latest = new Map(comparisons.map(({ after }) => [after.family, after]));
+  return [...noise].flatMap(([family, known]): Figure[] => {
+    const reading = latest.get(family);
+    if (!reading || (word !== undefined && reading.quantity.name !== word)) return [];
+    const unit = unitOf(reading);
+    const told = (n: number) => `${formatNumber(n, unit)} ${unit?.symbol ?? ''}`.trim();
+    const least = leastReal(known);
+    return [
+      {
+        topic: 'effects',
+        name: `noise of ${readingName({ ...reading, place: '' })}`,
+        text: `${told(known.deviation)}; a change under ${told(least)} is not told from it`,
+        value: { low: known.deviation, high: known.deviation, about: false },
+        unit,
+        formula: 'pooled deviation of readings repeated with nothing changed; t x root 2 x deviation',
+        working: `deviation ${told(known.deviation)} from ${repeats(known.degrees)}; least real change ${told(least)}`,
+        inputs: [],
+        standing: 'published',
+        source: 'ISO 5725-6, with Student t for few repeats',
+        caution: undefined,
+        rows: [],
+      },
+    ];
+  });
+}
