@@ -1,0 +1,66 @@
+/** What the checks found, as an editor lists it: at the severity the reader chose, and never more than a list can hold. */
+import type { Range } from '../../grammar/index.ts';
+import type { Severity } from '../model/findings.ts';
+import { findingsIn, type LocatedFinding, lineOf } from '../model/locate.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { onLine, wholeLines } from './ranges.ts';
+
+export type Level = Severity | 'off';
+
+export interface Diagnostic {
+  /** Undefined for what is said about the list itself. */
+  readonly code: string | undefined;
+  readonly severity: Severity;
+  readonly range: Range;
+  readonly message: string;
+  readonly related: readonly { readonly range: Range; readonly message: string }[];
+}
+
+export interface Choice {
+  /** By code; a code that is not in it keeps the severity of its rule. */
+  readonly levels: ReadonlyMap<string, Level>;
+  readonly leaveOut: (finding: LocatedFinding) => boolean;
+}
+
+/** More than this many in one notebook are of no use to anybody and slow to show. */
+export const MOST_DIAGNOSTICS = 1000;
+const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
+
+/** In the order of lines. Beyond `MOST_DIAGNOSTICS` the least severe are left out, and a last one says how many. */
+export function diagnosticsOf(snapshot: Snapshot, { levels, leaveOut }: Choice): readonly Diagnostic[] {
+  const chosen: LocatedFinding[] = [];
+  for (const finding of findingsIn(snapshot)) {
+    const severity = levels.get(finding.code) ?? finding.severity;
+    if (severity !== 'off' && !leaveOut(finding)) chosen.push({ ...finding, severity });
+  }
+  const shown = mostSevere(chosen);
+  const told = shown.map((finding) => diagnostic(snapshot, finding));
+  return shown.length < chosen.length ? [...told, leftOut(chosen.length - shown.length)] : told;
+}
+
+function mostSevere(findings: readonly LocatedFinding[]): readonly LocatedFinding[] {
+  if (findings.length <= MOST_DIAGNOSTICS) return findings;
+  return findings
+    .toSorted((a, b) => RANK[a.severity] - RANK[b.severity])
+    .slice(0, MOST_DIAGNOSTICS)
+    .sort((a, b) => a.at - b.at);
+}
+
+function diagnostic(snapshot: Snapshot, finding: LocatedFinding): Diagnostic {
+  const { code, severity, message, at, span } = finding;
+  const related = finding.related.flatMap(({ origin, message }) => {
+    const line = lineOf(snapshot, origin.ref);
+    return line === undefined ? [] : [{ range: wholeLines(snapshot, line, line), message }];
+  });
+  return { code, severity, message, range: onLine(at, span), related };
+}
+
+function leftOut(count: number): Diagnostic {
+  return {
+    code: undefined,
+    severity: 'information',
+    range: onLine(0, { from: 0, to: 0 }),
+    message: `${count} more findings are left out here, the least severe ones. They show as those above are mended.`,
+    related: [],
+  };
+}

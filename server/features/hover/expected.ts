@@ -1,0 +1,44 @@
+/** What a value is held to: the trade's band with its standing, and the notebook's own limit and target. */
+import { keyOf, type Stated } from '../../model/carry.ts';
+import { saidText } from '../../model/describe.ts';
+import type { QuantityEntry, Said } from '../../model/notebook.ts';
+import { formatValue } from '../../trade/format.ts';
+import { range } from '../../trade/interval.ts';
+import type { Band } from '../../trade/quantity.ts';
+import { unitById } from '../../trade/units.ts';
+import { plain } from '../markdown.ts';
+import { whereabouts } from '../whereabouts.ts';
+import type { HoverQuestion } from './question.ts';
+
+export function expectations(
+  question: HoverQuestion,
+  { kind, quantity }: QuantityEntry,
+  said: Said,
+): readonly string[] {
+  const lines = quantity.band ? [bandText(quantity.band)] : [];
+  if (kind === 'limit' || kind === 'target') return lines;
+  const { limits, targets } = question.reading.before;
+  const stated = (map: ReadonlyMap<string, Stated>) =>
+    map.get(keyOf(quantity.name, said.place?.text)) ?? map.get(keyOf(quantity.name, undefined));
+  return [
+    ...lines,
+    ...statedText(question, 'Limit', stated(limits)),
+    ...statedText(question, 'Target', stated(targets)),
+  ];
+}
+
+/** `Expected 0..20 deg (common practice: street engines run 6 to 12 deg)`. */
+function bandText({ low, high, unit, standing, source }: Band): string {
+  const band = formatValue(range(low, high), unitById(unit));
+  return plain(`Expected ${band} (${standing}: ${source})`);
+}
+
+function statedText(
+  { snapshot, line }: HoverQuestion,
+  title: string,
+  stated: Stated | undefined,
+): readonly string[] {
+  if (!stated) return [];
+  const { quantity, said, text, by } = stated;
+  return [plain(`${title} ${text ?? saidText(said, quantity.unit)} (${whereabouts(snapshot, by, line)})`)];
+}

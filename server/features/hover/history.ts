@@ -1,0 +1,89 @@
+/** How a value came to be: for a setting what it was before, for a reading the last one that can be compared. */
+import { type InForce, keyOf, type Taken } from '../../model/carry.ts';
+import { changeText, differenceText, saidText, settingText } from '../../model/describe.ts';
+import { lineOf, readingAt } from '../../model/locate.ts';
+import type { QuantityEntry, Said } from '../../model/notebook.ts';
+import type { Page } from '../../model/page.ts';
+import { pageAt } from '../../model/snapshot.ts';
+import { readingKey } from '../../model/step.ts';
+import { plain, strong } from '../markdown.ts';
+import { whereabouts } from '../whereabouts.ts';
+import type { HoverQuestion } from './question.ts';
+
+/** What it comes to where only a change is written; what it was before; what it was before this session, if that is another. */
+export function settingHistory(
+  question: HoverQuestion,
+  { quantity }: QuantityEntry,
+  said: Said,
+): readonly string[] {
+  const { before, after } = question.reading;
+  const key = keyOf(quantity.name, said.place?.text);
+  const now = after.settings.get(key);
+  if (!now) return [];
+  const earlier = (settings: ReadonlyMap<string, InForce> | undefined) =>
+    settings?.get(key) ?? settings?.get(keyOf(quantity.name, undefined));
+  const last = earlier(before.settings);
+  const atStart = earlier(settingsBeforeSession(question));
+  return [
+    ...sumText(question, now),
+    ...earlierText(question, 'Before', last, now),
+    ...(sameLine(atStart, last) ? [] : earlierText(question, 'Before this session', atStart, now)),
+  ];
+}
+
+const sameLine = (a: InForce | undefined, b: InForce | undefined): boolean =>
+  a?.by.ref.page === b?.by.ref.page && a?.by.ref.line === b?.by.ref.line;
+
+/** Undefined outside sessions. */
+function settingsBeforeSession({
+  snapshot,
+  reading,
+}: HoverQuestion): ReadonlyMap<string, InForce> | undefined {
+  const head = reading.after.session && lineOf(snapshot, reading.after.session.by.ref);
+  return head === undefined ? undefined : readingAt(snapshot, head)?.before.settings;
+}
+
+/** Said where the line does not give the setting whole: `mixture in 1/4 turn`, `vacuum advance plugged`. */
+function sumText({ snapshot, line }: HoverQuestion, now: InForce): readonly string[] {
+  if (now.base && lineOf(snapshot, now.base.ref) === line) return [];
+  const since = now.base ? `, counted from ${whereabouts(snapshot, now.base, line)}` : '';
+  return [`Now ${strong(settingText(now))}${plain(since)}`];
+}
+
+function earlierText(
+  { snapshot, line }: HoverQuestion,
+  title: string,
+  earlier: InForce | undefined,
+  now: InForce,
+): readonly string[] {
+  if (!earlier) return [];
+  const change = changeText(earlier, now);
+  const text = `${title} ${settingText(earlier)} (${whereabouts(snapshot, earlier.by, line)})`;
+  return [plain(change ? `${text}: ${change}` : text)];
+}
+
+/** Of the same quantity, in the same place, under the same conditions. */
+export function readingHistory(
+  question: HoverQuestion,
+  { quantity }: QuantityEntry,
+  said: Said,
+): readonly string[] {
+  const last = lastComparable(question, readingKey(quantity.name, said));
+  if (!last) return [];
+  const change = differenceText(only(last.said), only(said), quantity.unit);
+  const text = `Last ${saidText(last.said, quantity.unit)} (${whereabouts(question.snapshot, last.by, question.line)})`;
+  return [plain(change ? `${text}: ${change}` : text)];
+}
+
+/** In this session above this line, else in the latest session above that has one. */
+function lastComparable({ snapshot, line, reading }: HoverQuestion, key: string): Taken | undefined {
+  const today = reading.before.readings.get(key);
+  if (today) return today;
+  for (let page = pageAt(snapshot, line) - 1; page >= 0; page--) {
+    const taken = (snapshot.pages[page] as Page).after.readings.get(key);
+    if (taken) return taken;
+  }
+  return undefined;
+}
+
+const only = ({ values }: Said) => (values.length === 1 ? values[0] : undefined);

@@ -1,0 +1,28 @@
+/** The hover of a quantity: its value in other units, what the word means, what is expected, how it came to be, its totals. */
+import type { QuantityEntry, Said } from '../../model/notebook.ts';
+import { blocks, plain, stacked } from '../markdown.ts';
+import { expectations } from './expected.ts';
+import { focusOf } from './focus.ts';
+import { headline } from './headline.ts';
+import { readingHistory, settingHistory } from './history.ts';
+import type { HoverAnswer, HoverQuestion } from './question.ts';
+import { totalsText } from './totals.ts';
+
+/** Undefined where the cursor is on nothing that is said of it. */
+export function quantityHover(question: HoverQuestion): HoverAnswer | undefined {
+  const entry = question.reading.entry as QuantityEntry;
+  const focus = focusOf(entry, question.column);
+  if (!focus) return undefined;
+  const text = blocks([
+    stacked([...headline(question, entry, focus), plain(entry.quantity.meaning)]),
+    stacked(expectations(question, entry, focus.said)),
+    stacked(historyOf(question, entry, focus.said)),
+    totalsText(question, entry, focus),
+  ]);
+  return { span: focus.span, text };
+}
+
+function historyOf(question: HoverQuestion, entry: QuantityEntry, said: Said): readonly string[] {
+  if (entry.kind === 'setting') return settingHistory(question, entry, said);
+  return entry.kind === 'reading' ? readingHistory(question, entry, said) : [];
+}

@@ -1,0 +1,22 @@
+/** What a teller of hovers is asked and what it answers. */
+import type { Span } from '../../../grammar/index.ts';
+import type { Reading } from '../../model/page.ts';
+import type { Snapshot } from '../../model/snapshot.ts';
+import type { UnitChoice } from '../units.ts';
+
+export interface HoverQuestion {
+  readonly snapshot: Snapshot;
+  /** From zero. */
+  readonly line: number;
+  readonly column: number;
+  /** The line as read. */
+  readonly reading: Reading;
+  readonly units: UnitChoice;
+}
+
+export interface HoverAnswer {
+  /** The columns it is about. */
+  readonly span: Span;
+  /** Markdown that reads in a narrow window: short lines, no tables. */
+  readonly text: string;
+}

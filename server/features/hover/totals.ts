@@ -1,0 +1,100 @@
+/** The timing totals a line goes into, each with its formula, its numbers, and where each input stands. */
+
+import { amountIn } from '../../model/amounts.ts';
+import type { Carried } from '../../model/carry.ts';
+import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../model/derive.ts';
+import type { Origin, QuantityEntry } from '../../model/notebook.ts';
+import type { Page } from '../../model/page.ts';
+import { pageAt } from '../../model/snapshot.ts';
+import { formatValue } from '../../trade/format.ts';
+import { blocks, plain, stacked, strong } from '../markdown.ts';
+import { whereabouts } from '../whereabouts.ts';
+import type { Focus } from './focus.ts';
+import type { HoverQuestion } from './question.ts';
+
+/** Which totals belong to which word. */
+const TOTALS_OF: Readonly<Record<string, readonly string[]>> = {
+  initial: ['total', 'timing at idle', 'cruise total'],
+  mechanical: ['total', 'timing at idle', 'cruise total', 'all in', 'slope'],
+  'mechanical limit': ['total', 'cruise total', 'all in'],
+  'vacuum advance': ['cruise total', 'timing at idle'],
+  'vacuum limit': ['cruise total', 'timing at idle'],
+  'vacuum source': ['cruise total', 'timing at idle'],
+  timing: ['total', 'timing at idle'],
+  total: ['total'],
+  'cruise total': ['cruise total'],
+  'all in': ['all in'],
+  idle: ['timing at idle'],
+  depression: ['timing at idle'],
+};
+
+/** Markdown; empty for words that go into no total. */
+export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
+  const names =
+    entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF[entry.quantity.name] : undefined;
+  if (!names) return '';
+  const speed = speedOf(entry, focus);
+  const atSpeed = speed === undefined ? undefined : totalAtSpeed(question.reading.after, speed);
+  if (atSpeed && 'value' in atSpeed) return derivedText(question, atSpeed);
+  const { given, lacking } = totalsFor(question);
+  return blocks([
+    ...given.filter(({ name }) => names.includes(name)).map((derived) => derivedText(question, derived)),
+    ...lacking.filter(({ name }) => names.includes(name)).map(lackingText),
+  ]);
+}
+
+/** The cursor is on a point of the curve, or on a total that was read at a speed. */
+function speedOf({ quantity }: QuantityEntry, { said, point }: Focus): number | undefined {
+  if (quantity.name !== 'mechanical' && quantity.name !== 'total') return undefined;
+  const at = quantity.name === 'total' ? said.conditions[0]?.value : point?.at;
+  const speed = amountIn(at, 'rpm');
+  return speed && speed.low === speed.high ? speed.low : undefined;
+}
+
+interface TotalsFor {
+  readonly given: readonly Derived[];
+  readonly lacking: readonly Lacking[];
+}
+
+/** As at the line; a total that lacks something there, as at the session's end, if this line's value still goes into it. */
+function totalsFor(question: HoverQuestion): TotalsFor {
+  const now = totalsOf(question.reading.after);
+  if (now.lacking.length === 0) return now;
+  const later = totalsOf(atEndOfSession(question)).given.filter(
+    ({ name, inputs }) =>
+      now.lacking.some((lacking) => lacking.name === name) &&
+      inputs.some(({ by }) => by && isThisLine(question, by)),
+  );
+  const lacking = now.lacking.filter(({ name }) => !later.some((derived) => derived.name === name));
+  return { given: [...now.given, ...later], lacking };
+}
+
+const isThisLine = ({ reading }: HoverQuestion, { ref }: Origin): boolean =>
+  ref.page === reading.where.ref.page && ref.line === reading.where.ref.line;
+
+function atEndOfSession({ snapshot, line, reading }: HoverQuestion): Carried {
+  const head = reading.after.session?.by.ref.line;
+  let carried = reading.after;
+  for (let page = pageAt(snapshot, line); page < snapshot.pages.length; page++) {
+    const { after } = snapshot.pages[page] as Page;
+    if (after.session?.by.ref.line !== head) break;
+    carried = after;
+  }
+  return carried;
+}
+
+function derivedText(question: HoverQuestion, derived: Derived): string {
+  const { name, value, unit, formula, working, inputs } = derived;
+  const result = formatValue(value, unit);
+  const sum = working.endsWith(` = ${result}`) ? working.slice(0, -` = ${result}`.length) : undefined;
+  const from = inputs.map(({ name, by }) =>
+    by ? `${name}: ${whereabouts(question.snapshot, by, question.line)}` : name,
+  );
+  return stacked([
+    `${strong(`${name} ${result}`)}${sum === undefined ? '' : plain(` = ${sum}`)}`,
+    plain(formula),
+    ...from.map(plain),
+  ]);
+}
+
+const lackingText = ({ name, lacks }: Lacking): string => plain(`${name} wants ${lacks.join(' and ')}`);

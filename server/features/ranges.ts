@@ -1,0 +1,16 @@
+/** Lines and columns as ranges that lie inside the text. */
+import type { Range, Span } from '../../grammar/index.ts';
+import { parsedLine } from '../model/locate.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+
+/** Columns `from` to `to` of a line, all from zero. */
+export const onLine = (line: number, { from, to }: Span): Range => ({
+  start: { line, character: from },
+  end: { line, character: to },
+});
+
+/** From the start of one line to the end of another, without its break. */
+export const wholeLines = (snapshot: Snapshot, from: number, to: number): Range => ({
+  start: { line: from, character: 0 },
+  end: { line: to, character: parsedLine(snapshot, to).text.length },
+});

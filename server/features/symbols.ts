@@ -1,0 +1,78 @@
+/** The outline of a notebook: its sections and sessions, and in each what its lines say. */
+import type { Range } from '../../grammar/index.ts';
+import { pageReadings } from '../model/locate.ts';
+import type { EntryKind } from '../model/notebook.ts';
+import type { Page } from '../model/page.ts';
+import { type Stretch, stretchesOf } from '../model/sessions.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { onLine, wholeLines } from './ranges.ts';
+import { titleOf } from './titles.ts';
+
+export interface OutlineSymbol {
+  /** Never empty. */
+  readonly name: string;
+  readonly detail: string;
+  readonly kind: EntryKind;
+  readonly range: Range;
+  /** Inside `range`: what to put the cursor on. */
+  readonly selection: Range;
+  readonly children: readonly OutlineSymbol[];
+}
+
+/** In the order of lines. Lines before the first section stand at the top by themselves. */
+export function symbolsOf(snapshot: Snapshot): readonly OutlineSymbol[] {
+  const stretches = stretchesOf(snapshot);
+  const before = entriesOn(snapshot, 0, stretches[0]?.pagesFrom ?? snapshot.pages.length);
+  return [...before, ...stretches.map((stretch) => sectionSymbol(snapshot, stretch))];
+}
+
+function sectionSymbol(snapshot: Snapshot, stretch: Stretch): OutlineSymbol {
+  const { kind, title, date, clock, from, to } = stretch;
+  const isSession = kind === 'session';
+  return {
+    name: isSession ? [date, title].filter(Boolean).join(' ') || 'session' : kind,
+    detail: isSession ? (clock ?? '') : title,
+    kind: isSession ? 'session' : 'section',
+    range: wholeLines(snapshot, from, to - 1),
+    selection: wholeLines(snapshot, from, from),
+    children: entriesOn(snapshot, stretch.pagesFrom, stretch.pagesTo),
+  };
+}
+
+function entriesOn(snapshot: Snapshot, from: number, to: number): readonly OutlineSymbol[] {
+  const symbols: OutlineSymbol[] = [];
+  for (let index = from; index < to; index++) {
+    const start = snapshot.starts[index] as number;
+    for (const entry of pageEntries(snapshot, index)) {
+      const range = onLine(start + entry.line, { from: 0, to: entry.length });
+      const { name, detail, kind } = entry;
+      symbols.push({ name, detail, kind, range, selection: range, children: [] });
+    }
+  }
+  return symbols;
+}
+
+interface PageEntry {
+  readonly name: string;
+  readonly detail: string;
+  readonly kind: EntryKind;
+  /** Of the page. */
+  readonly line: number;
+  readonly length: number;
+}
+
+const known = new WeakMap<Page, readonly PageEntry[]>();
+
+/** Kept with the page: an editor asks again after every keystroke, and all pages but one are as they were. */
+function pageEntries(snapshot: Snapshot, index: number): readonly PageEntry[] {
+  const page = snapshot.pages[index] as Page;
+  let entries = known.get(page);
+  if (!entries) {
+    entries = pageReadings(snapshot, index).flatMap(({ entry }, line) => {
+      const title = titleOf(entry);
+      return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
+    });
+    known.set(page, entries);
+  }
+  return entries;
+}

@@ -1,0 +1,96 @@
+/** A value in the other units that people in the trade give it in, the reader's own first. */
+import { valueText } from '../model/describe.ts';
+import type { Amount } from '../model/values.ts';
+import { scale } from '../trade/interval.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { convertDifference, convertInterval, type Dimension, type Unit, unitById } from '../trade/units.ts';
+
+export type UnitTopic =
+  | 'temperature'
+  | 'pressure'
+  | 'depression'
+  | 'length'
+  | 'torque'
+  | 'roadSpeed'
+  | 'distance';
+
+/** The unit the reader wants to see first; a topic that is not in it is shown as written. */
+export type UnitChoice = ReadonlyMap<UnitTopic, Unit>;
+
+export interface OtherUnits {
+  /** In the reader's unit; undefined where none was chosen or it is written in that unit. */
+  readonly preferred: string | undefined;
+  /** At most two. */
+  readonly others: readonly string[];
+}
+
+const MOST_OTHERS = 2;
+
+/** Which units go beside each other. Common practice, no source. */
+const BESIDE: Partial<Readonly<Record<Dimension | 'depression', readonly string[]>>> = {
+  temperature: ['C', 'F'],
+  pressure: ['psi', 'kPa', 'bar'],
+  depression: ['inHg', 'kPa', 'mbar'],
+  length: ['in', 'mm'],
+  distance: ['mi', 'km'],
+  area: ['in2', 'cm2'],
+  volume: ['cc', 'cu-in'],
+  mass: ['lb', 'kg'],
+  force: ['lbf', 'N'],
+  'spring rate': ['lb/in', 'N/mm'],
+  torque: ['lb-ft', 'Nm'],
+  power: ['hp', 'kW'],
+  'road speed': ['mph', 'km/h'],
+  'air flow': ['cfm', 'L/min'],
+  'fuel flow': ['gph', 'L/h'],
+  'fuel economy': ['mpg', 'imp-mpg', 'km/L'],
+};
+
+const TOPICS: Partial<Readonly<Record<Dimension, UnitTopic>>> = {
+  temperature: 'temperature',
+  pressure: 'pressure',
+  length: 'length',
+  torque: 'torque',
+  'road speed': 'roadSpeed',
+  distance: 'distance',
+};
+
+/** Amounts of one dimension, said of one quantity; a bare number is taken to be in the quantity's own unit. */
+export function inOtherUnits(amounts: readonly Amount[], quantity: Quantity, choice: UnitChoice): OtherUnits {
+  const [first] = amounts;
+  const unit = first && unitOf(first, quantity);
+  if (!unit || amounts.some((amount) => unitOf(amount, quantity) !== unit))
+    return { preferred: undefined, others: [] };
+  const isDepression = unit.dimension === 'pressure' && quantity.unit === 'inHg';
+  const topic = isDepression ? 'depression' : TOPICS[unit.dimension];
+  const chosen = topic && choice.get(topic);
+  const preferred = chosen?.dimension === unit.dimension && chosen !== unit ? chosen : undefined;
+  const beside = (BESIDE[isDepression ? 'depression' : unit.dimension] ?? []).map(unitById);
+  const others = beside.filter((other) => other !== unit && other !== preferred).slice(0, MOST_OTHERS);
+  const inUnit = (to: Unit) => together(amounts.map((amount) => converted(amount, unit, to)));
+  return { preferred: preferred && inUnit(preferred), others: others.map(inUnit) };
+}
+
+/** `402 415 F`: the unit once, as a list is written. */
+export function together(texts: readonly string[]): string {
+  const unit = / \D+$/.exec(texts.at(-1) ?? '')?.[0] ?? '';
+  return texts
+    .map((text, i) =>
+      i < texts.length - 1 && unit && text.endsWith(unit) ? text.slice(0, -unit.length) : text,
+    )
+    .join(' ');
+}
+
+function unitOf(amount: Amount, quantity: Quantity): Unit | undefined {
+  if (!amount.interval) return undefined;
+  return amount.unit ?? (quantity.unit === undefined ? undefined : unitById(quantity.unit));
+}
+
+function converted(amount: Amount, from: Unit, to: Unit): string {
+  const { interval, relative } = amount;
+  if (!interval) return valueText(amount, undefined);
+  const result = relative
+    ? scale(interval, convertDifference(1, from, to))
+    : convertInterval(interval, from, to);
+  return valueText({ ...amount, interval: result, unit: to }, undefined);
+}

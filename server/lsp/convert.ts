@@ -1,0 +1,86 @@
+/** Answers in the protocol's terms. Ranges are the protocol's already: lines and UTF-16 columns from zero. */
+import {
+  DiagnosticSeverity,
+  type DocumentSymbol,
+  type FoldingRange,
+  FoldingRangeKind,
+  MarkupKind,
+  type Diagnostic as ProtocolDiagnostic,
+  type Hover as ProtocolHover,
+  SymbolKind,
+} from 'vscode-languageserver';
+import type { Diagnostic } from '../features/diagnostics.ts';
+import type { Fold } from '../features/folding.ts';
+import type { Hover } from '../features/hover.ts';
+import { withoutMarkdown } from '../features/markdown.ts';
+import type { OutlineSymbol } from '../features/symbols.ts';
+import type { Severity } from '../model/findings.ts';
+import type { EntryKind } from '../model/notebook.ts';
+import type { Client } from './client.ts';
+
+const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+};
+
+/** Lines that belong to it are told in the message where the editor does not show them by themselves. */
+export function toDiagnostic(diagnostic: Diagnostic, uri: string, client: Client): ProtocolDiagnostic {
+  const { code, severity, range, message, related } = diagnostic;
+  const told = related.map((each) => `line ${each.range.start.line + 1}: ${each.message}`);
+  return {
+    range,
+    severity: SEVERITIES[severity],
+    source: 'tappet',
+    ...(code !== undefined && { code }),
+    message: client.relatedLines ? message : [message, ...told].join('\n'),
+    ...(client.relatedLines &&
+      related.length > 0 && {
+        relatedInformation: related.map(({ range, message }) => ({ location: { uri, range }, message })),
+      }),
+  };
+}
+
+export function toHover({ range, text }: Hover, client: Client): ProtocolHover {
+  const contents = client.markdown
+    ? { kind: MarkupKind.Markdown, value: text }
+    : { kind: MarkupKind.PlainText, value: withoutMarkdown(text) };
+  return { range, contents };
+}
+
+export function toFoldingRange({ from, to, kind }: Fold): FoldingRange {
+  const isComment = kind === 'comment' || kind === 'note';
+  return { startLine: from, endLine: to, ...(isComment && { kind: FoldingRangeKind.Comment }) };
+}
+
+const SYMBOL_KINDS: Partial<Readonly<Record<EntryKind, SymbolKind>>> = {
+  section: SymbolKind.Namespace,
+  session: SymbolKind.Event,
+  setting: SymbolKind.Property,
+  reading: SymbolKind.Number,
+  fact: SymbolKind.Constant,
+  limit: SymbolKind.Constant,
+  target: SymbolKind.Constant,
+  spec: SymbolKind.Constant,
+  part: SymbolKind.Object,
+  port: SymbolKind.Interface,
+  word: SymbolKind.Field,
+  item: SymbolKind.Key,
+  fit: SymbolKind.Object,
+  check: SymbolKind.Boolean,
+  file: SymbolKind.File,
+  trial: SymbolKind.Function,
+};
+
+export function toDocumentSymbol(symbol: OutlineSymbol): DocumentSymbol {
+  const { name, detail, kind, range, selection, children } = symbol;
+  return {
+    name,
+    detail,
+    kind: SYMBOL_KINDS[kind] ?? SymbolKind.String,
+    range,
+    selectionRange: selection,
+    children: children.map(toDocumentSymbol),
+  };
+}

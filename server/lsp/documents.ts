@@ -1,0 +1,59 @@
+/** The notebooks an editor has open: a snapshot each, kept in step change by change. */
+import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
+import { comparePositions } from '../../grammar/index.ts';
+import { type Change, edit, type Snapshot } from '../model/snapshot.ts';
+import { openNotebook } from '../rules/index.ts';
+import { type TypedLine, typedLines } from './typing.ts';
+
+export interface OpenDocument {
+  readonly uri: string;
+  readonly version: number;
+  readonly snapshot: Snapshot;
+  readonly typed: readonly TypedLine[];
+}
+
+export interface Documents {
+  readonly get: (uri: string) => OpenDocument | undefined;
+  readonly all: () => Iterable<OpenDocument>;
+  readonly open: (uri: string, version: number, text: string) => void;
+  /** Of a notebook that is not open nothing is known, so nothing changes. */
+  readonly change: (uri: string, version: number, changes: readonly TextDocumentContentChangeEvent[]) => void;
+  /** Typing has paused: no line counts as being typed. */
+  readonly settle: (uri: string) => void;
+  readonly close: (uri: string) => void;
+}
+
+export function createDocuments(): Documents {
+  const byUri = new Map<string, OpenDocument>();
+  const update = (uri: string, next: (document: OpenDocument) => OpenDocument) => {
+    const document = byUri.get(uri);
+    if (document) byUri.set(uri, next(document));
+  };
+  return {
+    get: (uri) => byUri.get(uri),
+    all: () => byUri.values(),
+    open: (uri, version, text) => byUri.set(uri, { uri, version, snapshot: openNotebook(text), typed: [] }),
+    change: (uri, version, changes) => update(uri, (document) => changed(document, version, changes)),
+    settle: (uri) => update(uri, (document) => ({ ...document, typed: [] })),
+    close: (uri) => byUri.delete(uri),
+  };
+}
+
+function changed(
+  document: OpenDocument,
+  version: number,
+  events: readonly TextDocumentContentChangeEvent[],
+): OpenDocument {
+  const whole = events.findLastIndex((event) => !('range' in event));
+  const start = whole < 0 ? document.snapshot : openNotebook((events[whole] as { text: string }).text);
+  const changes = events.slice(whole + 1).map((event) => forwards(event as Change));
+  const snapshot = changes.reduce(edit, start);
+  const wasTyped = whole < 0 ? document.typed : [];
+  return { uri: document.uri, version, snapshot, typed: typedLines(start, wasTyped, changes) };
+}
+
+/** Some editors give the ends of a selection in the order it was made. */
+function forwards({ range, text }: Change): Change {
+  const { start, end } = range;
+  return { range: comparePositions(start, end) <= 0 ? range : { start: end, end: start }, text };
+}

@@ -1,0 +1,59 @@
+/** The reader's settings. They come from outside: whatever is not of the right form counts as not set. */
+import type { Level } from '../features/diagnostics.ts';
+import type { UnitChoice, UnitTopic } from '../features/units.ts';
+import { ruleOf } from '../rules/index.ts';
+import { matchUnit, type Unit } from '../trade/units.ts';
+
+export interface Settings {
+  /** By code of a rule. */
+  readonly levels: ReadonlyMap<string, Level>;
+  readonly units: UnitChoice;
+  /** Milliseconds; 0 for not at all. */
+  readonly holdBack: number;
+}
+
+export const DEFAULT_SETTINGS: Settings = { levels: new Map(), units: new Map(), holdBack: 800 };
+
+const LONGEST_HOLD_BACK = 10_000;
+const LEVELS: ReadonlySet<unknown> = new Set<Level>(['error', 'warning', 'information', 'hint', 'off']);
+const TOPICS: ReadonlySet<string> = new Set<UnitTopic>([
+  'temperature',
+  'pressure',
+  'depression',
+  'length',
+  'torque',
+  'roadSpeed',
+  'distance',
+]);
+
+/** From the section `tappet` of the editor's settings. */
+export function settingsFrom(section: unknown): Settings {
+  const { severity, units, holdBack } = record(section);
+  return { levels: levelsFrom(severity), units: unitsFrom(units), holdBack: holdBackFrom(holdBack) };
+}
+
+function levelsFrom(severity: unknown): ReadonlyMap<string, Level> {
+  const rows = Object.entries(record(severity));
+  return new Map(
+    rows.filter((row): row is [string, Level] => ruleOf(row[0]) !== undefined && LEVELS.has(row[1])),
+  );
+}
+
+/** Units by any of their spellings; `as written` is none of them. */
+function unitsFrom(units: unknown): UnitChoice {
+  const choice = new Map<UnitTopic, Unit>();
+  for (const [topic, spelling] of Object.entries(record(units))) {
+    const words = typeof spelling === 'string' ? spelling.split(' ') : [];
+    const match = matchUnit(words, 0);
+    if (TOPICS.has(topic) && match?.length === words.length) choice.set(topic as UnitTopic, match.unit);
+  }
+  return choice;
+}
+
+function holdBackFrom(value: unknown): number {
+  const isTime = typeof value === 'number' && Number.isFinite(value);
+  return isTime ? Math.min(Math.max(value, 0), LONGEST_HOLD_BACK) : DEFAULT_SETTINGS.holdBack;
+}
+
+const record = (value: unknown): Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};

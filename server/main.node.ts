@@ -1,0 +1,15 @@
+/** The door of editors that start the server as a process: `--stdio`, `--node-ipc`, `--pipe=NAME` or `--socket=PORT`. */
+import process from 'node:process';
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { serve } from './lsp/serve.ts';
+
+const TRANSPORTS = /^--(?:stdio|node-ipc|(?:pipe|socket)(?:=|$))/;
+
+if (process.argv.slice(2).some((argument) => TRANSPORTS.test(argument))) {
+  // An editor that is killed says no goodbye; over IPC the lost channel is all there is to notice.
+  process.on('disconnect', () => process.exit(1));
+  serve(createConnection(ProposedFeatures.all));
+} else {
+  console.error('usage: server.cjs --stdio | --node-ipc | --pipe=NAME | --socket=PORT');
+  process.exitCode = 2;
+}
