@@ -96,9 +96,11 @@ function bench() {
 
 async function build() {
   const esbuild = await import('esbuild');
-  await Promise.all(
-    BUNDLES.map((bundle) => esbuild.build({ bundle: true, minify: true, logLevel: 'warning', ...bundle })),
+  const bundles = BUNDLES.map((bundle) =>
+    esbuild.build({ bundle: true, minify: true, logLevel: 'warning', ...bundle }),
   );
+  // It has said itself what is wrong and where.
+  await Promise.all(bundles).catch(() => stop('the build failed'));
 }
 
 /** Rewrites the files that are made from the tables; a tidy test fails when one of them is stale. */

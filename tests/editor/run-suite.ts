@@ -34,7 +34,7 @@ export interface SuiteEnd {
   readonly counts: Counts | undefined;
 }
 
-const LIMIT_MS = 120_000;
+const LIMIT_MS = 240_000;
 
 /** Starts an editor, lets it run the suite, and ends it again. */
 export async function runSuite(run: SuiteRun): Promise<SuiteEnd> {

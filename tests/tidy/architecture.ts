@@ -3,6 +3,7 @@ import { type Files, imports, ownFile, sources } from './files.ts';
 
 /** A part may import itself and the parts of a lower level. */
 const LEVELS: readonly (readonly [prefix: string, level: number])[] = [
+  ['package.json', 0], // for its version
   ['grammar/', 0],
   ['server/trade/', 0],
   ['server/model/', 1],

@@ -139,7 +139,7 @@ function lineOf(notebook: vscode.TextDocument, text: string): number {
 
 /** Asks again until there is an answer: what an editor shows comes when it comes. */
 async function until<T>(what: string, ask: () => Promise<T | false | undefined | ''>): Promise<T> {
-  for (const end = Date.now() + 15_000; Date.now() < end; ) {
+  for (const end = Date.now() + 30_000; Date.now() < end; ) {
     const answer = await ask();
     if (answer) return answer;
     await new Promise((resolve) => setTimeout(resolve, 25));
