@@ -45,7 +45,7 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
     .helpCommand(false)
     .option('--no-color', 'no colours (NO_COLOR=1 does the same, FORCE_COLOR=1 the opposite)')
     .exitOverride()
-    .configureHelp({ showGlobalOptions: true })
+    .configureHelp({ showGlobalOptions: true, minWidthToWrap: 12 })
     .configureOutput(outputTo(terminal))
     .showHelpAfterError('("tappet --help" tells how it is used)')
     .addHelpText('after', EXAMPLES);

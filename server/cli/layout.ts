@@ -31,9 +31,10 @@ export const padded = (text: string, width: number): string =>
 export function wrap(text: string, columns: number | undefined, indent = 0): readonly string[] {
   if (columns === undefined || columns < NARROWEST) return [text];
   const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    const next = line === '' ? word : `${line} ${word}`;
+  const [first = '', ...words] = text.split(' ');
+  let line = first;
+  for (const word of words) {
+    const next = `${line} ${word}`;
     const room = columns - (lines.length > 0 ? indent : 0);
     if (line.trim() !== '' && widthOf(next) > room) {
       lines.push(line);

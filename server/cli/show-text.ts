@@ -43,7 +43,7 @@ export function inForceText(report: InForceReport, { columns, colours }: Termina
 function titleLines({ notebook, line, session, kept }: InForceReport, page: Page): readonly string[] {
   const name = notebook === '' ? 'Notebook without a title' : visible(notebook);
   const day = session ? `, session ${visible([session.date, session.title].filter(Boolean).join(' '))}` : '';
-  const good = kept ? [`Last marked to keep: ${whereWords(kept)}`] : [];
+  const good = kept ? wrap(`Last marked to keep: ${whereWords(kept)}`, page.columns) : [];
   return [
     ...wrap(name, page.columns).map((text) => page.paint('title', text)),
     ...wrap(`In force after line ${line + 1}${day}`, page.columns),
@@ -141,6 +141,8 @@ function oneTotal({ name, value, formula, working, inputs }: TotalRow, page: Pag
     `  ${name}  ${paint('strong', value)}`,
     ...wrap(`    = ${formula}`, columns, 6),
     ...(working === value ? [] : wrap(`    = ${working}`, columns, 6)),
-    ...rowLines(inputs, page).map((line) => `  ${line}`),
+    ...rowLines(inputs, narrower(page)).map((line) => `  ${line}`),
   ];
 }
+
+const narrower = ({ paint, columns }: Page): Page => ({ paint, columns: columns && columns - 2 });
