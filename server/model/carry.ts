@@ -4,6 +4,8 @@
  */
 import type { PartKind, Quantity } from '../trade/quantity.ts';
 import type { Origin, Point, Said, SectionKind } from './notebook.ts';
+import type { Port } from './ports.ts';
+import type { Recheck } from './rechecks.ts';
 import type { Value } from './values.ts';
 
 /** A setting as it stands. */
@@ -66,6 +68,20 @@ export interface Trial {
   readonly by: Origin;
 }
 
+/** The last readings of one quantity, place and conditions. */
+export interface Window {
+  /** Each the values of one line, in the quantity's usual unit: one, or one for each cylinder. The latest last. */
+  readonly lists: readonly (readonly number[])[];
+  /** Sessions begun since the last of them. */
+  readonly unread: number;
+}
+
+/** A setting or a kind of part that was changed, by its name. */
+export interface Turned {
+  readonly name: string;
+  readonly by: Origin;
+}
+
 type By<T> = ReadonlyMap<string, T>;
 
 export interface Carried {
@@ -87,18 +103,25 @@ export interface Carried {
   readonly fitted: ReadonlyMap<PartKind, { readonly name: string; readonly by: Origin }>;
   /** The settings of parts that are off the engine, by part name. */
   readonly parked: By<By<InForce>>;
-  readonly ports: By<{ readonly on: string; readonly path: readonly string[]; readonly by: Origin }>;
+  readonly ports: By<Port>;
+  /** The head of the section of ports that is being read. */
+  readonly portsHead: Origin | undefined;
   readonly words: By<Quantity>;
   readonly items: By<OpenItem>;
   /** Checks made and not yet made due again by later work. */
   readonly checks: By<{ readonly ok: boolean; readonly by: Origin }>;
   /** Checks that work has made due, with that work. */
   readonly due: By<Origin>;
-  readonly rechecks: By<{ readonly after: Value; readonly by: Origin }>;
+  /** Reminders that are not yet done. */
+  readonly rechecks: By<Recheck>;
   /** Readings of this session, by name, place and conditions; the last of each. */
   readonly readings: By<Taken>;
-  /** The latest reading of the quantities that the totals take: by name, whichever session it is from. */
+  /** The latest reading of the quantities that the totals take, and of the meters: by name, whichever session it is from. */
   readonly lastly: By<Taken>;
+  /** The last few readings of each kind that is still read. */
+  readonly past: By<Window>;
+  /** Settings and parts changed since the last reading that answers to them. */
+  readonly turned: readonly Turned[];
   readonly trial: Trial | undefined;
   /** The last session marked as one to keep. */
   readonly kept: { readonly date: string | undefined; readonly by: Origin } | undefined;
@@ -121,6 +144,7 @@ export const NOTHING_CARRIED: Carried = {
   fitted: NONE,
   parked: NONE,
   ports: NONE,
+  portsHead: undefined,
   words: NONE,
   items: NONE,
   checks: NONE,
@@ -128,6 +152,8 @@ export const NOTHING_CARRIED: Carried = {
   rechecks: NONE,
   readings: NONE,
   lastly: NONE,
+  past: NONE,
+  turned: [],
   trial: undefined,
   kept: undefined,
 };

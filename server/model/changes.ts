@@ -105,7 +105,8 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
   });
 }
 
-function sameSetting(a: InForce, b: InForce): boolean {
+/** The same values, points and words, in whichever unit they were written. */
+export function sameSetting(a: InForce, b: InForce): boolean {
   const unit = b.quantity.unit;
   return (
     sameValues(a.values, b.values, unit) &&

@@ -4,6 +4,7 @@ import { checksDueAfter } from '../trade/checks.ts';
 import { partKind } from '../trade/parts.ts';
 import type { PartKind } from '../trade/quantity.ts';
 import { type Carried, keyOf, type Taken } from './carry.ts';
+import { isResponse } from './comparable.ts';
 import type {
   CheckEntry,
   Entry,
@@ -15,7 +16,11 @@ import type {
   Said,
   SessionEntry,
 } from './notebook.ts';
+import { aged, withReading } from './past.ts';
+import { withPort } from './ports.ts';
+import { rechecksAfterReading, rechecksAfterSession, withRecheck } from './rechecks.ts';
 import { set } from './setting.ts';
+import { alsoTurned, withTurned } from './turned.ts';
 
 /** What a line may ask beyond what is carried to it. */
 export type Question =
@@ -34,7 +39,9 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
         ...state,
         section: entry.section,
         session: undefined,
+        portsHead: entry.section === 'ports' ? where : undefined,
         readings: NO_READINGS,
+        rechecks: rechecksAfterSession(state.rechecks),
         notebook: entry.title || state.notebook,
       };
     case 'session':
@@ -61,10 +68,8 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
         ...state,
         parts: put(state.parts, entry.name, { part: entry.part, text: entry.text, by: where }),
       };
-    case 'port': {
-      const path = entry.path.map((word) => word.text);
-      return { ...state, ports: put(state.ports, entry.name, { on: entry.on ?? '', path, by: where }) };
-    }
+    case 'port':
+      return { ...state, ports: withPort(state.ports, entry, state.portsHead, where) };
     case 'word':
       return entry.quantity ? { ...state, words: put(state.words, entry.name, entry.quantity) } : state;
     case 'item':
@@ -74,9 +79,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     case 'check':
       return withCheck(state, entry, where);
     case 'recheck':
-      return entry.after
-        ? { ...state, rechecks: put(state.rechecks, entry.name, { after: entry.after, by: where }) }
-        : state;
+      return { ...state, rechecks: withRecheck(state, entry, where) };
     case 'trial':
       return { ...state, trial: { knob: entry.knob, response: entry.response, rows: [], by: where } };
     case 'row':
@@ -100,6 +103,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
 }
 
 const NO_READINGS: Carried['readings'] = new Map();
+const NOTHING_TURNED: Carried['turned'] = [];
 
 export function put<K, T>(map: ReadonlyMap<K, T>, key: K, value: T): ReadonlyMap<K, T> {
   return new Map(map).set(key, value);
@@ -122,34 +126,41 @@ function startSession(state: Carried, entry: SessionEntry, where: Origin): Carri
     section: 'session',
     session: { date, title, by: where },
     lastDate: later ? { date, by: where } : state.lastDate,
+    portsHead: undefined,
     readings: NO_READINGS,
+    rechecks: rechecksAfterSession(state.rechecks),
+    past: aged(state.past),
   };
 }
 
 function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carried {
   let settings = state.settings;
   for (const said of entry.said) settings = set(settings, entry, said, where);
+  const turned = withTurned(state.turned, entry, state.settings, settings, where);
   const dueNow = checksDueAfter(entry.quantity.name, entry.quantity.owner);
-  if (dueNow.length === 0) return { ...state, settings };
+  if (dueNow.length === 0) return { ...state, settings, turned };
   const names = new Set(dueNow.map((check) => check.name));
   const due = new Map(state.due);
   for (const name of names) due.set(name, where);
   const checks = without(state.checks, (name) => names.has(name));
-  return { ...state, settings, due, checks };
+  return { ...state, settings, turned, due, checks };
 }
 
-/** What the totals ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
-const TOTALS_TAKE: ReadonlySet<string> = new Set(['idle', 'depression']);
+/** What totals and reminders ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
+const ASKED_LATER: ReadonlySet<string> = new Set(['idle', 'depression', 'odometer', 'hours']);
 
 function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carried {
   const readings = new Map(state.readings);
-  let lastly = state.lastly;
+  let { lastly, past } = state;
   for (const said of entry.said) {
     const taken: Taken = { quantity: entry.quantity, said, time: entry.time, by: where };
-    readings.set(readingKey(entry.quantity.name, said), taken);
-    if (TOTALS_TAKE.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
+    const key = readingKey(entry.quantity.name, said);
+    readings.set(key, taken);
+    past = withReading(past, key, entry.quantity, said);
+    if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
   }
-  return { ...state, readings, lastly };
+  const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.turned;
+  return { ...state, readings, lastly, past, turned };
 }
 
 /** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */
@@ -176,15 +187,20 @@ function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin):
 }
 
 function withItem(state: Carried, entry: ItemEntry, where: Origin): Carried {
-  if (entry.word === 'done') return { ...state, items: without(state.items, (id) => id === entry.id) };
+  if (entry.word === 'done') {
+    const isIt = (id: string) => id === entry.id;
+    return { ...state, items: without(state.items, isIt), rechecks: without(state.rechecks, isIt) };
+  }
   const { word, text, safety } = entry;
   return { ...state, items: put(state.items, entry.id, { word, text, safety, by: where }) };
 }
 
 function withCheck(state: Carried, entry: CheckEntry, where: Origin): Carried {
   if (entry.ok === undefined) return state;
-  const due = entry.ok ? without(state.due, (name) => name === entry.name) : state.due;
-  return { ...state, checks: put(state.checks, entry.name, { ok: entry.ok, by: where }), due };
+  const checks = put(state.checks, entry.name, { ok: entry.ok, by: where });
+  if (!entry.ok) return { ...state, checks };
+  const isIt = (name: string) => name === entry.name;
+  return { ...state, checks, due: without(state.due, isIt), rechecks: without(state.rechecks, isIt) };
 }
 
 function withRow(state: Carried, entry: Entry & { kind: 'row' | 'want' }, where: Origin): Carried {
@@ -209,6 +225,7 @@ function fitPart(state: Carried, entry: FitEntry, where: Origin): Carried {
   const back = bare.parked.get(entry.name) ?? new Map();
   return {
     ...bare,
+    turned: state.fitted.has(kind) ? alsoTurned(state.turned, kind, where) : state.turned,
     settings: new Map([...bare.settings, ...back]),
     fitted: put(bare.fitted, kind, { name: entry.name, by: where }),
     parked: without(bare.parked, (name) => name === entry.name),
@@ -234,7 +251,9 @@ function takeOff(state: Carried, kind: PartKind): Carried {
 
 /** The settings and the parts of that day; items, limits and what was read stay as they are now. */
 function revert(state: Carried, then: Carried | undefined): Carried {
-  return then ? { ...state, settings: then.settings, fitted: then.fitted, parked: then.parked } : state;
+  if (!then) return state;
+  const { settings, fitted, parked } = then;
+  return { ...state, settings, fitted, parked, turned: NOTHING_TURNED };
 }
 
 /**
