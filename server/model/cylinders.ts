@@ -1,0 +1,112 @@
+/** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
+import { type CylinderValue, neighbours } from '../trade/cylinders.ts';
+import { type Interval, middle } from '../trade/interval.ts';
+import { amountIn } from './amounts.ts';
+import type { Carried, Taken } from './carry.ts';
+import { isResponse, measuredIn } from './comparable.ts';
+import { saidText } from './describe.ts';
+import type { Origin, Said } from './notebook.ts';
+
+/** A bank and its cylinders, front to rear. */
+export interface Bank {
+  readonly name: string;
+  readonly cylinders: readonly number[];
+}
+
+export interface CylinderReading {
+  readonly cylinder: number;
+  readonly value: Interval;
+  readonly by: Origin;
+}
+
+/** Readings of one quantity under the same conditions, by cylinder. */
+export interface CylinderSet {
+  readonly name: string;
+  readonly under: string;
+  /** In `unit`. */
+  readonly readings: readonly CylinderReading[];
+  readonly unit: string | undefined;
+}
+
+/** The firing order; empty where it is not written or is none. */
+export const firingOrderOf = (carried: Carried): readonly number[] =>
+  orderOf(carried.facts.get('firing order|')?.said);
+
+/** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
+export function banksOf(carried: Carried): readonly Bank[] {
+  const banks = [...carried.facts.values()]
+    .filter(({ quantity, said }) => quantity.name === 'bank' && said.place)
+    .map(({ said }) => ({ name: said.place?.text ?? '', cylinders: orderOf(said) }))
+    .filter(({ cylinders }) => cylinders.length > 0);
+  if (banks.length > 0) return banks;
+  const count = cylinderCount(carried) ?? firingOrderOf(carried).length;
+  const inline = carried.facts.get('layout|')?.text?.toLowerCase() === 'inline';
+  return inline && count > 1 ? [{ name: '', cylinders: Array.from({ length: count }, (_, i) => i + 1) }] : [];
+}
+
+/** Cylinders side by side; empty where neither banks nor an inline layout are written. */
+export const neighboursIn = (carried: Carried): readonly (readonly [number, number])[] =>
+  neighbours(banksOf(carried).map(({ cylinders }) => cylinders));
+
+function cylinderCount(carried: Carried): number | undefined {
+  const value = amountIn(carried.facts.get('cylinders|')?.said.values[0], 'number');
+  const count = value && middle(value);
+  return count !== undefined && Number.isInteger(count) && count >= 1 && count <= MOST_CYLINDERS
+    ? count
+    : undefined;
+}
+
+/** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
+const MOST_CYLINDERS = 48;
+
+function orderOf(said: Said | undefined): readonly number[] {
+  const value = said?.values[0];
+  if (value?.form !== 'order') return [];
+  const order = value.text.split('-').map(Number);
+  return order.every((each) => Number.isInteger(each) && each > 0) ? order : [];
+}
+
+/**
+ * What this session read of each cylinder so far, parted by quantity and conditions; the latest of each cylinder. Sets of
+ * fewer than two cylinders are left out.
+ */
+export function cylinderSets(carried: Carried, name?: string): readonly CylinderSet[] {
+  const sets = new Map<string, Map<number, CylinderReading & { set: Omit<CylinderSet, 'readings'> }>>();
+  for (const { quantity, said, by } of inOrderTaken(carried)) {
+    if (!quantity.places?.includes('cylinder') || (name !== undefined && quantity.name !== name)) continue;
+    for (const { family, place, under, value } of measuredIn(quantity, said, carried)) {
+      const cylinder = /^#(\d+)$/.exec(place)?.[1];
+      if (cylinder === undefined) continue;
+      const readings = sets.get(family) ?? new Map();
+      const set = { name: quantity.name, under, unit: quantity.unit };
+      sets.set(family, readings.set(Number(cylinder), { cylinder: Number(cylinder), value, by, set }));
+    }
+  }
+  return [...sets.values()].flatMap((readings) => {
+    const [first] = [...readings.values()];
+    if (!first || readings.size < 2) return [];
+    const sorted = [...readings.values()].sort((a, b) => a.cylinder - b.cylinder);
+    return [{ ...first.set, readings: sorted.map(({ cylinder, value, by }) => ({ cylinder, value, by })) }];
+  });
+}
+
+/** A map keeps the place of a key that is set again; the lines tell which came last. */
+const inOrderTaken = (carried: Carried): readonly Taken[] =>
+  [...carried.readings.values()].sort((a, b) => a.by.ref.line - b.by.ref.line);
+
+/** Numbers of the readings known on both sides, each in its middle. */
+export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>
+  readings
+    .filter(({ value }) => Number.isFinite(value.low) && Number.isFinite(value.high))
+    .map(({ cylinder, value }) => ({ cylinder, value: middle(value) }));
+
+/** A reading told in words, by cylinder: how plugs look. */
+export function toldByCylinder(
+  carried: Carried,
+  name: string,
+): readonly { readonly cylinder: number; readonly text: string; readonly by: Origin }[] {
+  return [...carried.readings.values()]
+    .filter(({ quantity, said }) => quantity.name === name && !isResponse(quantity) && said.place?.cylinder)
+    .map(({ said, by }) => ({ cylinder: said.place?.cylinder ?? 0, text: saidText(said, undefined), by }))
+    .sort((a, b) => a.cylinder - b.cylinder);
+}
