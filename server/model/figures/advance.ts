@@ -7,7 +7,7 @@ import {
   mechanicalLimitFor,
   totalOver,
 } from '../../trade/ignition.ts';
-import { add, exact, type Interval, least, middle, shift, surelyAbove } from '../../trade/interval.ts';
+import { add, exact, type Interval, least, middle, surelyAbove } from '../../trade/interval.ts';
 import { unitById } from '../../trade/units.ts';
 import { settingText } from '../describe.ts';
 import { type Curve, type Timing, timingOf, UNKNOWN_SPEED } from '../timing.ts';
@@ -80,7 +80,7 @@ function otherStop({ carried }: Moment): readonly Figure[] {
     statedIn(carried.targets, 'total', 'deg', 'target total') ?? limitThatBites(carried.limits, now);
   const total = wanted?.value ?? now;
   const kept = wanted ? `${deg(total)} (${wanted.input.name})` : `${deg(now)}, as it is now`;
-  const needed = initialFor(total, most);
+  const needed = wanted ? initialFor(total, most) : initial.value;
   return [
     figure({
       topic: 'timing',
@@ -98,29 +98,23 @@ function otherStop({ carried }: Moment): readonly Figure[] {
         ...stopsAround(most).map((stop) => [deg(exact(stop)), deg(initialFor(total, exact(stop)))]),
       ],
     }),
-    ...stopForInitial(total, initial, kept),
+    ...(wanted ? [stopForInitial(total, initial, kept)] : []),
   ];
 }
 
-function stopForInitial(
-  total: Interval,
-  initial: NonNullable<Timing['initial']>,
-  kept: string,
-): readonly Figure[] {
+function stopForInitial(total: Interval, initial: NonNullable<Timing['initial']>, kept: string): Figure {
   const stop = mechanicalLimitFor(total, initial.value);
-  return [
-    figure({
-      topic: 'timing',
-      name: 'stop for this initial',
-      text: `${deg(stop)} of mechanical with ${deg(initial.value)} initial keeps the total at ${kept}`,
-      value: stop,
-      unit: DEG,
-      formula: 'stop = total - initial',
-      working: `${deg(total)} - ${deg(initial.value)} = ${deg(stop)}`,
-      inputs: [{ name: 'initial', value: settingText(initial.setting), by: initial.setting.by }],
-      ...FOUR_STROKE,
-    }),
-  ];
+  return figure({
+    topic: 'timing',
+    name: 'stop for this initial',
+    text: `${deg(stop)} of mechanical with ${deg(initial.value)} initial keeps the total at ${kept}`,
+    value: stop,
+    unit: DEG,
+    formula: 'stop = total - initial',
+    working: `${deg(total)} - ${deg(initial.value)} = ${deg(stop)}`,
+    inputs: [{ name: 'initial', value: settingText(initial.setting), by: initial.setting.by }],
+    ...FOUR_STROKE,
+  });
 }
 
 /** About one degree out for each psi where the notebook has no retard of its own. */
@@ -168,7 +162,8 @@ function limitThatBites(limits: Parameters<typeof statedIn>[0], now: Interval): 
     : undefined;
 }
 
-function mostOf(curve: Curve, limit: Interval | undefined): Interval {
+/** The most the weights add, no more than their stop allows. */
+export function mostOf(curve: Curve, limit: Interval | undefined): Interval {
   const most = knowsOnlyMost(curve) ? curve.points.at(-1)?.value : greatestOn(curve.points);
   return limit ? least(most ?? exact(0), limit) : (most ?? exact(0));
 }
@@ -177,7 +172,7 @@ const knowsOnlyMost = (curve: Curve): boolean => curve.points.at(-1)?.at === UNK
 
 /** Every even degree from well under the stop of now to a little over it. */
 function stopsAround(most: Interval): readonly number[] {
-  const centre = 2 * Math.round(middle(shift(most, 0)) / 2);
+  const centre = 2 * Math.round(middle(most) / 2);
   const first = Math.max(2, centre - 10);
   return Array.from({ length: (centre + 4 - first) / 2 + 1 }, (_, i) => first + 2 * i);
 }

@@ -1,9 +1,37 @@
 /** The one table of what is worked out. Add a row here and it is in the hover and in the terminal. */
+import { BY_SPEED, OTHER_STOP, UNDER_BOOST } from './advance.ts';
+import { AIR } from './air.ts';
+import { AIRFLOW } from './airflow.ts';
 import { EFFECTS } from './effects.ts';
+import { FEED } from './feed.ts';
 import type { Figure, Moment, Working } from './figure.ts';
+import { JET_CHANGES, JET_FOR_AIR } from './jets.ts';
+import { DAMPER_TAPE, STOP_TRAVEL } from './marks.ts';
+import { MIXTURE_READING } from './mixture-reading.ts';
+import { DWELL, TIMING_AFTER_POINTS } from './points.ts';
+import { DISPLACEMENT, PISTON_SPEED, RATIO } from './squeeze.ts';
 import { TIMING } from './timing.ts';
 
-export const WORKINGS: readonly Working[] = [TIMING, EFFECTS];
+export const WORKINGS: readonly Working[] = [
+  TIMING,
+  BY_SPEED,
+  OTHER_STOP,
+  UNDER_BOOST,
+  DAMPER_TAPE,
+  STOP_TRAVEL,
+  DWELL,
+  TIMING_AFTER_POINTS,
+  AIR,
+  JET_FOR_AIR,
+  AIRFLOW,
+  JET_CHANGES,
+  FEED,
+  MIXTURE_READING,
+  DISPLACEMENT,
+  RATIO,
+  PISTON_SPEED,
+  EFFECTS,
+];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */
 export const figuresAbout = (word: string, moment: Moment): readonly Figure[] =>

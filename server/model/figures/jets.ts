@@ -1,0 +1,198 @@
+/** Jets: how much area each change gave, and what the air of the day asks of the ones that are in. */
+import { JET_CAUTION, jetAreaForAir, jetDiameterForAir, relativeDensity } from '../../trade/air.ts';
+import { areaChangePercent } from '../../trade/carburation.ts';
+import { nearestListed } from '../../trade/drills.ts';
+import { formatValue } from '../../trade/format.ts';
+import { exact, type Interval, middle, monotoneEach, multiply } from '../../trade/interval.ts';
+import { convertInterval, type Unit, unitById } from '../../trade/units.ts';
+import { VOCABULARY } from '../../trade/vocabulary.ts';
+import { amountIn, firstAmount } from '../amounts.ts';
+import type { Carried, InForce } from '../carry.ts';
+import { settingText } from '../describe.ts';
+import { pageReadings } from '../locate.ts';
+import type { Origin } from '../notebook.ts';
+import { pageAt } from '../snapshot.ts';
+import { airOf, type DayAir, densityOf } from './day-air.ts';
+import { type Figure, figure, type Moment, type Working } from './figure.ts';
+import { inWords } from './known.ts';
+import { airOfSessionAt, referenceDay } from './reference-day.ts';
+
+/** Jets that fuel or air is metered by: known by number, by bore, or by what they pass. */
+export const JETS: readonly string[] = VOCABULARY.filter(
+  (quantity) => quantity.kind === 'setting' && quantity.orIn?.includes('fuel flow'),
+).map((quantity) => quantity.name);
+
+/** Jets of the main circuit, whose fuel follows the air's own signal. */
+const MAIN_JETS: readonly string[] = ['main jet', 'secondary jet'];
+
+export const JET_CHANGES: Working = {
+  topic: 'fuel',
+  about: JETS,
+  work: (moment, word) => jetsInForce(moment.carried, word, JETS).flatMap((jet) => changes(jet, moment)),
+};
+
+export const JET_FOR_AIR: Working = {
+  topic: 'air',
+  about: [...MAIN_JETS, 'weather'],
+  work: (moment, word) => jetsInForce(moment.carried, word, MAIN_JETS).flatMap((jet) => forAir(jet, moment)),
+};
+
+/** All of the names; only the one asked about where it is one of them. */
+function jetsInForce(
+  { settings }: Carried,
+  word: string | undefined,
+  names: readonly string[],
+): readonly InForce[] {
+  const wanted = word !== undefined && names.includes(word) ? [word] : names;
+  return [...settings.values()].filter(
+    (setting) => setting.base !== undefined && wanted.includes(setting.quantity.name),
+  );
+}
+
+const nameOf = ({ quantity, place }: InForce): string =>
+  place ? `${quantity.name} ${place}` : quantity.name;
+
+interface Size {
+  readonly text: string;
+  readonly interval: Interval;
+  readonly unit: Unit;
+  readonly by: Origin;
+}
+
+function sizeOf(setting: InForce): Size | undefined {
+  const amount = firstAmount(setting.values);
+  if (setting.values.length !== 1 || !amount?.interval) return undefined;
+  const unit = amount.unit ?? unitById('number');
+  return { text: formatValue(amount.interval, unit), interval: amount.interval, unit, by: setting.by };
+}
+
+/** Each size this jet has had, with its area against the one before: what it passes follows the area. */
+function changes(setting: InForce, moment: Moment): readonly Figure[] {
+  const sizes = history(setting, moment);
+  const [before, now] = sizes.slice(-2);
+  if (!before || !now) return [];
+  const value = areaChange(before, now);
+  if (!value) return [];
+  const by = now.unit.dimension === 'fuel flow' ? 'it passes' : 'area';
+  return [
+    figure({
+      topic: 'fuel',
+      name: `${nameOf(setting)} ${by}`,
+      text: `${signed(value)} from ${before.text} to ${now.text}`,
+      value,
+      unit: unitById('%'),
+      formula: FORMULAS[by],
+      working: `(${now.text} / ${before.text})${by === 'area' ? '²' : ''} - 1 = ${signed(value)}`,
+      inputs: [before, now].map((size) => ({ name: nameOf(setting), value: size.text, by: size.by })),
+      standing: 'published',
+      source: 'orifice equation; a number is taken to go with the bore, as most makers number them',
+      rows: [
+        ['set', 'size', by],
+        ...sizes.map((size, i) => [size.by.date ?? '', size.text, changeText(sizes[i - 1], size)]),
+      ],
+    }),
+  ];
+}
+
+const FORMULAS = {
+  area: '(size after / size before) squared, less 1',
+  'it passes': 'flow after / flow before, less 1',
+} as const;
+
+const changeText = (before: Size | undefined, after: Size): string => {
+  const change = before && areaChange(before, after);
+  return change ? signed(change) : '';
+};
+
+/** In per cent; undefined where the two are not given in the same form. */
+function areaChange(before: Size, after: Size): Interval | undefined {
+  if (before.unit.dimension !== after.unit.dimension || !(before.interval.low > 0)) return undefined;
+  const sizes = [convertInterval(before.interval, before.unit, after.unit), after.interval] as const;
+  return after.unit.dimension === 'fuel flow'
+    ? monotoneEach(sizes, (a, b) => (b / a - 1) * 100)
+    : monotoneEach(sizes, areaChangePercent);
+}
+
+const signed = (percent: Interval): string => (percent.low > 0 ? '+' : '') + inWords(percent, '%');
+
+/** What the setting of this name and place was, one after another; pages that leave it as it was are not read. */
+function history({ quantity, place }: InForce, { snapshot, line }: Moment): readonly Size[] {
+  const key = `${quantity.name}|${place}`;
+  const sizes: Size[] = [];
+  const take = (setting: InForce | undefined) => {
+    const size = setting?.base && sizeOf(setting);
+    if (size && sizes.at(-1)?.text !== size.text) sizes.push(size);
+  };
+  const last = pageAt(snapshot, line);
+  for (let page = 0; page < last; page++) {
+    const { before, after } = snapshot.pages[page] as (typeof snapshot.pages)[number];
+    if (before.settings.get(key) === after.settings.get(key)) continue;
+    for (const reading of pageReadings(snapshot, page)) take(reading.after.settings.get(key));
+  }
+  const start = snapshot.starts[last] as number;
+  for (const reading of pageReadings(snapshot, last).slice(0, line - start + 1))
+    take(reading.after.settings.get(key));
+  return sizes;
+}
+
+/** From the air in which the jet was set (else the reference day) to the air of this session. */
+function forAir(setting: InForce, moment: Moment): readonly Figure[] {
+  const now = airOf(moment.carried);
+  const size = sizeOf(setting);
+  const from = now && size && airItWasSetIn(setting, moment);
+  if (!now || !size || !from) return [];
+  const ratio = monotoneEach([densityOf(now), densityOf(from.air)] as const, relativeDensity);
+  const area = monotoneEach([ratio] as const, jetAreaForAir);
+  const diameter = monotoneEach([ratio] as const, jetDiameterForAir);
+  const isFlow = size.unit.dimension === 'fuel flow';
+  const value = multiply(size.interval, isFlow ? area : diameter);
+  const { unit } = size;
+  const wanted = formatValue(value, unit);
+  const [byArea, byBore] = [percent(area), percent(diameter)];
+  return [
+    figure({
+      topic: 'air',
+      name: `${nameOf(setting)} for this air`,
+      text: `${wanted}${atHand(value, unit, moment.carried)}: area ${byArea}, bore ${byBore} from ${size.text} in the air of ${from.name}`,
+      value,
+      unit,
+      formula: isFlow
+        ? 'flow x square root of the density ratio'
+        : 'bore x fourth root of the density ratio; area with its square root',
+      working: `${size.text} x ${inWords(ratio, 'number')}^${isFlow ? '1/2' : '1/4'} = ${wanted}`,
+      inputs: [
+        { name: nameOf(setting), value: settingText(setting), by: setting.by },
+        ...now.inputs,
+        ...from.air.inputs,
+      ],
+      standing: 'published',
+      source: 'orifice equation; a number is taken to go with the bore',
+      caution: JET_CAUTION,
+    }),
+  ];
+}
+
+const percent = (factor: Interval): string =>
+  signed(monotoneEach([factor] as const, (each) => Math.round(1000 * (each - 1)) / 10));
+
+/** Nothing to say in the session that set it, where the air is the same. */
+function airItWasSetIn(
+  setting: InForce,
+  moment: Moment,
+): { readonly name: string; readonly air: DayAir } | undefined {
+  const own = airOfSessionAt(moment.snapshot, setting.by);
+  if (setting.by.date !== undefined && setting.by.date === moment.carried.session?.date) return undefined;
+  return own ? { name: setting.by.date ?? 'the day it was set', air: own } : referenceDay(moment);
+}
+
+/** `, nearest at hand 118`: of the notebook's own list. */
+function atHand(wanted: Interval, unit: Unit, carried: Carried): string {
+  const nearest = nearestListed(jetSizes(carried, unit), middle(wanted));
+  return nearest === undefined ? '' : `, nearest at hand ${formatValue(exact(nearest), unit)}`;
+}
+
+/** The jets the notebook says are at hand, in a unit; those given in another form are left out. */
+export function jetSizes({ facts }: Carried, unit: Unit): readonly number[] {
+  const values = facts.get('jet sizes|')?.said.values ?? [];
+  return values.flatMap((value) => amountIn(value, unit.id, 'number') ?? []).map(middle);
+}

@@ -1,0 +1,76 @@
+/** Readings of the mixture in both forms, for the fuel that is burnt. */
+import { airFuelRatioOf, type Fuel, fuelNamed, lambdaOf } from '../../trade/carburation.ts';
+import { type Interval, monotone } from '../../trade/interval.ts';
+import { unitById } from '../../trade/units.ts';
+import { amountIn, firstAmount } from '../amounts.ts';
+import type { Carried, Taken } from '../carry.ts';
+import { saidText } from '../describe.ts';
+import { type Figure, figure, type Input, type Working } from './figure.ts';
+import { inWords } from './known.ts';
+
+export const MIXTURE_READING: Working = {
+  topic: 'fuel',
+  about: ['air fuel ratio', 'lambda', 'fuel'],
+  work: ({ carried }) => mixtureReadings(carried),
+};
+
+/** The fuel of the engine by its plain name, and the line that says so; gasoline where none is written. */
+export function fuelOf({ facts }: Carried): { readonly fuel: Fuel; readonly input: Input } | undefined {
+  const stated = facts.get('fuel|');
+  const written = stated?.text?.toLowerCase();
+  const fuel = fuelNamed(written === undefined || written === 'petrol' ? 'gasoline' : written);
+  if (!fuel) return undefined;
+  return { fuel, input: { name: 'fuel', value: written ?? 'gasoline, not written', by: stated?.by } };
+}
+
+/** An air-fuel ratio or a lambda of one reading, in both forms. */
+interface Mixture {
+  readonly taken: Taken;
+  readonly ratio: Interval;
+  readonly lambda: Interval;
+}
+
+function mixtureReadings(carried: Carried): readonly Figure[] {
+  const burnt = fuelOf(carried);
+  const readings = [...carried.readings.values()];
+  if (!burnt) return [];
+  const mixtures = readings.flatMap((taken) => mixtureOf(taken, burnt.fuel) ?? []);
+  return mixtures.map(({ taken, ratio, lambda }) => {
+    const given = taken.quantity.name === 'lambda';
+    const [air, as] = [inWords(ratio, 'ratio'), inWords(lambda, 'number')];
+    const balance = `${burnt.fuel.stoichiometric}:1`;
+    return figure({
+      topic: 'fuel',
+      name: given ? 'air fuel ratio' : 'lambda',
+      text: `${given ? air : as}, ${leanOrRich(lambda)} on ${burnt.fuel.name}`,
+      value: given ? ratio : lambda,
+      unit: unitById(given ? 'ratio' : 'number'),
+      formula: given
+        ? 'lambda x the ratio that burns exactly'
+        : 'air fuel ratio / the ratio that burns exactly',
+      working: given ? `${as} x ${balance} = ${air}` : `${air} / ${balance} = ${as}`,
+      inputs: [
+        { name: taken.quantity.name, value: saidText(taken.said, taken.quantity.unit), by: taken.by },
+        burnt.input,
+      ],
+      standing: burnt.fuel.standing,
+      source: burnt.fuel.source,
+    });
+  });
+}
+
+function mixtureOf(taken: Taken, fuel: Fuel): Mixture | undefined {
+  const amount = firstAmount(taken.said.values);
+  if (taken.quantity.name === 'lambda') {
+    const lambda = amountIn(amount, 'number');
+    return lambda && { taken, lambda, ratio: monotone(lambda, (each) => airFuelRatioOf(each, fuel)) };
+  }
+  if (taken.quantity.name !== 'air fuel ratio') return undefined;
+  const ratio = amountIn(amount, 'ratio');
+  return ratio && { taken, ratio, lambda: monotone(ratio, (each) => lambdaOf(each, fuel)) };
+}
+
+function leanOrRich(lambda: Interval): string {
+  if (lambda.low > 1) return 'lean of balance';
+  return lambda.high < 1 ? 'rich of balance' : 'about balance';
+}
