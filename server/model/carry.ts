@@ -4,9 +4,7 @@
  */
 import type { PartKind, Quantity } from '../trade/quantity.ts';
 import type { Origin, Point, Said, SectionKind } from './notebook.ts';
-import type { Port } from './ports.ts';
-import type { Recheck } from './rechecks.ts';
-import type { Value } from './values.ts';
+import type { Amount, Value } from './values.ts';
 
 /** A setting as it stands. */
 export interface InForce {
@@ -80,6 +78,30 @@ export interface Window {
 export interface Turned {
   readonly name: string;
   readonly by: Origin;
+}
+
+/** A port, or a fluid path where `path` is not empty. */
+export interface Port {
+  /** Lower case; empty where nothing is said, or where what was on it has since been put on another port. */
+  readonly on: string;
+  readonly path: readonly string[];
+  readonly by: Origin;
+  /** The head of the section it was said in; undefined outside one. */
+  readonly within: Origin | undefined;
+  /** Where what was on it has gone. */
+  readonly movedTo: string | undefined;
+}
+
+/** A reminder that is not yet done. */
+export interface Recheck {
+  readonly after: Amount;
+  readonly by: Origin;
+  /** The meter as last read before it; the first reading after it where there was none. */
+  readonly start: Taken | undefined;
+  /** Heat cycles complete since; counted no further than needed. */
+  readonly cycles: number;
+  /** Whether this session's cycle counts: once the engine gets warm, and not where it was so before the line. */
+  readonly cycle: 'not yet' | 'under way' | 'warm before';
 }
 
 type By<T> = ReadonlyMap<string, T>;

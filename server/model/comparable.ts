@@ -24,7 +24,7 @@ export interface Measured {
   readonly ofList: boolean;
 }
 
-/** What is read to know the day or the mileage and answers to no setting. */
+/** What is read to know the day or the mileage and answers to no setting; nor does a torque, however it is called. */
 const NO_RESPONSE: ReadonlySet<string> = new Set([
   'weather',
   'air temperature',
@@ -35,12 +35,14 @@ const NO_RESPONSE: ReadonlySet<string> = new Set([
   'hours',
   'fuel used',
   'oil used',
-  'torque',
 ]);
 
 /** A quantity that settings may have an effect on. */
 export const isResponse = (quantity: Quantity): boolean =>
-  quantity.kind === 'reading' && quantity.form === 'number' && !NO_RESPONSE.has(quantity.name);
+  quantity.kind === 'reading' &&
+  quantity.form === 'number' &&
+  quantity.dimension !== 'torque' &&
+  !NO_RESPONSE.has(quantity.name);
 
 /**
  * What one `said` of a reading measured: a value of its own place, or of a list each cylinder and their mean under no

@@ -2,12 +2,16 @@
 import { type Line, type Run, runText } from '../../grammar/index.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
+import type { Spec } from './carry.ts';
 import type { SectionKind } from './notebook.ts';
+import { specNames } from './specs.ts';
 
 export interface Around {
   readonly section: SectionKind | undefined;
   /** Own words of the notebook, by lower-case name. */
   readonly words: ReadonlyMap<string, Quantity>;
+  /** What is specified may be read by its name: `head bolts 60 lb-ft`. */
+  readonly specs: ReadonlyMap<string, Spec>;
 }
 
 export const nameOf = (line: Line, run: Run): string =>
@@ -15,30 +19,40 @@ export const nameOf = (line: Line, run: Run): string =>
     .toLowerCase()
     .replace(/[\s-]+/g, ' ');
 
-/** Own words first: a notebook may narrow what the trade says. */
+/** Own words first, then what is specified: a notebook may narrow what the trade says. */
 export function nameAt(
   words: readonly string[],
   from: number,
   around: Around,
 ): { quantity: Quantity; length: number } | undefined {
+  const { section } = around;
   const known = findQuantity(
     words,
     from,
-    around.section === 'vehicle' ? 'vehicle' : around.section === 'engine' ? 'engine' : undefined,
+    section === 'vehicle' || section === 'engine' ? section : undefined,
   );
-  for (
-    let length = around.words.size > 0 ? Math.min(4, words.length - from) : 0;
-    length > (known?.length ?? 0) - 1 && length > 0;
-    length--
-  ) {
-    const quantity = around.words.get(
-      words
-        .slice(from, from + length)
-        .join(' ')
-        .toLowerCase()
-        .replaceAll('-', ' '),
-    );
+  const own = ownNameAt(words, from, around.words, LONGEST_OWN);
+  if (own && own.length >= (known?.length ?? 0)) return own;
+  if (section !== 'session' || around.specs.size === 0) return known;
+  const specified = ownNameAt(words, from, specNames(around.specs), LONGEST_SPEC);
+  return specified && specified.length >= (known?.length ?? 0) ? specified : known;
+}
+
+const LONGEST_OWN = 4;
+const LONGEST_SPEC = 6;
+
+/** The longest name that begins at a word. */
+function ownNameAt(
+  words: readonly string[],
+  from: number,
+  names: ReadonlyMap<string, Quantity>,
+  longest: number,
+): { quantity: Quantity; length: number } | undefined {
+  if (names.size === 0) return undefined;
+  for (let length = Math.min(longest, words.length - from); length > 0; length--) {
+    const name = words.slice(from, from + length).join(' ');
+    const quantity = names.get(name.toLowerCase().replaceAll('-', ' '));
     if (quantity) return { quantity, length };
   }
-  return known;
+  return undefined;
 }

@@ -1,6 +1,7 @@
 /** Entries whose section gives them a form of their own: parts, ports, specs, own words. */
 import {
   isEmpty,
+  KIND,
   type Line,
   type LineSyntax,
   runSpan,
@@ -60,15 +61,21 @@ export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
   const firstGroup = after[0] ?? [];
   const names = firstGroup.length > 0 ? head.length : portWords(head);
   const on = firstGroup.length > 0 ? firstGroup : head.slice(names);
-  const arrows = after.length > 1 ? [on, ...after.slice(1)] : [];
+  const isPath = line.tokens.kinds.includes(KIND.Arrow);
   const end = runSpan(line, syntax.head).to;
   return {
     kind: 'port',
     name: joined(head.slice(0, names)),
     nameSpan: spanOfWords(head.slice(0, names), runSpan(line, syntax.head)),
-    on: on.length > 0 ? joined(on) : quoted(line, syntax)?.toLowerCase(),
+    on:
+      on.length > 0
+        ? after.slice(1).reduce((text, words) => `${text}, ${joined(words)}`, joined(on))
+        : quoted(line, syntax)?.toLowerCase(),
     onSpan: spanOfWords(on, { from: end, to: end }),
-    path: arrows.map((words) => ({ text: joined(words), span: spanOfWords(words, { from: end, to: end }) })),
+    path: (isPath ? [on, ...after.slice(1)] : []).map((words) => ({
+      text: joined(words),
+      span: spanOfWords(words, { from: end, to: end }),
+    })),
     time,
     line,
   };

@@ -160,7 +160,8 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
     if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
   }
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.turned;
-  return { ...state, readings, lastly, past, turned };
+  const rechecks = rechecksAfterReading(state.rechecks, entry, where);
+  return { ...state, readings, lastly, past, turned, rechecks };
 }
 
 /** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */

@@ -1,0 +1,108 @@
+/**
+ * Reminders: `recheck NAME after 1 heat cycle | 200 mi | 10 h | 30 days`, by the notebook's own odometer, hour meter,
+ * dates and heat cycles. A heat cycle is a session in which the engine got warm after the line, and which has ended.
+ */
+import { type Interval, subtract } from '../trade/interval.ts';
+import { amountIn } from './amounts.ts';
+import type { Carried, Recheck } from './carry.ts';
+import { daysBetween } from './dates.ts';
+import type { Origin, QuantityEntry, RecheckEntry } from './notebook.ts';
+import type { Amount } from './values.ts';
+import { showsWarm } from './warmth.ts';
+
+/** What a reminder counts, and in which unit of the table. Undefined where the amount counts nothing a notebook keeps. */
+export type Counted = 'odometer' | 'hours' | 'days' | 'heat cycles';
+export const COUNTED_IN = { odometer: 'km', hours: 'h', days: 'day', 'heat cycles': 'heat-cycle' } as const;
+
+const OF_DAYS: ReadonlySet<string> = new Set(['day', 'week']);
+
+export function countedBy({ unit }: Amount): Counted | undefined {
+  if (unit?.dimension === 'heat cycles') return 'heat cycles';
+  if (unit?.dimension === 'distance') return 'odometer';
+  if (unit?.dimension !== 'time') return undefined;
+  return OF_DAYS.has(unit.id) ? 'days' : 'hours';
+}
+
+type Rechecks = Carried['rechecks'];
+
+export function withRecheck(state: Carried, { name, after }: RecheckEntry, by: Origin): Rechecks {
+  if (!after) return state.rechecks;
+  const counted = countedBy(after);
+  const meter = counted === 'odometer' || counted === 'hours' ? state.lastly.get(counted) : undefined;
+  const warm = counted === 'heat cycles' && isWarm(state);
+  const recheck: Recheck = { after, by, start: meter, cycles: 0, cycle: warm ? 'warm before' : 'not yet' };
+  return new Map(state.rechecks).set(name, recheck);
+}
+
+const isWarm = (state: Carried): boolean =>
+  [...state.readings.values()].some(({ quantity, said }) => showsWarm(quantity, said));
+
+/** A meter's reading is where those start that had none; a sign of warmth begins a heat cycle. */
+export function rechecksAfterReading(rechecks: Rechecks, entry: QuantityEntry, by: Origin): Rechecks {
+  if (rechecks.size === 0) return rechecks;
+  const { quantity, said, time } = entry;
+  const first = said[0];
+  const warm = said.some((each) => showsWarm(quantity, each));
+  return mapped(rechecks, (recheck) => {
+    const counted = countedBy(recheck.after);
+    if (counted === 'heat cycles') return warm ? begun(recheck) : recheck;
+    if (counted !== quantity.name || recheck.start || !first) return recheck;
+    return { ...recheck, start: { quantity, said: first, time, by } };
+  });
+}
+
+const begun = (recheck: Recheck): Recheck =>
+  recheck.cycle === 'not yet' && !isReached(recheck) ? { ...recheck, cycle: 'under way' } : recheck;
+
+/** A session that ends has cooled down. */
+export function rechecksAfterSession(rechecks: Rechecks): Rechecks {
+  if (rechecks.size === 0) return rechecks;
+  return mapped(rechecks, (recheck) => {
+    if (recheck.cycle === 'not yet') return recheck;
+    const cycles = recheck.cycles + (recheck.cycle === 'under way' ? 1 : 0);
+    return { ...recheck, cycles, cycle: 'not yet' };
+  });
+}
+
+/** The same map where nothing is another, so that what follows is not read again. */
+function mapped(rechecks: Rechecks, change: (recheck: Recheck) => Recheck): Rechecks {
+  const changed = [...rechecks].map(([name, recheck]) => [name, change(recheck)] as const);
+  return changed.every(([name, recheck]) => recheck === rechecks.get(name)) ? rechecks : new Map(changed);
+}
+
+const isReached = ({ after, cycles }: Recheck): boolean =>
+  cycles >= (amountIn(after, 'heat-cycle')?.low ?? Number.POSITIVE_INFINITY);
+
+/** How far a reminder has come. */
+export interface Progress {
+  readonly counted: Counted;
+  /** In the unit of `COUNTED_IN`. */
+  readonly wanted: Interval;
+  /** Undefined where the notebook has no reading or no date to count from. */
+  readonly gone: Interval | undefined;
+  /** Due for certain; a rough amount counts by what it says. */
+  readonly due: boolean;
+}
+
+/** Undefined where what is to go by is no amount that a notebook counts. */
+export function progressOf(recheck: Recheck, carried: Carried): Progress | undefined {
+  const counted = countedBy(recheck.after);
+  const wanted = counted && amountIn(recheck.after, COUNTED_IN[counted]);
+  if (!counted || !wanted) return undefined;
+  const gone = goneBy(counted, recheck, carried);
+  return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low };
+}
+
+function goneBy(counted: Counted, recheck: Recheck, carried: Carried): Interval | undefined {
+  if (counted === 'heat cycles') return number(recheck.cycles);
+  if (counted === 'days') {
+    const [from, to] = [recheck.by.date, carried.lastDate?.date];
+    return from && to ? number(daysBetween(from, to)) : undefined;
+  }
+  const [start, now] = [recheck.start, carried.lastly.get(counted)].map((taken) =>
+    amountIn(taken?.said.values[0], COUNTED_IN[counted], taken?.quantity.unit),
+  );
+  return start && now && subtract(now, start);
+}
+
+const number = (n: number): Interval => ({ low: n, high: n, about: false });

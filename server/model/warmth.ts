@@ -1,0 +1,26 @@
+/** Whether the engine got warm, by what was read. Common practice, no source. */
+import type { Quantity } from '../trade/quantity.ts';
+import { amountIn } from './amounts.ts';
+import type { Said } from './notebook.ts';
+
+/** From this on water, oil, gearbox or head tell of a warm engine, degC. */
+const WARM = 60;
+const WARMTH_OF: ReadonlySet<string> = new Set([
+  'water',
+  'oil temperature',
+  'head temperature',
+  'gearbox temperature',
+]);
+/** Nobody takes these with a cold engine. */
+const OF_A_RUN: ReadonlySet<string> = new Set(['speed', 'run time', 'power']);
+
+/** True where the reading says `hot` or `warm`, is of a run, or is of a temperature that only a warm engine has. */
+export function showsWarm(quantity: Quantity, said: Said): boolean {
+  const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)];
+  if (words.some(({ text }) => /^cold$/i.test(text))) return false;
+  if (words.some(({ text }) => /^(?:hot|warm|warmed)$/i.test(text)) || OF_A_RUN.has(quantity.name))
+    return true;
+  if (!WARMTH_OF.has(quantity.name)) return false;
+  const celsius = amountIn(said.values[0], 'C', quantity.unit);
+  return celsius !== undefined && celsius.low >= WARM;
+}

@@ -1,0 +1,43 @@
+/** Ports and hoses: what is said of a port, which ports stand under manifold vacuum, and the order of coolers. Common practice, no source. */
+
+/** `open` and `capped` as said; `thing` is what is connected, without those words; empty for nothing. */
+export interface PortState {
+  readonly capped: boolean;
+  readonly open: boolean;
+  readonly thing: string;
+}
+
+const CAPPED = /\b(?:capped|plugged|blanked|blocked|cap|plug|blank)(?: off)?\b/g;
+const OPEN = /\b(?:open|off|nothing|none|disconnected|unconnected|uncapped|unplugged)\b/g;
+const JOINING = /\b(?:and|but|then|with)\b|[,;&+]/g;
+
+/** Reads what stands after a port's name: `brake booster`, `capped`, `open`, lower case. */
+export function portState(on: string): PortState {
+  const thing = on.replaceAll(CAPPED, ' ').replaceAll(OPEN, ' ').replaceAll(JOINING, ' ');
+  return {
+    capped: on.search(CAPPED) >= 0,
+    open: on.search(OPEN) >= 0,
+    thing: thing.replaceAll(/\s+/g, ' ').trim(),
+  };
+}
+
+const UNDER_VACUUM =
+  /\b(?:manifold|plenum|vacuum|intake|inlet|carb|carburettor|carburetor|spacer|throttle)\b/;
+
+/** A port behind or at the throttle: air that comes in there is not metered. */
+export const isVacuumPort = (name: string): boolean => UNDER_VACUUM.test(name);
+
+const COOLER = /\b(?:cooler|radiator|heat exchanger)\b/;
+const AUXILIARY = /\b(?:auxiliary|aux|additional|add on|extra|second|small|stacked plate)\b/;
+
+/** What is odd about the order in which a fluid passes its coolers; undefined where nothing is. */
+export type CoolerOrder = 'auxiliary before main' | 'no main';
+
+/** A small auxiliary cooler goes after the main one, not before it and not in its place. */
+export function coolerOrder(path: readonly string[]): CoolerOrder | undefined {
+  const auxiliary = path.findIndex((element) => COOLER.test(element) && AUXILIARY.test(element));
+  if (auxiliary < 0) return undefined;
+  const main = path.findIndex((element) => COOLER.test(element) && !AUXILIARY.test(element));
+  if (main < 0) return 'no main';
+  return auxiliary < main ? 'auxiliary before main' : undefined;
+}
