@@ -1,9 +1,10 @@
 /** The rules: one table, and what checks a line by it. */
-import { type Line, type Span, tokenText } from '../../grammar/index.ts';
+import type { Span } from '../../grammar/index.ts';
 import type { Check, Finding } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
 import { open, type Snapshot } from '../model/snapshot.ts';
 import { EVERY_KIND } from './kinds.ts';
+import { meantIn } from './meant-unknown.ts';
 import type { Problem, Rule } from './rule.ts';
 import { RULES } from './table.ts';
 
@@ -41,7 +42,7 @@ const findingOf = ({ code, severity }: Rule, problem: Problem): Finding => ({
 });
 
 function judged(found: readonly Finding[], { line }: Entry): readonly Finding[] {
-  const meant = meantCodes(line);
+  const meant = new Set(meantIn(line).map(({ code }) => code));
   return found
     .filter((finding) => !meant.has(finding.code) && !found.some((other) => outranks(other, finding)))
     .sort((a, b) => a.span.from - b.span.from);
@@ -51,10 +52,3 @@ const outranks = (other: Finding, finding: Finding): boolean =>
   (BY_CODE.get(other.code)?.outranks?.includes(finding.code) ?? false) && overlap(other.span, finding.span);
 
 const overlap = (a: Span, b: Span): boolean => a.from <= b.to && b.from <= a.to;
-
-/** `; meant: outside-band, ten-times`: the line is as it should be, whatever those rules say. */
-function meantCodes(line: Line): ReadonlySet<string> {
-  const comment = line.comment === undefined ? '' : tokenText(line, line.comment);
-  const codes = /^;\s*meant:(.*)$/i.exec(comment)?.[1] ?? '';
-  return new Set(codes.toLowerCase().split(/[\s,]+/));
-}

@@ -32,3 +32,16 @@ export const EVERY_KIND = Object.keys(KINDS) as readonly EntryKind[];
 
 /** Lines that say something of a quantity. */
 export const QUANTITY_KINDS = ['setting', 'reading', 'fact', 'limit', 'target'] as const;
+
+/** Lines that may hold a list of values. */
+export const LISTED_KINDS = [
+  ...QUANTITY_KINDS,
+  'unknown',
+  'spec',
+  'part',
+  'port',
+  'word',
+  'row',
+  'want',
+  'recheck',
+] as const;

@@ -1,5 +1,123 @@
 /** Every rule, in the order in which the pages list them. */
-import type { Rule } from './rule.ts';
-import { unreadable } from './unreadable.ts';
 
-export const RULES: readonly Rule[] = [unreadable];
+import { changeWithoutStart } from './change-without-start.ts';
+import { checkMisspelt } from './check-misspelt.ts';
+import { checkWithoutAnswer } from './check-without-answer.ts';
+import { commaNumber } from './comma-number.ts';
+import { curveNotRising } from './curve-not-rising.ts';
+import { dateBackwards } from './date-backwards.ts';
+import { degreesMixedUp } from './degrees-mixed-up.ts';
+import { depressionAboveBarometer } from './depression-above-barometer.ts';
+import { dividedByNought } from './divided-by-nought.ts';
+import { doneNothingOpen } from './done-nothing-open.ts';
+import { dwellTooLong } from './dwell-too-long.ts';
+import { elapsedWithoutUnit } from './elapsed-without-unit.ts';
+import { firingOrder } from './firing-order.ts';
+import { hyphenRange } from './hyphen-range.ts';
+import { idleSwapped } from './idle-swapped.ts';
+import { lineTooLong } from './line-too-long.ts';
+import { listLength } from './list-length.ts';
+import { meantUnknownAmong } from './meant-unknown.ts';
+import { measuredDiffers } from './measured-differs.ts';
+import { missesTarget } from './misses-target.ts';
+import { missingNumber } from './missing-number.ts';
+import { missingUnit } from './missing-unit.ts';
+import { misspeltWord } from './misspelt-word.ts';
+import { noDate } from './no-date.ts';
+import { noSuchCylinder } from './no-such-cylinder.ts';
+import { noValue } from './no-value.ts';
+import { notADay } from './not-a-day.ts';
+import { notATime } from './not-a-time.ts';
+import { notFitted } from './not-fitted.ts';
+import { nothingSaid } from './nothing-said.ts';
+import { outsideBandRule } from './outside-band.ts';
+import { overLimit } from './over-limit.ts';
+import { ownWordIncomplete } from './own-word-incomplete.ts';
+import { recheckWithoutEnd } from './recheck-without-end.ts';
+import { reversedRange } from './reversed-range.ts';
+import { revertNowhere } from './revert-nowhere.ts';
+import { roadRunCheckDue } from './road-run-check-due.ts';
+import { roadRunOpenFault } from './road-run-open-fault.ts';
+import { rowIncomplete } from './row-incomplete.ts';
+import { rowOutsideTrial } from './row-outside-trial.ts';
+import type { Rule } from './rule.ts';
+import { sameNameTwice } from './same-name-twice.ts';
+import { tenTimes } from './ten-times.ts';
+import { timingAfterDwell } from './timing-after-dwell.ts';
+import { tooManyValues } from './too-many-values.ts';
+import { totalOverLimit } from './total-over-limit.ts';
+import { totalOverUsual } from './total-over-usual.ts';
+import { unclosedQuote } from './unclosed-quote.ts';
+import { unitsMixedUp } from './units-mixed-up.ts';
+import { unknownFlag } from './unknown-flag.ts';
+import { unknownPart } from './unknown-part.ts';
+import { unknownPlace } from './unknown-place.ts';
+import { unknownSign } from './unknown-sign.ts';
+import { unknownUnit } from './unknown-unit.ts';
+import { unknownWord } from './unknown-word.ts';
+import { unreadable } from './unreadable.ts';
+import { wantWithoutRows } from './want-without-rows.ts';
+import { wrongPlace } from './wrong-place.ts';
+import { wrongUnit } from './wrong-unit.ts';
+
+const ROWS: readonly Rule[] = [
+  unreadable,
+  unknownSign,
+  unclosedQuote,
+  lineTooLong,
+  commaNumber,
+  missingNumber,
+  dividedByNought,
+  hyphenRange,
+  reversedRange,
+  notATime,
+  elapsedWithoutUnit,
+  notADay,
+  noDate,
+  dateBackwards,
+  unknownWord,
+  unknownPlace,
+  misspeltWord,
+  unknownFlag,
+  nothingSaid,
+  noValue,
+  ownWordIncomplete,
+  unknownUnit,
+  missingUnit,
+  wrongUnit,
+  tooManyValues,
+  listLength,
+  noSuchCylinder,
+  wrongPlace,
+  firingOrder,
+  curveNotRising,
+  degreesMixedUp,
+  unitsMixedUp,
+  tenTimes,
+  outsideBandRule,
+  overLimit,
+  totalOverLimit,
+  totalOverUsual,
+  missesTarget,
+  measuredDiffers,
+  idleSwapped,
+  depressionAboveBarometer,
+  dwellTooLong,
+  timingAfterDwell,
+  roadRunOpenFault,
+  roadRunCheckDue,
+  checkWithoutAnswer,
+  checkMisspelt,
+  doneNothingOpen,
+  sameNameTwice,
+  revertNowhere,
+  unknownPart,
+  notFitted,
+  changeWithoutStart,
+  recheckWithoutEnd,
+  rowOutsideTrial,
+  rowIncomplete,
+  wantWithoutRows,
+];
+
+export const RULES: readonly Rule[] = [...ROWS, meantUnknownAmong(ROWS.map((rule) => rule.code))];

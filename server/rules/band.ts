@@ -1,0 +1,120 @@
+/** Values held to the band that is usual for their quantity, and what may explain one that is outside it. */
+
+import { keyOf } from '../model/carry.ts';
+import type { Context } from '../model/findings.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import type { Amount } from '../model/values.ts';
+import { formatValue } from '../trade/format.ts';
+import { contains, type Interval, middle, range } from '../trade/interval.ts';
+import type { Band, Quantity } from '../trade/quantity.ts';
+import { convertInterval, type Unit, unitById } from '../trade/units.ts';
+import { ownAmounts, wordsSaid } from './said.ts';
+
+export interface Outside {
+  readonly quantity: Quantity;
+  readonly amount: Amount;
+  /** In the unit it was written in, relative changes added up. */
+  readonly value: Interval;
+  readonly unit: Unit;
+  readonly band: Band;
+  /** A slip of the pen that would bring it inside; undefined where none or more than one would. */
+  readonly slip: Slip | undefined;
+}
+
+export type Slip =
+  | { readonly kind: 'unit'; readonly unit: Unit }
+  | { readonly kind: 'ten times'; readonly value: number };
+
+/** The values of a line that are wholly outside their bands. */
+export function outsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
+  const { quantity } = entry;
+  if (!quantity.band && !quantity.parts) return NOTHING;
+  const found: Outside[] = [];
+  for (const said of entry.said) {
+    if (isColdOne(quantity, said)) continue;
+    for (const amount of ownAmounts(said)) {
+      const outside = judge(entry, said, amount, context);
+      if (outside) found.push(outside);
+    }
+  }
+  return found;
+}
+
+const NOTHING: readonly Outside[] = [];
+
+/** A cold engine is as cold as the day. */
+const isColdOne = (quantity: Quantity, said: Said): boolean =>
+  quantity.dimension === 'temperature' && wordsSaid(said).includes('cold');
+
+function judge(entry: QuantityEntry, said: Said, amount: Amount, { after }: Context): Outside | undefined {
+  const { quantity } = entry;
+  const whole = amount.relative ? sumOf(after.settings.get(keyOf(quantity.name, said.place?.text))) : amount;
+  const unit = whole?.unit ?? unitById(quantity.unit ?? 'number');
+  const band = bandFor(quantity, unit);
+  if (!whole?.interval || !band || isInside(whole.interval, unit, band)) return undefined;
+  return { quantity, amount, value: whole.interval, unit, band, slip: slipOf(amount, unit, band) };
+}
+
+/** The sum a change makes, where it is known what it started from. */
+function sumOf(setting: { readonly values: readonly unknown[]; readonly base: unknown } | undefined) {
+  return setting?.base ? (setting.values[0] as Amount | undefined) : undefined;
+}
+
+const bandFor = ({ band, parts }: Quantity, { dimension }: Unit): Band | undefined => {
+  const found = band ?? parts?.find((part) => part.dimension === dimension)?.band;
+  return found && unitById(found.unit).dimension === dimension ? found : undefined;
+};
+
+function isInside(value: Interval, unit: Unit, band: Band): boolean {
+  const { low, high } = convertInterval(value, unit, unitById(band.unit));
+  const slack = 1e-9 * Math.max(Math.abs(band.low), Math.abs(band.high));
+  return high >= band.low - slack && low <= band.high + slack;
+}
+
+function slipOf(amount: Amount, unit: Unit, band: Band): Slip | undefined {
+  if (amount.relative || !amount.interval) return undefined;
+  const value = amount.interval;
+  const units = (OFTEN_MIXED[unit.id] ?? []).map(unitById).filter((other) => isInside(value, other, band));
+  const only = units.length === 1 ? units[0] : undefined;
+  const tens = [10, 0.1]
+    .map((factor) => Number((middle(value) * factor).toPrecision(12)))
+    .filter((n) => value.low === value.high && contains(bandIn(unit, band), n));
+  if (unit.dimension === 'temperature' && only) return { kind: 'unit', unit: only };
+  if (only && tens.length === 0) return { kind: 'unit', unit: only };
+  const ten = tens[0];
+  return ten !== undefined && units.length === 0 ? { kind: 'ten times', value: ten } : undefined;
+}
+
+/** Units that the same instrument, drawer or manual gives side by side. */
+const OFTEN_MIXED: Readonly<Record<string, readonly string[]>> = {
+  F: ['C'],
+  C: ['F'],
+  in: ['mm', 'thou'],
+  mm: ['in', 'thou'],
+  thou: ['in', 'mm'],
+  psi: ['bar', 'kPa'],
+  bar: ['psi', 'kPa'],
+  kPa: ['psi', 'bar', 'inHg'],
+  inHg: ['kPa', 'mmHg', 'hPa'],
+  hPa: ['inHg', 'mmHg', 'kPa'],
+  kg: ['lb'],
+  cc: ['L', 'cu-in'],
+  L: ['cc', 'cu-in'],
+};
+
+export const bandIn = (unit: Unit, { low, high, unit: own }: Band): Interval =>
+  convertInterval(range(low, high), unitById(own), unit);
+
+/** `400..1800 rpm (common practice, no source: big slow engines 450 to ...)`. */
+export function bandText(band: Band, unit: Unit = unitById(band.unit)): string {
+  return `${formatValue(bandIn(unit, band), unit)} (${standingText(band)})`;
+}
+
+/** How far a limit may be leaned on, and what it rests on. */
+export function standingText({ standing, source }: Pick<Band, 'standing' | 'source'>): string {
+  if (source === 'this notebook') return "this notebook's own word";
+  if (standing === 'published') return `published: ${source}`;
+  return standing === 'from memory'
+    ? `from memory, no source: ${source}`
+    : `common practice, no source: ${source}`;
+}

@@ -1,0 +1,28 @@
+import { keyOf } from '../model/carry.ts';
+import { rule } from './rule.ts';
+import { isAmount } from './said.ts';
+
+export const changeWithoutStart = rule({
+  code: 'change-without-start',
+  severity: 'information',
+  title: 'A change to a setting whose start is not known',
+  why: 'Changes add up from a value that was written once. Without one, only the sum of the changes is known, and the totals do without the setting.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  mixture 1 1/2 turns\n  mixture in 1/4 turn\n',
+  bad: 'session 2026-05-02\n  mixture in 1/4 turn\n',
+  on: ['setting'],
+  check: ({ quantity, said }, { before, after }) =>
+    said.flatMap(({ place, values }) => {
+      const change = values.find((value) => isAmount(value) && value.relative && value.interval);
+      const key = keyOf(quantity.name, place?.text);
+      const setting = after.settings.get(key);
+      if (!change || setting?.base || before.settings.has(key)) return [];
+      const at = place ? ` ${place.text}` : '';
+      return [
+        {
+          span: change.span,
+          message: `It is not known what ${quantity.name}${at} was before, so only the change is kept. Write the whole value once.`,
+        },
+      ];
+    }),
+});

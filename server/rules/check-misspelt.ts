@@ -1,0 +1,24 @@
+import { ROAD_CHECKS } from '../trade/checks.ts';
+import { didYouMean, guessAmong } from './nearest.ts';
+import { NO_PROBLEMS, replaceWith, rule } from './rule.ts';
+
+export const checkMisspelt = rule({
+  code: 'check-misspelt',
+  severity: 'warning',
+  title: 'A check whose name is nearly a known one',
+  why: 'A check made under another name does not take away the one that is due.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  check throttle return ok\n',
+  bad: 'session 2026-05-02\n  check throtle return ok\n',
+  on: ['check'],
+  check({ name, nameSpan }) {
+    if (NAMES.includes(name)) return NO_PROBLEMS;
+    const guess = guessAmong(name, NAMES);
+    const nearest = guess.words[0];
+    if (!nearest) return NO_PROBLEMS;
+    const fixes = guess.sure ? [replaceWith(nameSpan, nearest)] : [];
+    return [{ span: nameSpan, message: `No check is called "${name}".${didYouMean(guess)}`, fixes }];
+  },
+});
+
+const NAMES = ROAD_CHECKS.map(({ name }) => name);

@@ -1,0 +1,63 @@
+import { amountIn } from '../model/amounts.ts';
+import type { Carried } from '../model/carry.ts';
+import type { Origin } from '../model/notebook.ts';
+import { formatValue } from '../trade/format.ts';
+import { exact, type Interval, surelyAbove } from '../trade/interval.ts';
+import { convertInterval, type Unit, unitById } from '../trade/units.ts';
+import { rule } from './rule.ts';
+import { ownAmounts, valueIn } from './said.ts';
+
+export const depressionAboveBarometer = rule({
+  code: 'depression-above-barometer',
+  severity: 'warning',
+  title: 'More depression than there is air',
+  why: 'Depression is how far the manifold is below the air outside, so it can never be more than the barometer shows. The barometer of the session counts where one is written, else the standard one at sea level.',
+  standing: 'published',
+  source: 'International Standard Atmosphere: 101325 Pa at sea level',
+  good: 'session 2026-05-02\n  depression 17 inHg at idle\n',
+  bad: 'session 2026-05-02\n  depression 31 inHg at idle\n',
+  outranks: ['outside-band', 'ten-times', 'units-mixed-up'],
+  on: ['reading'],
+  check({ quantity, said }, { before }) {
+    if (quantity.name !== 'depression') return [];
+    return said.flatMap(ownAmounts).flatMap(({ interval, unit: written, span }) => {
+      const unit = written ?? unitById('inHg');
+      const air = barometer(before);
+      if (!interval || unit.dimension !== 'pressure' || !surelyAbove(interval, inUnit(air.value, unit)))
+        return [];
+      return [
+        {
+          span,
+          message: `${formatValue(interval, unit)} is more than ${air.name}, ${formatValue(inUnit(air.value, unit), unit)}: the manifold cannot be that far below it.`,
+          related: air.by ? [{ origin: air.by, message: 'the barometer' }] : [],
+        },
+      ];
+    });
+  },
+});
+
+interface Air {
+  /** hPa */
+  readonly value: Interval;
+  readonly name: string;
+  readonly by: Origin | undefined;
+}
+
+function barometer({ readings }: Carried): Air {
+  for (const { quantity, said, by } of readings.values()) {
+    const value =
+      quantity.name === 'barometer'
+        ? valueIn(said, 'hPa', quantity)
+        : quantity.name === 'weather'
+          ? said.values.map((each) => amountIn(each, 'hPa', 'number')).find((each) => each !== undefined)
+          : undefined;
+    if (value) return { value, name: "this session's barometer", by };
+  }
+  return {
+    value: exact(1013.25),
+    name: 'the standard barometer at sea level (published: ISA)',
+    by: undefined,
+  };
+}
+
+const inUnit = (air: Interval, unit: Unit): Interval => convertInterval(air, unitById('hPa'), unit);

@@ -1,0 +1,23 @@
+import { KIND, tokenSpan, tokenText } from '../../grammar/index.ts';
+import { EVERY_KIND } from './kinds.ts';
+import { rule } from './rule.ts';
+import { tokensOf } from './syntax.ts';
+
+export const dividedByNought = rule({
+  code: 'divided-by-nought',
+  severity: 'error',
+  title: 'A fraction over nought',
+  why: 'Nothing can be divided by nought, so this is no number.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  mixture 1/2 turn\n',
+  bad: 'session 2026-05-02\n  mixture 1/0 turn\n',
+  on: EVERY_KIND,
+  check: ({ line }) =>
+    [KIND.Fraction, KIND.Mixed, KIND.Ratio]
+      .flatMap((kind) => tokensOf(line, kind))
+      .filter((token) => /[/:]0+(?:\.0+)?$/.test(tokenText(line, token)))
+      .map((token) => ({
+        span: tokenSpan(line, token),
+        message: `${tokenText(line, token)} divides by nought and is no number.`,
+      })),
+});

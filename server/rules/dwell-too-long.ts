@@ -1,0 +1,52 @@
+import { amountIn } from '../model/amounts.ts';
+import type { Amount } from '../model/values.ts';
+import { formatNumber } from '../trade/format.ts';
+import { dwellAvailable } from '../trade/points.ts';
+import { unitById } from '../trade/units.ts';
+import { cylindersOf } from './engine.ts';
+import { type Problem, rule } from './rule.ts';
+import { ownAmounts } from './said.ts';
+
+export const dwellTooLong = rule({
+  code: 'dwell-too-long',
+  severity: 'warning',
+  title: 'More dwell than there is between two sparks',
+  why: 'The distributor turns 360 / cylinders degrees from one spark to the next, and the points must also open in that time. More dwell than that cannot be.',
+  standing: 'common practice',
+  source: 'geometry: 360 degrees over the number of cylinders',
+  good: 'engine\n  cylinders 8\nsession 2026-05-02\n  dwell 30 deg\n',
+  bad: 'engine\n  cylinders 8\nsession 2026-05-02\n  dwell 50 deg\n',
+  outranks: ['outside-band', 'ten-times'],
+  on: ['setting'],
+  check(entry, { before }) {
+    if (entry.quantity.name !== 'dwell') return [];
+    const engine = cylindersOf(before);
+    return entry.said.flatMap(ownAmounts).flatMap((amount) => {
+      const most = engine && dwellAvailable(engine.count);
+      const problem = amount.unit?.dimension === 'percent' ? overAll(amount) : overMost(amount, most);
+      const related = engine ? [{ origin: engine.fact.by, message: 'how many cylinders there are' }] : [];
+      return problem.map((each) => ({ ...each, related }));
+    });
+  },
+});
+
+function overAll(amount: Amount): Problem[] {
+  const share = amountIn(amount, '%');
+  return share && share.low >= 100
+    ? [{ span: amount.span, message: 'Dwell of 100 % or more would mean that the points never open.' }]
+    : [];
+}
+
+/** A dwell meter reads degrees of the distributor, whether that is said or not. */
+function overMost(amount: Amount, most: number | undefined): Problem[] {
+  if (most === undefined || !amount.interval || amount.relative) return [];
+  if (amount.unit && amount.unit.dimension !== 'angle') return [];
+  if (amount.interval.low < most) return [];
+  const text = formatNumber(most, unitById('deg'));
+  return [
+    {
+      span: amount.span,
+      message: `Dwell ${formatNumber(amount.interval.low, undefined)} deg leaves no time for the points to open: from spark to spark the distributor turns ${text} deg (geometry: 360 / cylinders).`,
+    },
+  ];
+}

@@ -1,0 +1,28 @@
+import { runSpan, runText } from '../../grammar/index.ts';
+import { matchUnit } from '../trade/units.ts';
+import { EVERY_KIND } from './kinds.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+export const elapsedWithoutUnit = rule({
+  code: 'elapsed-without-unit',
+  severity: 'error',
+  title: 'Time gone by without its unit',
+  why: 'A plus sign at the start of a line begins the time gone by since the last one, which takes a number and a unit of time.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  +20 min idle 800 rpm\n',
+  bad: 'session 2026-05-02\n  +20 idle 800 rpm\n',
+  outranks: ['row-outside-trial', 'row-incomplete', 'no-value', 'unreadable'],
+  on: EVERY_KIND,
+  check({ time, line }) {
+    if (!time?.startsWith('+')) return NO_PROBLEMS;
+    const words = runText(line, line.syntax.time).replace(/^\+\s*[\d./ ]*/, '');
+    if (matchUnit([words], 0)?.unit.dimension === 'time') return NO_PROBLEMS;
+    return [
+      {
+        span: { from: runSpan(line, line.syntax.time).from, to: lineSpan(line).to },
+        message: `"${time}" is no time gone by: write a number and s, min or h, such as +20 min.`,
+      },
+    ];
+  },
+});

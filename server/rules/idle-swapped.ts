@@ -1,0 +1,53 @@
+import type { Taken } from '../model/carry.ts';
+import type { Context } from '../model/findings.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import { formatValue } from '../trade/format.ts';
+import { type Interval, surelyAbove } from '../trade/interval.ts';
+import { unitById } from '../trade/units.ts';
+import { type Problem, rule } from './rule.ts';
+import { valueIn, wordsSaid } from './said.ts';
+
+export const idleSwapped = rule({
+  code: 'idle-swapped',
+  severity: 'warning',
+  title: 'Idle in gear above idle in neutral',
+  why: 'The gearbox loads the engine, so it idles slower in gear. The other way round, the two readings were most likely swapped, or something was changed between them.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  idle 850 rpm in neutral\n  idle 720 rpm in drive\n',
+  bad: 'session 2026-05-02\n  idle 720 rpm in neutral\n  idle 850 rpm in drive\n',
+  on: ['reading'],
+  check(entry, context) {
+    if (entry.quantity.name !== 'idle') return [];
+    return entry.said.flatMap((said) => problemsOf(entry, said, context));
+  },
+});
+
+function problemsOf({ quantity }: QuantityEntry, said: Said, { before }: Context): Problem[] {
+  const where = loadOf(said);
+  const value = valueIn(said, 'rpm', quantity);
+  if (!where || !value) return [];
+  for (const other of before.readings.values()) {
+    const otherValue = other.quantity.name === 'idle' ? valueIn(other.said, 'rpm', quantity) : undefined;
+    if (!otherValue || loadOf(other.said) !== (where === 'gear' ? 'neutral' : 'gear')) continue;
+    const [inGear, inNeutral] = where === 'gear' ? [value, otherValue] : [otherValue, value];
+    if (surelyAbove(inGear, inNeutral)) return [problemOf(said, inGear, inNeutral, other)];
+  }
+  return [];
+}
+
+function problemOf(said: Said, inGear: Interval, inNeutral: Interval, other: Taken): Problem {
+  const text = (value: Interval) => formatValue(value, unitById('rpm'));
+  return {
+    span: said.span,
+    message: `Idle in gear ${text(inGear)} is above idle in neutral ${text(inNeutral)}, read in this session. Were the two swapped? In gear is lower (common practice, no source).`,
+    related: [{ origin: other.by, message: 'the other idle reading' }],
+  };
+}
+
+function loadOf(said: Said): 'gear' | 'neutral' | undefined {
+  const words = wordsSaid(said);
+  if (words.some((word) => IN_GEAR.has(word))) return 'gear';
+  return words.some((word) => word === 'neutral' || word === 'park') ? 'neutral' : undefined;
+}
+
+const IN_GEAR: ReadonlySet<string> = new Set(['drive', 'gear', 'reverse']);

@@ -1,0 +1,24 @@
+/** Words that may stand beside a value, other than units and places. Any other is a remark and is let be. */
+import type { Quantity } from '../trade/quantity.ts';
+import { PLACE_WORDS } from '../trade/vocabulary.ts';
+
+/** How, when and where a value was taken. */
+const BESIDE: readonly string[] = (
+  'hot cold warm infrared ir gas probe crank crankshaft engine distributor dist manifold ported plugged capped ' +
+  'vacuum idle neutral park drive gear reverse first second third fourth fifth top cruise throttle wide open ' +
+  'closed full half light heavy load road water cranking boost off on new old set'
+).split(' ');
+
+/** Known beside a value of this quantity, in lower case. */
+export const knownBeside = (quantity: Quantity, word: string): boolean =>
+  KNOWN.has(word.toLowerCase()) || (quantity.words?.includes(word.toLowerCase()) ?? false);
+
+/** All words that a misspelt one may have been meant for. */
+export const wordsBeside = (quantity: Quantity): readonly string[] => [
+  ...(quantity.words ?? []),
+  ...(quantity.places?.length ? PLACES : []),
+  ...BESIDE,
+];
+
+const PLACES = [...PLACE_WORDS.keys()].flatMap((words) => words.split(' '));
+const KNOWN: ReadonlySet<string> = new Set([...BESIDE, ...PLACES]);

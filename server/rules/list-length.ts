@@ -1,0 +1,55 @@
+import type { Context } from '../model/findings.ts';
+import type { Said } from '../model/notebook.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { cylindersAt, cylindersOf } from './engine.ts';
+import { type Problem, rule } from './rule.ts';
+import { amountsOf } from './said.ts';
+
+export const listLength = rule({
+  code: 'list-length',
+  severity: 'warning',
+  title: 'A list of the wrong length for the cylinders',
+  why: 'A list stands in the order of the cylinders, so one value too few or too many puts the others on the wrong ones. For one cylinder alone, write its number, such as #3.',
+  standing: 'notation',
+  good: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 410 F\n',
+  bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 F\n',
+  on: ['setting', 'reading'],
+  check({ quantity, said }, context) {
+    if (!isByCylinder(quantity)) return [];
+    return said.flatMap((each) => problemsOf(quantity, each, context));
+  },
+});
+
+/** One carburettor a cylinder is rare: a list of jets or screws may be of any length. */
+const isByCylinder = ({ places = [] }: Quantity): boolean =>
+  places.includes('cylinder') && !places.includes('carburettor');
+
+function problemsOf(quantity: Quantity, said: Said, { before }: Context): Problem[] {
+  const values = amountsOf(said.values);
+  const first = values[0];
+  const last = values.at(-1);
+  const engine = cylindersOf(before);
+  if (!engine || !first || !last || values.length < 2 || said.place?.cylinder !== undefined) return [];
+  const count = said.place ? placeCount(quantity, said.place.text, engine.count, before) : engine.count;
+  if (count === undefined || fits(values.length, count, quantity)) return [];
+  return [
+    {
+      span: { from: first.span.from, to: last.span.to },
+      message: `${values.length} values for ${count} cylinders: a list has one for each, in their order.`,
+      related: [{ origin: engine.fact.by, message: 'how many cylinders there are' }],
+    },
+  ];
+}
+
+function placeCount(
+  { places = [] }: Quantity,
+  place: string,
+  all: number,
+  before: Context['before'],
+): number | undefined {
+  return cylindersAt(before, place) ?? (places.includes('valve') ? all : undefined);
+}
+
+/** An engine may have several valves for each cylinder. */
+const fits = (length: number, count: number, { places = [] }: Quantity): boolean =>
+  length === count || (places.includes('valve') && length % count === 0);

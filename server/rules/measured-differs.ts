@@ -1,0 +1,61 @@
+import type { Carried } from '../model/carry.ts';
+import { totalAtSpeed } from '../model/derive.ts';
+import type { Context } from '../model/findings.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import { timingOf } from '../model/timing.ts';
+import { formatNumber, formatValue } from '../trade/format.ts';
+import { type Interval, middle, subtract } from '../trade/interval.ts';
+import { unitById } from '../trade/units.ts';
+import { type Problem, rule } from './rule.ts';
+import { speedOf, valueIn, wordsSaid } from './said.ts';
+import { inputLines } from './totals.ts';
+
+/** How far a measured total may be from the computed one: common practice, no source. */
+export const MEASURED_WITHIN = 2;
+
+export const measuredDiffers = rule({
+  code: 'measured-differs',
+  severity: 'warning',
+  title: 'Measured timing that is not what the settings make',
+  why: 'More than about 2 deg between the lamp and the sum means a mark that slipped, a curve that changed, or a reading error. One of the two is wrong: find out which, and never write the middle of both.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  total 32 deg @ 3200 rpm, vacuum plugged\n',
+  bad: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  total 37 deg @ 3200 rpm, vacuum plugged\n',
+  on: ['reading'],
+  check(entry, context) {
+    const { name } = entry.quantity;
+    if (name !== 'total' && name !== 'timing') return [];
+    return entry.said.flatMap((said) => problemsOf(entry, said, context));
+  },
+});
+
+function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): Problem[] {
+  const measured = valueIn(said, 'deg', quantity);
+  const speed = speedOf(said);
+  if (!measured || !speed || !withoutVacuum(quantity.name, said, context.before)) return [];
+  const computed = totalAtSpeed(context.before, middle(speed));
+  if (!('value' in computed) || apart(measured, computed.value) <= MEASURED_WITHIN + 1e-9) return [];
+  const span = said.values[0]?.span ?? said.span;
+  return [
+    {
+      span,
+      message: `Measured ${formatValue(measured, DEG)}, but the settings in force make ${computed.working} at ${formatNumber(middle(speed), RPM)} rpm. More than ${MEASURED_WITHIN} deg apart (common practice, no source) means a slipped mark, a changed curve or a reading error.`,
+      related: inputLines(computed, context),
+    },
+  ];
+}
+
+/** `total` is read with the vacuum off; any other timing is compared only where that is said. */
+function withoutVacuum(name: string, said: Said, before: Carried): boolean {
+  const plugged = wordsSaid(said).includes('plugged') || timingOf(before).source?.value === 'plugged';
+  return name === 'total' ? !wordsSaid(said).includes('connected') : plugged;
+}
+
+/** The least the two can differ, rough values and ranges taken at their kindest. */
+function apart(a: Interval, b: Interval): number {
+  const { low, high } = subtract(a, b);
+  return low > 0 ? low : high < 0 ? -high : 0;
+}
+
+const DEG = unitById('deg');
+const RPM = unitById('rpm');

@@ -1,0 +1,69 @@
+import type { Stated } from '../model/carry.ts';
+import type { Context } from '../model/findings.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import { formatValue } from '../trade/format.ts';
+import { surelyAbove, surelyBelow } from '../trade/interval.ts';
+import { unitById } from '../trade/units.ts';
+import { isComparable, ofDay, statedFor, statedIn } from './limits.ts';
+import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
+import { ownAmounts } from './said.ts';
+import { lineSpan } from './syntax.ts';
+import { changedTotals, inputLines } from './totals.ts';
+
+export const missesTarget = rule({
+  code: 'misses-target',
+  severity: 'information',
+  title: "A value that misses the notebook's own target",
+  why: 'The section "targets" says where the work is to end. A reading taken under the same conditions, or a total worked out from the settings, that is not there yet is told, not blamed.',
+  standing: 'notation',
+  good: 'targets\n  idle 800..850 rpm in neutral\nsession 2026-05-02\n  idle 820 rpm in neutral\n',
+  bad: 'targets\n  idle 800..850 rpm in neutral\nsession 2026-05-02\n  idle 920 rpm in neutral\n',
+  on: ['reading', 'setting'],
+  check(entry, context) {
+    if (context.before.targets.size === 0) return NO_PROBLEMS;
+    if (entry.kind === 'setting') return totalProblems(entry, context);
+    return entry.said.flatMap((said) => readingProblems(entry, said, context));
+  },
+});
+
+function readingProblems({ quantity }: QuantityEntry, said: Said, { before }: Context): Problem[] {
+  const target = statedFor(before.targets, quantity.name, said.place?.text);
+  if (!target || !isComparable(target.said, said)) return [];
+  return ownAmounts(said)
+    .flatMap(({ interval, unit: written, span }) => {
+      const unit = written ?? unitById(quantity.unit ?? 'number');
+      const wanted = statedIn(target, unit);
+      if (!interval || !wanted) return [];
+      const side = surelyAbove(interval, wanted)
+        ? 'above'
+        : surelyBelow(interval, wanted)
+          ? 'below'
+          : undefined;
+      if (!side) return [];
+      const message = `${quantity.name} ${formatValue(interval, unit)} is ${side} the notebook's target${ofDay(target.by)}, ${formatValue(wanted, unit)}.`;
+      return [{ span, message, related: [relatedTo(target)] }];
+    })
+    .slice(0, 1);
+}
+
+const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
+  changedTotals(entry, context).flatMap((total) => {
+    const target = statedFor(context.before.targets, total.name, undefined);
+    const wanted = target && statedIn(target, total.unit);
+    if (!target || !wanted) return [];
+    const { value, unit } = total;
+    const side = surelyAbove(value, wanted) ? 'above' : surelyBelow(value, wanted) ? 'below' : undefined;
+    if (!side) return [];
+    return [
+      {
+        span: lineSpan(entry.line),
+        message: `${total.name} is now ${formatValue(value, unit)}, ${side} the notebook's target${ofDay(target.by)}, ${formatValue(wanted, unit)}.`,
+        related: [relatedTo(target), ...inputLines(total, context)],
+      },
+    ];
+  });
+
+const relatedTo = (target: Stated) => ({
+  origin: target.by,
+  message: `the target for ${target.quantity.name}`,
+});

@@ -1,0 +1,34 @@
+import { runSpan, tokenSpan, tokenText } from '../../grammar/index.ts';
+import { LISTED_KINDS } from './kinds.ts';
+import { type Problem, rule } from './rule.ts';
+import { amountsIn } from './syntax.ts';
+
+export const missingNumber = rule({
+  code: 'missing-number',
+  severity: 'error',
+  title: 'A number is missing',
+  why: 'A sign such as ~, <, + or .. needs the number it belongs to.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  egt 1200..1300 F\n',
+  bad: 'session 2026-05-02\n  egt 1200.. F\n',
+  outranks: ['unreadable', 'no-value', 'missing-unit', 'unknown-unit'],
+  on: LISTED_KINDS,
+  check({ line }) {
+    const found: Problem[] = [];
+    for (const amount of amountsIn(line.syntax)) {
+      if (amount.low === undefined && amount.prefix !== undefined) {
+        const sign = tokenText(line, amount.prefix);
+        found.push({
+          span: tokenSpan(line, amount.prefix),
+          message: `A number is missing after "${sign}".`,
+        });
+      } else if (amount.link !== undefined && amount.high === undefined) {
+        found.push({
+          span: runSpan(line, [amount.low ?? amount.link, amount.link + 1]),
+          message: `The second number is missing after "${tokenText(line, amount.link)}".`,
+        });
+      }
+    }
+    return found;
+  },
+});

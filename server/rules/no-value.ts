@@ -1,0 +1,48 @@
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { unitById } from '../trade/units.ts';
+import { QUANTITY_KINDS } from './kinds.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+export const noValue = rule({
+  code: 'no-value',
+  severity: 'warning',
+  title: 'A word without its value',
+  why: 'A setting, reading, fact, limit or target says something only with a value: a number, words it knows, or a text in quotes, as the word asks.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  initial 9 deg\n',
+  bad: 'session 2026-05-02\n  initial\n',
+  outranks: ['missing-unit'],
+  on: QUANTITY_KINDS,
+  check(entry) {
+    const { quantity } = entry;
+    if (saysEnough(entry)) return NO_PROBLEMS;
+    const wanted = quantity.words
+      ? `${inWords(quantity)}, or one of: ${quantity.words.join(', ')}`
+      : inWords(quantity);
+    return [
+      { span: lineSpan(entry.line), message: `No value is given for ${quantity.name}: it takes ${wanted}.` },
+    ];
+  },
+});
+
+function saysEnough(entry: QuantityEntry): boolean {
+  if (entry.quantity.form === 'text') return entry.text !== '';
+  return entry.said.every((said) => said.points.length > 0 || saysValue(entry.quantity, said));
+}
+
+function saysValue(quantity: Quantity, said: Said): boolean {
+  if (quantity.form === 'order') return said.values.length > 0;
+  if (said.values.some((value) => value.form === 'amount')) return true;
+  return said.words.some((word) => quantity.words?.includes(word.text.toLowerCase()));
+}
+
+function inWords({ form, unit, against }: Quantity): string {
+  if (form === 'text') return 'a text';
+  if (form === 'order') return 'the cylinders joined by hyphens';
+  if (form === 'several') return 'numbers with their units';
+  const symbol = unit ? unitById(unit).symbol : '';
+  const number = symbol === '' || symbol.startsWith(':') ? 'a number' : `a number in ${symbol}`;
+  return against ? `${number}, or points such as 8 ${symbol} @ 1500 ${against.unit}` : number;
+}

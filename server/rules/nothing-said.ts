@@ -1,0 +1,50 @@
+import type { Entry } from '../model/notebook.ts';
+import { rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+export const nothingSaid = rule({
+  code: 'nothing-said',
+  severity: 'warning',
+  title: 'A line that begins and says nothing',
+  why: 'The word at its start needs something after it: a part, a path, a date, a text.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  todo choke: hook the cable up\n',
+  bad: 'session 2026-05-02\n  todo\n',
+  on: ['unknown', 'item', 'fit', 'check', 'file', 'note', 'trial', 'recheck', 'revert'],
+  check(entry) {
+    const lacks = lacking(entry);
+    return lacks === undefined
+      ? []
+      : [{ span: lineSpan(entry.line), message: `Nothing is said here: ${lacks} is missing.` }];
+  },
+});
+
+/** What is missing, in words; undefined where nothing is. */
+function lacking(entry: Entry): string | undefined {
+  switch (entry.kind) {
+    case 'unknown':
+      return entry.words.length === 0 ? 'what happened at that time' : undefined;
+    case 'item':
+      return entry.id === '' ? 'a name for it, such as "choke: hook the cable up",' : undefined;
+    case 'fit':
+    case 'check':
+      return entry.name === '' ? 'what it is about' : undefined;
+    case 'file':
+      return entry.path === '' ? 'the path of the file' : undefined;
+    case 'note':
+      return entry.text === '' ? 'the note' : undefined;
+    case 'trial':
+      return entry.knob === '' || entry.response === '' ? trialLacks(entry.knob) : undefined;
+    case 'recheck':
+      return entry.name === '' ? 'what is to be checked again' : undefined;
+    case 'revert':
+      return entry.line.syntax.kind === 'revert' && entry.line.syntax.date === undefined
+        ? 'the day to go back to'
+        : undefined;
+    default:
+      return undefined;
+  }
+}
+
+const trialLacks = (knob: string): string =>
+  knob === '' ? 'what is tried, as in "stop hole -> vacuum advance",' : 'what it should change, after "->",';

@@ -1,0 +1,27 @@
+import { isRoadRun } from './road-run.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+export const roadRunOpenFault = rule({
+  code: 'road-run-open-fault',
+  severity: 'warning',
+  title: 'A road run with a safety fault open',
+  why: 'A fault marked [safety] stands in the way of a run until it is done. The tool only knows what the notebook says: the vehicle, local law and a licensed mechanic overrule it.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  fault throttle: sticks at wide open [safety]\n  done throttle: bracket moved\n  speed 30 mph\n',
+  bad: 'session 2026-05-02\n  fault throttle: sticks at wide open [safety]\n  speed 30 mph\n',
+  on: ['reading'],
+  check(entry, { before }) {
+    if (before.items.size === 0 || !isRoadRun(entry)) return NO_PROBLEMS;
+    const open = [...before.items].filter(([, item]) => item.safety);
+    if (open.length === 0) return NO_PROBLEMS;
+    const named = open.map(([id, { by }]) => (by.date ? `${id} (${by.date})` : id)).join(', ');
+    return [
+      {
+        span: lineSpan(entry.line),
+        message: `A run with a safety fault open: ${named}. Put it right and write "done ${open[0]?.[0]}" before the run.`,
+        related: open.map(([id, { text, by }]) => ({ origin: by, message: `${id}: ${text}` })),
+      },
+    ];
+  },
+});

@@ -1,0 +1,70 @@
+/** What rules ask of the values, words and conditions a line gives. */
+import type { Line } from '../../grammar/index.ts';
+import { amountIn, firstAmount } from '../model/amounts.ts';
+import type { Entry, QuantityEntry, Said } from '../model/notebook.ts';
+import type { Amount, Value, Word } from '../model/values.ts';
+import type { Interval } from '../trade/interval.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import type { Dimension } from '../trade/units.ts';
+import { knownBeside } from './known-words.ts';
+
+export const isAmount = (value: Value): value is Amount => value.form === 'amount';
+
+/** The amounts that could be read. */
+export const amountsOf = (values: readonly Value[]): readonly Amount[] =>
+  values.filter((value): value is Amount => isAmount(value) && value.interval !== undefined);
+
+/** Every amount of a place in its own unit: its values and what its points give. */
+export const ownAmounts = (said: Said): readonly Amount[] => [
+  ...amountsOf(said.values),
+  ...amountsOf(said.points.map((point) => point.value)),
+];
+
+/** Words beside the value and in its conditions, lower case. */
+export const wordsSaid = (said: Said): readonly string[] =>
+  [...said.words, ...said.conditions.flatMap((condition) => condition.words)].map((word) =>
+    word.text.toLowerCase(),
+  );
+
+/** The engine speed a value was taken at, in rpm. */
+export const speedOf = (said: Said): Interval | undefined => conditionIn(said, 'rpm');
+
+export function conditionIn(said: Said, unit: string): Interval | undefined {
+  for (const { value } of said.conditions) {
+    const amount = value && amountIn(value, unit);
+    if (amount) return amount;
+  }
+  return undefined;
+}
+
+/** The one value of a place in a unit; a bare number is taken in the quantity's own. */
+export const valueIn = (said: Said, unit: string, quantity: Quantity): Interval | undefined =>
+  amountIn(firstAmount(said.values), unit, quantity.unit ?? unit);
+
+/** All dimensions a quantity may be given in; none where it is no number. */
+export function dimensionsOf(quantity: Quantity): readonly Dimension[] {
+  if (quantity.parts) return quantity.parts.map((part) => part.dimension);
+  return quantity.dimension ? [quantity.dimension, ...(quantity.orIn ?? [])] : [];
+}
+
+/** A word right after a number that has no unit: it stands where the unit would. */
+export function wordForUnit(line: Line, amount: Amount, words: readonly Word[]): Word | undefined {
+  if (amount.unit) return undefined;
+  return words.find(
+    (word) =>
+      word.span.from >= amount.span.to && line.text.slice(amount.span.to, word.span.from).trim() === '',
+  );
+}
+
+/** The word, if it is neither a unit nor known in another way beside this quantity. */
+export const strangeUnit = (line: Line, amount: Amount, said: Said, quantity: Quantity): Word | undefined => {
+  const word = wordForUnit(line, amount, said.words);
+  return word && !knownBeside(quantity, word.text) ? word : undefined;
+};
+
+/** What a line of a quantity or of a specification gives, place by place; a specification is for no place. */
+export function saidIn(entry: QuantityEntry | (Entry & { readonly kind: 'spec' })): readonly Said[] {
+  if (entry.kind !== 'spec') return entry.said;
+  const { nameSpan: span, values } = entry;
+  return [{ place: undefined, values, points: [], words: [], conditions: [], span }];
+}

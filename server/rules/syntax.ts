@@ -1,0 +1,28 @@
+/** What rules on the form of a line ask of its tree and its tokens. */
+import type { AmountSyntax, Kind, Line, LineSyntax, Span } from '../../grammar/index.ts';
+import { tokenSpan } from '../../grammar/index.ts';
+
+/** Every amount of the line, those after `@` too. */
+export function* amountsIn(syntax: LineSyntax): Generator<AmountSyntax> {
+  if (!('groups' in syntax)) return;
+  for (const { values, conditions } of syntax.groups) {
+    for (const value of values) if (value.form === 'amount') yield value;
+    for (const { value } of conditions) if (value?.form === 'amount') yield value;
+  }
+}
+
+/** The numbers of the line's tokens of a kind. */
+export function tokensOf(line: Line, kind: Kind): readonly number[] {
+  const { kinds } = line.tokens;
+  if (!kinds.includes(kind)) return NO_TOKENS;
+  return [...kinds].flatMap((each, token) => (each === kind ? [token] : []));
+}
+
+const NO_TOKENS: readonly number[] = [];
+
+/** The line without blanks around it and without its comment. */
+export function lineSpan(line: Line): Span {
+  const count = line.comment ?? line.tokens.kinds.length;
+  if (count === 0) return { from: 0, to: line.text.length };
+  return { from: tokenSpan(line, 0).from, to: tokenSpan(line, count - 1).to };
+}

@@ -1,0 +1,26 @@
+import { formatValue } from '../trade/format.ts';
+import { bandText, outsideBand } from './band.ts';
+import { replaceWith, rule } from './rule.ts';
+
+export const tenTimes = rule({
+  code: 'ten-times',
+  severity: 'warning',
+  title: 'Ten times too much or too little',
+  why: 'A nought too many or a point in the wrong place makes a value ten times what it was. The value is outside its usual band, and a tenth of it or ten times it is inside.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  idle 750 rpm\n',
+  bad: 'session 2026-05-02\n  idle 75 rpm\n',
+  on: ['setting', 'reading', 'fact'],
+  check: (entry, context) =>
+    outsideBand(entry, context).flatMap(({ quantity, amount, value, unit, band, slip }) => {
+      if (slip?.kind !== 'ten times') return [];
+      const plain = /^[\d.]+$/.test(entry.line.text.slice(amount.numberSpan.from, amount.numberSpan.to));
+      return [
+        {
+          span: amount.span,
+          message: `Did you mean ${slip.value}? ${quantity.name} ${formatValue(value, unit)} is outside the usual ${bandText(band, unit)}.`,
+          fixes: plain ? [replaceWith(amount.numberSpan, String(slip.value))] : [],
+        },
+      ];
+    }),
+});

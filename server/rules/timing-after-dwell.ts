@@ -1,0 +1,35 @@
+import type { Carried } from '../model/carry.ts';
+import type { Origin } from '../model/notebook.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+export const timingAfterDwell = rule({
+  code: 'timing-after-dwell',
+  severity: 'information',
+  title: 'Dwell or points gap changed after the timing was set',
+  why: 'The points open earlier or later when their gap or dwell is changed, and the spark with them. Set dwell first and timing after, or take the timing again.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  points gap 0.016 in\n  initial 9 deg\n',
+  bad: 'session 2026-05-02\n  initial 9 deg\n  points gap 0.016 in\n',
+  on: ['setting'],
+  check({ quantity, line }, { before }) {
+    if (quantity.name !== 'dwell' && quantity.name !== 'points gap') return NO_PROBLEMS;
+    const timing = timingInSession(before);
+    if (!timing) return NO_PROBLEMS;
+    return [
+      {
+        span: lineSpan(line),
+        message: `This moves the timing that was set or read above in this session (common practice, no source): take it again.`,
+        related: [{ origin: timing, message: 'the timing that was' }],
+      },
+    ];
+  },
+});
+
+function timingInSession({ settings, readings, session }: Carried): Origin | undefined {
+  const initial = settings.get('initial|')?.by;
+  if (session && initial && initial.date === session.date) return initial;
+  return [...readings.values()].find(({ quantity }) => TIMINGS.has(quantity.name))?.by;
+}
+
+const TIMINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);

@@ -1,0 +1,38 @@
+import { formatValue } from '../trade/format.ts';
+import { limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+import { changedTotals, inputLines, TOTALS_CHANGE_ON } from './totals.ts';
+
+export const totalOverLimit = rule({
+  code: 'total-over-limit',
+  severity: 'warning',
+  title: "A timing total past the notebook's own limit",
+  why: 'Too much advance makes an engine knock under load, which breaks pistons. The total is worked out from the settings in force after the line and held to the limit the notebook itself gives.',
+  standing: 'notation',
+  good: 'limits\n  total <= 34 deg\nsession 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 9 deg\n',
+  bad: 'limits\n  total <= 34 deg\nsession 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 14 deg\n',
+  outranks: ['total-over-usual', 'misses-target'],
+  on: TOTALS_CHANGE_ON,
+  check(entry, context) {
+    const { limits } = context.before;
+    if (limits.size === 0) return NO_PROBLEMS;
+    return changedTotals(entry, context).flatMap((total) => {
+      const limit = statedFor(limits, total.name, undefined);
+      const allowed = limit && limitIn(limit, total.unit);
+      const past = allowed && pastLimit(total.value, allowed);
+      if (!limit || !allowed || !past) return [];
+      const value = formatValue(total.value, total.unit);
+      return [
+        {
+          span: lineSpan(entry.line),
+          message: `${total.name} is now ${value}, ${past} the notebook's own limit${ofDay(limit.by)}, ${formatValue(allowed, total.unit)}: ${total.working}.`,
+          related: [
+            { origin: limit.by, message: `the limit on ${total.name}` },
+            ...inputLines(total, context),
+          ],
+        },
+      ];
+    });
+  },
+});

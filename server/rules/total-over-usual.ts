@@ -1,0 +1,41 @@
+import { formatValue } from '../trade/format.ts';
+import type { Band } from '../trade/quantity.ts';
+import { convertInterval, unitById } from '../trade/units.ts';
+import { VOCABULARY } from '../trade/vocabulary.ts';
+import { standingText } from './band.ts';
+import { statedFor } from './limits.ts';
+import { rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+import { changedTotals, inputLines, TOTALS_CHANGE_ON } from './totals.ts';
+
+export const totalOverUsual = rule({
+  code: 'total-over-usual',
+  severity: 'warning',
+  title: 'A timing total above what is usual',
+  why: 'Street engines without a blower rarely take more, and under boost they take less: about 1 deg less for each psi (common practice, no source). A limit of the notebook takes the place of this rule.',
+  standing: 'published',
+  source: 'TM 10-3930-623-12 par. 4-21',
+  good: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 26 deg @ 3200 rpm\n  initial 9 deg\n',
+  bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 34 deg @ 3200 rpm\n  initial 16 deg\n',
+  on: TOTALS_CHANGE_ON,
+  check: (entry, context) =>
+    changedTotals(entry, context).flatMap((total) => {
+      const band = BANDS.get(total.name);
+      if (!band || statedFor(context.before.limits, total.name, undefined)) return [];
+      if (convertInterval(total.value, total.unit, unitById(band.unit)).low <= band.high) return [];
+      const value = formatValue(total.value, total.unit);
+      return [
+        {
+          span: lineSpan(entry.line),
+          message: `${total.name} is now ${value}, over the usual ${band.high} ${band.unit} (${standingText(band)}): ${total.working}.`,
+          related: inputLines(total, context),
+        },
+      ];
+    }),
+});
+
+const BANDS: ReadonlyMap<string, Band> = new Map(
+  VOCABULARY.flatMap(({ name, band }) =>
+    band && ['total', 'cruise total'].includes(name) ? [[name, band] as const] : [],
+  ),
+);

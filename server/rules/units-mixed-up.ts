@@ -1,0 +1,16 @@
+import { outsideBand } from './band.ts';
+import { mixedUp } from './mixed-up.ts';
+import { rule } from './rule.ts';
+
+export const unitsMixedUp = rule({
+  code: 'units-mixed-up',
+  severity: 'warning',
+  title: 'Units of two systems mixed up',
+  why: 'The value is outside its usual band as written, and inside it in another unit that is often used for the same thing.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  points gap 0.4 mm\n',
+  bad: 'session 2026-05-02\n  points gap 0.4 in\n',
+  on: ['setting', 'reading', 'fact'],
+  check: (entry, context) =>
+    outsideBand(entry, context).flatMap((outside) => mixedUp(outside, (kind) => kind !== 'temperature')),
+});

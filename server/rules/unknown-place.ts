@@ -1,0 +1,35 @@
+import type { Word } from '../model/values.ts';
+import { PLACE_WORDS } from '../trade/vocabulary.ts';
+import { knownBeside } from './known-words.ts';
+import { didYouMean, guessAmong } from './nearest.ts';
+import { type Problem, replaceWith, rule } from './rule.ts';
+
+export const unknownPlace = rule({
+  code: 'unknown-place',
+  severity: 'warning',
+  title: 'A place that is not known',
+  why: 'Between a word and its value stands the place it was set or read at: a cylinder such as #3, a side, a barrel. What is none of these is kept as a remark, and the value counts for the whole engine.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  mixture left 1 1/4 turns\n',
+  bad: 'session 2026-05-02\n  mixture lefft 1 1/4 turns\n',
+  on: ['setting', 'reading', 'limit', 'target'],
+  check({ quantity, said }) {
+    if (quantity.form === 'text' || quantity.form === 'order') return [];
+    return said.flatMap(({ words, values, points }) => {
+      const value = values[0]?.span.from ?? points[0]?.span.from ?? 0;
+      return words
+        .filter((word) => word.span.to <= value && !knownBeside(quantity, word.text))
+        .map((word) => problemOf(word, quantity.name));
+    });
+  },
+});
+
+function problemOf({ text, span }: Word, name: string): Problem {
+  const guess = guessAmong(text, PLACE_WORDS.keys());
+  const nearest = guess.words[0];
+  return {
+    span,
+    message: `"${text}" after ${name} is not a known place.${didYouMean(guess)}`,
+    fixes: guess.sure && nearest ? [replaceWith(span, nearest)] : [],
+  };
+}

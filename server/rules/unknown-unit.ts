@@ -1,0 +1,40 @@
+import type { Line } from '../../grammar/index.ts';
+import type { Said } from '../model/notebook.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { nearestUnit } from '../trade/units.ts';
+import { QUANTITY_KINDS } from './kinds.ts';
+import { type Problem, replaceWith, rule } from './rule.ts';
+import { dimensionsOf, ownAmounts, strangeUnit } from './said.ts';
+
+export const unknownUnit = rule({
+  code: 'unknown-unit',
+  severity: 'warning',
+  title: 'A unit that is not known',
+  why: 'The word stands where the unit would. Without its unit the number is taken to be in the usual one.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  fuel pressure 5 psi\n',
+  bad: 'session 2026-05-02\n  fuel pressure 5 pzi\n',
+  outranks: ['misspelt-word', 'missing-unit'],
+  on: QUANTITY_KINDS,
+  check: ({ quantity, said, line }) =>
+    dimensionsOf(quantity).length === 0 ? [] : said.flatMap((each) => problemsOf(line, each, quantity)),
+});
+
+/** Where the trade leaves the unit out, any word may follow: only one that is nearly a unit is told. */
+function problemsOf(line: Line, said: Said, quantity: Quantity): Problem[] {
+  const amount = ownAmounts(said).find((each) => strangeUnit(line, each, said, quantity));
+  const word = amount && strangeUnit(line, amount, said, quantity);
+  if (!word) return [];
+  const near = nearestUnit(word.text);
+  const meant = near && dimensionsOf(quantity).includes(near.dimension) ? near : undefined;
+  if (!meant && (quantity.bare || quantity.dimension === 'number' || amount.relative)) return [];
+  const ask = meant ? ` Did you mean ${meant.symbol}?` : '';
+  const taken = quantity.unit ? ` The number is taken to be in ${quantity.unit} until then.` : '';
+  return [
+    {
+      span: word.span,
+      message: `"${word.text}" is not a known unit.${ask}${meant ? '' : taken}`,
+      fixes: meant ? [replaceWith(word.span, meant.symbol)] : [],
+    },
+  ];
+}
