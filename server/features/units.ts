@@ -26,11 +26,15 @@ export interface OtherUnits {
 
 const MOST_OTHERS = 2;
 
+/** Pressures are read on three kinds of gauge. */
+type Kind = Dimension | 'depression' | 'barometer';
+
 /** Which units go beside each other. Common practice, no source. */
-const BESIDE: Partial<Readonly<Record<Dimension | 'depression', readonly string[]>>> = {
+const BESIDE: Partial<Readonly<Record<Kind, readonly string[]>>> = {
   temperature: ['C', 'F'],
-  pressure: ['psi', 'kPa', 'bar'],
-  depression: ['inHg', 'kPa', 'mbar'],
+  pressure: ['psi', 'bar'],
+  depression: ['inHg', 'kPa'],
+  barometer: ['hPa', 'inHg'],
   length: ['in', 'mm'],
   distance: ['mi', 'km'],
   area: ['in2', 'cm2'],
@@ -46,9 +50,11 @@ const BESIDE: Partial<Readonly<Record<Dimension | 'depression', readonly string[
   'fuel economy': ['mpg', 'imp-mpg', 'km/L'],
 };
 
-const TOPICS: Partial<Readonly<Record<Dimension, UnitTopic>>> = {
+const TOPICS: Partial<Readonly<Record<Kind, UnitTopic>>> = {
   temperature: 'temperature',
   pressure: 'pressure',
+  barometer: 'pressure',
+  depression: 'depression',
   length: 'length',
   torque: 'torque',
   'road speed': 'roadSpeed',
@@ -61,18 +67,24 @@ export function inOtherUnits(amounts: readonly Amount[], quantity: Quantity, cho
   const unit = first && unitOf(first, quantity);
   if (!unit || amounts.some((amount) => unitOf(amount, quantity) !== unit))
     return { preferred: undefined, others: [] };
-  const isDepression = unit.dimension === 'pressure' && quantity.unit === 'inHg';
-  const topic = isDepression ? 'depression' : TOPICS[unit.dimension];
+  const kind = kindOf(unit, quantity);
+  const topic = TOPICS[kind];
   const chosen = topic && choice.get(topic);
   const preferred = chosen?.dimension === unit.dimension && chosen !== unit ? chosen : undefined;
-  const beside = (BESIDE[isDepression ? 'depression' : unit.dimension] ?? []).map(unitById);
+  const beside = (BESIDE[kind] ?? []).map(unitById);
   const others = beside.filter((other) => other !== unit && other !== preferred).slice(0, MOST_OTHERS);
   const inUnit = (to: Unit) => together(amounts.map((amount) => converted(amount, unit, to)));
   return { preferred: preferred && inUnit(preferred), others: others.map(inUnit) };
 }
 
+function kindOf({ dimension }: Unit, quantity: Quantity): Kind {
+  if (dimension !== 'pressure') return dimension;
+  if (quantity.form === 'several') return 'barometer';
+  return quantity.unit === 'inHg' || quantity.against?.unit === 'inHg' ? 'depression' : 'pressure';
+}
+
 /** `402 415 F`: the unit once, as a list is written. */
-export function together(texts: readonly string[]): string {
+function together(texts: readonly string[]): string {
   const unit = / \D+$/.exec(texts.at(-1) ?? '')?.[0] ?? '';
   return texts
     .map((text, i) =>

@@ -4,7 +4,7 @@ import { exact, middle, width } from '../trade/interval.ts';
 import { convert, unitById } from '../trade/units.ts';
 import type { InForce } from './carry.ts';
 import type { Point, Said } from './notebook.ts';
-import type { Value } from './values.ts';
+import type { Amount, Value } from './values.ts';
 
 /** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
 export function settingText(setting: InForce): string {
@@ -23,7 +23,7 @@ export function saidText(said: Said, unit: string | undefined): string {
   const values = [
     ...said.points.map((point) => pointText(point, unit)),
     ...said.values.map((value) => valueText(value, unit)),
-  ].join(' ');
+  ].join(isList(said) ? ' ' : ', ');
   const words = said.words.map((word) => word.text).join(' ');
   const conditions = said.conditions.map((condition) =>
     condition.value
@@ -38,6 +38,11 @@ const conditionText = (words: readonly string[]): string =>
   `${IN_GEAR.test(words[0] ?? '') ? 'in' : 'at'} ${words.join(' ')}`;
 
 const IN_GEAR = /^(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)$/i;
+
+/** `402 415 F` is one value after another of the same kind; points and the parts of the weather stand apart. */
+const isList = ({ points, values }: Said): boolean =>
+  points.length === 0 &&
+  values.every((value) => value.form === 'amount' && value.unit?.id === (values[0] as Amount).unit?.id);
 
 const pointText = (point: Point, unit: string | undefined): string =>
   `${valueText(point.value, unit)} @ ${valueText(point.at, undefined)}`;

@@ -6,7 +6,8 @@ import type { Value } from '../../model/values.ts';
 
 export interface Focus {
   readonly span: Span;
-  readonly said: Said;
+  /** At least one; all of the line where the cursor is on the name. */
+  readonly said: readonly [Said, ...Said[]];
   /** Undefined where it is on the name, or on no single value. */
   readonly value: Value | undefined;
   /** The point of a curve that the value belongs to. */
@@ -14,21 +15,16 @@ export interface Focus {
 }
 
 /** Undefined where the cursor is on neither the name nor anything that is said. */
-export function focusOf(entry: QuantityEntry, column: number): Focus | undefined {
+export function focusOf({ name, said }: QuantityEntry, column: number): Focus | undefined {
   const nothing = { value: undefined, point: undefined };
-  const first = entry.said[0];
-  if (first && touches(entry.name, column)) return { span: entry.name, said: first, ...nothing };
-  const said = entry.said.find(
-    ({ span, place }) => touches(span, column) || (place && touches(place.span, column)),
-  );
-  if (!said) return undefined;
-  const point = said.points.find(({ span }) => touches(span, column));
-  if (point) return { span: point.span, said, value: point.value, point };
-  const value = said.values.find(({ span }) => touches(span, column));
-  if (value) return { span: value.span, said, value, point: undefined };
-  return {
-    span: said.place && touches(said.place.span, column) ? said.place.span : said.span,
-    said,
-    ...nothing,
-  };
+  const [first, ...others] = said;
+  if (first && touches(name, column)) return { span: name, said: [first, ...others], ...nothing };
+  const here = said.find(({ span }) => span.from < span.to && touches(span, column));
+  if (!here) return undefined;
+  const point = here.points.find(({ span }) => touches(span, column));
+  if (point) return { span: point.span, said: [here], value: point.value, point };
+  const value = here.values.find(({ span }) => touches(span, column));
+  return value
+    ? { span: value.span, said: [here], value, point: undefined }
+    : { span: here.span, said: [here], ...nothing };
 }

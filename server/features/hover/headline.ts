@@ -1,11 +1,8 @@
 /** The first lines of a quantity's hover: the value as written and in other units, the reader's own first. */
 import { amountIn } from '../../model/amounts.ts';
-import { keyOf } from '../../model/carry.ts';
-import { saidText, valueText } from '../../model/describe.ts';
 import type { QuantityEntry } from '../../model/notebook.ts';
 import type { Amount, Value } from '../../model/values.ts';
-import { formatNumber, formatValue } from '../../trade/format.ts';
-import { damperDistance } from '../../trade/ignition.ts';
+import { formatValue } from '../../trade/format.ts';
 import { scale } from '../../trade/interval.ts';
 import { unitById } from '../../trade/units.ts';
 import { plain, strong } from '../markdown.ts';
@@ -18,31 +15,36 @@ export function headline(question: HoverQuestion, entry: QuantityEntry, focus: F
   const { preferred, others } = inOtherUnits(amountsOf(focus), entry.quantity, question.units);
   const [shown, ...equals] = [preferred, written, ...others].filter((text) => text !== undefined);
   const first = [strong(`${nameText(entry, focus)} ${shown}`.trim()), ...equals.map(plain)].join(' = ');
-  return [first, ...atTheCrank(focus), ...onTheDamper(question, entry, focus)];
+  return [first, ...atTheCrank(focus)];
 }
 
-function writtenText({ quantity, text }: QuantityEntry, { said, value, point }: Focus): string {
-  if (point)
-    return `${valueText(point.value, quantity.unit)} @ ${valueText(point.at, quantity.against?.unit)}`;
-  return value ? valueText(value, quantity.unit) : (text ?? saidText(said, quantity.unit));
+/** As it stands on the line, so that nobody has to wonder whether it was read right. */
+function writtenText({ name, line }: QuantityEntry, { said, value, point }: Focus): string {
+  const one = point ?? value;
+  if (one) return line.text.slice(one.span.from, one.span.to);
+  const from = said[0].span.from;
+  const to = said.at(-1)?.span.to ?? from;
+  const place = from < name.from ? `${said[0].place?.text ?? ''} ` : '';
+  return place + line.text.slice(Math.max(from, name.to), Math.max(to, name.to)).trim().replace(/\s+/g, ' ');
 }
 
-/** With its place; of a list a cylinder, with the cylinder's number. */
+/** Of a list a cylinder, with the cylinder's number; of several places the place. */
 function nameText({ quantity }: QuantityEntry, { said, value }: Focus): string {
-  const inList = quantity.places?.includes('cylinder') && said.values.length > 1;
-  const cylinder = value && inList && !said.place ? `#${said.values.indexOf(value) + 1}` : undefined;
-  return [quantity.name, said.place?.text ?? cylinder].filter(Boolean).join(' ');
+  const [{ values, place }] = said;
+  const inList = quantity.places?.includes('cylinder') && values.length > 1 && !place;
+  if (value && inList) return `${quantity.name} #${values.indexOf(value) + 1}`;
+  return value && place ? `${quantity.name} ${place.text}` : quantity.name;
 }
 
 const isAmount = (value: Value): value is Amount => value.form === 'amount';
 
 const amountsOf = ({ said, value }: Focus): readonly Amount[] =>
-  value ? [value].filter(isAmount) : said.values.filter(isAmount);
+  (value ? [value] : said.length === 1 ? said[0].values : []).filter(isAmount);
 
 /** The distributor turns once in two turns of the crank. */
 function atTheCrank({ said, value }: Focus): readonly string[] {
-  const ofDistributor = said.words.some(({ text }) => /^dist(?:ributor)?$/i.test(text));
-  const written = value ?? said.values[0];
+  const ofDistributor = said[0].words.some(({ text }) => /^dist(?:ributor)?$/i.test(text));
+  const written = value ?? said[0].values[0];
   const angle = ofDistributor || unitIdOf(written) === 'dist-deg' ? amountIn(written, 'deg') : undefined;
   if (!angle) return [];
   const crank = unitIdOf(written) === 'dist-deg' ? angle : scale(angle, 2);
@@ -51,21 +53,3 @@ function atTheCrank({ said, value }: Focus): readonly string[] {
 
 const unitIdOf = (value: Value | undefined): string | undefined =>
   value?.form === 'amount' ? value.unit?.id : undefined;
-
-/** What is laid off on the rim of the damper with a tape. */
-const READ_AT_THE_MARK: ReadonlySet<string> = new Set(['initial', 'timing', 'total', 'cruise total']);
-
-function onTheDamper(
-  { reading }: HoverQuestion,
-  { quantity }: QuantityEntry,
-  { said, value }: Focus,
-): readonly string[] {
-  const damper = reading.before.facts.get(keyOf('damper', undefined))?.said.values[0];
-  const angle = READ_AT_THE_MARK.has(quantity.name) ? amountIn(value ?? said.values[0], 'deg') : undefined;
-  const diameter = amountIn(damper, 'mm');
-  if (!angle || !diameter || diameter.low !== diameter.high || !damper) return [];
-  const unit = (damper.form === 'amount' && damper.unit) || unitById('mm');
-  const inUnit = amountIn(damper, unit.id) ?? diameter;
-  const distance = formatValue(scale(angle, damperDistance(inUnit.low, 1)), unit);
-  return [plain(`${distance} along the rim of the ${formatNumber(inUnit.low, unit)} ${unit.symbol} damper`)];
-}

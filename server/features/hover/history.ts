@@ -1,11 +1,11 @@
 /** How a value came to be: for a setting what it was before, for a reading the last one that can be compared. */
 import { type InForce, keyOf, type Taken } from '../../model/carry.ts';
-import { changeText, differenceText, saidText, settingText } from '../../model/describe.ts';
+import { isResponse } from '../../model/comparable.ts';
+import { changeText, saidText, settingText } from '../../model/describe.ts';
 import { lineOf, readingAt } from '../../model/locate.ts';
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import type { Page } from '../../model/page.ts';
 import { pageAt } from '../../model/snapshot.ts';
-import { readingKey } from '../../model/step.ts';
 import { plain, strong } from '../markdown.ts';
 import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
@@ -24,10 +24,11 @@ export function settingHistory(
     settings?.get(key) ?? settings?.get(keyOf(quantity.name, undefined));
   const last = earlier(before.settings);
   const atStart = earlier(settingsBeforeSession(question));
+  const titled = (title: string) => (now.place ? `${now.place}: ${title.toLowerCase()}` : title);
   return [
-    ...sumText(question, now),
-    ...earlierText(question, 'Before', last, now),
-    ...(sameLine(atStart, last) ? [] : earlierText(question, 'Before this session', atStart, now)),
+    ...sumText(question, titled('Now'), now),
+    ...earlierText(question, titled('Before'), last, now),
+    ...(sameLine(atStart, last) ? [] : earlierText(question, titled('Before this session'), atStart, now)),
   ];
 }
 
@@ -44,10 +45,10 @@ function settingsBeforeSession({
 }
 
 /** Said where the line does not give the setting whole: `mixture in 1/4 turn`, `vacuum advance plugged`. */
-function sumText({ snapshot, line }: HoverQuestion, now: InForce): readonly string[] {
+function sumText({ snapshot, line }: HoverQuestion, title: string, now: InForce): readonly string[] {
   if (now.base && lineOf(snapshot, now.base.ref) === line) return [];
   const since = now.base ? `, counted from ${whereabouts(snapshot, now.base, line)}` : '';
-  return [`Now ${strong(settingText(now))}${plain(since)}`];
+  return [`${plain(title)} ${strong(settingText(now))}${plain(since)}`];
 }
 
 function earlierText(
@@ -62,28 +63,32 @@ function earlierText(
   return [plain(change ? `${text}: ${change}` : text)];
 }
 
-/** Of the same quantity, in the same place, under the same conditions. */
+/** The last one of the same quantity and place. What answers to settings is compared by the figures, conditions and all. */
 export function readingHistory(
   question: HoverQuestion,
   { quantity }: QuantityEntry,
   said: Said,
 ): readonly string[] {
-  const last = lastComparable(question, readingKey(quantity.name, said));
+  const last = isResponse(quantity) ? undefined : lastOf(question, quantity.name, said.place?.text);
   if (!last) return [];
-  const change = differenceText(only(last.said), only(said), quantity.unit);
-  const text = `Last ${saidText(last.said, quantity.unit)} (${whereabouts(question.snapshot, last.by, question.line)})`;
-  return [plain(change ? `${text}: ${change}` : text)];
+  const title = said.place ? `${said.place.text}: last` : 'Last';
+  const where = whereabouts(question.snapshot, last.by, question.line);
+  return [plain(`${title} ${saidText(last.said, quantity.unit)} (${where})`)];
 }
 
 /** In this session above this line, else in the latest session above that has one. */
-function lastComparable({ snapshot, line, reading }: HoverQuestion, key: string): Taken | undefined {
-  const today = reading.before.readings.get(key);
+function lastOf(
+  { snapshot, line, reading }: HoverQuestion,
+  name: string,
+  place: string | undefined,
+): Taken | undefined {
+  const among = (readings: ReadonlyMap<string, Taken>) =>
+    [...readings.values()].findLast((each) => each.quantity.name === name && each.said.place?.text === place);
+  const today = among(reading.before.readings);
   if (today) return today;
   for (let page = pageAt(snapshot, line) - 1; page >= 0; page--) {
-    const taken = (snapshot.pages[page] as Page).after.readings.get(key);
+    const taken = among((snapshot.pages[page] as Page).after.readings);
     if (taken) return taken;
   }
   return undefined;
 }
-
-const only = ({ values }: Said) => (values.length === 1 ? values[0] : undefined);

@@ -2,6 +2,7 @@
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import { blocks, plain, stacked } from '../markdown.ts';
 import { expectations } from './expected.ts';
+import { figuresText } from './figures.ts';
 import { focusOf } from './focus.ts';
 import { headline } from './headline.ts';
 import { readingHistory, settingHistory } from './history.ts';
@@ -15,9 +16,10 @@ export function quantityHover(question: HoverQuestion): HoverAnswer | undefined 
   if (!focus) return undefined;
   const text = blocks([
     stacked([...headline(question, entry, focus), plain(entry.quantity.meaning)]),
-    stacked(expectations(question, entry, focus.said)),
-    stacked(historyOf(question, entry, focus.said)),
+    stacked(expectations(question, entry, focus.said[0])),
+    stacked(focus.said.flatMap((said) => historyOf(question, entry, said))),
     totalsText(question, entry, focus),
+    figuresText(question, entry.quantity.name),
   ]);
   return { span: focus.span, text };
 }

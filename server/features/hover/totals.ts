@@ -8,8 +8,8 @@ import type { Page } from '../../model/page.ts';
 import { pageAt } from '../../model/snapshot.ts';
 import { formatValue } from '../../trade/format.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
-import { whereabouts } from '../whereabouts.ts';
 import type { Focus } from './focus.ts';
+import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
 
 /** Which totals belong to which word. */
@@ -27,6 +27,9 @@ const TOTALS_OF: Readonly<Record<string, readonly string[]>> = {
   idle: ['timing at idle'],
   depression: ['timing at idle'],
 };
+
+/** Told here, at the line and as far as they are known, and not once more among the other figures. */
+export const TOTALS: ReadonlySet<string> = new Set(Object.values(TOTALS_OF).flat());
 
 /** Markdown; empty for words that go into no total. */
 export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
@@ -46,7 +49,7 @@ export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus:
 /** The cursor is on a point of the curve, or on a total that was read at a speed. */
 function speedOf({ quantity }: QuantityEntry, { said, point }: Focus): number | undefined {
   if (quantity.name !== 'mechanical' && quantity.name !== 'total') return undefined;
-  const at = quantity.name === 'total' ? said.conditions[0]?.value : point?.at;
+  const at = quantity.name === 'total' ? said[0].conditions[0]?.value : point?.at;
   const speed = amountIn(at, 'rpm');
   return speed && speed.low === speed.high ? speed.low : undefined;
 }
@@ -56,14 +59,16 @@ interface TotalsFor {
   readonly lacking: readonly Lacking[];
 }
 
-/** As at the line; a total that lacks something there, as at the session's end, if this line's value still goes into it. */
+/** As at the line; what lacks something there, as at the session's end, if this line still goes into it. */
 function totalsFor(question: HoverQuestion): TotalsFor {
   const now = totalsOf(question.reading.after);
   if (now.lacking.length === 0) return now;
-  const later = totalsOf(atEndOfSession(question)).given.filter(
+  const end = atEndOfSession(question);
+  const isRead = [...end.lastly.values()].some(({ by }) => isThisLine(question, by));
+  const later = totalsOf(end).given.filter(
     ({ name, inputs }) =>
       now.lacking.some((lacking) => lacking.name === name) &&
-      inputs.some(({ by }) => by && isThisLine(question, by)),
+      (isRead || inputs.some(({ by }) => by && isThisLine(question, by))),
   );
   const lacking = now.lacking.filter(({ name }) => !later.some((derived) => derived.name === name));
   return { given: [...now.given, ...later], lacking };
@@ -84,17 +89,16 @@ function atEndOfSession({ snapshot, line, reading }: HoverQuestion): Carried {
 }
 
 function derivedText(question: HoverQuestion, derived: Derived): string {
-  const { name, value, unit, formula, working, inputs } = derived;
+  return stacked([sumText(derived), plain(derived.formula), ...inputTexts(question, derived.inputs)]);
+}
+
+/** `total 31 deg = 9 deg + 22 deg`: the working with its result in front. */
+function sumText({ name, value, unit, working }: Derived): string {
   const result = formatValue(value, unit);
   const sum = working.endsWith(` = ${result}`) ? working.slice(0, -` = ${result}`.length) : undefined;
-  const from = inputs.map(({ name, by }) =>
-    by ? `${name}: ${whereabouts(question.snapshot, by, question.line)}` : name,
-  );
-  return stacked([
-    `${strong(`${name} ${result}`)}${sum === undefined ? '' : plain(` = ${sum}`)}`,
-    plain(formula),
-    ...from.map(plain),
-  ]);
+  return sum === undefined
+    ? `${strong(name)} ${plain(working)}`
+    : `${strong(`${name} ${result}`)}${plain(` = ${sum}`)}`;
 }
 
 const lackingText = ({ name, lacks }: Lacking): string => plain(`${name} wants ${lacks.join(' and ')}`);
