@@ -37,7 +37,7 @@ const STEP = 250;
 const DEG = unitById('deg');
 const FOUR_STROKE = { standing: 'common practice', source: 'follows from the four-stroke cycle' } as const;
 
-const deg = (value: Interval): string => inWords(value, 'deg');
+const deg = (value: Interval): string => inWords(value, 'deg', 0.1);
 const rpm = (value: number): string => inWords(exact(value), 'rpm');
 
 /** Rows from the step before the curve begins to rise to the step after all is in; before and after it is level. */

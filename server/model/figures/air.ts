@@ -47,15 +47,14 @@ function density(air: DayAir): Figure {
 
 function altitude(air: DayAir): Figure {
   const value = monotone(densityOf(air), (each) => densityAltitude(each) / 0.3048);
-  const rounded = monotone(value, (feet) => Math.round(feet / 10) * 10);
   return figure({
     topic: 'air',
     name: 'density altitude',
-    text: `${inWords(rounded, 'ft')} (${inWords(monotone(scale(rounded, 0.3048), Math.round), 'm')})`,
+    text: `${inWords(value, 'ft', 10)} (${inWords(scale(value, 0.3048), 'm', 5)})`,
     value,
     unit: unitById('ft'),
     formula: 'the altitude at which the standard atmosphere is as thin',
-    working: `${kgPerM3(densityOf(air))}: ${inWords(rounded, 'ft')}`,
+    working: `${kgPerM3(densityOf(air))}: ${inWords(value, 'ft', 10)}`,
     inputs: air.inputs,
     standing: 'published',
     source: 'ICAO Doc 7488, Manual of the ICAO Standard Atmosphere',
@@ -70,11 +69,11 @@ function againstReference(air: DayAir, moment: Moment): readonly Figure[] {
     figure({
       topic: 'air',
       name: 'relative density',
-      text: `${inWords(scale(value, 100), '%')} of ${reference.name}`,
+      text: `${inWords(scale(value, 100), '%', 0.1)} of ${reference.name}`,
       value: scale(value, 100),
       unit: unitById('%'),
       formula: 'density / density of the reference day',
-      working: `${kgPerM3(densityOf(air))} / ${kgPerM3(densityOf(reference.air))} = ${inWords(scale(value, 100), '%')}`,
+      working: `${kgPerM3(densityOf(air))} / ${kgPerM3(densityOf(reference.air))} = ${inWords(scale(value, 100), '%', 0.1)}`,
       inputs: [...air.inputs, ...reference.air.inputs],
       standing: 'published',
       source: 'follows from the densities',

@@ -19,7 +19,7 @@ export const AIRFLOW: Working = {
 const SHARES = [0.8, 0.9, 1] as const;
 const CFM = unitById('cfm');
 
-const cfm = (value: Interval): string => inWords(value, 'cfm');
+const cfm = (value: Interval): string => inWords(value, 'cfm', 1);
 
 function demand(carried: Carried): readonly Figure[] {
   const size = displacementOf(carried);

@@ -51,7 +51,7 @@ function smallest(carried: Carried): readonly Figure[] {
   ];
 }
 
-const times = (area: Interval): string => `${inWords(area, 'number')} times`;
+const times = (area: Interval): string => `${inWords(area, 'number', 0.1)} times`;
 
 /** From the pressure read in this session, else from what the regulator is set to. */
 function atNeedle(carried: Carried): readonly Figure[] {
@@ -62,7 +62,7 @@ function atNeedle(carried: Carried): readonly Figure[] {
   const value = monotoneEach([pressure.value, rise] as const, (psi, inches) => pressureAtNeedle(psi, inches));
   const kind = carburettorKind(carried);
   const band = NEEDLE_BANDS[kind];
-  const psi = inWords(value, 'psi');
+  const psi = inWords(value, 'psi', 0.1);
   return [
     figure({
       topic: 'fuel',

@@ -113,7 +113,7 @@ function areaChange(before: Size, after: Size): Interval | undefined {
     : monotoneEach(sizes, areaChangePercent);
 }
 
-const signed = (percent: Interval): string => (percent.low > 0 ? '+' : '') + inWords(percent, '%');
+const signed = (percent: Interval): string => (percent.low > 0 ? '+' : '') + inWords(percent, '%', 0.1);
 
 /** What the setting of this name and place was, one after another; pages that leave it as it was are not read. */
 function history({ quantity, place }: InForce, { snapshot, line }: Moment): readonly Size[] {
@@ -173,7 +173,7 @@ function forAir(setting: InForce, moment: Moment): readonly Figure[] {
 }
 
 const percent = (factor: Interval): string =>
-  signed(monotoneEach([factor] as const, (each) => Math.round(1000 * (each - 1)) / 10));
+  signed(monotoneEach([factor] as const, (each) => 100 * (each - 1)));
 
 /** Nothing to say in the session that set it, where the air is the same. */
 function airItWasSetIn(

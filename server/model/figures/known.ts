@@ -1,6 +1,6 @@
 /** What is known at a moment, in the unit a sum wants, each with the line that says so. */
 import { formatValue } from '../../trade/format.ts';
-import type { Interval } from '../../trade/interval.ts';
+import { type Interval, monotone } from '../../trade/interval.ts';
 import { unitById } from '../../trade/units.ts';
 import { amountIn, firstAmount } from '../amounts.ts';
 import type { Carried } from '../carry.ts';
@@ -65,5 +65,9 @@ function known(
   return { value, by, input: { name, value: valueText(amount, bare), by } };
 }
 
-/** A number of the table's unit in words; what may be anything is `any`. */
-export const inWords = (value: Interval, unit: string): string => formatValue(value, unitById(unit));
+/** A number of the table's unit in words, to the nearest `step` where one is given; what may be anything is `any`. */
+export const inWords = (value: Interval, unit: string, step?: number): string =>
+  formatValue(
+    step === undefined ? value : monotone(value, (n) => Math.round(n / step) * step),
+    unitById(unit),
+  );

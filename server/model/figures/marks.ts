@@ -78,7 +78,7 @@ function anglesOf(carried: Carried): readonly Angle[] {
   ];
   const own = named.flatMap(([name, degrees]) =>
     degrees && Number.isFinite(degrees.low) && Number.isFinite(degrees.high)
-      ? [{ name: `${name}, ${inWords(degrees, 'deg')}`, degrees }]
+      ? [{ name: `${name}, ${inWords(degrees, 'deg', 0.1)}`, degrees }]
       : [],
   );
   return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
@@ -112,14 +112,14 @@ function stopTravel({ carried }: Moment): readonly Figure[] {
     figure({
       ...geometry,
       name: 'angle for a stop travel',
-      text: `${inWords(perMm, 'deg')} at the crank for 1 mm`,
+      text: `${inWords(perMm, 'deg', 0.1)} at the crank for 1 mm`,
       value: perMm,
       unit: unitById('deg'),
       formula: '2 x travel / radius x 180 / pi',
-      working: `2 x 1 mm / ${inWords(radius.value, 'mm')} x 180 / pi = ${inWords(perMm, 'deg')}`,
+      working: `2 x 1 mm / ${inWords(radius.value, 'mm')} x 180 / pi = ${inWords(perMm, 'deg', 0.1)}`,
       rows: [
         ['travel', 'mechanical'],
-        ...[0.5, 1, 2, 3, 4, 5].map((mm) => [inWords(exact(mm), 'mm'), inWords(angle(mm), 'deg')]),
+        ...[0.5, 1, 2, 3, 4, 5].map((mm) => [inWords(exact(mm), 'mm'), inWords(angle(mm), 'deg', 0.1)]),
       ],
     }),
   ];
@@ -129,12 +129,16 @@ function stopAngles(carried: Carried): readonly Angle[] {
   const round = [2, 6, 10, 14, 18, 22].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
   const { mechanical, mechanicalLimit } = timingOf(carried);
   const now = mechanical && mostOf(mechanical, mechanicalLimit?.value);
-  const own = now ? [{ name: `as it is now, ${inWords(now, 'deg')}`, degrees: now }] : [];
+  const own = now ? [{ name: `as it is now, ${inWords(now, 'deg', 0.1)}`, degrees: now }] : [];
   return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
 }
 
 const inches = (mm: Interval): Interval => convertInterval(mm, MM, unitById('in'));
 
-const both = (mm: Interval): string => `${inWords(mm, 'mm')} (${inWords(inches(mm), 'in')})`;
+const both = (mm: Interval): string => `${lengths(mm)[0]} (${lengths(mm)[1]})`;
 
-const lengths = (mm: Interval): readonly string[] => [inWords(mm, 'mm'), inWords(inches(mm), 'in')];
+/** No finer than a rule or a calliper shows. */
+const lengths = (mm: Interval): readonly string[] => [
+  inWords(mm, 'mm', 0.01),
+  inWords(inches(mm), 'in', 0.001),
+];

@@ -37,7 +37,7 @@ function mixtureReadings(carried: Carried): readonly Figure[] {
   const mixtures = readings.flatMap((taken) => mixtureOf(taken, burnt.fuel) ?? []);
   return mixtures.map(({ taken, ratio, lambda }) => {
     const given = taken.quantity.name === 'lambda';
-    const [air, as] = [inWords(ratio, 'ratio'), inWords(lambda, 'number')];
+    const [air, as] = [inWords(ratio, 'ratio', 0.1), inWords(lambda, 'number', 0.001)];
     const balance = `${burnt.fuel.stoichiometric}:1`;
     return figure({
       topic: 'fuel',

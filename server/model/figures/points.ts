@@ -27,7 +27,7 @@ export const TIMING_AFTER_POINTS: Working = {
 
 const TEXTBOOK = { standing: 'published', source: 'standard textbook relations' } as const;
 
-const ms = (seconds: Interval): string => inWords(scale(seconds, 1000), 'ms');
+const ms = (seconds: Interval): string => inWords(scale(seconds, 1000), 'ms', 0.01);
 
 function dwellFigures(carried: Carried): readonly Figure[] {
   const cylinders = cylindersOf(carried);
@@ -57,11 +57,11 @@ function share(dwell: Interval, cylinders: number, inputs: readonly Input[]): Fi
   return figure({
     topic: 'points',
     name: 'dwell share',
-    text: `${inWords(value, '%')}: shut for ${inWords(dwell, 'deg')} of the ${inWords(available, 'deg')} from spark to spark`,
+    text: `${inWords(value, '%', 0.1)}: shut for ${inWords(dwell, 'deg')} of the ${inWords(available, 'deg')} from spark to spark`,
     value,
     unit: unitById('%'),
     formula: 'dwell / (360 / cylinders), in degrees of the distributor',
-    working: `${inWords(dwell, 'deg')} / (360 / ${cylinders}) = ${inWords(value, '%')}`,
+    working: `${inWords(dwell, 'deg')} / (360 / ${cylinders}) = ${inWords(value, '%', 0.1)}`,
     inputs,
     ...TEXTBOOK,
   });

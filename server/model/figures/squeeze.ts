@@ -5,7 +5,7 @@ import {
   meanPistonSpeed,
   sweptVolume,
 } from '../../trade/compression.ts';
-import { exact, type Interval, middle, monotone, monotoneEach, scale } from '../../trade/interval.ts';
+import { exact, type Interval, middle, monotoneEach, scale } from '../../trade/interval.ts';
 import { convertInterval, unitById } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
 import { boostOf, isBoosted } from './boost.ts';
@@ -44,7 +44,7 @@ const CC = unitById('cc');
 const RATIO_UNIT = unitById('ratio');
 const DEFINITION = { standing: 'published', source: 'follows from the volumes' } as const;
 
-const cc = (value: Interval): string => inWords(value, 'cc');
+const cc = (value: Interval): string => inWords(value, 'cc', 0.1);
 
 function sizes(carried: Carried): readonly Figure[] {
   const all = sweptByAll(carried);
@@ -76,11 +76,11 @@ function fromVolumes(carried: Carried): readonly Figure[] {
     figure({
       topic: 'squeeze',
       name: 'static ratio',
-      text: inWords(value, 'ratio'),
+      text: inWords(value, 'ratio', 0.01),
       value,
       unit: RATIO_UNIT,
       formula: '(swept + left above the piston) / left; left = chamber + gasket + deck + piston crown',
-      working: `(${cc(swept)} + ${cc(left)}) / ${cc(left)} = ${inWords(value, 'ratio')}`,
+      working: `(${cc(swept)} + ${cc(left)}) / ${cc(left)} = ${inWords(value, 'ratio', 0.01)}`,
       inputs,
       ...DEFINITION,
     }),
@@ -105,11 +105,11 @@ function underBoost(carried: Carried): readonly Figure[] {
     figure({
       topic: 'squeeze',
       name: 'effective ratio',
-      text: `${inWords(value, 'ratio')} at ${psi} of boost`,
+      text: `${inWords(value, 'ratio', 0.01)} at ${psi} of boost`,
       value,
       unit: RATIO_UNIT,
       formula: 'static ratio x (boost / barometer + 1)',
-      working: `${inWords(ratio.value, 'ratio')} x (${psi} / ${air} + 1) = ${inWords(value, 'ratio')}`,
+      working: `${inWords(ratio.value, 'ratio', 0.01)} x (${psi} / ${air} + 1) = ${inWords(value, 'ratio', 0.01)}`,
       inputs: [...ratio.inputs, ...(boost ? [boost.input] : []), day?.input ?? SEA_LEVEL],
       standing: EFFECTIVE_RATIO_LIMIT.standing,
       source: EFFECTIVE_RATIO_LIMIT.source,
@@ -118,7 +118,7 @@ function underBoost(carried: Carried): readonly Figure[] {
         ['boost', 'effective ratio'],
         ...boostSteps(at).map((each) => [
           inWords(exact(each), 'psi'),
-          inWords(effective(exact(each)), 'ratio'),
+          inWords(effective(exact(each)), 'ratio', 0.01),
         ]),
       ],
     }),
@@ -147,7 +147,7 @@ function pistonSpeed({ carried }: Moment): readonly Figure[] {
       value,
       unit: unitById('m/s'),
       formula: '2 x stroke x speed / 60',
-      working: `2 x ${inWords(written.value, 'mm')} x ${inWords(fastest, 'rpm')} / 60 = ${inWords(value, 'm/s')}`,
+      working: `2 x ${inWords(written.value, 'mm')} x ${inWords(fastest, 'rpm')} / 60 = ${inWords(value, 'm/s', 0.1)}`,
       inputs: [
         written.input,
         top?.input ?? { name: 'top speed', value: '6000 rpm, not written', by: undefined },
@@ -165,8 +165,8 @@ function pistonSpeed({ carried }: Moment): readonly Figure[] {
 const FEET_A_MINUTE = 60 / 0.3048;
 
 function speed(metres: Interval): string {
-  const feet = monotone(scale(metres, FEET_A_MINUTE), Math.round);
-  return `${inWords(metres, 'm/s')} (${inWords(feet, 'number')} ft/min)`;
+  const feet = inWords(scale(metres, FEET_A_MINUTE), 'number', 10);
+  return `${inWords(metres, 'm/s', 0.1)} (${feet} ft/min)`;
 }
 
 function thousands(fastest: Interval): readonly number[] {
