@@ -12,14 +12,35 @@ export function formatValue(iv: Interval, unit: Unit | undefined): string {
   const numbers = formatNumbers(iv, (n) => formatNumber(n, unit));
   const symbol = unit?.symbol ?? '';
   if (symbol === '' || symbol.startsWith(':')) return numbers + symbol;
-  return `${numbers} ${symbol === 'turns' && numbers === '1' ? 'turn' : symbol}`;
+  return `${numbers} ${symbol === 'turns' && /^-?1(?:\/\d+)?$/.test(numbers) ? 'turn' : symbol}`;
 }
 
-/** A number to four significant figures without idle noughts; whole numbers in full; temperatures to whole degrees. */
+/**
+ * Turns in eighths and inches in 64ths, where they come out even, as they are said at the bench; any other
+ * number to four significant figures without idle noughts; whole numbers in full; temperatures to whole degrees and
+ * angles to tenths, as finely as a timing mark can be read.
+ */
 export function formatNumber(n: number, unit: Unit | undefined): string {
+  const fraction = unit && inFraction(n, FINEST_FRACTION[unit.id] ?? 0);
+  if (fraction) return fraction;
   if (unit?.dimension === 'temperature' || Math.abs(n) >= 10 ** (FIGURES - 1)) return String(Math.round(n));
+  if (unit?.dimension === 'angle') return String(Number(n.toFixed(1)));
   return String(Number(n.toPrecision(FIGURES)));
 }
+
+const FINEST_FRACTION: Readonly<Record<string, number>> = { turn: 8, in: 64 };
+
+/** `1 1/2`; undefined for whole numbers and for what does not come out even. */
+function inFraction(n: number, finest: number): string | undefined {
+  const parts = Math.round(Math.abs(n) * finest);
+  if (finest === 0 || parts % finest === 0 || Math.abs(Math.abs(n) * finest - parts) > 1e-6) return undefined;
+  const below = finest / commonTwos(parts, finest);
+  const above = (parts * below) / finest;
+  const whole = Math.floor(above / below);
+  return `${n < 0 ? '-' : ''}${whole > 0 ? `${whole} ` : ''}${above - whole * below}/${below}`;
+}
+
+const commonTwos = (a: number, b: number): number => (a % 2 || b % 2 ? 1 : 2 * commonTwos(a / 2, b / 2));
 
 function formatNumbers(iv: Interval, number: (n: number) => string): string {
   const rough = iv.about ? '~' : '';
