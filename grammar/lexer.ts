@@ -76,7 +76,7 @@ export function lex(line: string): Tokens {
     const scanned = at.scan(line, at.from);
     const prose = startsProse(first, kinds, scanned.kind) ? proseAt(first, line, at.from) : undefined;
     const text = line.slice(at.from, scanned.to);
-    if (scanned.kind === KIND.Word && beginsLine(kinds)) first = keyword(text);
+    if (scanned.kind === KIND.Word && beginsLine(kinds)) first = keyword(text, kinds);
     kinds += prose ? KIND.Prose : kindInLine(scanned.kind, first, kinds, text);
     end = prose ?? scanned.to;
     starts.push(at.from);
@@ -122,10 +122,14 @@ function kindInLine(kind: Kind, first: KindName | undefined, before: string, tex
 const beginsLine = (kinds: string): boolean =>
   kinds === '' || kinds === 'c' || kinds === '+nw' || kinds === '+fw';
 
-const keyword = (word: string): KindName | undefined => {
+/** A section takes no time before its word: `09:30 session` is a line that nobody writes, and begins none. */
+function keyword(word: string, before: string): KindName | undefined {
   const name = word.toLowerCase();
-  return Object.hasOwn(FIRST_WORDS, name) ? FIRST_WORDS[name] : undefined;
-};
+  const kind = Object.hasOwn(FIRST_WORDS, name) ? FIRST_WORDS[name] : undefined;
+  return kind && before !== '' && SECTIONS.has(kind) ? undefined : kind;
+}
+
+const SECTIONS: ReadonlySet<KindName> = new Set(['Notebook', 'Section', 'Session']);
 
 function insideWord(first: KindName | undefined, word: string): Kind {
   if (first === 'Revert' && /^to$/i.test(word)) return KIND.To;

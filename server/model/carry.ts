@@ -194,8 +194,13 @@ export function same(a: unknown, b: unknown): boolean {
   return keys.every((key) => same(a[key as keyof typeof a], b[key as keyof typeof b]));
 }
 
+/** In the same order too: what is listed from a map must not depend on how the text came about. */
 function sameMaps(a: ReadonlyMap<unknown, unknown>, b: ReadonlyMap<unknown, unknown>): boolean {
   if (a.size !== b.size) return false;
-  for (const [key, value] of a) if (!b.has(key) || !same(value, b.get(key))) return false;
+  const others = b.entries();
+  for (const [key, value] of a) {
+    const [otherKey, other] = others.next().value as [unknown, unknown];
+    if (key !== otherKey || !same(value, other)) return false;
+  }
   return true;
 }

@@ -43,8 +43,9 @@ export interface Reading {
 /** A page starts at a section's word; a section longer than this is parted, so that a keystroke never costs more. */
 export const LONGEST_PAGE = 100;
 
+/** Whatever the parser takes for the head of a section, and a few lines more, which does no harm. */
 const SECTION_WORD =
-  /^\s*(?:session|notebook|engine|vehicle|parts|limits|targets|specs|ports|words)(?![\p{L}\p{N}-])/iu;
+  /^\s*(?:session|notebook|engine|vehicle|parts|limits|targets|specs|ports|words)(?![\p{L}\p{N}])/iu;
 const SECTION_LETTERS = 'SNEVPLTWsnevpltw';
 
 /** The first letter tells most lines apart at a tenth of the pattern's cost. */

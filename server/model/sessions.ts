@@ -1,5 +1,5 @@
 /** The sections of a notebook as stretches of lines; sessions among them with their dates. */
-import { isEmpty, parseLine, runText, tokenText, withoutBreak } from '../../grammar/index.ts';
+import { parseLine, runText, tokenText, withoutBreak } from '../../grammar/index.ts';
 import type { SectionKind } from './notebook.ts';
 import type { Page } from './page.ts';
 import { linesOf, type Snapshot } from './snapshot.ts';
@@ -49,7 +49,7 @@ function headOf(page: Page): Pick<Stretch, 'kind' | 'title' | 'date' | 'clock'> 
     };
   if (syntax.kind === 'notebook')
     return { kind: 'notebook', title: text(syntax.title) ?? '', date: undefined, clock: undefined };
-  if (syntax.kind !== 'session' || !isEmpty(syntax.time)) return undefined;
+  if (syntax.kind !== 'session') return undefined;
   return {
     kind: 'session',
     title: text(syntax.title) ?? '',

@@ -2,7 +2,7 @@
  * A notebook at one moment: `open` reads a text, `edit` gives the next moment and reads again only what the change
  * can have changed. Immutable; every question of editor and terminal is asked of one.
  */
-import { cutLines, type Position, type Range, replaceIn } from '../../grammar/index.ts';
+import { comparePositions, cutLines, type Position, type Range, replaceIn } from '../../grammar/index.ts';
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
 import { type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
@@ -143,11 +143,15 @@ function firstTouched(snapshot: Snapshot, start: Position): number {
   return opens && at > 0 && snapshot.pages[at - 1]?.text.endsWith('\r') ? at - 1 : at;
 }
 
+/** Inside the text and in its order, whichever way round the range was given. */
 function clamp(snapshot: Snapshot, range: Range): Range {
   const end = snapshot.starts.at(-1) as number;
-  const inside = (position: Position): Position =>
-    position.line < end ? position : { line: end - 1, character: Number.MAX_SAFE_INTEGER };
-  return { start: inside(range.start), end: inside(range.end) };
+  const inside = (position: Position): Position => {
+    if (position.line < 0) return { line: 0, character: 0 };
+    return position.line < end ? position : { line: end - 1, character: Number.MAX_SAFE_INTEGER };
+  };
+  const [start, stop] = [inside(range.start), inside(range.end)];
+  return comparePositions(start, stop) <= 0 ? { start, end: stop } : { start: stop, end: start };
 }
 
 /** The page that holds a line, by halving. */
