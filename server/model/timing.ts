@@ -6,6 +6,7 @@ import type { CurvePoint } from '../trade/quantity.ts';
 import { amountIn, settingIn } from './amounts.ts';
 import type { Carried, InForce } from './carry.ts';
 import type { Point } from './notebook.ts';
+import type { Value } from './values.ts';
 
 export interface Curve {
   readonly points: readonly CurvePoint[];
@@ -35,29 +36,41 @@ export function timingOf(carried: Carried): Timing {
   };
 }
 
+/**
+ * The word `distributor` (or `dist`) anywhere on the line means all of it: whoever reads degrees off a distributor
+ * machine reads its speed there too.
+ */
 const inDistributorTerms = (setting: InForce): boolean =>
-  setting.words.some((word) => word === 'distributor' || word === 'dist');
+  setting.words.some((word) => word === 'distributor' || word === 'dist') ||
+  setting.points.some((point) => ofDistributor(point.value) || ofDistributor(point.at));
+
+const ofDistributor = (amount: Value | undefined): boolean =>
+  amount?.form === 'amount' && (amount.unit?.id.startsWith('dist-') ?? false);
+
+/** Degrees or rpm of the crank; a unit that says distributor is turned into the crank's by itself. */
+function ofCrank(amount: Value | undefined, unit: 'deg' | 'rpm', setting: InForce): Interval | undefined {
+  const value = amountIn(amount, unit);
+  return value && inDistributorTerms(setting) && !ofDistributor(amount) ? scale(value, 2) : value;
+}
 
 function crankAngle(setting: InForce | undefined): { value: Interval; setting: InForce } | undefined {
-  const value = settingIn(setting, 'deg');
-  if (!setting || !value) return undefined;
-  return { value: inDistributorTerms(setting) ? scale(value, 2) : value, setting };
+  if (!setting || !settingIn(setting, 'deg')) return undefined;
+  const value = ofCrank(setting.values[0], 'deg', setting);
+  return value && { value, setting };
 }
 
 function curveOf(setting: InForce | undefined, against: 'rpm' | 'inHg'): Curve | undefined {
   if (!setting) return undefined;
-  const twice = inDistributorTerms(setting) ? 2 : 1;
-  const points = setting.points.flatMap((point) => curvePoint(point, against, twice));
+  const points = setting.points.flatMap((point) => curvePoint(point, against, setting));
   if (points.length > 0) return { points, setting };
-  const most = settingIn(setting, 'deg');
-  return most ? { points: upTo(scale(most, twice)), setting } : undefined;
+  const most = crankAngle(setting);
+  return most && { points: upTo(most.value), setting };
 }
 
-function curvePoint(point: Point, against: 'rpm' | 'inHg', twice: number): CurvePoint[] {
-  const value = amountIn(point.value, 'deg');
-  const at = amountIn(point.at, against);
-  if (!value || !at || at.low !== at.high) return [];
-  return [{ at: against === 'rpm' ? at.low * twice : at.low, value: scale(value, twice) }];
+function curvePoint(point: Point, against: 'rpm' | 'inHg', setting: InForce): CurvePoint[] {
+  const value = ofCrank(point.value, 'deg', setting);
+  const at = against === 'rpm' ? ofCrank(point.at, 'rpm', setting) : amountIn(point.at, against);
+  return value && at && at.low === at.high ? [{ at: at.low, value }] : [];
 }
 
 /** Only the most is known: anything up to it at low speed, all of it at the highest. */
