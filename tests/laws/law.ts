@@ -1,0 +1,13 @@
+/** How a law is written: its number and name, any value it speaks of, and what must hold. */
+import fc from 'fast-check';
+import { test } from 'vitest';
+
+/** More of them by hand: `LAW_RUNS=5000 npx vitest run tests/laws`. */
+const RUNS = Number(process.env.LAW_RUNS ?? 200);
+const LONGEST = 10 * 60_000;
+
+/** `share`: how many runs of the usual number, for values that take long. */
+export function law<T>(name: string, values: fc.Arbitrary<T>, holds: (value: T) => void, share = 1): void {
+  const numRuns = Math.max(1, Math.round(RUNS * share));
+  test(name, () => fc.assert(fc.property(values, holds), { numRuns }), LONGEST);
+}
