@@ -2,7 +2,7 @@
 import { type CylinderValue, neighbours } from '../trade/cylinders.ts';
 import { type Interval, middle } from '../trade/interval.ts';
 import { amountIn } from './amounts.ts';
-import type { Carried, Taken } from './carry.ts';
+import type { Carried } from './carry.ts';
 import { isResponse, measuredIn } from './comparable.ts';
 import { saidText } from './describe.ts';
 import type { Origin, Said } from './notebook.ts';
@@ -72,7 +72,7 @@ function orderOf(said: Said | undefined): readonly number[] {
  */
 export function cylinderSets(carried: Carried, name?: string): readonly CylinderSet[] {
   const sets = new Map<string, Map<number, CylinderReading & { set: Omit<CylinderSet, 'readings'> }>>();
-  for (const { quantity, said, by } of inOrderTaken(carried)) {
+  for (const { quantity, said, by } of carried.readings.values()) {
     if (!quantity.places?.includes('cylinder') || (name !== undefined && quantity.name !== name)) continue;
     for (const { family, place, under, value } of measuredIn(quantity, said, carried)) {
       const cylinder = /^#(\d+)$/.exec(place)?.[1];
@@ -89,10 +89,6 @@ export function cylinderSets(carried: Carried, name?: string): readonly Cylinder
     return [{ ...first.set, readings: sorted.map(({ cylinder, value, by }) => ({ cylinder, value, by })) }];
   });
 }
-
-/** A map keeps the place of a key that is set again; the lines tell which came last. */
-const inOrderTaken = (carried: Carried): readonly Taken[] =>
-  [...carried.readings.values()].sort((a, b) => a.by.ref.line - b.by.ref.line);
 
 /** Numbers of the readings known on both sides, each in its middle. */
 export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>

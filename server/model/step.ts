@@ -155,6 +155,7 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   for (const said of entry.said) {
     const taken: Taken = { quantity: entry.quantity, said, time: entry.time, by: where };
     const key = readingKey(entry.quantity.name, said);
+    readings.delete(key); // set again it stands last, as its line does
     readings.set(key, taken);
     past = withReading(past, key, entry.quantity, said);
     if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);

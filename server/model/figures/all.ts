@@ -2,6 +2,7 @@
 import { BY_SPEED, OTHER_STOP, UNDER_BOOST } from './advance.ts';
 import { AIR } from './air.ts';
 import { AIRFLOW } from './airflow.ts';
+import { CYLINDERS, PLUGS } from './cylinders.ts';
 import { EFFECTS } from './effects.ts';
 import { FEED } from './feed.ts';
 import type { Figure, Moment, Working } from './figure.ts';
@@ -9,6 +10,7 @@ import { JET_CHANGES, JET_FOR_AIR } from './jets.ts';
 import { DAMPER_TAPE, STOP_TRAVEL } from './marks.ts';
 import { MIXTURE_READING } from './mixture-reading.ts';
 import { DWELL, TIMING_AFTER_POINTS } from './points.ts';
+import { SEALING } from './sealing.ts';
 import { DISPLACEMENT, PISTON_SPEED, RATIO } from './squeeze.ts';
 import { TIMING } from './timing.ts';
 
@@ -31,6 +33,9 @@ export const WORKINGS: readonly Working[] = [
   RATIO,
   PISTON_SPEED,
   EFFECTS,
+  CYLINDERS,
+  SEALING,
+  PLUGS,
 ];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */

@@ -4,7 +4,7 @@ import { type Changed, sizeOf } from '../changes.ts';
 import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
-import { differenceText, each, readingName, repeats, signed, unitOf } from './effect-text.ts';
+import { differenceText, each, nameOf, repeats, signed, unitOf } from './effect-text.ts';
 import type { Figure, Moment } from './figure.ts';
 
 /** For a word those of the line itself; else the latest of each of the session up to the line. */
@@ -38,7 +38,7 @@ function figureOf(
   const unit = unitOf(after);
   return {
     topic: 'effects',
-    name: `${readingName(after)}, against ${before.by.date ?? 'the one before'}`,
+    name: `${nameOf(after)}, against ${before.by.date ?? 'the one before'}`,
     text: [
       `${differenceText(difference, unit)}${causeOf(comparison)}`,
       ...noiseText(comparison, evidence),

@@ -7,14 +7,13 @@ import type { Observation } from '../observe.ts';
 export const repeats = (count: number): string => `${count} ${count === 1 ? 'repeat' : 'repeats'}`;
 
 /** `idle in neutral`, `tube #4 (at idle, infrared)`. */
-export function readingName({
-  quantity,
-  place,
-  under,
-}: Pick<Observation, 'quantity' | 'place' | 'under'>): string {
-  const name = place === '' ? quantity.name : `${quantity.name} ${place}`;
-  return under === '' ? name : `${name} (${under})`;
+export function readingName(name: string, place: string, under: string): string {
+  const what = place === '' ? name : `${name} ${place}`;
+  return under === '' ? what : `${what} (${under})`;
 }
+
+export const nameOf = ({ quantity, place, under }: Observation): string =>
+  readingName(quantity.name, place, under);
 
 export const unitOf = ({ quantity }: Pick<Observation, 'quantity'>): Unit | undefined =>
   quantity.unit === undefined ? undefined : unitById(quantity.unit);

@@ -4,7 +4,7 @@ import { type Evidence, evidenceOf } from '../comparisons.ts';
 import { type Effect, effectsIn, leastReal } from '../effects.ts';
 import { readingAt } from '../locate.ts';
 import { comparisonFigures } from './compared.ts';
-import { each, readingName, repeats, signed, unitOf } from './effect-text.ts';
+import { each, nameOf, readingName, repeats, signed, unitOf } from './effect-text.ts';
 import type { Figure, Moment, Working } from './figure.ts';
 
 export const EFFECTS: Working = { topic: 'effects', about: 'every word', work: effects };
@@ -59,7 +59,7 @@ function row(effect: Effect): readonly string[] {
   const air = airMoved > 0 ? `, air moved in ${airMoved}` : '';
   return [
     cause,
-    readingName(reading),
+    nameOf(reading),
     `${signed(mean, unit)}${effect.per ? ` for each ${each(effect.per)}` : ''}`,
     `${sizes.length}${air}`,
     sizes.length > 1 ? `${formatNumber(spread, unit)} ${unit?.symbol ?? ''}`.trim() : '',
@@ -78,7 +78,7 @@ function noiseFigures({ noise, comparisons }: Evidence, word: string | undefined
     return [
       {
         topic: 'effects',
-        name: `noise of ${readingName({ ...reading, place: '' })}`,
+        name: `noise of ${readingName(reading.quantity.name, '', reading.under)}`,
         text: `${told(known.deviation)}; a change under ${told(least)} is not told from it`,
         value: { low: known.deviation, high: known.deviation, about: false },
         unit,

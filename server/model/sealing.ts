@@ -1,0 +1,34 @@
+/** A compression test judged by the published rules, for whichever cylinders were read. */
+import { type CompressionVerdict, judgeCompression } from '../trade/compression.ts';
+import type { Carried } from './carry.ts';
+import { type CylinderSet, neighboursIn, numbersOf } from './cylinders.ts';
+
+/** In psi, with the engine's own cylinder numbers. */
+export interface JudgedCompression {
+  readonly highest: number;
+  readonly lowest: number;
+  /** Lowest over highest. */
+  readonly ratio: number;
+  readonly verdicts: readonly CompressionVerdict[];
+}
+
+/** The trade's rule counts places in a list; here they are turned into cylinders and back. Undefined for fewer than two readings. */
+export function judgeSet(carried: Carried, set: CylinderSet): JudgedCompression | undefined {
+  const numbers = numbersOf(set);
+  const placeOf = (cylinder: number) => numbers.findIndex((each) => each.cylinder === cylinder) + 1;
+  const cylinderAt = (place: number) => numbers[place - 1]?.cylinder ?? place;
+  const pairs = neighboursIn(carried)
+    .map(([one, other]): [number, number] => [placeOf(one), placeOf(other)])
+    .filter(([one, other]) => one > 0 && other > 0);
+  const test = judgeCompression(
+    numbers.map(({ value }) => value),
+    pairs,
+  );
+  if (!test) return undefined;
+  const verdicts = test.verdicts.map((verdict) => ({
+    ...verdict,
+    low: verdict.low.map(cylinderAt),
+    lowPairs: verdict.lowPairs.map(([one, other]): [number, number] => [cylinderAt(one), cylinderAt(other)]),
+  }));
+  return { ...test, verdicts };
+}
