@@ -29,6 +29,19 @@ export type Slip =
 export function outsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
   const { quantity } = entry;
   if (!quantity.band && !quantity.parts) return NOTHING;
+  const known = KNOWN.get(context);
+  if (known) return known;
+  const found = judgeAll(entry, context);
+  KNOWN.set(context, found);
+  return found;
+}
+
+const NOTHING: readonly Outside[] = [];
+/** Four rules ask of the same line. */
+const KNOWN = new WeakMap<Context, readonly Outside[]>();
+
+function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
+  const { quantity } = entry;
   const found: Outside[] = [];
   for (const said of entry.said) {
     if (isColdOne(quantity, said)) continue;
@@ -37,10 +50,8 @@ export function outsideBand(entry: QuantityEntry, context: Context): readonly Ou
       if (outside) found.push(outside);
     }
   }
-  return found;
+  return found.length > 0 ? found : NOTHING;
 }
-
-const NOTHING: readonly Outside[] = [];
 
 /** A cold engine is as cold as the day. */
 const isColdOne = (quantity: Quantity, said: Said): boolean =>

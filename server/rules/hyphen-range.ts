@@ -44,6 +44,7 @@ const joined = (line: Line): Problem[] =>
 
 /** `450 - 580` */
 function parted(line: Line): Problem[] {
+  if (!line.tokens.kinds.includes(KIND.Minus)) return [];
   const found: Problem[] = [];
   for (const match of line.tokens.kinds.matchAll(/n-n/g)) {
     const from = tokenSpan(line, match.index);

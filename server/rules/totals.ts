@@ -1,4 +1,5 @@
 /** What a line makes of the timing totals, for rules that judge them. */
+import type { Carried } from '../model/carry.ts';
 import { type Derived, totalsOf } from '../model/derive.ts';
 import type { Context } from '../model/findings.ts';
 import type { Entry } from '../model/notebook.ts';
@@ -11,8 +12,8 @@ export const TOTALS_CHANGE_ON = ['setting', 'fit', 'revert'] as const;
 export function changedTotals(entry: Entry, { before, after }: Context): readonly Derived[] {
   if (before.settings === after.settings) return NONE;
   if (entry.kind === 'setting' && entry.quantity.owner !== 'distributor') return NONE;
-  const then = totalsOf(before).given;
-  return totalsOf(after).given.filter((total) => {
+  const then = given(before);
+  return given(after).filter((total) => {
     const old = then.find((each) => each.name === total.name);
     return !old || !equal(old.value, total.value);
   });
@@ -25,3 +26,14 @@ export const inputLines = (total: Derived, { where }: Context) =>
   );
 
 const NONE: readonly Derived[] = [];
+const known = new WeakMap<Carried, readonly Derived[]>();
+
+/** Several rules ask, and what is carried from one line is carried to the next. */
+function given(carried: Carried): readonly Derived[] {
+  let totals = known.get(carried);
+  if (!totals) {
+    totals = totalsOf(carried).given;
+    known.set(carried, totals);
+  }
+  return totals;
+}
