@@ -136,7 +136,14 @@ function biome() {
 
 function packInto(vsix) {
   title(`Packing ${vsix}`);
-  const options = ['package', '--no-dependencies', '--allow-missing-repository', '--out', vsix];
+  const options = [
+    'package',
+    '--no-dependencies',
+    '--allow-missing-repository',
+    '--no-rewrite-relative-links',
+    '--out',
+    vsix,
+  ];
   need('packing', tool('@vscode/vsce/vsce', options, { stdio: ['ignore', 'ignore', 'inherit'] }));
   console.log(vsix);
 }

@@ -39,7 +39,7 @@ async function run(folder: string, log: (line: string) => void): Promise<Counts>
       {
         'opens a notebook': () => openWorkbench(page, address),
         'colours it': () => page.waitForSelector('.view-line .mtkb'),
-        'underlines what cannot be right': () => page.waitForSelector('.monaco-editor .squiggly-error'),
+        'underlines what cannot be right': () => page.waitForSelector('.squiggly-warning, .squiggly-error'),
         'hovers a total': () => hoverTotal(page, 'hover'),
         'folds a session': () => foldSession(page),
         'opens the sample': () => openFile(page, SAMPLE),

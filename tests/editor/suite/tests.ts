@@ -19,6 +19,7 @@ export const TESTS: readonly EditorTest[] = [
   { name: 'the hover of a timing setting has a total', test: hoverHasTotal },
   { name: 'a session folds from its head to its last line', test: sessionsFold },
   { name: 'the finding goes once the unit is put right', test: findingGoes },
+  { name: 'a rule that is set to off falls silent at once, and speaks again', test: severityIsLive },
   { name: 'an unsaved notebook is checked too', test: unsavedIsChecked },
   { name: 'the restart command brings a server that answers', test: restarts },
   { name: 'a killed server comes back and no typing is lost', host: 'node', test: survivesKill },
@@ -54,6 +55,17 @@ async function findingGoes(): Promise<void> {
   await replace(notebook, WRONG_UNIT, RIGHT_UNIT);
   await until('the finding to go', async () => findings(notebook, line).length === 0);
   await vscode.commands.executeCommand('workbench.action.files.revert');
+  await findingAt(notebook, WRONG_UNIT);
+}
+
+async function severityIsLive(): Promise<void> {
+  const notebook = await open();
+  await findingAt(notebook, WRONG_UNIT);
+  const line = lineOf(notebook, WRONG_UNIT);
+  const code = String(findings(notebook, line)[0]?.code);
+  await setSeverity({ [code]: 'off' });
+  await until('the finding to go', async () => findings(notebook, line).length === 0);
+  await setSeverity(undefined);
   await findingAt(notebook, WRONG_UNIT);
 }
 
@@ -95,6 +107,11 @@ function bothWrong(notebook: vscode.TextDocument): boolean {
     notebook.lineAt(line).text.includes(WRONG_UNIT),
   );
   return lines.length === 2 && lines.every((line) => findings(notebook, line).length > 0);
+}
+
+async function setSeverity(value: Readonly<Record<string, string>> | undefined): Promise<void> {
+  const settings = vscode.workspace.getConfiguration('tappet');
+  await settings.update('severity', value, vscode.ConfigurationTarget.Global);
 }
 
 async function open(): Promise<vscode.TextDocument> {
