@@ -13,7 +13,7 @@ const LONGEST = 60;
 /** Undefined for what is nothing by itself: blank lines, heads of sections, rows of a trial. */
 export function titleOf(entry: Entry): Title | undefined {
   const title = written(entry);
-  return title && { name: shortened(title.name), detail: shortened(title.detail) };
+  return title && { name: shortened(title.name.trim()), detail: shortened(title.detail) };
 }
 
 function written(entry: Entry): Title | undefined {

@@ -36,21 +36,24 @@ export function timingOf(carried: Carried): Timing {
   };
 }
 
+/** What a line says beside its numbers; words in lower case. */
+export type Terms = Pick<InForce, 'words' | 'points'>;
+
 /**
  * The word `distributor` (or `dist`) anywhere on the line means all of it: whoever reads degrees off a distributor
  * machine reads its speed there too.
  */
-const inDistributorTerms = (setting: InForce): boolean =>
-  setting.words.some((word) => word === 'distributor' || word === 'dist') ||
-  setting.points.some((point) => ofDistributor(point.value) || ofDistributor(point.at));
+const inDistributorTerms = ({ words, points }: Terms): boolean =>
+  words.some((word) => word === 'distributor' || word === 'dist') ||
+  points.some((point) => ofDistributor(point.value) || ofDistributor(point.at));
 
 const ofDistributor = (amount: Value | undefined): boolean =>
   amount?.form === 'amount' && (amount.unit?.id.startsWith('dist-') ?? false);
 
 /** Degrees or rpm of the crank; a unit that says distributor is turned into the crank's by itself. */
-function ofCrank(amount: Value | undefined, unit: 'deg' | 'rpm', setting: InForce): Interval | undefined {
+export function ofCrank(amount: Value | undefined, unit: 'deg' | 'rpm', terms: Terms): Interval | undefined {
   const value = amountIn(amount, unit);
-  return value && inDistributorTerms(setting) && !ofDistributor(amount) ? scale(value, 2) : value;
+  return value && inDistributorTerms(terms) && !ofDistributor(amount) ? scale(value, 2) : value;
 }
 
 function crankAngle(setting: InForce | undefined): { value: Interval; setting: InForce } | undefined {

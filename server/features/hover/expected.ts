@@ -17,11 +17,19 @@ export function expectations(
 ): readonly string[] {
   const lines = quantity.band ? [bandText(quantity.band)] : [];
   if (kind === 'limit' || kind === 'target') return lines;
+  return [...lines, ...ownExpectations(question, quantity.name, said.place?.text)];
+}
+
+/** The notebook's own limit and target of a quantity. */
+export function ownExpectations(
+  question: HoverQuestion,
+  name: string,
+  place: string | undefined,
+): readonly string[] {
   const { limits, targets } = question.reading.before;
   const stated = (map: ReadonlyMap<string, Stated>) =>
-    map.get(keyOf(quantity.name, said.place?.text)) ?? map.get(keyOf(quantity.name, undefined));
+    map.get(keyOf(name, place)) ?? map.get(keyOf(name, undefined));
   return [
-    ...lines,
     ...statedText(question, 'Limit', stated(limits)),
     ...statedText(question, 'Target', stated(targets)),
   ];

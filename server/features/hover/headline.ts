@@ -1,12 +1,10 @@
 /** The first lines of a quantity's hover: the value as written and in other units, the reader's own first. */
-import { amountIn } from '../../model/amounts.ts';
+import { valueText } from '../../model/describe.ts';
 import type { QuantityEntry } from '../../model/notebook.ts';
 import type { Amount, Value } from '../../model/values.ts';
-import { formatValue } from '../../trade/format.ts';
-import { scale } from '../../trade/interval.ts';
-import { unitById } from '../../trade/units.ts';
 import { plain, strong } from '../markdown.ts';
 import { inOtherUnits } from '../units.ts';
+import { atTheCrank } from './crank.ts';
 import type { Focus } from './focus.ts';
 import type { HoverQuestion } from './question.ts';
 
@@ -19,7 +17,8 @@ export function headline(question: HoverQuestion, entry: QuantityEntry, focus: F
 }
 
 /** As it stands on the line, so that nobody has to wonder whether it was read right. */
-function writtenText({ name, line }: QuantityEntry, { said, value, point }: Focus): string {
+function writtenText({ name, line, quantity }: QuantityEntry, { said, value, point }: Focus): string {
+  if (value && !point && isBare(value)) return valueText(value, quantity.unit);
   const one = point ?? value;
   if (one) return line.text.slice(one.span.from, one.span.to);
   const from = said[0].span.from;
@@ -27,6 +26,10 @@ function writtenText({ name, line }: QuantityEntry, { said, value, point }: Focu
   const place = from < name.from ? `${said[0].place?.text ?? ''} ` : '';
   return place + line.text.slice(Math.max(from, name.to), Math.max(to, name.to)).trim().replace(/\s+/g, ' ');
 }
+
+/** Without a unit of its own: it is said once for the list, or known from the word. */
+const isBare = (value: Value): boolean =>
+  value.form === 'amount' && value.unitSpan.from === value.unitSpan.to && value.unit?.id !== 'ratio';
 
 /** Of a list a cylinder, with the cylinder's number; of several places the place. */
 function nameText({ quantity }: QuantityEntry, { said, value }: Focus): string {
@@ -40,16 +43,3 @@ const isAmount = (value: Value): value is Amount => value.form === 'amount';
 
 const amountsOf = ({ said, value }: Focus): readonly Amount[] =>
   (value ? [value] : said.length === 1 ? said[0].values : []).filter(isAmount);
-
-/** The distributor turns once in two turns of the crank. */
-function atTheCrank({ said, value }: Focus): readonly string[] {
-  const ofDistributor = said[0].words.some(({ text }) => /^dist(?:ributor)?$/i.test(text));
-  const written = value ?? said[0].values[0];
-  const angle = ofDistributor || unitIdOf(written) === 'dist-deg' ? amountIn(written, 'deg') : undefined;
-  if (!angle) return [];
-  const crank = unitIdOf(written) === 'dist-deg' ? angle : scale(angle, 2);
-  return [plain(`${formatValue(crank, unitById('deg'))} at the crank`)];
-}
-
-const unitIdOf = (value: Value | undefined): string | undefined =>
-  value?.form === 'amount' ? value.unit?.id : undefined;

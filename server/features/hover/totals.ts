@@ -1,6 +1,5 @@
 /** The timing totals a line goes into, each with its formula, its numbers, and where each input stands. */
 
-import { amountIn } from '../../model/amounts.ts';
 import type { Carried } from '../../model/carry.ts';
 import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../model/derive.ts';
 import type { Origin, QuantityEntry } from '../../model/notebook.ts';
@@ -8,6 +7,8 @@ import type { Page } from '../../model/page.ts';
 import { pageAt } from '../../model/snapshot.ts';
 import { formatValue } from '../../trade/format.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
+import { crankSpeed } from './crank.ts';
+import { ownExpectations } from './expected.ts';
 import type { Focus } from './focus.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
@@ -37,11 +38,12 @@ export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus:
     entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF[entry.quantity.name] : undefined;
   if (!names) return '';
   const speed = speedOf(entry, focus);
+  const told = (derived: Derived) => derivedText(question, derived, entry.quantity.name);
   const atSpeed = speed === undefined ? undefined : totalAtSpeed(question.reading.after, speed);
-  if (atSpeed && 'value' in atSpeed) return derivedText(question, atSpeed);
+  if (atSpeed && 'value' in atSpeed) return told(atSpeed);
   const { given, lacking } = totalsFor(question);
   return blocks([
-    ...given.filter(({ name }) => names.includes(name)).map((derived) => derivedText(question, derived)),
+    ...given.filter(({ name }) => names.includes(name)).map(told),
     ...lacking.filter(({ name }) => names.includes(name)).map(lackingText),
   ]);
 }
@@ -50,7 +52,7 @@ export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus:
 function speedOf({ quantity }: QuantityEntry, { said, point }: Focus): number | undefined {
   if (quantity.name !== 'mechanical' && quantity.name !== 'total') return undefined;
   const at = quantity.name === 'total' ? said[0].conditions[0]?.value : point?.at;
-  const speed = amountIn(at, 'rpm');
+  const speed = crankSpeed(said[0], at);
   return speed && speed.low === speed.high ? speed.low : undefined;
 }
 
@@ -88,8 +90,11 @@ function atEndOfSession({ snapshot, line, reading }: HoverQuestion): Carried {
   return carried;
 }
 
-function derivedText(question: HoverQuestion, derived: Derived): string {
-  return stacked([sumText(derived), plain(derived.formula), ...inputTexts(question, derived.inputs)]);
+/** With its limit and target, unless the hover has them already because it is about that very word. */
+function derivedText(question: HoverQuestion, derived: Derived, word: string): string {
+  const { name, formula, inputs } = derived;
+  const own = name === word ? [] : ownExpectations(question, name, undefined);
+  return stacked([sumText(derived), plain(formula), ...own, ...inputTexts(question, inputs)]);
 }
 
 /** `total 31 deg = 9 deg + 22 deg`: the working with its result in front. */

@@ -1,0 +1,28 @@
+/** What is said of the distributor, told of the crank: the distributor turns once in two turns of it. */
+import type { Said } from '../../model/notebook.ts';
+import { ofCrank, type Terms } from '../../model/timing.ts';
+import type { Value } from '../../model/values.ts';
+import { formatValue } from '../../trade/format.ts';
+import type { Interval } from '../../trade/interval.ts';
+import { unitById } from '../../trade/units.ts';
+import { plain } from '../markdown.ts';
+import type { Focus } from './focus.ts';
+
+/** `22 deg @ 3200 rpm at the crank`; nothing for what is the crank's anyway. */
+export function atTheCrank({ said: [said], value, point }: Focus): readonly string[] {
+  const written = value ?? said.values[0];
+  const angle = ofCrank(written, 'deg', termsOf(said));
+  if (!angle || written?.form !== 'amount' || written.interval?.low === angle.low) return [];
+  const speed = point && crankSpeed(said, point.at);
+  const at = speed ? ` @ ${formatValue(speed, unitById('rpm'))}` : '';
+  return [plain(`${formatValue(angle, unitById('deg'))}${at} at the crank`)];
+}
+
+/** In rpm of the crank, whosever rpm it was written in; undefined where it is no speed. */
+export const crankSpeed = (said: Said, at: Value | undefined): Interval | undefined =>
+  ofCrank(at, 'rpm', termsOf(said));
+
+const termsOf = ({ words, points }: Said): Terms => ({
+  words: words.map(({ text }) => text.toLowerCase()),
+  points,
+});

@@ -1,0 +1,46 @@
+/** The only callers of the features in tests: a marked notebook in, the expected answer out. */
+import { expect } from 'vitest';
+import { type Diagnostic, diagnosticsOf, type Level } from '../../server/features/diagnostics.ts';
+import { foldsOf } from '../../server/features/folding.ts';
+import { hoverAt } from '../../server/features/hover.ts';
+import { withoutMarkdown } from '../../server/features/markdown.ts';
+import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
+import type { UnitChoice } from '../../server/features/units.ts';
+import { openNotebook } from '../../server/rules/index.ts';
+import { dedent, fixture } from './fixture.ts';
+
+/** The hover where `‸` stands, line by line and without Markdown; it is about what stands between « and », if they do. */
+export function hoverLines(marked: string, units: UnitChoice = new Map()): readonly string[] {
+  const { text, cursor, ranges } = fixture(marked);
+  if (!cursor) throw new Error('no ‸ in the notebook');
+  const hover = hoverAt(openNotebook(text), cursor, units);
+  if (ranges[0]) expect(hover?.range).toEqual(ranges[0]);
+  return hover ? withoutMarkdown(hover.text).split('\n') : [];
+}
+
+/** Folds as `kind: first line .. last line`, by the words the lines begin with. */
+export function foldTexts(text: string): readonly string[] {
+  const lines = dedent(text).split(/\r\n|\n/);
+  const begin = (line: number) => (lines[line] ?? '').trim().split(/ {2,}/)[0];
+  return foldsOf(openNotebook(dedent(text))).map(
+    ({ kind, from, to }) => `${kind}: ${begin(from)} .. ${begin(to)}`,
+  );
+}
+
+/** The outline, two blanks deeper for each level. */
+export function outline(text: string): readonly string[] {
+  const told = (symbol: OutlineSymbol, indent: string): readonly string[] => [
+    `${indent}${symbol.name}${symbol.detail && ` | ${symbol.detail}`}`,
+    ...symbol.children.flatMap((child) => told(child, `${indent}  `)),
+  ];
+  return symbolsOf(openNotebook(dedent(text))).flatMap((symbol) => told(symbol, ''));
+}
+
+/** What would be published; `levels` as a reader would set them. */
+export function diagnosticsIn(
+  text: string,
+  levels: Readonly<Record<string, Level>> = {},
+): readonly Diagnostic[] {
+  const choice = { levels: new Map(Object.entries(levels)), leaveOut: () => false };
+  return diagnosticsOf(openNotebook(text), choice);
+}
