@@ -6,13 +6,16 @@ import { CYLINDERS, PLUGS } from './cylinders.ts';
 import { EFFECTS } from './effects.ts';
 import { FEED } from './feed.ts';
 import type { Figure, Moment, Working } from './figure.ts';
+import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from './idle.ts';
 import { JET_CHANGES, JET_FOR_AIR } from './jets.ts';
 import { DAMPER_TAPE, STOP_TRAVEL } from './marks.ts';
 import { MIXTURE_READING } from './mixture-reading.ts';
 import { DWELL, TIMING_AFTER_POINTS } from './points.ts';
+import { NO_EFFECT, TURNS } from './screws.ts';
 import { SEALING } from './sealing.ts';
 import { DISPLACEMENT, PISTON_SPEED, RATIO } from './squeeze.ts';
 import { TIMING } from './timing.ts';
+import { TRIALS } from './trials.ts';
 
 export const WORKINGS: readonly Working[] = [
   TIMING,
@@ -23,6 +26,7 @@ export const WORKINGS: readonly Working[] = [
   STOP_TRAVEL,
   DWELL,
   TIMING_AFTER_POINTS,
+  TRIALS,
   AIR,
   JET_FOR_AIR,
   AIRFLOW,
@@ -36,6 +40,11 @@ export const WORKINGS: readonly Working[] = [
   CYLINDERS,
   SEALING,
   PLUGS,
+  IDLE_DROP,
+  MIXTURE_SIDES,
+  NO_EFFECT,
+  TURNS,
+  POWER_VALVE,
 ];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */

@@ -1,0 +1,121 @@
+/** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
+import type { Comparison } from '../comparisons.ts';
+import { evidenceOf } from '../comparisons.ts';
+import { againstNoise, causeText } from '../effects.ts';
+import { lineOf, readingsBetween } from '../locate.ts';
+import type { Origin } from '../notebook.ts';
+import { type Turn, turnsUpTo } from '../screws.ts';
+import { readTrial } from '../trials.ts';
+import { nameOf } from './effect-text.ts';
+import type { Figure, Moment, Working } from './figure.ts';
+import { trialsAround } from './written-trials.ts';
+
+const SCREWS = ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'];
+/** Turns of a screw that are shown; the latest. */
+const MOST_ROWS = 12;
+
+export const TURNS: Working = {
+  topic: 'idle and mixture',
+  about: SCREWS,
+  work: ({ snapshot, line }, word) => {
+    const turns = turnsUpTo(snapshot, line).filter(({ name }) => word === undefined || name === word);
+    return [...byScrew(turns).values()].filter((each) => each.length > 1).map(history);
+  },
+};
+
+/** Screws that do nothing: by a flat trial, by a note, or by readings that stayed within the noise. */
+export const NO_EFFECT: Working = {
+  topic: 'idle and mixture',
+  about: ['mixture', 'idle', 'trial'],
+  work: (moment) => withoutEffect(moment),
+};
+
+function byScrew(turns: readonly Turn[]): ReadonlyMap<string, readonly Turn[]> {
+  const screws = new Map<string, Turn[]>();
+  for (const turn of turns) {
+    const screw = `${turn.name} ${turn.place}`.trim();
+    screws.set(screw, [...(screws.get(screw) ?? []), turn]);
+  }
+  return screws;
+}
+
+function history(turns: readonly Turn[]): Figure {
+  const [first, last] = [turns[0] as Turn, turns.at(-1) as Turn];
+  const screw = `${first.name} ${first.place}`.trim();
+  const shown = turns.slice(-MOST_ROWS);
+  return {
+    topic: 'idle and mixture',
+    name: `turns of ${screw}`,
+    text: `${last.stands}, set ${turns.length} times since ${first.by.date ?? 'the first line'}${shown.length < turns.length ? `; the last ${shown.length} are shown` : ''}`,
+    value: undefined,
+    unit: undefined,
+    formula: 'as written; in and out added up',
+    working: shown.map(({ written }) => written).join(', then '),
+    inputs: [{ name: screw, value: last.stands, by: last.by }],
+    standing: 'common practice',
+    source: 'as written in the notebook',
+    caution: undefined,
+    rows: shown.map(({ by, written, stands }) => [by.date ?? '', written, stands]),
+  };
+}
+
+interface Sign {
+  readonly text: string;
+  readonly by: Origin;
+}
+
+function withoutEffect(moment: Moment): readonly Figure[] {
+  const signs = [...flatTrials(moment), ...notes(moment), ...quietReadings(moment)];
+  if (signs.length === 0) return [];
+  return [
+    {
+      topic: 'idle and mixture',
+      name: 'mixture screws without effect',
+      text: 'the throttle plates may stand too far open, so that fuel comes from the transfer slot and not past the screws: close the primary plates, and give the air another way (secondary stop, more initial advance)',
+      value: undefined,
+      unit: undefined,
+      formula: 'a trial without response, a note that says so, or readings within the noise',
+      working: signs.map(({ text }) => text).join('; '),
+      inputs: signs.map(({ text, by }) => ({ name: 'sign', value: text, by })),
+      standing: 'common practice',
+      source: 'no source',
+      caution: undefined,
+      rows: [],
+    },
+  ];
+}
+
+function flatTrials(moment: Moment): readonly Sign[] {
+  return trialsAround(moment).flatMap(({ trial }): Sign[] => {
+    const { knob, response, fit } = readTrial(trial, moment.carried.words);
+    if (knob.quantity?.name !== 'mixture' || !fit?.flat) return [];
+    return [{ text: `trial of ${knob.name}: ${response.name} ${fit.flat}`, by: trial.by }];
+  });
+}
+
+/** `the screws do nothing`, `mixture made no difference`. */
+const NOTED =
+  /\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b/i;
+
+function notes({ snapshot, carried, line }: Moment): readonly Sign[] {
+  const head = carried.session && lineOf(snapshot, carried.session.by.ref);
+  if (head === undefined) return [];
+  return [...readingsBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
+    entry.kind === 'note' && NOTED.test(entry.text) ? [{ text: `noted: ${entry.text}`, by: where }] : [],
+  );
+}
+
+/** Only where the noise is known: without it one reading that did not move says nothing. */
+function quietReadings({ snapshot, carried }: Moment): readonly Sign[] {
+  const evidence = evidenceOf(snapshot);
+  const ofSession = ({ after }: Comparison) =>
+    after.by.date !== undefined && after.by.date === carried.session?.date;
+  return evidence.comparisons.filter(ofSession).flatMap((comparison): Sign[] => {
+    const { changes, after } = comparison;
+    const [change] = changes;
+    if (!change || changes.length > 1 || change.name !== 'mixture') return [];
+    if (!['idle', 'depression'].includes(after.quantity.name)) return [];
+    if (!againstNoise(comparison, evidence)?.within) return [];
+    return [{ text: `${causeText(change)} turned, ${nameOf(after)} within the noise`, by: after.by }];
+  });
+}
