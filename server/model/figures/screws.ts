@@ -8,7 +8,7 @@ import { type Turn, turnsUpTo } from '../screws.ts';
 import { readTrial } from '../trials.ts';
 import { nameOf } from './effect-text.ts';
 import type { Figure, Moment, Working } from './figure.ts';
-import { trialsAround } from './written-trials.ts';
+import { trialsOfSession } from './written-trials.ts';
 
 const SCREWS = ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'];
 /** Turns of a screw that are shown; the latest. */
@@ -86,7 +86,7 @@ function withoutEffect(moment: Moment): readonly Figure[] {
 }
 
 function flatTrials(moment: Moment): readonly Sign[] {
-  return trialsAround(moment).flatMap(({ trial }): Sign[] => {
+  return trialsOfSession(moment).flatMap(({ trial }): Sign[] => {
     const { knob, response, fit } = readTrial(trial, moment.carried.words);
     if (knob.quantity?.name !== 'mixture' || !fit?.flat) return [];
     return [{ text: `trial of ${knob.name}: ${response.name} ${fit.flat}`, by: trial.by }];
