@@ -1,0 +1,93 @@
+/** What a session read at idle, in and out of gear, and how the mixture screws of two sides stand. */
+import { type Interval, subtract } from '../trade/interval.ts';
+import { amountIn, settingIn } from './amounts.ts';
+import type { Carried, InForce, Taken } from './carry.ts';
+import type { Origin, Said } from './notebook.ts';
+
+export interface ReadAt {
+  readonly value: Interval;
+  /** The conditions as words: `neutral`, `drive`. */
+  readonly words: readonly string[];
+  readonly by: Origin;
+}
+
+const OUT_OF_GEAR = ['neutral', 'park'];
+const IN_GEAR = ['gear', 'drive', 'reverse', 'low', 'ahead', 'astern', 'first', 'top'];
+
+export const isInGear = (said: Said): boolean => conditionWords(said).some((word) => IN_GEAR.includes(word));
+export const isOutOfGear = (said: Said): boolean =>
+  conditionWords(said).some((word) => OUT_OF_GEAR.includes(word));
+
+export const conditionWords = (said: Said): readonly string[] =>
+  [...said.words, ...said.conditions.flatMap(({ words }) => words)].map(({ text }) => text.toLowerCase());
+
+/** The latest idle of the session in gear and out of it, rpm. */
+export function idleOf(carried: Carried): {
+  readonly inGear: ReadAt | undefined;
+  readonly outOfGear: ReadAt | undefined;
+} {
+  return {
+    inGear: lastRead(carried, 'idle', 'rpm', isInGear),
+    outOfGear: lastRead(carried, 'idle', 'rpm', isOutOfGear),
+  };
+}
+
+/** The latest depression at idle, inHg: the one in gear, or where there is none one that is not said to be. */
+export function idleDepression(carried: Carried): (ReadAt & { readonly inGear: boolean }) | undefined {
+  const atIdle = (said: Said) => said.conditions.every(({ value }) => value === undefined);
+  const inGear = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && isInGear(said));
+  if (inGear) return { ...inGear, inGear: true };
+  const any = lastRead(
+    carried,
+    'depression',
+    'inHg',
+    (said) => atIdle(said) && conditionWords(said).includes('idle'),
+  );
+  return any && { ...any, inGear: false };
+}
+
+function lastRead(
+  carried: Carried,
+  name: string,
+  unit: string,
+  holds: (said: Said) => boolean,
+): ReadAt | undefined {
+  const taken = [...carried.readings.values()].findLast(
+    (each: Taken) => each.quantity.name === name && holds(each.said),
+  );
+  const value = taken && amountIn(taken.said.values[0], unit, taken.quantity.unit);
+  return taken && value ? { value, words: conditionWords(taken.said), by: taken.by } : undefined;
+}
+
+/** Left and right end up within about this many turns of each other. Common practice, no source. */
+export const SIDES_APART = 0.25;
+
+export interface Sides {
+  readonly left: InForce;
+  readonly right: InForce;
+  /** Left less right, in turns. */
+  readonly difference: Interval;
+}
+
+const OPPOSITE: readonly (readonly [string, string])[] = [
+  ['left', 'right'],
+  ['port', 'starboard'],
+];
+
+/** Mixture screws that stand opposite each other, both known. */
+export function mixtureSides(settings: Carried['settings']): readonly Sides[] {
+  const screws = [...settings.values()].filter(({ quantity }) => quantity.name === 'mixture');
+  return OPPOSITE.flatMap(([one, other]) =>
+    screws
+      .filter(({ place }) => place.split(' ').includes(one))
+      .flatMap((left): Sides[] => {
+        const right = settings.get(`mixture|${left.place.replace(one, other)}`);
+        const [a, b] = [settingIn(left, 'turn'), settingIn(right, 'turn')];
+        return right && a && b ? [{ left, right, difference: subtract(a, b) }] : [];
+      }),
+  );
+}
+
+/** A difference surely over what is usual; a rounding in the last place does not count. */
+export const farApart = ({ difference: { low, high } }: Sides): boolean =>
+  Math.max(low, -high) > SIDES_APART + 1e-9;
