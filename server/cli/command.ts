@@ -1,6 +1,7 @@
 /** The terminal's commands: what may be written after `tappet`, and what it comes to. */
 import { Command, CommanderError, Option } from 'commander';
 import { type CheckOptions, check, FORMATS, LEVELS } from './check.ts';
+import { wrap } from './layout.ts';
 import { type ShowOptions, show } from './show.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 
@@ -9,15 +10,15 @@ const ABOUT = 'Reads engine tuning notebooks (*.tappet): what may be wrong in th
 const EXAMPLES = `
 Examples:
   tappet check                              every notebook below this folder
-  tappet check boat.tappet --fail-on error  only what cannot be read counts as a failure
-  tappet check - --format json < x.tappet   the standard input, for another program
-  tappet show boat.tappet                   settings, open items and totals at the end
-  tappet show boat.tappet --at 2026-05-02   as they were at the end of that day
-  tappet show boat.tappet --at 17           as they were after line 17
+  tappet check boat.tappet --fail-on error  fail on errors alone
+  tappet check - --format json < x.tappet   the standard input, for a program
+  tappet show boat.tappet                   what holds at the end
+  tappet show boat.tappet --at 2026-05-02   as it was at the end of that day
+  tappet show boat.tappet --at 17           as it was after line 17
 
-Exit codes: 0 nothing found at the level of --fail-on or above, 1 something found, 2 wrong usage or
-a file that cannot be read (the others are still checked).
-The findings are no more than that: the maker's figures, local law and a licensed mechanic overrule them.`;
+Exit codes: 0 nothing found at the level of --fail-on or above, 1 something found, 2 wrong usage or a file that cannot be read (the others are still checked).
+
+What is found here is no more than that: the maker's figures, local law and a licensed mechanic overrule it.`;
 
 const JSON_LINES = `
 In JSON, lines and characters count from zero, as in the Language Server Protocol.`;
@@ -48,7 +49,7 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
     .configureHelp({ showGlobalOptions: true, minWidthToWrap: 12 })
     .configureOutput(outputTo(terminal))
     .showHelpAfterError('("tappet --help" tells how it is used)')
-    .addHelpText('after', EXAMPLES);
+    .addHelpText('after', wrapped(EXAMPLES, terminal));
   program
     .command('check')
     .summary('tell what may be wrong')
@@ -63,7 +64,7 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
         .choices(LEVELS)
         .default('warning'),
     )
-    .addHelpText('after', JSON_LINES)
+    .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((files: readonly string[], options: CheckOptions) => end(check(files, options, terminal)));
   program
     .command('show')
@@ -72,7 +73,7 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
     .argument('<FILE>', 'a notebook, or - for the standard input')
     .option('--at <line|date>', 'after that line (from one), or at the end of that day; else at the end')
     .addOption(new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]))
-    .addHelpText('after', JSON_LINES)
+    .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((file: string, options: ShowOptions) => end(show(file, options, terminal)));
   return program;
 }
@@ -81,9 +82,18 @@ function outputTo({ write, complain, columns, colours }: Terminal) {
   return {
     writeOut: write,
     writeErr: complain,
-    getOutHelpWidth: () => columns ?? 80,
-    getErrHelpWidth: () => columns ?? 80,
+    getOutHelpWidth: () => columns ?? HELP_COLUMNS,
+    getErrHelpWidth: () => columns ?? HELP_COLUMNS,
     getOutHasColors: () => colours,
     getErrHasColors: () => colours,
   };
 }
+
+/** Where nobody says how wide the window is. */
+const HELP_COLUMNS = 80;
+
+const wrapped = (text: string, { columns = HELP_COLUMNS }: Terminal): string =>
+  text
+    .split('\n')
+    .flatMap((line) => wrap(line, columns, line.startsWith(' ') ? 6 : 0))
+    .join('\n');

@@ -27,20 +27,25 @@ export function widthOf(text: string): number {
 export const padded = (text: string, width: number): string =>
   text + ' '.repeat(Math.max(0, width - widthOf(text)));
 
-/** Lines of at most `columns`, cut between words, those after the first moved in by `indent`. */
+/**
+ * Lines of at most `columns`, those after the first moved in by `indent`. Cut between words, but not between a number
+ * and its unit, nor inside `1 1/2`.
+ */
 export function wrap(text: string, columns: number | undefined, indent = 0): readonly string[] {
   if (columns === undefined || columns < NARROWEST) return [text];
   const lines: string[] = [];
-  const [first = '', ...words] = text.split(' ');
+  const [first = '', ...words] = text.split(BETWEEN_WORDS);
   let line = first;
   for (const word of words) {
     const next = `${line} ${word}`;
     const room = columns - (lines.length > 0 ? indent : 0);
-    if (line.trim() !== '' && widthOf(next) > room) {
-      lines.push(line);
+    if (word !== '' && line.trim() !== '' && widthOf(next) > room) {
+      lines.push(line.trimEnd());
       line = word;
     } else line = next;
   }
   lines.push(line);
   return lines.map((each, i) => (i > 0 ? ' '.repeat(indent) + each : each));
 }
+
+const BETWEEN_WORDS = / (?![a-zµ°%]|\d+\/)|(?<!\d) /i;

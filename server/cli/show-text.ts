@@ -99,18 +99,25 @@ function rowLines(rows: readonly Row[], { paint, columns }: Page): readonly stri
   const names = rows.map(({ name }) => visible(name));
   const before = 2 + Math.max(...margins.map(widthOf));
   const width = Math.max(...names.map(widthOf));
-  const hang = before + width + 4;
-  const indent = columns !== undefined && columns < hang + LEAST_VALUE ? NARROW_INDENT : hang;
   return rows.flatMap(({ value }, i) => {
-    const text = `  ${margins[i]}  ${padded(names[i] as string, width)}  ${visible(value)}`;
-    const [first = '', ...more] = wrap(text, columns, indent);
+    const head = `  ${margins[i]}  ${padded(names[i] as string, width)}`;
+    const [first = '', ...more] = besideOrBelow(head, visible(value), columns);
     return [paint('faint', first.slice(0, before)) + first.slice(before), ...more];
   });
 }
 
+/** The value in its column; below the name where it does not fit and its column would be too narrow to read. */
+function besideOrBelow(head: string, value: string, columns: number | undefined): readonly string[] {
+  const whole = `${head}  ${value}`;
+  const column = widthOf(head) + 2;
+  if (columns === undefined || widthOf(whole) <= columns) return [whole];
+  if (columns - column >= LEAST_VALUE) return wrap(whole, columns, column);
+  return [...wrap(head.trimEnd(), columns, BELOW.length), ...wrap(BELOW + value, columns, BELOW.length)];
+}
+
 /** A column of values narrower than this is harder to read than lines that begin further left. */
 const LEAST_VALUE = 24;
-const NARROW_INDENT = 4;
+const BELOW = '    ';
 
 const marginParts = (where: Where | undefined): readonly [line: string, date: string] => [
   where?.line === undefined ? '' : `line ${where.line + 1}`,

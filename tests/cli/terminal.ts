@@ -1,0 +1,47 @@
+/** A terminal made of plain data: files in, what was written and the exit code out. */
+import { run } from '../../server/cli/command.ts';
+import type { Terminal } from '../../server/cli/terminal.ts';
+
+/** Texts and bytes by path; a string of capitals stands for the error that reading gives. */
+export type Files = Readonly<Record<string, string | Uint8Array>>;
+
+export interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+type Window = Partial<Pick<Terminal, 'columns' | 'colours'>>;
+
+/** Runs a command line as typed, words parted by blanks. */
+export function ran(commandLine: string, files: Files = {}, window: Window = {}): Ran {
+  let out = '';
+  let err = '';
+  const code = run(commandLine.split(' ').filter(Boolean), {
+    read: (path) => bytesOf(files[path] ?? 'ENOENT'),
+    list: (folder) => namesIn(files, folder),
+    isFolder: (path) => path === '.' || Object.keys(files).some((each) => each.startsWith(`${path}/`)),
+    write: (text) => {
+      out += text;
+    },
+    complain: (text) => {
+      err += text;
+    },
+    columns: undefined,
+    colours: false,
+    version: '9.8.7',
+    ...window,
+  });
+  return { code, out, err };
+}
+
+function bytesOf(file: string | Uint8Array): Uint8Array {
+  if (typeof file === 'string' && /^[A-Z]+$/.test(file)) throw Object.assign(new Error(file), { code: file });
+  return typeof file === 'string' ? new TextEncoder().encode(file) : file;
+}
+
+function namesIn(files: Files, folder: string): readonly string[] {
+  const start = folder === '.' ? '' : folder.endsWith('/') ? folder : `${folder}/`;
+  const inside = Object.keys(files).filter((path) => path.startsWith(start));
+  return [...new Set(inside.map((path) => /^[^/]*\/?/.exec(path.slice(start.length))?.[0] as string))];
+}
