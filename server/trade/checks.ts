@@ -19,7 +19,7 @@ export const ROAD_CHECKS: readonly RoadCheck[] = [
   {
     name: 'fuel leaks',
     owners: ['fuel system'],
-    settings: ['fuel regulator', 'fuel line', 'float level', 'needle'],
+    settings: ['fuel regulator', 'fuel line', 'float level', 'needle seat'],
     why: 'fuel under pressure near hot parts',
   },
 ];
