@@ -84,13 +84,16 @@ export interface Progress {
   readonly due: boolean;
 }
 
+/** Miles turned to kilometres and back are the same miles. */
+const ROUNDING = 1e-9;
+
 /** Undefined where what is to go by is no amount that a notebook counts. */
 export function progressOf(recheck: Recheck, carried: Carried): Progress | undefined {
   const counted = countedBy(recheck.after);
   const wanted = counted && amountIn(recheck.after, COUNTED_IN[counted]);
   if (!counted || !wanted) return undefined;
   const gone = goneBy(counted, recheck, carried);
-  return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low };
+  return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low * (1 - ROUNDING) };
 }
 
 function goneBy(counted: Counted, recheck: Recheck, carried: Carried): Interval | undefined {

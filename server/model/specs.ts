@@ -2,7 +2,6 @@
 import type { Quantity } from '../trade/quantity.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
 import type { Carried, Spec } from './carry.ts';
-import type { Said } from './notebook.ts';
 
 type Specs = Carried['specs'];
 
@@ -41,11 +40,17 @@ function namesOfSpec(spec: Spec, specs: Specs): readonly (readonly [string, Quan
     : [[name, own]];
 }
 
+/** What is said of a quantity, as far as it tells what it is of. */
+interface Beside {
+  readonly place: { readonly text: string } | undefined;
+  readonly words: readonly { readonly text: string }[];
+}
+
 /**
  * The spec that what is said of a quantity is held against: the one of that name (`head bolts torque`, `torque 60 lb-ft
  * head bolts`), else of that place, else of the quantity as a whole. Undefined where none is written.
  */
-export function specFor(specs: Specs, quantity: Quantity, said: Said | undefined): Spec | undefined {
+export function specFor(specs: Specs, quantity: Quantity, said: Beside | undefined): Spec | undefined {
   if (specs.size === 0) return undefined;
   const beside = said?.words.map((word) => word.text.toLowerCase()).join(' ') ?? '';
   const place = said?.place?.text;

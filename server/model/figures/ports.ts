@@ -83,7 +83,7 @@ function pathFigure([name, port]: Named): Figure {
     name: `way of the ${name}`,
     text: order ? `${way}; ${ORDER_TEXT[order]}` : way,
     formula: 'in the order in which it flows',
-    working: `${way} -> ${port.path[0]}`,
+    working: `${port.path.length} in order`,
     inputs: [{ name, value: way, by: port.by }],
     source: 'a small auxiliary cooler goes after the main one, not instead of it',
     caution: /fuel/.test(name)

@@ -76,9 +76,7 @@ const inUnitOf = ({ after }: Recheck, value: Interval, { counted }: Progress): I
   after.unit ? convertInterval(value, unitById(COUNTED_IN[counted]), after.unit) : value;
 
 const inOwn = (recheck: Recheck, value: Interval, progress: Progress): string =>
-  inWords(inUnitOf(recheck, value, progress), recheck.after.unit?.id ?? COUNTED_IN[progress.counted], 0.1)
-    .replace(/^1 heat cycles$/, '1 heat cycle')
-    .replace(/^1 days$/, '1 day');
+  inWords(inUnitOf(recheck, value, progress), recheck.after.unit?.id ?? COUNTED_IN[progress.counted], 0.1);
 
 /** The two readings of the meter, or the dates. */
 function counted(recheck: Recheck, progress: Progress, carried: Carried): readonly Input[] {

@@ -84,7 +84,7 @@ const tyreText = ({ tyre }: Gearing): string =>
 
 const bothUnits = (metresPerSecond: Interval): string => {
   const said = (unit: string) =>
-    inWords(convertInterval(metresPerSecond, unitById('m/s'), unitById(unit)), unit);
+    inWords(convertInterval(metresPerSecond, unitById('m/s'), unitById(unit)), unit, 0.1);
   return `${said('mph')} (${said('km/h')})`;
 };
 
@@ -121,7 +121,7 @@ function slipFigures(taken: Taken, read: SpeedRead, gearing: Gearing, carried: C
     figure({
       ...PUBLISHED,
       name,
-      text: `${inWords(percent, '%')}: ${bothUnits(measured)} measured, ${bothUnits(worked)} worked out`,
+      text: `${inWords(percent, '%', 0.1)}: ${bothUnits(measured)} measured, ${bothUnits(worked)} worked out`,
       value: percent,
       unit: unitById('%'),
       formula: '1 - measured speed / worked-out speed',
