@@ -67,12 +67,13 @@ function totalsFor(question: HoverQuestion): TotalsFor {
   if (now.lacking.length === 0) return now;
   const end = atEndOfSession(question);
   const isRead = [...end.lastly.values()].some(({ by }) => isThisLine(question, by));
-  const later = totalsOf(end).given.filter(
+  const atEnd = totalsOf(end);
+  const later = atEnd.given.filter(
     ({ name, inputs }) =>
       now.lacking.some((lacking) => lacking.name === name) &&
       (isRead || inputs.some(({ by }) => by && isThisLine(question, by))),
   );
-  const lacking = now.lacking.filter(({ name }) => !later.some((derived) => derived.name === name));
+  const lacking = atEnd.lacking.filter(({ name }) => now.lacking.some((each) => each.name === name));
   return { given: [...now.given, ...later], lacking };
 }
 

@@ -1,0 +1,194 @@
+import { expect, test } from 'vitest';
+import { unitById } from '../../server/trade/units.ts';
+import { hoverLines } from '../harness/features.ts';
+
+const FIRST = `
+  session 2026-05-02
+    initial  9 deg
+    mechanical  0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 3200 rpm`;
+
+/** A notebook with its cursor, and lines that its hover must have, in this order. */
+const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readonly (string | RegExp)[]])[] = [
+  [
+    'the word: value, meaning, band with its standing',
+    'engine\n  «bo‸re»  86 mm\n',
+    'bore 86 mm = 3.386 in',
+    'Diameter of the cylinders.',
+    "Expected 25..250 mm (common practice: from model-sized to ship's boats)",
+  ],
+  [
+    'a published band names its source',
+    'session 2026-05-02\n  depress‸ion 17 inHg\n',
+    /^Expected .*\(published: OD1001/,
+  ],
+  [
+    'a value of a list: its cylinder, and the unit said once for all',
+    'session 2026-05-02\n  tube  402 «4‸15» 398 240 F\n',
+    'tube #2 415 F = 213 C',
+  ],
+  ['the last value of a list', 'session 2026-05-02\n  tube  402 415 398 «2‸40 F»\n', 'tube #4 240 F = 116 C'],
+  [
+    'the word of a list: all of them',
+    'session 2026-05-02\n  tu‸be  402 415 F\n',
+    'tube 402 415 F = 206 213 C',
+  ],
+  ['a number the trade writes without its unit', 'session 2026-05-02\n  idle  «8‸50»\n', 'idle 850 rpm'],
+  [
+    'a part of the weather',
+    'session 2026-05-02\n  weather  14 C, «10‸11 hPa», 62 %RH\n',
+    'weather 1011 hPa = 29.85 inHg',
+  ],
+  [
+    'a depression, in what such gauges read',
+    'session 2026-05-02\n  depression  «17‸ inHg»\n',
+    'depression 17 inHg = 57.57 kPa',
+  ],
+  ['a bound', 'limits\n  water  «<= 195‸ F»\n', 'water <= 195 F = <= 91 C'],
+  [
+    'a change of temperature is a difference, not a reading',
+    'session 2026-05-02\n  thermostat  «+18‸ F»\n',
+    'thermostat +18 F = +10 C',
+  ],
+  ['the place before the word', 'session 2026-05-02\n  left mix‸ture 1 turn\n', 'mixture left 1 turn'],
+  [
+    'a total with its formula, its numbers and the lines of its inputs',
+    `${FIRST.replace('mechanical', 'mechan‸ical')}`,
+    'total 31 deg = 9 deg + 22 deg',
+    'initial + the most mechanical from 3200 rpm, no vacuum',
+    'initial: line 2, 2026-05-02',
+    'the most mechanical: this line',
+    'all in 3200 rpm',
+    'slope 13.3 deg for each 1000 rpm, 900 to 1500 rpm',
+  ],
+  [
+    'a total whose other part comes further down in the session',
+    `${FIRST.replace('initial', 'init‸ial')}`,
+    'total 31 deg = 9 deg + 22 deg',
+    'initial: this line',
+    'the most mechanical: line 3, 2026-05-02',
+    'timing at idle wants an idle reading',
+  ],
+  [
+    'a point of the curve: the total at that speed',
+    `${FIRST.replace('8 deg @ 1500 rpm', '«8 deg @ 15‸00 rpm»')}`,
+    'mechanical 8 deg @ 1500 rpm',
+    'total 17 deg = 9 deg + 8 deg',
+    'initial + mechanical at 1500 rpm',
+  ],
+  [
+    'degrees and rpm of the distributor, told of the crank',
+    'session 2026-05-02\n  initial 5 deg\n  mechanical  0 deg @ 450 rpm, «11 deg‸ @ 1600 rpm», distributor\n',
+    '22 deg @ 3200 rpm at the crank',
+    'total 27 deg = 5 deg + 22 deg',
+  ],
+  [
+    "the notebook's own limit of the word, and of a total",
+    `limits\n  total <= 34 deg${FIRST.replace(/^ {2}/gm, '')}\n  tot‸al 31 deg @ 3200 rpm\n`,
+    'Limit <= 34 deg (line 2)',
+    'total 31 deg = 9 deg + 22 deg',
+  ],
+  [
+    'a limit is told with a total of another word',
+    `limits\n  total <= 34 deg${FIRST.replace(/^ {2}/gm, '').replace('mechanical', 'mechan‸ical')}`,
+    'total 31 deg = 9 deg + 22 deg',
+    'Limit <= 34 deg (line 2)',
+  ],
+  [
+    'the timing at idle, from a reading further down',
+    `${FIRST}
+    idle  ‸820 rpm in neutral
+    depression 17 inHg
+    vacuum advance  0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold`,
+    'timing at idle 9 deg = 9 deg + 0 deg',
+    'initial + mechanical at 820 rpm; no vacuum source written: none counted',
+  ],
+  [
+    'a setting: what it was, and by how much it changed',
+    `${FIRST}\n  session 2026-05-03\n    init‸ial 11 deg`,
+    'Before 9 deg (line 2, 2026-05-02): 2 deg more',
+  ],
+  [
+    'a setting changed twice in a session: what it was before the session too',
+    `${FIRST}\n  session 2026-05-03\n    initial 12 deg\n    init‸ial 11 deg`,
+    'Before 12 deg (line 5, 2026-05-03): 1 deg less',
+    'Before this session 9 deg (line 2, 2026-05-02): 2 deg more',
+  ],
+  [
+    'a change: what it comes to, and since when it is counted',
+    `${FIRST}\n  session 2026-05-03\n    init‸ial +2 deg`,
+    'initial +2 deg',
+    'Now 11 deg, counted from line 2, 2026-05-02',
+    'Before 9 deg (line 2, 2026-05-02): 2 deg more',
+  ],
+  [
+    'a change from a start nobody wrote',
+    'session 2026-05-02\n  mixt‸ure in 1/4 turn\n',
+    'Now -1/4 turn from an unknown start',
+  ],
+  [
+    'each place by itself',
+    'session 2026-05-02\n  mixture left 1 turn, right 2 turns\nsession 2026-05-03\n  mixt‸ure left 1 1/4 turns, right 1 turn\n',
+    'left: before 1 turn (line 2, 2026-05-02): 1/4 turn more',
+    'right: before 2 turns (line 2, 2026-05-02): 1 turn less',
+  ],
+  [
+    'a reading told in words: the last one',
+    'session 2026-05-02\n  plug #3 "tan"\nsession 2026-05-03\n  plug #3 "so‸oty"\n',
+    'plug #3 "sooty"',
+    '#3: last tan (line 2, 2026-05-02)',
+  ],
+  [
+    'a reading in numbers: the last comparable one, not one under other conditions',
+    'session 2026-05-02\n  idle 820 rpm in neutral\n  idle 700 rpm in drive\nsession 2026-05-03\n  id‸le 860 rpm in neutral\n',
+    '860 rpm - 820 rpm = 40 rpm',
+  ],
+  [
+    "a word of the notebook's own",
+    'words\n  boost knob: setting, 0..10 turns, "how far the bleed is open"\nsession 2026-05-02\n  boost kn‸ob 3 turns\n',
+    'boost knob 3 turns',
+    'how far the bleed is open',
+    'Expected 0..10 turns (common practice: this notebook)',
+  ],
+  ['a line broken around it', 'session ~~\n  ?? ,, 3\n  bo‸ost 6 psi\n', 'boost 6 psi = 0.4137 bar'],
+];
+
+test.each(ROWS as readonly (readonly [string, string, ...(string | RegExp)[]])[])(
+  '%s',
+  (_what, notebook, ...lines) => {
+    const hover = hoverLines(notebook);
+    let at = -1;
+    for (const line of lines) {
+      const found = hover.findIndex(
+        (each, i) => i > at && (line instanceof RegExp ? line.test(each) : each === line),
+      );
+      expect(found, `"${line}" after line ${at + 1} of\n${hover.join('\n')}`).toBeGreaterThan(at);
+      at = found;
+    }
+  },
+);
+
+test.each([
+  ['a blank line', 'session 2026-05-02\n‸\n'],
+  ['the blanks before a line', 'session 2026-05-02\n ‸   idle 850 rpm\n'],
+  ['a comment', 'session 2026-05-02\n  idle 850 rpm  ; in the ‸yard\n'],
+  ['a word nobody knows', 'session 2026-05-02\n  wob‸ble 3\n'],
+])('nothing to say of %s', (_what, notebook) => expect(hoverLines(notebook)).toEqual([]));
+
+test.each([
+  ['temperature', 'C', 'water 194 F', 'water 90 C = 194 F'],
+  ['temperature', 'F', 'water 194 F', 'water 194 F = 90 C'],
+  ['temperature', 'F', 'water 90 C', 'water 194 F = 90 C'],
+  ['depression', 'kPa', 'depression 17 inHg', 'depression 57.57 kPa = 17 inHg'],
+  ['pressure', 'kPa', 'depression 17 inHg', 'depression 17 inHg = 57.57 kPa'],
+  ['pressure', 'kPa', 'fuel pressure 4 psi', 'fuel pressure 27.58 kPa = 4 psi = 0.2758 bar'],
+  ['roadSpeed', 'km/h', 'speed 60 mph', 'speed 96.56 km/h = 60 mph'],
+] as const)('whoever prefers %s in %s reads "%s" as "%s"', (topic, unit, line, expected) => {
+  const [word] = line.split(' ');
+  const marked = `session 2026-05-02\n  ${line.replace(word as string, `‸${word}`)}\n`;
+  expect(hoverLines(marked, new Map([[topic, unitById(unit)]]))[0]).toBe(expected);
+});
+
+test('what a reader wrote is never taken for Markdown', () => {
+  const lines = hoverLines('session 2026-05-02\n  plug #3 "‸*black* <b>wet</b> ~oily~ [x](y)"\n');
+  expect(lines[0]).toBe('plug #3 "*black* <b>wet</b> ~oily~ [x](y)"');
+});
