@@ -32,7 +32,10 @@ export function idleOf(carried: Carried): {
   };
 }
 
-/** The latest depression at idle, inHg: the one in gear, or where there is none one that is not said to be. */
+/**
+ * The latest depression at idle, inHg: the one in gear, or where there is none one that is not said to be. Of this
+ * session, or where it has none the last one read before.
+ */
 export function idleDepression(carried: Carried): (ReadAt & { readonly inGear: boolean }) | undefined {
   const atIdle = (said: Said) => said.conditions.every(({ value }) => value === undefined);
   const inGear = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && isInGear(said));
@@ -52,9 +55,11 @@ function lastRead(
   unit: string,
   holds: (said: Said) => boolean,
 ): ReadAt | undefined {
-  const taken = [...carried.readings.values()].findLast(
-    (each: Taken) => each.quantity.name === name && holds(each.said),
-  );
+  const latest = carried.lastly.get(name);
+  const holding = (each: Taken) => each.quantity.name === name && holds(each.said);
+  const taken =
+    [...carried.readings.values()].findLast(holding) ??
+    (name === 'depression' && latest && holding(latest) ? latest : undefined);
   const value = taken && amountIn(taken.said.values[0], unit, taken.quantity.unit);
   return taken && value ? { value, words: conditionWords(taken.said), by: taken.by } : undefined;
 }
@@ -91,3 +96,11 @@ export function mixtureSides(settings: Carried['settings']): readonly Sides[] {
 /** A difference surely over what is usual; a rounding in the last place does not count. */
 export const farApart = ({ difference: { low, high } }: Sides): boolean =>
   Math.max(low, -high) > SIDES_APART + 1e-9;
+
+/** `the screws do nothing`, `mixture made no difference`. */
+export const NOTED_WITHOUT_EFFECT =
+  /\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b/i;
+
+/** What it means where mixture screws have no effect. Common practice, no source. */
+export const PLATES_TOO_FAR_OPEN =
+  'the throttle plates may stand too far open, so that fuel comes from the transfer slot and not past the screws: close the primary plates, and give the air another way (secondary stop, more initial advance)';

@@ -6,6 +6,7 @@ import { CYLINDERS, PLUGS } from './cylinders.ts';
 import { EFFECTS } from './effects.ts';
 import { FEED } from './feed.ts';
 import type { Figure, Moment, Working } from './figure.ts';
+import { HISTORY } from './history.ts';
 import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from './idle.ts';
 import { JET_CHANGES, JET_FOR_AIR } from './jets.ts';
 import { DAMPER_TAPE, STOP_TRAVEL } from './marks.ts';
@@ -45,6 +46,7 @@ export const WORKINGS: readonly Working[] = [
   NO_EFFECT,
   TURNS,
   POWER_VALVE,
+  HISTORY,
 ];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */

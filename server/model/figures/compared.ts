@@ -87,6 +87,7 @@ function noiseText(comparison: Comparison, evidence: Evidence): readonly string[
   const against = againstNoise(comparison, evidence);
   const unit = unitOf(comparison.after);
   const one = comparison.changes.length === 1;
+  if (comparison.changes.length === 0) return []; // it is one of those that the noise is told from
   if (!against) return one ? ['the noise is not known, so one reading is credited with nothing yet'] : [];
   const least = `${formatNumber(against.least, unit)} ${unit?.symbol ?? ''}`.trim();
   const from = `${least}, by ${repeats(against.noise.degrees)}`;

@@ -1,8 +1,9 @@
 /** What was read cylinder by cylinder: mean, spread, the ends, by bank and in firing order; a cold one told apart; plugs side by side. */
-import { coldCylinders, inFiringOrder, summarize } from '../../trade/cylinders.ts';
+import { COLD_RULE, inFiringOrder, summarize } from '../../trade/cylinders.ts';
 import { formatNumber, formatValue } from '../../trade/format.ts';
 import { convert, type Unit, unitById } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
+import { judgeCold } from '../cold.ts';
 import { meanOf } from '../comparable.ts';
 import {
   banksOf,
@@ -12,12 +13,9 @@ import {
   numbersOf,
   toldByCylinder,
 } from '../cylinders.ts';
-import { airOf } from '../observe.ts';
 import { readingName } from './effect-text.ts';
 import type { Figure, Input, Working } from './figure.ts';
 
-/** Readings whose cold cylinder is one that does not fire. */
-const OF_EXHAUST: ReadonlySet<string> = new Set(['tube', 'egt']);
 const ABOUT = [
   'tube',
   'egt',
@@ -36,10 +34,7 @@ export const CYLINDERS: Working = {
   topic: 'cylinders',
   about: ABOUT,
   work: ({ carried }, word) =>
-    cylinderSets(carried, word).flatMap((set) => [
-      ...summary(carried, set),
-      ...(OF_EXHAUST.has(set.name) ? cold(carried, set) : []),
-    ]),
+    cylinderSets(carried, word).flatMap((set) => [...summary(carried, set), ...cold(carried, set)]),
 };
 
 export const PLUGS: Working = {
@@ -106,20 +101,15 @@ function firingRow(carried: Carried, set: CylinderSet): readonly (readonly strin
 
 /** A tube far below the others is one thing, spread at idle another: the one is asked about, the other is usual. */
 function cold(carried: Carried, set: CylinderSet): readonly Figure[] {
-  const unit = unitIn(set);
-  if (set.readings.length < 3 || unit?.dimension !== 'temperature') return [];
-  const air = airOf(carried)?.celsius;
-  const celsius = unitById('C');
-  const numbers = numbersOf(set).map(({ cylinder, value }) => {
-    return { cylinder, value: convert(value, unit, celsius) };
-  });
-  const told = (n: number) => `${formatNumber(convert(n, celsius, unit), unit)} ${unit.symbol}`;
-  const found = coldCylinders(numbers, air);
-  const around = `${told(air ?? 20)}${air === undefined ? ' (taken: no air temperature is written)' : ''}`;
+  const judged = judgeCold(carried, set);
+  if (!judged) return [];
+  const { cold: found, numbers, around, aroundWritten, unit } = judged;
+  const told = (n: number) => `${formatNumber(convert(n, unitById('C'), unit), unit)} ${unit.symbol}`;
   const one = found.map(
     ({ cylinder, value, othersMedian }) =>
       `#${cylinder} ${told(value)} against ${told(othersMedian)} of the others`,
   );
+  const air = `${told(around)}${aroundWritten ? '' : ' (taken: no air temperature is written)'}`;
   return [
     {
       topic: 'cylinders',
@@ -131,11 +121,10 @@ function cold(carried: Carried, set: CylinderSet): readonly Figure[] {
       value: undefined,
       unit: undefined,
       formula: 'rise over the air outside / median rise of the other cylinders',
-      working: numbers.map((each) => riseText(each, numbers, air ?? 20)).join(', '),
-      inputs: [{ name: 'air outside', value: around, by: undefined }, ...inputsOf(set)],
+      working: numbers.map((each) => riseText(each, numbers, around)).join(', '),
+      inputs: [{ name: 'air outside', value: air, by: undefined }, ...inputsOf(set)],
       standing: 'common practice',
-      source:
-        'under 0.35 it is not firing; under 0.65 where it also stands out of the others (modified z-score 3.5)',
+      source: `under ${COLD_RULE.dead} it is not firing; under ${COLD_RULE.weak} where it also stands out of the others (modified z-score ${COLD_RULE.score})`,
       caution:
         found.length > 0
           ? 'Unburnt fuel from a cylinder that does not fire can burn in the exhaust.'

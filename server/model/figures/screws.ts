@@ -2,6 +2,7 @@
 import type { Comparison } from '../comparisons.ts';
 import { evidenceOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
+import { NOTED_WITHOUT_EFFECT, PLATES_TOO_FAR_OPEN } from '../idling.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import { type Turn, turnsUpTo } from '../screws.ts';
@@ -71,7 +72,7 @@ function withoutEffect(moment: Moment): readonly Figure[] {
     {
       topic: 'idle and mixture',
       name: 'mixture screws without effect',
-      text: 'the throttle plates may stand too far open, so that fuel comes from the transfer slot and not past the screws: close the primary plates, and give the air another way (secondary stop, more initial advance)',
+      text: PLATES_TOO_FAR_OPEN,
       value: undefined,
       unit: undefined,
       formula: 'a trial without response, a note that says so, or readings within the noise',
@@ -93,15 +94,13 @@ function flatTrials(moment: Moment): readonly Sign[] {
   });
 }
 
-/** `the screws do nothing`, `mixture made no difference`. */
-const NOTED =
-  /\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b/i;
-
 function notes({ snapshot, carried, line }: Moment): readonly Sign[] {
   const head = carried.session && lineOf(snapshot, carried.session.by.ref);
   if (head === undefined) return [];
   return [...readingsBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
-    entry.kind === 'note' && NOTED.test(entry.text) ? [{ text: `noted: ${entry.text}`, by: where }] : [],
+    entry.kind === 'note' && NOTED_WITHOUT_EFFECT.test(entry.text)
+      ? [{ text: `noted: ${entry.text}`, by: where }]
+      : [],
   );
 }
 
