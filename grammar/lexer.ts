@@ -62,7 +62,8 @@ const AFTER_SIGN = scanner([
 ]);
 const FIRST_CHARACTER = /([0-9])|([\p{L}°%])|\S/gu;
 const PROSE = /[^\s;][^;]*/y;
-const PROSE_WITH_FLAG = /(?!\s*\[[\p{L}-]+\])[^\s;](?:(?!\s\[[\p{L}-]+\]\s*(?:;|$))[^;])*/uy;
+/** To the first flag: one inside the text must not be overlooked. */
+const PROSE_WITH_FLAG = /(?!\[[\p{L}-]+\])[^\s;](?:(?!\[[\p{L}-]+\])[^;])*/uy;
 const AS_IT_STANDS = /\S[\s\S]*/y;
 
 /** The tokens of a line (without its break). Any text has an answer; nothing throws. */
@@ -145,8 +146,14 @@ function startsProse(first: KindName | undefined, kinds: string, next: Kind): bo
   if (first === 'Note') return last === KIND.Note;
   if (first === 'File') return last === KIND.File && next !== KIND.Text;
   if (first === 'Item') return last === KIND.Colon;
-  if (first !== 'Session' || last === KIND.Prose) return false;
-  return next !== KIND.Date && next !== KIND.Clock && next !== KIND.Order;
+  return first === 'Session' && startsTitle(last, next);
+}
+
+/** A session's title stands after its date and its clock time; `3-4 hours of work` is a title too. */
+function startsTitle(last: string | undefined, next: Kind): boolean {
+  if (last === KIND.Session) return next !== KIND.Date && next !== KIND.Order && next !== KIND.Clock;
+  if (last === KIND.Date || last === KIND.Order) return next !== KIND.Clock;
+  return last === KIND.Clock;
 }
 
 function proseAt(first: KindName | undefined, line: string, at: number): number | undefined {
