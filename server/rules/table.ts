@@ -1,9 +1,13 @@
 /** Every rule, in the order in which the pages list them. */
 
 import { changeWithoutStart } from './change-without-start.ts';
+import { changedTogether } from './changed-together.ts';
 import { checkMisspelt } from './check-misspelt.ts';
 import { checkWithoutAnswer } from './check-without-answer.ts';
+import { coldCylinder } from './cold-cylinder.ts';
 import { commaNumber } from './comma-number.ts';
+import { compressionLow } from './compression-low.ts';
+import { compressionPairLow } from './compression-pair-low.ts';
 import { curveNotRising } from './curve-not-rising.ts';
 import { dateBackwards } from './date-backwards.ts';
 import { degreesMixedUp } from './degrees-mixed-up.ts';
@@ -14,7 +18,10 @@ import { dwellTooLong } from './dwell-too-long.ts';
 import { elapsedWithoutUnit } from './elapsed-without-unit.ts';
 import { firingOrder } from './firing-order.ts';
 import { hyphenRange } from './hyphen-range.ts';
+import { idleDropLarge } from './idle-drop-large.ts';
+import { idleInGearLow } from './idle-in-gear-low.ts';
 import { idleSwapped } from './idle-swapped.ts';
+import { leakDownSpread } from './leak-down-spread.ts';
 import { lineTooLong } from './line-too-long.ts';
 import { listLength } from './list-length.ts';
 import { meantUnknownAmong } from './meant-unknown.ts';
@@ -33,6 +40,7 @@ import { nothingSaid } from './nothing-said.ts';
 import { outsideBandRule } from './outside-band.ts';
 import { overLimit } from './over-limit.ts';
 import { ownWordIncomplete } from './own-word-incomplete.ts';
+import { powerValveHigh } from './power-valve-high.ts';
 import { recheckWithoutEnd } from './recheck-without-end.ts';
 import { reversedRange } from './reversed-range.ts';
 import { revertNowhere } from './revert-nowhere.ts';
@@ -42,6 +50,8 @@ import { rowIncomplete } from './row-incomplete.ts';
 import { rowOutsideTrial } from './row-outside-trial.ts';
 import type { Rule } from './rule.ts';
 import { sameNameTwice } from './same-name-twice.ts';
+import { screwsWithoutEffect } from './screws-without-effect.ts';
+import { sidesApart } from './sides-apart.ts';
 import { tenTimes } from './ten-times.ts';
 import { timingAfterDwell } from './timing-after-dwell.ts';
 import { tooManyValues } from './too-many-values.ts';
@@ -55,6 +65,7 @@ import { unknownPlace } from './unknown-place.ts';
 import { unknownSign } from './unknown-sign.ts';
 import { unknownUnit } from './unknown-unit.ts';
 import { unknownWord } from './unknown-word.ts';
+import { unlikeItsPast } from './unlike-its-past.ts';
 import { unreadable } from './unreadable.ts';
 import { wantWithoutRows } from './want-without-rows.ts';
 import { wrongPlace } from './wrong-place.ts';
@@ -118,6 +129,17 @@ const ROWS: readonly Rule[] = [
   rowOutsideTrial,
   rowIncomplete,
   wantWithoutRows,
+  coldCylinder,
+  compressionLow,
+  compressionPairLow,
+  leakDownSpread,
+  sidesApart,
+  changedTogether,
+  unlikeItsPast,
+  idleDropLarge,
+  idleInGearLow,
+  screwsWithoutEffect,
+  powerValveHigh,
 ];
 
 export const RULES: readonly Rule[] = [...ROWS, meantUnknownAmong(ROWS.map((rule) => rule.code))];

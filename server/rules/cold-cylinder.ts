@@ -1,0 +1,48 @@
+import { judgeCold } from '../model/cold.ts';
+import { cylinderSets } from '../model/cylinders.ts';
+import type { QuantityEntry } from '../model/notebook.ts';
+import { formatNumber } from '../trade/format.ts';
+import { convert, unitById } from '../trade/units.ts';
+import { cylinderSpan } from './cylinder-span.ts';
+import { type Problem, rule } from './rule.ts';
+
+export const coldCylinder = rule({
+  code: 'cold-cylinder',
+  severity: 'warning',
+  title: 'An exhaust tube far colder than the others',
+  why: 'Tubes differ a lot at idle, and that alone says little. One that barely rises over the air outside, or far less than all its neighbours, belongs to a cylinder that may not be firing: look at its plug, its lead and its valves.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  tube 300 300 530 450 360 470 350 390 F at idle\n',
+  bad: 'session 2026-05-02\n  tube 402 415 398 120 F at idle\n',
+  on: ['reading'],
+  check(entry, { after, where }) {
+    if (entry.quantity.name !== 'tube' && entry.quantity.name !== 'egt') return [];
+    return cylinderSets(after, entry.quantity.name).flatMap((set) => {
+      const judged = judgeCold(after, set);
+      const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
+      const cold = judged?.cold.filter(({ cylinder }) => written.has(cylinder)) ?? [];
+      return cold.map(({ cylinder, value, othersMedian, riseFraction }) => {
+        const told = (celsius: number) => degrees(celsius, set.unit ?? 'F');
+        return problemOf(entry, cylinder, {
+          own: told(value),
+          others: told(othersMedian),
+          share: `${Math.max(0, Math.round(riseFraction * 100))} % of theirs`,
+        });
+      });
+    });
+  },
+});
+
+function problemOf(
+  entry: QuantityEntry,
+  cylinder: number,
+  { own, others, share }: Readonly<Record<'own' | 'others' | 'share', string>>,
+): Problem {
+  return {
+    span: cylinderSpan(entry, cylinder),
+    message: `Cylinder ${cylinder} may not be firing: its ${entry.quantity.name} is ${own}, the others' median ${others}; its rise over the air outside is ${share} (common practice, no source).`,
+  };
+}
+
+const degrees = (celsius: number, unit: string): string =>
+  `${formatNumber(convert(celsius, unitById('C'), unitById(unit)), unitById(unit))} ${unitById(unit).symbol}`;

@@ -1,0 +1,37 @@
+import { cylinderSets } from '../model/cylinders.ts';
+import { judgeSet } from '../model/sealing.ts';
+import { cylinderSpan } from './cylinder-span.ts';
+import { rule } from './rule.ts';
+
+export const compressionPairLow = rule({
+  code: 'compression-pair-low',
+  severity: 'warning',
+  title: 'Two cylinders side by side low on compression',
+  why: 'One low cylinder has many causes. Two side by side have one that comes first to mind: the head gasket leaks between them. Which cylinders stand side by side is taken from the banks, or from an inline layout.',
+  standing: 'published',
+  source: 'factory service manuals of several makers',
+  good: 'engine\n  cylinders 4\n  layout inline\nsession 2026-05-02\n  compression 150 148 152 149 psi\n',
+  bad: 'engine\n  cylinders 4\n  layout inline\nsession 2026-05-02\n  compression 150 96 98 149 psi\n',
+  outranks: ['compression-low'],
+  on: ['reading'],
+  check(entry, { after, where }) {
+    if (entry.quantity.name !== 'compression') return [];
+    return cylinderSets(after, 'compression').flatMap((set) => {
+      const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
+      const pairs = judgeSet(after, set)?.verdicts.flatMap(({ lowPairs }) => lowPairs) ?? [];
+      const told = new Map(pairs.map((pair) => [pair.join(' and '), pair]));
+      return [...told].flatMap(([names, [one, other]]) => {
+        if (!written.has(one) && !written.has(other)) return [];
+        const [a, b] = [one, other].map((each) => cylinderSpan(entry, each));
+        if (!a || !b) return [];
+        const span = { from: Math.min(a.from, b.from), to: Math.max(a.to, b.to) };
+        return [
+          {
+            span,
+            message: `Cylinders ${names} stand side by side and are both low: suspect the head gasket between them (published: factory service manuals).`,
+          },
+        ];
+      });
+    });
+  },
+});

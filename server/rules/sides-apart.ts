@@ -1,0 +1,29 @@
+import { settingText } from '../model/describe.ts';
+import { farApart, mixtureSides, SIDES_APART } from '../model/idling.ts';
+import { rule } from './rule.ts';
+
+export const sidesApart = rule({
+  code: 'sides-apart',
+  severity: 'information',
+  title: 'Mixture screws of the two sides far apart',
+  why: 'Two sides that are fed alike want about the same turns. A screw that ends far from its fellow makes up for something else: a leak of air, a blocked passage, a float, plates that do not shut alike.',
+  standing: 'common practice',
+  good: 'session 2026-05-02\n  mixture left 1 1/4 turns, right 1 1/2 turns\n',
+  bad: 'session 2026-05-02\n  mixture left 1 turn, right 1 3/4 turns\n',
+  on: ['setting'],
+  check(entry, { after, where }) {
+    if (entry.quantity.name !== 'mixture') return [];
+    return mixtureSides(after.settings)
+      .filter((pair) => farApart(pair) && (pair.left.by === where || pair.right.by === where))
+      .map(({ left, right }) => {
+        const other = left.by === where ? right : left;
+        const own = other === right ? left : right;
+        const span = entry.said.find(({ place }) => place?.text === own.place)?.span ?? entry.name;
+        return {
+          span,
+          message: `Mixture ${left.place} stands at ${settingText(left)}, ${right.place} at ${settingText(right)}: usually they end within about ${SIDES_APART} turn of each other (common practice, no source).`,
+          related: other.by === where ? [] : [{ origin: other.by, message: `mixture ${other.place}` }],
+        };
+      });
+  },
+});

@@ -1,0 +1,58 @@
+import type { Span } from '../../grammar/index.ts';
+import type { Carried } from '../model/carry.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import { numbersIn } from '../model/past.ts';
+import { readingKey } from '../model/step.ts';
+import { formatNumber } from '../trade/format.ts';
+import { compareWithPast } from '../trade/history.ts';
+import { unitById } from '../trade/units.ts';
+import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
+
+/** A difference from the median under this share of it is within what gauges and readers do. Common practice, no source. */
+const WITHIN_GAUGES = 0.05;
+
+const PAST = [820, 830, 815, 825, 810, 835].map((rpm) => `  idle ${rpm} rpm in neutral\n`).join('');
+
+export const unlikeItsPast = rule({
+  code: 'unlike-its-past',
+  severity: 'information',
+  title: "A reading far from the notebook's own past",
+  why: 'The last readings of the same quantity, in the same place and under the same conditions, say what is usual for this engine. One far from them was read wrong, written wrong, or tells of a change: it is a question, not a fault.',
+  standing: 'published',
+  source: 'NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.17: modified z-score over 3.5',
+  good: `session 2026-05-02\n${PAST}  idle 840 rpm in neutral\n`,
+  bad: `session 2026-05-02\n${PAST}  idle 1180 rpm in neutral\n`,
+  on: ['reading'],
+  check(entry, { before }) {
+    if (before.past.size === 0) return NO_PROBLEMS;
+    return entry.said.flatMap((said) => problemsOf(entry, said, before.past));
+  },
+});
+
+function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): readonly Problem[] {
+  const lists = past.get(readingKey(entry.quantity.name, said))?.lists;
+  const numbers = lists ? numbersIn(entry.quantity, said) : undefined;
+  if (!lists || !numbers) return NO_PROBLEMS;
+  return numbers.flatMap((number, i) => {
+    const before = lists.flatMap((list) => (list.length === numbers.length ? [list[i] ?? number] : []));
+    const found = compareWithPast(before, number);
+    if (!found?.odd || Math.abs(number - found.median) <= WITHIN_GAUGES * Math.abs(found.median)) return [];
+    return [problemOf(entry, said.values[i]?.span ?? said.span, number, before, found.median)];
+  });
+}
+
+function problemOf(
+  { quantity }: QuantityEntry,
+  span: Span,
+  number: number,
+  before: readonly number[],
+  median: number,
+): Problem {
+  const unit = quantity.unit === undefined ? undefined : unitById(quantity.unit);
+  const told = (n: number) => `${formatNumber(n, unit)} ${unit?.symbol ?? ''}`.trim();
+  const range = `${told(Math.min(...before))} to ${told(Math.max(...before))}, median ${told(median)}`;
+  return {
+    span,
+    message: `${told(number)} is far from this notebook's own past: the last ${before.length} under the same conditions read ${range}. Was it read right, or what has changed? (published: modified z-score over 3.5)`,
+  };
+}
