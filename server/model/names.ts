@@ -48,7 +48,7 @@ function ownNameAt(
   names: ReadonlyMap<string, Quantity>,
   longest: number,
 ): { quantity: Quantity; length: number } | undefined {
-  if (names.size === 0) return undefined;
+  if (names.size === 0 || !firstWordsOf(names).has(firstWord(words[from] ?? ''))) return undefined;
   for (let length = Math.min(longest, words.length - from); length > 0; length--) {
     const name = words.slice(from, from + length).join(' ');
     const quantity = names.get(name.toLowerCase().replaceAll('-', ' '));
@@ -56,3 +56,17 @@ function ownNameAt(
   }
   return undefined;
 }
+
+const firstWords = new WeakMap<ReadonlyMap<string, Quantity>, ReadonlySet<string>>();
+
+/** Most words of a notebook begin no name of its own, and this tells them at once. */
+function firstWordsOf(names: ReadonlyMap<string, Quantity>): ReadonlySet<string> {
+  let words = firstWords.get(names);
+  if (!words) {
+    words = new Set([...names.keys()].map(firstWord));
+    firstWords.set(names, words);
+  }
+  return words;
+}
+
+const firstWord = (text: string): string => (text.split(/[\s-]/, 1)[0] ?? '').toLowerCase();

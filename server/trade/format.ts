@@ -12,8 +12,19 @@ export function formatValue(iv: Interval, unit: Unit | undefined): string {
   const numbers = formatNumbers(iv, (n) => formatNumber(n, unit));
   const symbol = unit?.symbol ?? '';
   if (symbol === '' || symbol.startsWith(':')) return numbers + symbol;
-  return `${numbers} ${symbol === 'turns' && /^-?1(?:\/\d+)?$/.test(numbers) ? 'turn' : symbol}`;
+  return `${numbers} ${/^-?1(?:\/\d+)?$/.test(numbers) ? (ONE_OF[symbol] ?? symbol) : symbol}`;
 }
+
+const ONE_OF: Readonly<Record<string, string>> = {
+  turns: 'turn',
+  flats: 'flat',
+  steps: 'step',
+  clicks: 'click',
+  holes: 'hole',
+  days: 'day',
+  weeks: 'week',
+  'heat cycles': 'heat cycle',
+};
 
 /**
  * Turns in eighths and inches in 64ths, where they come out even, as they are said at the bench; any other

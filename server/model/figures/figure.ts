@@ -6,6 +6,7 @@ import type { Interval } from '../../trade/interval.ts';
 import type { Standing } from '../../trade/quantity.ts';
 import type { Unit } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
+import type { Files } from '../files.ts';
 import type { Origin } from '../notebook.ts';
 import type { Snapshot } from '../snapshot.ts';
 
@@ -60,6 +61,8 @@ export interface Moment {
   readonly snapshot: Snapshot;
   /** From zero. */
   readonly line: number;
+  /** Files the notebook names, as far as they were read; see `logsWanted` for which are asked for. */
+  readonly files?: Files;
 }
 
 /** One row of the table: which words' hovers show its figures, and how they are worked out. */

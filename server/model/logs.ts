@@ -1,0 +1,35 @@
+/** The log lines of a notebook, each with what was in force as it was written. */
+import type { Carried } from './carry.ts';
+import { keptByPage } from './kept.ts';
+import { lineOf } from './locate.ts';
+import type { Origin } from './notebook.ts';
+import type { Reading } from './page.ts';
+import { pageAt, type Snapshot } from './snapshot.ts';
+
+export interface LogLine {
+  /** As written. */
+  readonly path: string;
+  /** What was in force at the line. */
+  readonly carried: Carried;
+  readonly by: Origin;
+}
+
+const logsOn = keptByPage((readings: readonly Reading[]): readonly LogLine[] =>
+  readings.flatMap(({ entry, after, where }) =>
+    entry.kind === 'file' && entry.word === 'log' && entry.path !== ''
+      ? [{ path: entry.path, carried: after, by: where }]
+      : [],
+  ),
+);
+
+/** Asked of a log's line (`word` is `log`) that one; else, up to the line, those of the latest session that has any. */
+export function logLinesAt(snapshot: Snapshot, line: number, word?: string): readonly LogLine[] {
+  const last = pageAt(snapshot, line);
+  const at = (log: LogLine) => lineOf(snapshot, log.by.ref) ?? line + 1;
+  if (word === 'log') return logsOn(snapshot, last).filter((log) => at(log) === line);
+  for (let page = last; page >= 0; page--) {
+    const found = logsOn(snapshot, page).filter((log) => page < last || at(log) <= line);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
