@@ -9,11 +9,17 @@ import type { Figure, Moment, Working } from './figure.ts';
 import { HISTORY } from './history.ts';
 import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from './idle.ts';
 import { JET_CHANGES, JET_FOR_AIR } from './jets.ts';
+import { LOGS } from './log.ts';
 import { DAMPER_TAPE, STOP_TRAVEL } from './marks.ts';
 import { MIXTURE_READING } from './mixture-reading.ts';
 import { DWELL, TIMING_AFTER_POINTS } from './points.ts';
+import { PORTS } from './ports.ts';
+import { REMINDERS } from './reminders.ts';
+import { GEARS, SLIP } from './road.ts';
+import { RUNS } from './runs.ts';
 import { NO_EFFECT, TURNS } from './screws.ts';
 import { SEALING } from './sealing.ts';
+import { SPECS } from './specs.ts';
 import { DISPLACEMENT, PISTON_SPEED, RATIO } from './squeeze.ts';
 import { TIMING } from './timing.ts';
 import { TRIALS } from './trials.ts';
@@ -47,6 +53,13 @@ export const WORKINGS: readonly Working[] = [
   TURNS,
   POWER_VALVE,
   HISTORY,
+  GEARS,
+  SLIP,
+  RUNS,
+  LOGS,
+  SPECS,
+  PORTS,
+  REMINDERS,
 ];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */
