@@ -34,10 +34,13 @@ const AFTER_LETTER = scanner([
     'At',
     /at(?![\p{L}\p{N}_-])|in(?=[ \t]+(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)(?![\p{L}]))/u,
   ],
-  ['Word', /(?:all[ \t]+in|in[ \t]+hg|in[ \t]+h2o)(?![\p{L}\p{N}])/u],
-  ['In', /in(?![\p{L}\p{N}_-])/u],
+  ['Word', /(?:all[ \t]+in|in\.?[ \t]+hg|in\.?[ \t]+h2o)(?![\p{L}\p{N}])/u],
+  ['In', /in(?![\p{L}\p{N}_-]|\.[\p{L}\p{N}])(?:\.(?!\.))?/u],
   ['Out', /out(?![\p{L}\p{N}_-])/u],
-  ['Word', /[\p{L}°%][\p{L}\p{M}\p{N}_°%²³]*(?:[-'’·*/.&][\p{L}\p{N}][\p{L}\p{M}\p{N}_°%²³]*)*/u],
+  [
+    'Word',
+    /[\p{L}°%][\p{L}\p{M}\p{N}_°%²³]*(?:[-'’·*/.&][\p{L}\p{N}][\p{L}\p{M}\p{N}_°%²³]*)*(?:\.(?!\.))?/u,
+  ],
 ]);
 const AFTER_SIGN = scanner([
   ['Comment', /;[\s\S]*/],

@@ -52,9 +52,11 @@ export function saidBy(
 ): readonly Said[] {
   const said: Said[] = [];
   let current: Open = open(place, words);
+  let heard = place !== undefined && words.length > 0;
   for (const group of groups) {
     const named = placeIn(wordsOf(line, group.words));
-    if (named.place && current.values.length > 0) {
+    // `0.03 in, #3` is one thing with its place behind it.
+    if (named.place && heard && (current.place || group.values.length > 0)) {
       said.push(close(current));
       current = open(named.place, named.rest);
     } else {
@@ -62,6 +64,7 @@ export function saidBy(
       current.words.push(...named.rest);
     }
     addGroup(line, current, group, curve);
+    heard ||= group.values.length > 0 || named.rest.length > 0;
   }
   said.push(close(current));
   return said;
@@ -85,20 +88,24 @@ const open = (place: Place | undefined, words: readonly Word[]): Open => ({
 
 function addGroup(line: Line, open: Open, group: GroupSyntax, curve: boolean): void {
   const lowered = group.values.map((value) => lowerValue(line, value));
+  const values = lowered.map(({ value }) => value);
   const conditions = group.conditions.map((condition) => conditionOf(line, condition, open.words));
   for (const { after } of lowered) open.words.push(...after);
-  const point = curve ? pointOf(lowered.at(-1)?.value, conditions) : undefined;
-  if (point) open.points.push(point);
-  else {
-    open.values.push(...lowered.map(({ value }) => value));
-    open.conditions.push(...conditions);
-  }
+  const points = curve ? pointsOf(values, conditions) : [];
+  open.points.push(...points);
+  open.values.push(...values.filter((each) => !points.some(({ value }) => value === each)));
+  open.conditions.push(...conditions.filter((each) => !points.some(({ at }) => at === each.value)));
 }
 
-function pointOf(value: Value | undefined, conditions: readonly Condition[]): Point | undefined {
-  const at = conditions[0]?.value;
-  if (value?.form !== 'amount' || !at) return undefined;
-  return { value, at, span: { from: value.span.from, to: at.span.to } };
+/** Each `@` takes the value right before it. The comma between two points may be forgotten. */
+function pointsOf(values: readonly Value[], conditions: readonly Condition[]): readonly Point[] {
+  let from = 0;
+  return conditions.flatMap(({ value: at, span }): readonly Point[] => {
+    const value = values.findLast((each) => each.span.from >= from && each.span.to <= span.from);
+    from = span.to;
+    if (value?.form !== 'amount' || !at) return [];
+    return [{ value, at, span: { from: value.span.from, to: at.span.to } }];
+  });
 }
 
 function conditionOf(line: Line, syntax: ConditionSyntax, beside: Word[]): Condition {

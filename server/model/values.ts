@@ -127,15 +127,17 @@ interface UnitRead {
 
 const NO_UNIT: UnitRead = { unit: undefined, words: 0, span: undefined };
 
+/** An inch sign may begin a longer unit: `17" Hg`. */
 function unitOf(line: Line, inch: number | undefined, tail: readonly Word[]): UnitRead {
-  if (inch !== undefined) return { unit: unitById('in'), words: 0, span: tokenSpan(line, inch) };
-  const first = tail[0];
+  const words = inch === undefined ? tail : [{ text: 'in', span: tokenSpan(line, inch) }, ...tail];
+  const first = words[0];
   if (!first) return NO_UNIT;
-  const texts = tail.map((word) => word.text);
+  const texts = words.map((word) => word.text);
   const match = matchUnit(texts, 0);
   if (!match) return NO_UNIT;
-  const last = tail[match.length - 1] as Word;
-  return { unit: match.unit, words: match.length, span: { from: first.span.from, to: last.span.to } };
+  const last = words[match.length - 1] as Word;
+  const fromTail = match.length - (words.length - tail.length);
+  return { unit: match.unit, words: fromTail, span: { from: first.span.from, to: last.span.to } };
 }
 
 type Read = Pick<Amount, 'interval' | 'problem'>;
