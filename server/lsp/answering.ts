@@ -18,7 +18,9 @@ export interface Server {
  * was changed meanwhile, a server that is not running, a defect of our own (which is logged).
  */
 export function answering(server: Server, handler: Handler) {
-  return async (params: unknown, token: CancellationToken): Promise<unknown> => {
+  // Whatever form the parameters have, the token is the last of what is handed over.
+  return async (params: unknown, ...rest: readonly unknown[]): Promise<unknown> => {
+    const token = rest.at(-1) as CancellationToken;
     const refused = refusal(server, token);
     if (refused) return refused;
     const uri = uriIn(params);

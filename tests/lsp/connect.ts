@@ -2,6 +2,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { join } from 'node:path';
 import {
+  type CancellationToken,
   type ClientCapabilities,
   createProtocolConnection,
   type Diagnostic,
@@ -11,31 +12,39 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
 
-export const URI = 'file:///notebooks/bench.tappet';
 const SERVER = join(import.meta.dirname, '../../server/main.node.ts');
-const LONGEST_WAIT = 15_000;
+const LONGEST_WAIT = 20_000;
+
+/** Line and column from zero. */
+export type At = readonly [line: number, character: number];
+export type TextChange = readonly [from: At, to: At, text: string];
 
 export interface Editor {
   readonly connection: ProtocolConnection;
   readonly process: ChildProcess;
   /** What the server answered to `initialize`. */
   readonly capabilities: Readonly<Record<string, unknown>>;
-  /** All that was published, in order. */
-  readonly published: readonly PublishDiagnosticsParams[];
   /** What the server logged. */
   readonly logged: readonly string[];
-  readonly open: (text: string, uri?: string) => Promise<void>;
-  readonly change: (version: number, ...changes: readonly (readonly [from: At, to: At, text: string])[]) => Promise<void>;
-  /** The findings of a version, as soon as they are there. Rejects when they do not come. */
-  readonly findings: (version: number, holds?: (found: readonly Diagnostic[]) => boolean) => Promise<readonly Diagnostic[]>;
-  readonly ask: <Answer>(method: string, params?: object) => Promise<Answer>;
+  /** Opens a notebook as version 1. */
+  readonly open: (text: string) => Promise<OpenNotebook>;
+  /** Says goodbye as an editor should. Resolves to the exit code. */
   readonly stop: () => Promise<number | null>;
 }
 
-/** Line and column from zero. */
-export type At = readonly [line: number, character: number];
-
-export const position = ([line, character]: At) => ({ line, character });
+export interface OpenNotebook {
+  readonly uri: string;
+  /** All that was published of it, in order. */
+  readonly published: () => readonly PublishDiagnosticsParams[];
+  readonly change: (version: number, ...changes: readonly TextChange[]) => Promise<void>;
+  readonly close: () => Promise<void>;
+  /** The findings of a version, as soon as some come for which `holds` is true. */
+  readonly findings: (
+    version: number,
+    holds?: (found: readonly Diagnostic[]) => boolean,
+  ) => Promise<readonly Diagnostic[]>;
+  readonly ask: <Answer>(method: string, params?: object, token?: CancellationToken) => Promise<Answer>;
+}
 
 export interface Manner {
   readonly capabilities?: ClientCapabilities;
@@ -48,7 +57,6 @@ export async function connect({ capabilities = {}, settings }: Manner = {}): Pro
   const editor = unready();
   const { connection } = editor;
   if (settings) connection.onRequest('workspace/configuration', () => [settings()]);
-  connection.onRequest('client/registerCapability', () => null);
   const answer: { capabilities: Record<string, unknown> } = await connection.sendRequest('initialize', {
     processId: process.pid,
     rootUri: null,
@@ -70,35 +78,51 @@ export function unready(): Editor {
   connection.onNotification('textDocument/publishDiagnostics', (told) => void published.push(told));
   connection.onNotification('window/logMessage', ({ message }) => void logged.push(message));
   connection.listen();
+  let opened = 0;
+  const open = async (text: string) => {
+    const uri = `file:///notebooks/${++opened}.tappet`;
+    await connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri, languageId: 'tappet', version: 1, text },
+    });
+    return notebook(connection, uri, () => published.filter((told) => told.uri === uri));
+  };
+  return { connection, process: child, capabilities: {}, logged, open, stop: () => stop(connection, child) };
+}
+
+function notebook(
+  connection: ProtocolConnection,
+  uri: string,
+  published: OpenNotebook['published'],
+): OpenNotebook {
   return {
-    connection,
-    process: child,
-    capabilities: {},
+    uri,
     published,
-    logged,
-    open: (text, uri = URI) =>
-      connection.sendNotification('textDocument/didOpen', {
-        textDocument: { uri, languageId: 'tappet', version: 1, text },
-      }),
     change: (version, ...changes) =>
       connection.sendNotification('textDocument/didChange', {
-        textDocument: { uri: URI, version },
-        contentChanges: changes.map(([from, to, text]) => ({
-          range: { start: position(from), end: position(to) },
-          text,
-        })),
+        textDocument: { uri, version },
+        contentChanges: changes.map(protocolChange),
       }),
+    close: () => connection.sendNotification('textDocument/didClose', { textDocument: { uri } }),
     findings: (version, holds = () => true) =>
       until(`findings of version ${version}`, () => {
-        const told = published.findLast((each) => each.version === version && holds(each.diagnostics));
+        const told = published().findLast((each) => each.version === version && holds(each.diagnostics));
         return told?.diagnostics;
       }),
-    ask: (method, params = {}) => connection.sendRequest(method, { textDocument: { uri: URI }, ...params }),
-    stop: () => stop(connection, child),
+    ask: (method, params = {}, token) => {
+      const all = { textDocument: { uri }, ...params };
+      const name = `textDocument/${method}`;
+      return token ? connection.sendRequest(name, all, token) : connection.sendRequest(name, all);
+    },
   };
 }
 
-/** Says goodbye as an editor should. @returns the exit code. */
+export const protocolChange = ([from, to, text]: TextChange) => ({
+  range: { start: position(from), end: position(to) },
+  text,
+});
+
+export const position = ([line, character]: At) => ({ line, character });
+
 async function stop(connection: ProtocolConnection, child: ChildProcess): Promise<number | null> {
   const ended = exitOf(child);
   await connection.sendRequest('shutdown');
