@@ -8,7 +8,7 @@ import { formatValue } from '../trade/format.ts';
 import { contains, type Interval, middle, range } from '../trade/interval.ts';
 import type { Band, Quantity } from '../trade/quantity.ts';
 import { convertInterval, type Unit, unitById } from '../trade/units.ts';
-import { ownAmounts, wordsSaid } from './said.ts';
+import { signedAmounts, wordsSaid } from './said.ts';
 
 export interface Outside {
   readonly quantity: Quantity;
@@ -45,7 +45,7 @@ function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
   const found: Outside[] = [];
   for (const said of entry.said) {
     if (isColdOne(quantity, said)) continue;
-    for (const amount of ownAmounts(said)) {
+    for (const amount of signedAmounts(said, entry.kind)) {
       const outside = judge(entry, said, amount, context);
       if (outside) found.push(outside);
     }
@@ -87,13 +87,21 @@ function slipOf(amount: Amount, unit: Unit, band: Band): Slip | undefined {
   const value = amount.interval;
   const units = (OFTEN_MIXED[unit.id] ?? []).map(unitById).filter((other) => isInside(value, other, band));
   const only = units.length === 1 ? units[0] : undefined;
-  const tens = [10, 0.1]
-    .map((factor) => Number((middle(value) * factor).toPrecision(12)))
-    .filter((n) => value.low === value.high && contains(bandIn(unit, band), n));
-  if (unit.dimension === 'temperature' && only) return { kind: 'unit', unit: only };
-  if (only && tens.length === 0) return { kind: 'unit', unit: only };
-  const ten = tens[0];
+  const ten = tenthOrTenfold(value, bandIn(unit, band));
+  if (only && (ten === undefined || unit.dimension === 'temperature')) return { kind: 'unit', unit: only };
   return ten !== undefined && units.length === 0 ? { kind: 'ten times', value: ten } : undefined;
+}
+
+/** How far out a value is before a slipped nought explains it better than an odd engine: common practice, no source. */
+const FAR_OUT = 2.5;
+
+function tenthOrTenfold(value: Interval, band: Interval): number | undefined {
+  const n = middle(value);
+  const isFar = n > 0 && (n > FAR_OUT * band.high || FAR_OUT * n < band.low);
+  if (!isFar || value.low !== value.high) return undefined;
+  return [10, 0.1]
+    .map((factor) => Number((n * factor).toPrecision(12)))
+    .find((other) => contains(band, other));
 }
 
 /** Units that the same instrument, drawer or manual gives side by side. */

@@ -6,7 +6,7 @@ import { surelyAbove, surelyBelow } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
 import { isComparable, ofDay, statedFor, statedIn } from './limits.ts';
 import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
-import { ownAmounts } from './said.ts';
+import { signedAmounts } from './said.ts';
 import { lineSpan } from './syntax.ts';
 import { changedTotals, inputLines } from './totals.ts';
 
@@ -26,10 +26,10 @@ export const missesTarget = rule({
   },
 });
 
-function readingProblems({ quantity }: QuantityEntry, said: Said, { before }: Context): Problem[] {
+function readingProblems({ quantity, kind }: QuantityEntry, said: Said, { before }: Context): Problem[] {
   const target = statedFor(before.targets, quantity.name, said.place?.text);
   if (!target || !isComparable(target.said, said)) return [];
-  return ownAmounts(said)
+  return signedAmounts(said, kind)
     .flatMap(({ interval, unit: written, span }) => {
       const unit = written ?? unitById(quantity.unit ?? 'number');
       const wanted = statedIn(target, unit);

@@ -6,7 +6,7 @@ import { formatValue } from '../trade/format.ts';
 import { unitById } from '../trade/units.ts';
 import { isComparable, limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
 import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
-import { isAmount, ownAmounts } from './said.ts';
+import { isAmount, signedAmounts } from './said.ts';
 
 export const overLimit = rule({
   code: 'over-limit',
@@ -23,11 +23,11 @@ export const overLimit = rule({
   },
 });
 
-function problemsOf({ quantity }: QuantityEntry, said: Said, { before, after }: Context): Problem[] {
+function problemsOf({ quantity, kind }: QuantityEntry, said: Said, { before, after }: Context): Problem[] {
   const limit = statedFor(before.limits, quantity.name, said.place?.text);
   if (!limit || !isComparable(limit.said, said)) return [];
   const inForce = after.settings.get(keyOf(quantity.name, said.place?.text));
-  return ownAmounts(said)
+  return signedAmounts(said, kind)
     .flatMap((amount) => {
       const whole = amount.relative ? inForce?.base && inForce.values.find(isAmount) : amount;
       return whole ? problemOf(limit, amount, whole) : [];

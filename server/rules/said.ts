@@ -3,7 +3,7 @@ import type { Line } from '../../grammar/index.ts';
 import { amountIn, firstAmount } from '../model/amounts.ts';
 import type { Entry, QuantityEntry, Said } from '../model/notebook.ts';
 import type { Amount, Value, Word } from '../model/values.ts';
-import type { Interval } from '../trade/interval.ts';
+import { type Interval, scale } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import type { Dimension } from '../trade/units.ts';
 import { knownBeside } from './known-words.ts';
@@ -19,6 +19,21 @@ export const ownAmounts = (said: Said): readonly Amount[] => [
   ...amountsOf(said.values),
   ...amountsOf(said.points.map((point) => point.value)),
 ];
+
+/** As `ownAmounts`, where a sign that makes no change is the number's own: only the values of a setting change it. */
+export const signedAmounts = (said: Said, kind: Entry['kind']): readonly Amount[] => [
+  ...(kind === 'setting' ? amountsOf(said.values) : amountsOf(said.values).map(signed)),
+  ...amountsOf(said.points.map((point) => point.value)).map(signed),
+];
+
+const signed = (amount: Amount): Amount =>
+  amount.interval && (amount.relative === 'less' || amount.relative === 'more')
+    ? {
+        ...amount,
+        relative: undefined,
+        interval: scale(amount.interval, amount.relative === 'less' ? -1 : 1),
+      }
+    : amount;
 
 /** Words beside the value and in its conditions, lower case. */
 export const wordsSaid = (said: Said): readonly string[] =>

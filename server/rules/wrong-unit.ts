@@ -23,8 +23,9 @@ export const wrongUnit = rule({
 });
 
 function problemsOf(quantity: Quantity, said: Said, allowed: readonly Dimension[]): Problem[] {
-  const values = ownAmounts(said).filter((amount) => isWrong(amount, allowed));
-  const found = values
+  const wrong = ownAmounts(said).filter((amount) => isWrong(amount, allowed));
+  const found = wrong
+    .filter(saysItsUnit)
     .slice(0, 1)
     .map((amount) => problemOf(amount, quantity.name, wanted(quantity), allowed));
   const { against } = quantity;
@@ -38,11 +39,13 @@ function problemsOf(quantity: Quantity, said: Said, allowed: readonly Dimension[
 const isWrong = ({ unit, interval }: Amount, allowed: readonly Dimension[]): boolean =>
   interval !== undefined && unit !== undefined && !allowed.includes(unit.dimension);
 
+/** In a list the unit is written once, for all. */
+const saysItsUnit = ({ unitSpan }: Amount): boolean => unitSpan.from < unitSpan.to;
+
 function problemOf(amount: Amount, name: string, wanted: string, allowed: readonly Dimension[]): Problem {
   const { symbol, dimension } = amount.unit as NonNullable<Amount['unit']>;
-  const written = amount.unitSpan.from < amount.unitSpan.to ? amount.unitSpan : amount.span;
   return {
-    span: written,
+    span: saysItsUnit(amount) ? amount.unitSpan : amount.span,
     message: `${symbol || 'A bare number'} is ${article(dimension)}; ${name} is ${article(allowed[0] ?? dimension)}, in ${wanted}.`,
   };
 }

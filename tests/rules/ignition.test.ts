@@ -1,0 +1,86 @@
+/** Timing, points and depression. The figures' sources stand beside them. */
+import { rows } from './found.ts';
+
+const NINE = 'initial 9 deg | mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm';
+
+// More than about 2 deg apart: common practice, no source.
+rows('measured-differs', [
+  [`${NINE} | total «37 deg» @ 3200 rpm`, '9 deg + 22 deg = 31 deg at 3200 rpm'],
+  [`${NINE} | total «33.5 deg» @ 3200 rpm`],
+  [`${NINE} | total 33 deg @ 3200 rpm`],
+  [`${NINE} | total 29 deg @ 3200 rpm`],
+  [`${NINE} | total «28 deg» @ 1600 dist rpm`],
+  [`${NINE} | total ~33 deg @ 3200 rpm`],
+  [`${NINE} | total 33..36 deg @ 3200 rpm`],
+  [`${NINE} | total 37 deg`],
+  [`${NINE} | timing 37 deg @ 3200 rpm`],
+  [`${NINE} | timing «37 deg» @ 3200 rpm, vacuum plugged`],
+  [`${NINE} | vacuum source plugged | timing «37 deg» @ 3200 rpm`],
+  ['initial 9 deg | total 37 deg @ 3200 rpm'],
+]);
+// A printed factory table, initial 6: 2000 rpm 6+14=20, 3000 rpm 6+21=27 (common practice: relayed in a public forum).
+rows(
+  'measured-differs',
+  [
+    ['total 20 deg @ 2000 rpm'],
+    ['total 27 deg @ 3000 rpm'],
+    ['total «24 deg» @ 2000 rpm', '6 deg + 14 deg = 20 deg'],
+  ],
+  'session 2026-05-02\n  initial 6 deg\n  mechanical 0 deg @ 500 rpm, 2 deg @ 1000 rpm, 9 deg @ 1600 rpm, 14 deg @ 2000 rpm, 21 deg @ 3000 rpm, 28 deg @ 4000 rpm, 32 deg @ 4600 rpm',
+);
+
+// 360 / cylinders in degrees of the distributor: four 90, six 60, eight 45 (geometry).
+for (const [cylinders, most] of [
+  [4, 90],
+  [6, 60],
+  [8, 45],
+] as const) {
+  rows(
+    'dwell-too-long',
+    [
+      [`session 2026-05-02 | dwell «${most} deg»`, `${most} deg (geometry: 360 / cylinders)`],
+      [`session 2026-05-02 | dwell «${most + 5} deg»`],
+      [`session 2026-05-02 | dwell ${most - 1} deg`],
+      ['session 2026-05-02 | dwell «100 %»', 'never open'],
+      ['session 2026-05-02 | dwell 60 %'],
+    ],
+    `engine\n  cylinders ${cylinders}`,
+  );
+}
+rows('dwell-too-long', [['dwell 94 deg']]);
+
+rows('timing-after-dwell', [
+  ['initial 9 deg | «points gap 0.016 in»', 'take it again'],
+  ['timing 9 deg @ 800 rpm | «dwell 50 deg»'],
+  ['dwell 50 deg | initial 9 deg'],
+  ['initial 9 deg | session 2026-05-03 | dwell 50 deg'],
+]);
+
+rows('curve-not-rising', [
+  ['mechanical 0 deg @ 900 rpm, 8 deg @ «800 rpm»', '800 rpm does not come after 900 rpm'],
+  ['mechanical 0 deg @ 900 rpm, 8 deg @ «900 rpm»'],
+  ['vacuum advance 0 deg @ 12 inHg, 12 deg @ «4 inHg»'],
+  ['mechanical 0 deg @ 900, 8 deg @ 1500 rpm'],
+  ['mechanical 0 deg @ 450 dist rpm, 8 deg @ 1500 rpm'],
+]);
+
+// 101325 Pa (International Standard Atmosphere) at 3386.389 Pa for each inHg (NIST SP 811) is 29.92 inHg.
+rows('depression-above-barometer', [
+  ['depression «30 inHg»', '29.92 inHg'],
+  ['depression «102 kPa»', '101.3 kPa'],
+  ['depression 29 inHg'],
+  ['weather 14 C, 850 hPa | depression «26 inHg»', "this session's barometer, 25.1 inHg"],
+  ['barometer 850 hPa | depression «26 inHg»'],
+  ['weather 14 C, 850 hPa | session 2026-05-03 | depression 26 inHg'],
+  ['depression «17 psi»', '14.7 psi'],
+]);
+
+rows('idle-swapped', [
+  ['idle 720 rpm in neutral | idle «850 rpm in drive»', 'Were the two swapped?'],
+  ['idle 850 rpm in drive | idle «720 rpm in park»'],
+  ['idle 850 rpm in neutral | idle 720 rpm in drive'],
+  ['idle 850 rpm in neutral | idle 850 rpm in drive'],
+  ['idle 720 rpm in neutral | idle ~700..760 rpm in drive'],
+  ['idle 720 rpm in neutral | session 2026-05-03 | idle 850 rpm in drive'],
+  ['idle 720 rpm | idle 850 rpm in drive'],
+]);

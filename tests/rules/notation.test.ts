@@ -1,0 +1,101 @@
+/** What cannot be read: signs, quotes, numbers, times. */
+import { rows } from './found.ts';
+
+rows('unreadable', [
+  ['initial 9 deg «: 7»', '": 7" cannot be read here'],
+  ['fit carb single «9 deg»'],
+  ['check throttle return ok «, 7»'],
+  ['note anything goes: 9 : 7 = @ # $'],
+  ['idle 850 rpm ; a comment : = $'],
+]);
+
+rows('unknown-sign', [
+  ['initial 9 deg «$»', '$ (U+0024)'],
+  ['initial 9 deg «\u0000»', 'The sign U+0000 means nothing here'],
+  ['initial «\u202E»9 deg', 'U+202E'],
+  ['«👍» idle 850', '👍 (U+1F44D)'],
+  ['initial «$» % $ $', 'and 2 more like it'],
+  ['note costs $ 9'],
+]);
+
+rows('unclosed-quote', [
+  ['plug #4 «"sooty»', 'opened and not closed'],
+  ['carb «"twin»'],
+  ['plug #4 "sooty"'],
+  ['points gap 0.016"'],
+]);
+
+rows('comma-number', [
+  ['mixture «1,5» turns', 'write 1.5', 'mixture 1.5 turns'],
+  ['points gap «0,016» in', 'write 0.016', 'points gap 0.016 in'],
+  ['idle «1,200» rpm', 'write 1200 for one, 1 200 for several'],
+  ['tube «402,415,398» F', '402 415 398 for several'],
+  ['egt «1,200.5» F'],
+  ['weather 14 C, 1011 hPa'],
+  ['note 1,5 turns'],
+]);
+
+rows('missing-number', [
+  ['initial «~» deg', 'after "~"'],
+  ['egt «1200..» F', 'second number'],
+  ['egt «1200 ±» F', 'second number'],
+  ['egt «<» F', 'after "<"'],
+  ['timing 9 deg @ «~»', 'after "~"'],
+  ['egt 1200..1300 F'],
+]);
+
+rows('divided-by-nought', [
+  ['mixture «1/0» turn', '1/0 divides by nought'],
+  ['mixture «1 1/0» turns'],
+  ['mixture 1/10 turn'],
+  ['mixture 10/100 turn'],
+]);
+rows('divided-by-nought', [['compression «8:0»'], ['compression 8.5:1'], ['compression 8:10']], 'engine');
+
+rows('hyphen-range', [
+  ['egt «1200-1300» F', 'written 1200..1300', 'egt 1200..1300 F'],
+  ['egt «1200 - 1300» F', 'written 1200..1300', 'egt 1200..1300 F'],
+  ['egt «1-2-3» F', 'part a list with spaces'],
+  ['mixture 1-1/2 turns'],
+  ['initial -2 deg'],
+  ['plug type 14-3'],
+]);
+rows(
+  'hyphen-range',
+  [['head bolts torque «58-62» lb-ft', '58..62', 'head bolts torque 58..62 lb-ft']],
+  'specs',
+);
+rows('hyphen-range', [['firing order 1-3-4-2'], ['bank left 1-2']], 'engine');
+
+rows('reversed-range', [
+  ['egt «1300..1200» F', 'read as 1200..1300', 'egt 1200..1300 F'],
+  ['points gap «3/8..1/4» in', 'read as 1/4..3/8', 'points gap 1/4..3/8 in'],
+  ['egt 1200..1300 F'],
+  ['egt 1300 ± 20 F'],
+  ['egt 1300..1300 F'],
+]);
+
+rows('not-a-time', [
+  ['«09:75» idle 850', 'no time of day'],
+  ['«24:00» idle 850'],
+  ['«09:30:60» idle 850'],
+  ['23:59 idle 850'],
+  ['23:59:59 idle 850'],
+]);
+
+rows('elapsed-without-unit', [
+  ['«+20 idle 850»', '"+20 idle" is no time'],
+  ['«+20»'],
+  ['+20 min idle 850'],
+  ['+1.5 h idle 850'],
+  ['initial +2 deg'],
+]);
+
+rows('line-too-long', [[`«note ${'x'.repeat(1996)}»`, '2001 signs'], [`note ${'x'.repeat(1995)}`]]);
+
+rows('meant-unknown', [
+  ['idle 850 ; meant: «outside-bnad»', 'Did you mean outside-band?', 'idle 850 ; meant: outside-band'],
+  ['idle 850 ; meant: outside-band, «zzz»', 'No rule is called "zzz"'],
+  ['idle 850 ; MEANT: Outside-Band ten-times'],
+  ['idle 850 ; as it was meant: warm'],
+]);

@@ -1,0 +1,95 @@
+/** Words that are not known, and what was probably meant. */
+import { rows } from './found.ts';
+
+rows('unknown-word', [
+  ['«idel» 850 rpm', 'Did you mean idle?', 'idle 850 rpm'],
+  ['«vacum advance» 12 deg', 'Did you mean vacuum advance', 'vacuum advance 12 deg'],
+  ['«mxture» left 1 turn', 'Did you mean mixture?', 'mixture left 1 turn'],
+  ['«sesion» 2026-05-03', 'Did you mean session?', 'session 2026-05-03'],
+  ['«rocking horse» 3 in', 'Write it as a note'],
+  ['idle 850 rpm'],
+  ['09:30'],
+]);
+rows(
+  'unknown-word',
+  [['«head bolts» 58 lb-ft', 'what is specified'], ['head bolts torque 58 lb-ft']],
+  'specs',
+);
+rows(
+  'unknown-word',
+  [
+    ['session 2026-05-02 | flap gap 3 mm'],
+    ['session 2026-05-02 | «flap gpa» 3 mm', 'Did you mean flap gap?', 'session 2026-05-02 | flap gap 3 mm'],
+  ],
+  'words\n  flap gap: setting, 2..5 mm',
+);
+
+rows('unknown-place', [
+  ['mixture «lefft» 1 turn', 'Did you mean left?', 'mixture left 1 turn'],
+  ['tube «somewhere» 400 F', 'not a known place'],
+  ['mixture left 1 turn, right 1 1/4 turns'],
+  ['tube hot 400 F'],
+  ['plug #4 sooty'],
+  ['idle 850 rpm steady'],
+]);
+
+rows('misspelt-word', [
+  ['idle 850 rpm in «nuetral»', 'Did you mean neutral?', 'idle 850 rpm in neutral'],
+  ['vacuum advance 12 deg, «manifld»', 'Did you mean manifold?', 'vacuum advance 12 deg, manifold'],
+  ['knock «heavvy»', 'Did you mean heavy?', 'knock heavy'],
+  ['idle 850 rpm in neutral'],
+  ['idle 850 rpm a little rough'],
+  ['tube 400 F infrared, loads of smoke'],
+  ['plug #4 tan and dry'],
+]);
+
+rows('unknown-flag', [
+  ['fault throttle: sticks «[saftey]»', '[safety]', 'fault throttle: sticks [safety]'],
+  ['fault throttle: sticks «[urgent]»', 'does nothing'],
+  ['fault throttle: sticks [safety]'],
+  ['fault throttle: sticks [Safety]'],
+]);
+
+rows('nothing-said', [
+  ['«todo»'],
+  ['«done»'],
+  ['«fit»', 'what it is about'],
+  ['«check»'],
+  ['«check ok»'],
+  ['«photo»', 'path'],
+  ['«note»'],
+  ['«09:30»', 'at that time'],
+  ['«trial»', 'what is tried'],
+  ['«trial stop hole ->»', 'what it should change'],
+  ['«recheck»'],
+  ['«revert»', 'the day to go back to'],
+  ['«revert to»'],
+  ['keep'],
+  ['todo choke'],
+]);
+
+rows('no-value', [
+  ['«initial»', 'a number in deg'],
+  ['«initial nine»'],
+  ['«initial "nine"»'],
+  ['«mixture left»'],
+  ['«mechanical»', 'points such as 8 deg @ 1500 rpm'],
+  ['«weather fine»', 'numbers with their units'],
+  ['«knock»', 'one of: none, trace, light, heavy'],
+  ['«power valve»'],
+  ['power valve plugged'],
+  ['vacuum advance plugged'],
+  ['plug #4 sooty'],
+]);
+rows('no-value', [['«firing order»', 'joined by hyphens'], ['firing order 1-2']], 'engine');
+
+rows(
+  'own-word-incomplete',
+  [
+    ['«flap gap» 2..5 mm', 'write setting or reading'],
+    ['«flap gap»'],
+    ['flap gap: setting, 2..5 mm'],
+    ['flap gap: reading'],
+  ],
+  'words',
+);

@@ -1,0 +1,109 @@
+/** Work lines: items, checks, parts, trials, changes. */
+import { rows } from './found.ts';
+
+const FAULT = 'fault throttle: sticks [safety]';
+
+rows('road-run-open-fault', [
+  [`${FAULT} | «speed 30 mph»`, 'throttle (2026-05-02)'],
+  [`${FAULT} | «run time 12 s»`],
+  [`${FAULT} | «egt 1200 F on the road»`],
+  [`${FAULT} | session 2026-05-03 | «speed 30 mph»`],
+  [`${FAULT} | done throttle | speed 30 mph`],
+  [`${FAULT} | idle 850 rpm`],
+  ['fault choke: binds | speed 30 mph'],
+]);
+
+rows('road-run-check-due', [
+  [
+    'idle screw 1 turn | «speed 30 mph»',
+    '"throttle return" has not been checked since the work of 2026-05-02',
+  ],
+  ['fuel line 3/8 in | «speed 30 mph»', 'fuel leaks'],
+  ['check throttle return bad | «speed 30 mph»', 'was bad when it was last checked'],
+  ['idle screw 1 turn | check throttle return bad | «speed 30 mph»', 'was bad'],
+  ['idle screw 1 turn | check throttle return ok | speed 30 mph'],
+  ['idle screw 1 turn | check throttle-return ok | speed 30 mph'],
+  ['check throttle return ok | idle screw 1 turn | «speed 30 mph»'],
+  ['initial 9 deg | speed 30 mph'],
+]);
+
+rows('check-without-answer', [
+  ['«check throttle return»', 'End the line with ok or bad'],
+  ['check throttle return ok'],
+  ['check brakes bad'],
+]);
+rows('check-misspelt', [
+  ['check «throtle return» ok', 'Did you mean throttle return?', 'check throttle return ok'],
+  ['check fuel-leaks ok'],
+  ['check brakes ok'],
+]);
+
+rows('done-nothing-open', [
+  ['todo choke: cable | done «chok»', 'Did you mean choke?', 'todo choke: cable | done choke'],
+  ['done «choke»', 'nothing is'],
+  ['todo choke: cable | done choke | done «choke»'],
+  ['todo choke: cable | done Choke: hooked up'],
+]);
+rows('same-name-twice', [
+  ['todo choke: cable | fault «choke»: binds', 'the todo of 2026-05-02: cable'],
+  ['todo choke: cable | done choke | todo choke: cable again'],
+  ['todo choke: cable | todo hose: brittle'],
+]);
+
+rows(
+  'unknown-part',
+  [
+    [
+      'session 2026-05-02 | fit «carb sinlge»',
+      'Did you mean carb single?',
+      'session 2026-05-02 | fit carb single',
+    ],
+    ['session 2026-05-02 | fit «thingummy»', 'List it under "parts"'],
+    ['session 2026-05-02 | fit carb single'],
+    ['session 2026-05-02 | fit Carb-Single'],
+    ['session 2026-05-02 | fit distributor spare'],
+  ],
+  'parts\n  carb single "one-barrel"',
+);
+rows('not-fitted', [
+  ['remove «carb twin»', 'no carburettor was fitted by name'],
+  ['fit carb single | remove «carb twin»', 'carb single is'],
+  ['fit carb twin | remove carb twin'],
+]);
+
+rows('change-without-start', [
+  ['mixture «in 1/4 turn»', 'not known what mixture was'],
+  ['mixture left «in 1/4 turn»', 'mixture left was'],
+  ['mixture «in 1/4 turn» | mixture out 1/8 turn'],
+  ['mixture 1 turn | mixture left in 1/4 turn'],
+  ['initial 9 deg | initial +2 deg'],
+]);
+
+rows('recheck-without-end', [
+  ['«recheck head bolts»', 'When?'],
+  ['recheck head bolts after «200»'],
+  ['recheck head bolts after «200 psi»'],
+  ['recheck head bolts after 200 mi'],
+  ['recheck head bolts after 1 heat cycle'],
+  ['recheck valve lash after 10 h'],
+  ['recheck valve lash after 30 days'],
+]);
+
+const TRIAL = 'trial stop hole -> vacuum advance';
+rows('row-outside-trial', [
+  ['«1/4 in 7 deg»', 'Write its word first'],
+  ['«want 8 deg»', 'belongs to a trial'],
+  [`${TRIAL} | 1/4 in 7 deg | initial 9 deg | «9/32 in 9.5 deg»`],
+  [`${TRIAL} | 1/4 in 7 deg | note bushed | 9/32 in 9.5 deg`],
+]);
+rows('row-incomplete', [
+  [`${TRIAL} | «1/4 in»`, 'gives stop hole and then vacuum advance'],
+  [`${TRIAL} | 1/4 in 7 deg`],
+  [`${TRIAL} | #7 drill 7 deg`],
+  ['1/4 in'],
+]);
+rows('want-without-rows', [
+  [`${TRIAL} | «want 8 deg»`, 'no row'],
+  [`${TRIAL} | 1/4 in 7 deg | «want 8 deg»`, 'one row'],
+  [`${TRIAL} | 1/4 in 7 deg | 9/32 in 9.5 deg | want 8 deg`],
+]);
