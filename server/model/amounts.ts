@@ -1,15 +1,19 @@
 /** Amounts in the unit a sum wants. */
-import type { Interval } from '../trade/interval.ts';
+import { type Interval, scale } from '../trade/interval.ts';
 import { convertInterval, unitById } from '../trade/units.ts';
 import type { InForce } from './carry.ts';
 import type { Amount, Value } from './values.ts';
 
-/** The amount in a unit of the table; a bare number is taken to be in `bare`. Undefined where it is no number or of another dimension. */
+/**
+ * The amount in a unit of the table; a bare number is taken to be in `bare`. `-5 C` is five below nought: what is a
+ * change and no value is for the caller to know. Undefined where it is no number or of another dimension.
+ */
 export function amountIn(value: Value | undefined, unit: string, bare: string = unit): Interval | undefined {
   if (value?.form !== 'amount' || !value.interval) return undefined;
   const from = value.unit ?? unitById(bare);
   const to = unitById(unit);
-  return from.dimension === to.dimension ? convertInterval(value.interval, from, to) : undefined;
+  const signed = value.relative === 'less' ? scale(value.interval, -1) : value.interval;
+  return from.dimension === to.dimension ? convertInterval(signed, from, to) : undefined;
 }
 
 /** A setting's single value in a unit; undefined for a list, a mere change, or none. */

@@ -1,7 +1,7 @@
 /** Trials as numbers: each row's knob and response in one unit, and what was fitted to them. */
 import { drillNamed } from '../trade/drills.ts';
 import { noiseOf } from '../trade/history.ts';
-import { type Interval, middle } from '../trade/interval.ts';
+import { type Interval, middle, scale } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { fitTrial, type TrialFit, type TrialRow } from '../trade/trials.ts';
 import { convertInterval, type Unit, unitById } from '../trade/units.ts';
@@ -79,7 +79,8 @@ interface Pair {
   readonly response: Measured | undefined;
 }
 
-const measured = ({ interval, unit }: Amount): Measured | undefined => interval && { interval, unit };
+const measured = ({ interval, unit, relative }: Amount): Measured | undefined =>
+  interval && { interval: relative === 'less' ? scale(interval, -1) : interval, unit };
 
 function pairOf(values: readonly Value[], size: string): Pair {
   const amounts = values

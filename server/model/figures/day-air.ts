@@ -29,7 +29,8 @@ export function airOf(carried: Carried): DayAir | undefined {
   const parts = weather ? partsOf(weather.said, weather.by) : NO_PARTS;
   const celsius = parts.celsius ?? readingOf(carried, 'air temperature', 'C');
   const pascals = parts.pascals ?? readingOf(carried, 'barometer', 'Pa') ?? byAltitude(carried);
-  const humidity = parts.humidity ?? relative(readingOf(carried, 'humidity', '%RH'));
+  const humidity =
+    parts.humidity ?? relative(readingOf(carried, 'humidity', '%RH') ?? readingOf(carried, 'humidity', '%'));
   return celsius && pascals && together(celsius, pascals, humidity);
 }
 

@@ -190,7 +190,7 @@ function settingFor(
       working: courseText(trial),
       caution: flatReason(trial),
     });
-  const interval = found.map((each) => exact(each.value)).reduce(hull);
+  const interval = { ...found.map((each) => exact(each.value)).reduce(hull), about: trial.about };
   const value = { ...found.map(spanOf).reduce(hull), about: trial.about };
   return figure({
     ...words,
