@@ -25,10 +25,15 @@ export function judgeSet(carried: Carried, set: CylinderSet): JudgedCompression 
     pairs,
   );
   if (!test) return undefined;
-  const verdicts = test.verdicts.map((verdict) => ({
-    ...verdict,
-    low: verdict.low.map(cylinderAt),
-    lowPairs: verdict.lowPairs.map(([one, other]): [number, number] => [cylinderAt(one), cylinderAt(other)]),
-  }));
+  const verdicts = test.verdicts.map((verdict) => {
+    // A floor that a whole engine stands under says nothing of two neighbours.
+    const uneven = (place: number) => (numbers[place - 1]?.value ?? 0) < verdict.rule.fraction * test.highest;
+    const lowPairs = verdict.lowPairs.filter(([one, other]) => uneven(one) && uneven(other));
+    return {
+      ...verdict,
+      low: verdict.low.map(cylinderAt),
+      lowPairs: lowPairs.map(([one, other]): [number, number] => [cylinderAt(one), cylinderAt(other)]),
+    };
+  });
   return { ...test, verdicts };
 }

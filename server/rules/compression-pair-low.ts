@@ -18,9 +18,8 @@ export const compressionPairLow = rule({
     if (entry.quantity.name !== 'compression') return [];
     return cylinderSets(after, 'compression').flatMap((set) => {
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
-      const pairs = judgeSet(after, set)?.verdicts.flatMap(({ lowPairs }) => lowPairs) ?? [];
-      const told = new Map(pairs.map((pair) => [pair.join(' and '), pair]));
-      return [...told].flatMap(([names, [one, other]]) => {
+      const pairs = judgeSet(after, set)?.verdicts[0]?.lowPairs ?? [];
+      return pairs.flatMap(([one, other]) => {
         if (!written.has(one) && !written.has(other)) return [];
         const [a, b] = [one, other].map((each) => cylinderSpan(entry, each));
         if (!a || !b) return [];
@@ -28,7 +27,7 @@ export const compressionPairLow = rule({
         return [
           {
             span,
-            message: `Cylinders ${names} stand side by side and are both low: suspect the head gasket between them (published: factory service manuals).`,
+            message: `Cylinders ${one} and ${other} stand side by side and are both under 75 % of the highest: suspect the head gasket between them (published: factory service manuals).`,
           },
         ];
       });

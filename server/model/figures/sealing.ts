@@ -56,12 +56,13 @@ const percentOf = (value: Interval, highest: number): string =>
 
 function verdictText(
   { lowest, highest, ratio }: JudgedCompression,
-  { allowed, low, lowPairs }: CompressionVerdict,
+  { rule, allowed, low, lowPairs }: CompressionVerdict,
   neighboursKnown: boolean,
 ): string {
   const compared = `lowest ${psi(lowest)} is ${formatNumber(ratio, undefined)} of the highest ${psi(highest)}`;
   if (low.length === 0) return `${compared}: none under the ${psi(allowed)} allowed`;
-  const under = `${low.map((each) => `#${each}`).join(', ')} under the ${psi(allowed)} allowed`;
+  const floor = allowed === rule.floorPsi ? ' (engines of a low ratio stand under that in good health)' : '';
+  const under = `${low.map((each) => `#${each}`).join(', ')} under the ${psi(allowed)} allowed${floor}`;
   const pairs = lowPairs.map(([one, other]) => `#${one} and #${other}`).join('; ');
   if (pairs !== '')
     return `${compared}: ${under}; ${pairs} stand side by side: suspect the head gasket between them`;
