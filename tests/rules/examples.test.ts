@@ -1,4 +1,6 @@
 /** Every rule is proved by its own examples: the bad one has its finding and no other, the good one has none. */
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { RULES, ruleOf } from '../../server/rules/index.ts';
 import type { Rule } from '../../server/rules/rule.ts';
@@ -46,6 +48,11 @@ test('what a rule outranks is a rule', () =>
 
 test('a published rule names its source', () =>
   expect(RULES.filter((rule) => rule.standing === 'published' && !rule.source)).toEqual([]));
+
+test('the broken samples are those of the rules: a code that was given once keeps its file and is not given again', () => {
+  const files = readdirSync(join(import.meta.dirname, '../../samples/broken'));
+  expect(files.toSorted()).toEqual(RULES.map(({ code }) => `${code}.tappet`).toSorted());
+});
 
 /** The bad example with a comment on the line of its finding. */
 function silenced({ code, bad }: Rule): string {

@@ -1,6 +1,7 @@
 /** Every file that is made from a table. `npm run generate` writes them; a test fails when one is stale. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { RULES } from '../../server/rules/index.ts';
 import { colouring } from './colouring.ts';
 import { languageConfiguration, manifest } from './manifest.ts';
 
@@ -14,6 +15,7 @@ const GENERATED: readonly Generated[] = [
   { path: 'grammar/tappet.tmLanguage.json', make: colouring },
   { path: 'grammar/language-configuration.json', make: languageConfiguration },
   { path: 'package.json', make: manifest },
+  ...RULES.map(({ code, bad }) => ({ path: `samples/broken/${code}.tappet`, make: () => bad })),
 ];
 
 /** The paths of the files that are not what their tables say, each with the text it should have. */
@@ -31,6 +33,10 @@ export function staleFiles(root: string): ReadonlyMap<string, string> {
 /** Writes the files that are stale. @returns their paths. */
 export function writeGenerated(root: string): readonly string[] {
   const stale = staleFiles(root);
-  for (const [path, text] of stale) writeFileSync(join(root, path), text);
+  for (const [path, text] of stale) {
+    const file = join(root, path);
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, text);
+  }
   return [...stale.keys()];
 }
