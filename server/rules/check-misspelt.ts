@@ -11,8 +11,8 @@ export const checkMisspelt = rule({
   good: 'session 2026-05-02\n  check throttle return ok\n',
   bad: 'session 2026-05-02\n  check throtle return ok\n',
   on: ['check'],
-  check({ name, nameSpan }) {
-    if (NAMES.includes(name)) return NO_PROBLEMS;
+  check({ name, nameSpan }, { before }) {
+    if (NAMES.includes(name) || before.rechecks.has(name)) return NO_PROBLEMS;
     const guess = guessAmong(name, NAMES);
     const nearest = guess.words[0];
     if (!nearest) return NO_PROBLEMS;

@@ -8,6 +8,7 @@ import { coldCylinder } from './cold-cylinder.ts';
 import { commaNumber } from './comma-number.ts';
 import { compressionLow } from './compression-low.ts';
 import { compressionPairLow } from './compression-pair-low.ts';
+import { coolerOrderRule } from './cooler-order.ts';
 import { curveNotRising } from './curve-not-rising.ts';
 import { dateBackwards } from './date-backwards.ts';
 import { degreesMixedUp } from './degrees-mixed-up.ts';
@@ -17,6 +18,7 @@ import { doneNothingOpen } from './done-nothing-open.ts';
 import { dwellTooLong } from './dwell-too-long.ts';
 import { elapsedWithoutUnit } from './elapsed-without-unit.ts';
 import { firingOrder } from './firing-order.ts';
+import { hoursBackwards } from './hours-backwards.ts';
 import { hyphenRange } from './hyphen-range.ts';
 import { idleDropLarge } from './idle-drop-large.ts';
 import { idleInGearLow } from './idle-in-gear-low.ts';
@@ -24,6 +26,7 @@ import { idleSwapped } from './idle-swapped.ts';
 import { leakDownSpread } from './leak-down-spread.ts';
 import { lineTooLong } from './line-too-long.ts';
 import { listLength } from './list-length.ts';
+import { logOutside } from './log-outside.ts';
 import { meantUnknownAmong } from './meant-unknown.ts';
 import { measuredDiffers } from './measured-differs.ts';
 import { missesTarget } from './misses-target.ts';
@@ -37,13 +40,21 @@ import { notADay } from './not-a-day.ts';
 import { notATime } from './not-a-time.ts';
 import { notFitted } from './not-fitted.ts';
 import { nothingSaid } from './nothing-said.ts';
+import { odometerBackwards } from './odometer-backwards.ts';
 import { outsideBandRule } from './outside-band.ts';
+import { outsideSpec } from './outside-spec.ts';
 import { overLimit } from './over-limit.ts';
 import { ownWordIncomplete } from './own-word-incomplete.ts';
+import { portConnectedAndCapped } from './port-connected-and-capped.ts';
+import { portDoubled } from './port-doubled.ts';
+import { portOpen } from './port-open.ts';
+import { portUnsaid } from './port-unsaid.ts';
 import { powerValveHigh } from './power-valve-high.ts';
+import { recheckDue } from './recheck-due.ts';
 import { recheckWithoutEnd } from './recheck-without-end.ts';
 import { reversedRange } from './reversed-range.ts';
 import { revertNowhere } from './revert-nowhere.ts';
+import { revsAboveRedLine } from './revs-above-red-line.ts';
 import { roadRunCheckDue } from './road-run-check-due.ts';
 import { roadRunOpenFault } from './road-run-open-fault.ts';
 import { rowIncomplete } from './row-incomplete.ts';
@@ -52,11 +63,15 @@ import type { Rule } from './rule.ts';
 import { sameNameTwice } from './same-name-twice.ts';
 import { screwsWithoutEffect } from './screws-without-effect.ts';
 import { sidesApart } from './sides-apart.ts';
+import { specDiffers } from './spec-differs.ts';
+import { speedNotPossible } from './speed-not-possible.ts';
 import { tenTimes } from './ten-times.ts';
 import { timingAfterDwell } from './timing-after-dwell.ts';
 import { tooManyValues } from './too-many-values.ts';
+import { torqueOutsideSpec } from './torque-outside-spec.ts';
 import { totalOverLimit } from './total-over-limit.ts';
 import { totalOverUsual } from './total-over-usual.ts';
+import { tyreUnreadable } from './tyre-unreadable.ts';
 import { unclosedQuote } from './unclosed-quote.ts';
 import { unitsMixedUp } from './units-mixed-up.ts';
 import { unknownFlag } from './unknown-flag.ts';
@@ -140,6 +155,21 @@ const ROWS: readonly Rule[] = [
   idleInGearLow,
   screwsWithoutEffect,
   powerValveHigh,
+  outsideSpec,
+  torqueOutsideSpec,
+  specDiffers,
+  portDoubled,
+  portConnectedAndCapped,
+  portOpen,
+  portUnsaid,
+  coolerOrderRule,
+  recheckDue,
+  speedNotPossible,
+  tyreUnreadable,
+  revsAboveRedLine,
+  odometerBackwards,
+  hoursBackwards,
+  logOutside,
 ];
 
 export const RULES: readonly Rule[] = [...ROWS, meantUnknownAmong(ROWS.map((rule) => rule.code))];

@@ -1,0 +1,29 @@
+/** Meters that only ever count up. */
+import { amountIn } from '../model/amounts.ts';
+import { valueText } from '../model/describe.ts';
+import type { Context } from '../model/findings.ts';
+import type { QuantityEntry } from '../model/notebook.ts';
+import { surelyBelow } from '../trade/interval.ts';
+import { ofDay } from './limits.ts';
+import type { Problem } from './rule.ts';
+import { amountsOf } from './said.ts';
+
+/** A reading of the meter that is surely less than the last one. */
+export function backwards(
+  { quantity, said }: QuantityEntry,
+  { before }: Context,
+  unit: string,
+): readonly Problem[] {
+  const last = before.lastly.get(quantity.name);
+  const [then] = last ? amountsOf(last.said.values) : [];
+  const [value] = said[0] ? amountsOf(said[0].values) : [];
+  const [was, is] = [then, value].map((each) => amountIn(each, unit, quantity.unit ?? unit));
+  if (!last || !then || !value || !was || !is || !surelyBelow(is, was)) return [];
+  return [
+    {
+      span: value.span,
+      message: `${quantity.name} ${valueText(value, quantity.unit)} is less than the last one${ofDay(last.by)}, ${valueText(then, quantity.unit)}. A new meter? Then reminders count from it only once they are written again.`,
+      related: [{ origin: last.by, message: 'the last reading' }],
+    },
+  ];
+}

@@ -1,0 +1,15 @@
+import { backwards } from './meters.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+
+export const odometerBackwards = rule({
+  code: 'odometer-backwards',
+  severity: 'warning',
+  title: 'An odometer that runs backwards',
+  why: 'It only counts up: a figure less than the last one is a slip of the pen, or the meter is another. Reminders count by it.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  odometer 1200 mi\nsession 2026-05-09\n  odometer 1320 mi\n',
+  bad: 'session 2026-05-02\n  odometer 1200 mi\nsession 2026-05-09\n  odometer 1020 mi\n',
+  on: ['reading'],
+  check: (entry, context) =>
+    entry.quantity.name === 'odometer' ? backwards(entry, context, 'km') : NO_PROBLEMS,
+});

@@ -1,0 +1,34 @@
+import { sameSection } from '../model/ports.ts';
+import { portState } from '../trade/ports.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+
+export const portDoubled = rule({
+  code: 'port-doubled',
+  severity: 'warning',
+  title: 'The same thing on two ports',
+  why: 'A hose has two ends: one thing cannot be on two ports, so one of the two lines is wrong. Two of a kind need two names. In a later section "ports" it counts as moved.',
+  standing: 'common practice',
+  good: 'ports\n  manifold rear brake booster\n  manifold front boost gauge\n',
+  bad: 'ports\n  manifold rear brake booster\n  manifold front brake booster\n',
+  on: ['port'],
+  check({ name, on, onSpan, path }, { before: { ports, portsHead } }) {
+    const { thing } = portState(on ?? '');
+    if (thing === '' || path.length > 0) return NO_PROBLEMS;
+    const other = [...ports].find(
+      ([otherName, port]) =>
+        otherName !== name &&
+        port.path.length === 0 &&
+        sameSection(port.within, portsHead) &&
+        portState(port.on).thing === thing,
+    );
+    if (!other) return NO_PROBLEMS;
+    const [otherName, { by }] = other;
+    return [
+      {
+        span: onSpan,
+        message: `"${thing}" is on the port ${otherName} already: one thing cannot be on two ports.`,
+        related: [{ origin: by, message: `the port ${otherName}` }],
+      },
+    ];
+  },
+});

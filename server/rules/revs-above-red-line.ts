@@ -1,0 +1,45 @@
+import { amountIn, firstAmount } from '../model/amounts.ts';
+import { topSpeedOf } from '../model/figures/engine.ts';
+import type { Said } from '../model/notebook.ts';
+import type { Amount } from '../model/values.ts';
+import { formatValue } from '../trade/format.ts';
+import { surelyAbove } from '../trade/interval.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { unitById } from '../trade/units.ts';
+import { ofDay } from './limits.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+
+export const revsAboveRedLine = rule({
+  code: 'revs-above-red-line',
+  severity: 'warning',
+  title: 'Turned faster than the red line allows',
+  why: 'The red line of the engine, or the speed limiter where no red line is written, is the most it is to be turned at. A reading above it was taken too high, or is a slip of the pen.',
+  standing: 'notation',
+  good: 'engine\n  red line 5500\nsession 2026-05-02\n  oil pressure 52 psi @ 5000 rpm\n',
+  bad: 'engine\n  red line 5500\nsession 2026-05-02\n  oil pressure 52 psi @ 6200 rpm\n',
+  on: ['reading'],
+  check({ quantity, said }, { before }) {
+    const speeds = said.flatMap((each) => speedsIn(quantity, each));
+    const red = speeds.length === 0 ? undefined : topSpeedOf(before);
+    if (!red) return NO_PROBLEMS;
+    return speeds.flatMap((speed) => {
+      const rpm = amountIn(speed, 'rpm');
+      if (!rpm || !surelyAbove(rpm, red.value)) return [];
+      return [
+        {
+          span: speed.span,
+          message: `${formatValue(rpm, unitById('rpm'))} is above the ${red.input.name}${ofDay(red.by)}, ${red.input.value}.`,
+          related: [{ origin: red.by, message: `the ${red.input.name}` }],
+        },
+      ];
+    });
+  },
+});
+
+const OF_SPEED: ReadonlySet<string> = new Set(['engine speed']);
+
+function speedsIn({ name }: Quantity, said: Said): readonly Amount[] {
+  const value = OF_SPEED.has(name) ? firstAmount(said.values) : undefined;
+  const at = said.conditions.flatMap((condition) => condition.value ?? []);
+  return value ? [value, ...at] : at;
+}

@@ -1,0 +1,68 @@
+import type { Carried } from '../model/carry.ts';
+import {
+  type Gear,
+  type Gearing,
+  gearingOf,
+  type SpeedRead,
+  slipIn,
+  speedIn,
+  speedRead,
+} from '../model/gearing.ts';
+import { formatValue } from '../trade/format.ts';
+import { PLAUSIBLE_SLIP } from '../trade/gears.ts';
+import type { Interval } from '../trade/interval.ts';
+import { convertInterval, type Unit, unitById } from '../trade/units.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { amountsOf } from './said.ts';
+
+export const speedNotPossible = rule({
+  code: 'speed-not-possible',
+  severity: 'warning',
+  title: 'A speed that the gear does not give at that engine speed',
+  why: 'Tyre, final drive and gear fix the road speed for each engine speed; slip takes off a little and never adds. Speed, engine speed, gear or one of those facts is wrong. Up to 5 % over is let be for worn or rough tyre sizes, up to 20 % under for slip.',
+  standing: 'common practice',
+  good: 'vehicle\n  tyre diameter 25 in\n  final drive 3.9\n  gear ratios 3.5 2 1.3 1\nsession 2026-05-02\n  speed 55 mph @ 3000 rpm in fourth\n',
+  bad: 'vehicle\n  tyre diameter 25 in\n  final drive 3.9\n  gear ratios 3.5 2 1.3 1\nsession 2026-05-02\n  speed 80 mph @ 3000 rpm in fourth\n',
+  on: ['reading'],
+  check({ quantity, said }, { before }) {
+    if (quantity.name !== 'speed') return NO_PROBLEMS;
+    const gearing = gearingOf(before);
+    if (!gearing) return NO_PROBLEMS;
+    return said.flatMap((each) => {
+      const read = speedRead(each, before, gearing);
+      const [value] = amountsOf(each.values);
+      const message =
+        read?.rpm && value && told(gearing, read, read.rpm, before, value.unit ?? unitById('mph'));
+      return message ? [{ span: value.span, message }] : [];
+    });
+  },
+});
+
+function told(
+  gearing: Gearing,
+  read: SpeedRead,
+  rpm: Interval,
+  carried: Carried,
+  unit: Unit,
+): string | undefined {
+  const fastest = gearing.gears.reduce((a, b) => (b.overall.low < a.overall.low ? b : a));
+  const gear = read.gear ?? fastest;
+  const slip = slipIn(gearing, gear, rpm, read.metresPerSecond);
+  const gives = (each: Gear) =>
+    formatValue(rounded(convertInterval(speedIn(gearing, each, rpm), unitById('m/s'), unit)), unit);
+  const where = gear.name === 'direct' ? 'the gearbox straight through' : gear.name;
+  if (slip.high < PLAUSIBLE_SLIP.low)
+    return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}: a faster reading is not possible${read.gear ? ' in that gear' : ' in any gear'}.`;
+  if (read.gear && slip.low > PLAUSIBLE_SLIP.high && !slipsMuch(carried))
+    return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}: so much slower, it was another gear, or something slips.`;
+  return undefined;
+}
+
+/** A torque converter may slip by more than a tyre. */
+const slipsMuch = ({ facts }: Carried): boolean => /auto/i.test(facts.get('transmission|')?.text ?? '');
+
+const rounded = (iv: Interval): Interval => ({
+  ...iv,
+  low: Math.round(iv.low * 10) / 10,
+  high: Math.round(iv.high * 10) / 10,
+});
