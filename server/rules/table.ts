@@ -1,5 +1,7 @@
 /** Every rule, in the order in which the pages list them. */
 
+import { barometerAtSeaLevel } from './barometer-at-sea-level.ts';
+import { boostWithoutRetard } from './boost-without-retard.ts';
 import { changeWithoutStart } from './change-without-start.ts';
 import { changedTogether } from './changed-together.ts';
 import { checkMisspelt } from './check-misspelt.ts';
@@ -13,16 +15,21 @@ import { curveNotRising } from './curve-not-rising.ts';
 import { dateBackwards } from './date-backwards.ts';
 import { degreesMixedUp } from './degrees-mixed-up.ts';
 import { depressionAboveBarometer } from './depression-above-barometer.ts';
+import { displacementUnlikeBore } from './displacement-unlike-bore.ts';
 import { dividedByNought } from './divided-by-nought.ts';
 import { doneNothingOpen } from './done-nothing-open.ts';
 import { dwellTooLong } from './dwell-too-long.ts';
+import { effectiveRatioHigh } from './effective-ratio-high.ts';
 import { elapsedWithoutUnit } from './elapsed-without-unit.ts';
 import { firingOrder } from './firing-order.ts';
+import { fuelPressureForNeedle } from './fuel-pressure-for-needle.ts';
 import { hoursBackwards } from './hours-backwards.ts';
 import { hyphenRange } from './hyphen-range.ts';
 import { idleDropLarge } from './idle-drop-large.ts';
 import { idleInGearLow } from './idle-in-gear-low.ts';
 import { idleSwapped } from './idle-swapped.ts';
+import { jetAgainstAir } from './jet-against-air.ts';
+import { keptWithoutTiming } from './kept-without-timing.ts';
 import { leakDownSpread } from './leak-down-spread.ts';
 import { lineTooLong } from './line-too-long.ts';
 import { listLength } from './list-length.ts';
@@ -33,6 +40,8 @@ import { missesTarget } from './misses-target.ts';
 import { missingNumber } from './missing-number.ts';
 import { missingUnit } from './missing-unit.ts';
 import { misspeltWord } from './misspelt-word.ts';
+import { mixtureReadingsDiffer } from './mixture-readings-differ.ts';
+import { mixtureUnlikeFuel } from './mixture-unlike-fuel.ts';
 import { noDate } from './no-date.ts';
 import { noSuchCylinder } from './no-such-cylinder.ts';
 import { noValue } from './no-value.ts';
@@ -45,11 +54,15 @@ import { outsideBandRule } from './outside-band.ts';
 import { outsideSpec } from './outside-spec.ts';
 import { overLimit } from './over-limit.ts';
 import { ownWordIncomplete } from './own-word-incomplete.ts';
+import { pistonSpeedHigh } from './piston-speed-high.ts';
+import { placeAfterValue } from './place-after-value.ts';
 import { portConnectedAndCapped } from './port-connected-and-capped.ts';
 import { portDoubled } from './port-doubled.ts';
 import { portOpen } from './port-open.ts';
 import { portUnsaid } from './port-unsaid.ts';
 import { powerValveHigh } from './power-valve-high.ts';
+import { ratingWithoutDepression } from './rating-without-depression.ts';
+import { ratioUnlikeVolumes } from './ratio-unlike-volumes.ts';
 import { recheckDue } from './recheck-due.ts';
 import { recheckWithoutEnd } from './recheck-without-end.ts';
 import { reversedRange } from './reversed-range.ts';
@@ -71,6 +84,7 @@ import { tooManyValues } from './too-many-values.ts';
 import { torqueOutsideSpec } from './torque-outside-spec.ts';
 import { totalOverLimit } from './total-over-limit.ts';
 import { totalOverUsual } from './total-over-usual.ts';
+import { trialUnitsDiffer } from './trial-units-differ.ts';
 import { tyreUnreadable } from './tyre-unreadable.ts';
 import { unclosedQuote } from './unclosed-quote.ts';
 import { unitsMixedUp } from './units-mixed-up.ts';
@@ -82,6 +96,8 @@ import { unknownUnit } from './unknown-unit.ts';
 import { unknownWord } from './unknown-word.ts';
 import { unlikeItsPast } from './unlike-its-past.ts';
 import { unreadable } from './unreadable.ts';
+import { wantOutsideTrial } from './want-outside-trial.ts';
+import { wantWithoutResponse } from './want-without-response.ts';
 import { wantWithoutRows } from './want-without-rows.ts';
 import { wrongPlace } from './wrong-place.ts';
 import { wrongUnit } from './wrong-unit.ts';
@@ -103,6 +119,7 @@ const ROWS: readonly Rule[] = [
   dateBackwards,
   unknownWord,
   unknownPlace,
+  placeAfterValue,
   misspeltWord,
   unknownFlag,
   nothingSaid,
@@ -170,6 +187,21 @@ const ROWS: readonly Rule[] = [
   odometerBackwards,
   hoursBackwards,
   logOutside,
+  wantOutsideTrial,
+  wantWithoutResponse,
+  trialUnitsDiffer,
+  keptWithoutTiming,
+  effectiveRatioHigh,
+  fuelPressureForNeedle,
+  pistonSpeedHigh,
+  mixtureUnlikeFuel,
+  mixtureReadingsDiffer,
+  ratioUnlikeVolumes,
+  displacementUnlikeBore,
+  jetAgainstAir,
+  barometerAtSeaLevel,
+  boostWithoutRetard,
+  ratingWithoutDepression,
 ];
 
 export const RULES: readonly Rule[] = [...ROWS, meantUnknownAmong(ROWS.map((rule) => rule.code))];

@@ -1,0 +1,36 @@
+import { sweptByAll } from '../model/figures/engine.ts';
+import { factOf, inWords } from '../model/figures/known.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+const SIZES: ReadonlySet<string> = new Set(['displacement', 'bore', 'stroke', 'cylinders']);
+
+/** Makers round what they print by less than this share. */
+const SHARE = 0.03;
+
+export const displacementUnlikeBore = rule({
+  code: 'displacement-unlike-bore',
+  severity: 'information',
+  title: 'A displacement that bore and stroke do not give',
+  why: 'Displacement is what all pistons sweep. Where it differs from bore, stroke and cylinders by more than rounding, one of them is off: an overbore that was forgotten, or a slip of the pencil.',
+  standing: 'published',
+  source: 'geometry of the cylinder',
+  good: 'engine\n  cylinders 4\n  bore 86 mm\n  stroke 94 mm\n  displacement 2.2 L\n',
+  bad: 'engine\n  cylinders 4\n  bore 86 mm\n  stroke 94 mm\n  displacement 2.4 L\n',
+  on: ['fact'],
+  check({ quantity, line }, { after }) {
+    if (!SIZES.has(quantity.name)) return NO_PROBLEMS;
+    const written = factOf(after, 'displacement', 'cc');
+    const worked = written && sweptByAll(after);
+    if (!written || !worked) return NO_PROBLEMS;
+    const apart = Math.max(worked.value.low - written.value.high, written.value.low - worked.value.high);
+    if (!(apart > SHARE * worked.value.low)) return NO_PROBLEMS;
+    return [
+      {
+        span: lineSpan(line),
+        message: `Bore, stroke and cylinders give ${inWords(worked.value, 'cc', 1)} and ${written.input.value} is written, more than ${100 * SHARE} % apart: which of them is off?`,
+        related: [{ origin: written.by, message: 'the displacement as written' }],
+      },
+    ];
+  },
+});

@@ -1,0 +1,43 @@
+import { compressionOf } from '../model/figures/engine.ts';
+import { inWords, readingOf } from '../model/figures/known.ts';
+import { fuelOf } from '../model/figures/mixture-reading.ts';
+import { EFFECTIVE_RATIO_LIMIT, effectiveRatio } from '../trade/compression.ts';
+import { exact, monotoneEach } from '../trade/interval.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { valueIn } from './said.ts';
+
+/** The planning figure is for pump fuel. */
+const PUMP_FUELS: ReadonlySet<string> = new Set(['gasoline', 'e10']);
+
+export const effectiveRatioHigh = rule({
+  code: 'effective-ratio-high',
+  severity: 'warning',
+  title: 'More squeeze under boost than pump fuel stands',
+  why: 'Boost fills the cylinder above what the static ratio says. Past about 12:1 in all, pump fuel is likely to knock under load, and knock under boost breaks pistons. It is a planning figure: chamber, timing, cooling and the maker decide.',
+  standing: 'published',
+  source: EFFECTIVE_RATIO_LIMIT.source,
+  good: 'engine\n  compression 8:1\nsession 2026-05-02\n  boost 6 psi\n',
+  bad: 'engine\n  compression 9:1\nsession 2026-05-02\n  boost 10 psi\n',
+  on: ['reading', 'setting'],
+  check({ quantity, said }, { after }) {
+    if (quantity.name !== 'boost' && quantity.name !== 'wastegate') return NO_PROBLEMS;
+    const fuel = fuelOf(after);
+    const ratio = compressionOf(after);
+    if (!ratio || !fuel || !PUMP_FUELS.has(fuel.fuel.name)) return NO_PROBLEMS;
+    const barometer = readingOf(after, 'barometer', 'psi')?.value ?? exact(14.7);
+    return said.flatMap((each) => {
+      const psi = valueIn(each, 'psi', quantity);
+      if (!psi) return [];
+      const value = monotoneEach([ratio.value, psi, barometer] as const, effectiveRatio);
+      if (value.low <= EFFECTIVE_RATIO_LIMIT.value) return [];
+      const related = ratio.inputs.flatMap(({ name, by }) => (by ? [{ origin: by, message: name }] : []));
+      return [
+        {
+          span: each.span,
+          message: `${inWords(ratio.value, 'ratio', 0.01)} with ${inWords(psi, 'psi')} comes to ${inWords(value, 'ratio', 0.01)}, over the ${EFFECTIVE_RATIO_LIMIT.value}:1 that ${fuel.fuel.name} from the pump is planned to stand (published, ${EFFECTIVE_RATIO_LIMIT.source}). The maker's figure overrules.`,
+          related: related.slice(0, 1),
+        },
+      ];
+    });
+  },
+});

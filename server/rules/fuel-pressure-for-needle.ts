@@ -1,0 +1,38 @@
+import { carburettorKind } from '../model/figures/feed.ts';
+import { inWords, settingOf } from '../model/figures/known.ts';
+import { NEEDLE_BANDS, pressureAtNeedle } from '../trade/carburation.ts';
+import { exact, monotoneEach } from '../trade/interval.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { valueIn } from './said.ts';
+
+export const fuelPressureForNeedle = rule({
+  code: 'fuel-pressure-for-needle',
+  severity: 'warning',
+  title: 'Fuel pressure that the float needle does not take',
+  why: 'Too much pressure pushes the needle off its seat: the bowl floods, and fuel runs where it should not. Too little lets the bowl run low at full throttle.',
+  standing: 'common practice',
+  good: 'parts\n  carb twin "pair of side-draughts"\nsession 2026-05-02\n  fit carb twin\n  fuel pressure 3 psi\n',
+  bad: 'parts\n  carb twin "pair of side-draughts"\nsession 2026-05-02\n  fit carb twin\n  fuel pressure 6 psi\n',
+  outranks: ['outside-band'],
+  on: ['reading', 'setting'],
+  check({ quantity, said }, { after }) {
+    if (quantity.name !== 'fuel pressure' && quantity.name !== 'fuel regulator') return NO_PROBLEMS;
+    const kind = carburettorKind(after);
+    const band = NEEDLE_BANDS[kind];
+    const rise = settingOf(after, 'needle height', 'in')?.value ?? exact(0);
+    const known = after.fitted.has('carburettor');
+    return said.flatMap((each) => {
+      const psi = valueIn(each, 'psi', quantity);
+      if (!psi) return [];
+      const value = monotoneEach([psi, rise] as const, (pump, inches) => pressureAtNeedle(pump, inches));
+      const high = value.low > band.high;
+      if (!high && !(known && value.high < band.low)) return [];
+      return [
+        {
+          span: each.span,
+          message: `${inWords(value, 'psi', 0.1)} at the needle is ${high ? 'over' : 'under'} the ${band.low}..${band.high} psi that a ${kind} carburettor takes (${band.standing}, ${band.source}); ${high ? 'it may flood' : 'the bowl may run low at full throttle'}. The maker's figure overrules.`,
+        },
+      ];
+    });
+  },
+});

@@ -1,0 +1,48 @@
+import { inWords } from '../model/figures/known.ts';
+import { fuelOf } from '../model/figures/mixture-reading.ts';
+import { type Fuel, fuelNamed, lambdaOf } from '../trade/carburation.ts';
+import { type Interval, monotone } from '../trade/interval.ts';
+import { VOCABULARY } from '../trade/vocabulary.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { valueIn } from './said.ts';
+
+const GASOLINE = fuelNamed('gasoline');
+const BAND = VOCABULARY.find((quantity) => quantity.name === 'lambda')?.band;
+
+export const mixtureUnlikeFuel = rule({
+  code: 'mixture-unlike-fuel',
+  severity: 'information',
+  title: 'An air-fuel ratio that this fuel would not burn at',
+  why: 'Each fuel burns exactly at its own ratio. Many meters count as if every fuel were gasoline: what they show has to be brought to the fuel that is burnt, or be read as lambda.',
+  standing: 'published',
+  source: 'US Department of Energy, Alternative Fuels Data Center, properties of fuels',
+  good: 'engine\n  fuel methanol\nsession 2026-05-02\n  air fuel ratio 5.5\n',
+  bad: 'engine\n  fuel methanol\nsession 2026-05-02\n  air fuel ratio 12.5\n',
+  on: ['reading'],
+  check({ quantity, said }, { after }) {
+    if (quantity.name !== 'air fuel ratio') return NO_PROBLEMS;
+    const burnt = fuelOf(after);
+    if (!burnt || !GASOLINE || burnt.fuel.name === GASOLINE.name) return NO_PROBLEMS;
+    return said.flatMap((each) => {
+      const ratio = valueIn(each, 'ratio', quantity);
+      if (!ratio || burns(ratio, burnt.fuel) || !burns(ratio, GASOLINE)) return [];
+      const lambda = inWords(
+        monotone(ratio, (n) => lambdaOf(n, burnt.fuel)),
+        'number',
+        0.01,
+      );
+      const by = burnt.input.by;
+      return [
+        {
+          span: each.span,
+          message: `On ${burnt.fuel.name}, which burns exactly at ${burnt.fuel.stoichiometric}:1 (${burnt.fuel.standing}, ${burnt.fuel.source}), this is lambda ${lambda}. Does the meter count as on gasoline?`,
+          related: by ? [{ origin: by, message: 'the fuel' }] : [],
+        },
+      ];
+    });
+  },
+});
+
+/** Some of it lies where engines run at all. */
+const burns = (ratio: Interval, fuel: Fuel): boolean =>
+  BAND === undefined || (lambdaOf(ratio.high, fuel) >= BAND.low && lambdaOf(ratio.low, fuel) <= BAND.high);

@@ -1,0 +1,38 @@
+import { factOf, inWords } from '../model/figures/known.ts';
+import { meanPistonSpeed } from '../trade/compression.ts';
+import { monotoneEach } from '../trade/interval.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { valueIn } from './said.ts';
+
+const SPEEDS: ReadonlySet<string> = new Set(['red line', 'rev limit', 'engine speed']);
+
+/** Road engines are held under about 4000 ft/min. Common practice, no source. */
+const MOST = 20;
+
+export const pistonSpeedHigh = rule({
+  code: 'piston-speed-high',
+  severity: 'information',
+  title: 'Pistons faster than road engines run them',
+  why: 'Stress on rods and pistons goes with the square of their speed. Past about 20 m/s (4000 ft/min) on average it takes parts made for it.',
+  standing: 'common practice',
+  good: 'engine\n  stroke 94 mm\n  red line 5500 rpm\n',
+  bad: 'engine\n  stroke 94 mm\n  red line 7000 rpm\n',
+  on: ['fact', 'setting', 'reading'],
+  check({ quantity, said }, { after }) {
+    if (!SPEEDS.has(quantity.name)) return NO_PROBLEMS;
+    const stroke = factOf(after, 'stroke', 'm');
+    if (!stroke) return NO_PROBLEMS;
+    return said.flatMap((each) => {
+      const rpm = valueIn(each, 'rpm', quantity);
+      const speed = rpm && monotoneEach([stroke.value, rpm] as const, meanPistonSpeed);
+      if (!rpm || !speed || speed.low <= MOST) return [];
+      return [
+        {
+          span: each.span,
+          message: `With a stroke of ${stroke.input.value} the pistons run ${inWords(speed, 'm/s', 0.1)} on average at ${inWords(rpm, 'rpm')}, over the ${MOST} m/s of road engines (common practice, no source).`,
+          related: [{ origin: stroke.by, message: 'the stroke' }],
+        },
+      ];
+    });
+  },
+});

@@ -1,0 +1,27 @@
+import { NO_PROBLEMS, rule } from './rule.ts';
+
+export const ratingWithoutDepression = rule({
+  code: 'rating-without-depression',
+  severity: 'information',
+  title: 'A carburettor rating without its depression',
+  why: 'Flow goes with the square root of the depression it is measured at. Four-barrels are rated at 1.5 inHg and two-barrels at 3.0: the number alone compares with nothing.',
+  standing: 'published',
+  source: 'public handbooks',
+  good: 'session 2026-05-02\n  carb rating 500 cfm @ 3 inHg\n',
+  bad: 'session 2026-05-02\n  carb rating 500 cfm\n',
+  on: ['setting'],
+  check({ quantity, said }) {
+    if (quantity.name !== 'carb rating') return NO_PROBLEMS;
+    return said.flatMap(({ points, values, span }) =>
+      points.length > 0 || values.length === 0
+        ? []
+        : [
+            {
+              span,
+              message:
+                'At which depression? Two-barrels are rated at 3 inHg and four-barrels at 1.5 (published, public handbooks): write "@ 3 inHg" or "@ 1.5 inHg", and it can be compared.',
+            },
+          ],
+    );
+  },
+});

@@ -1,0 +1,35 @@
+import { readTrial, wantIn } from '../model/trials.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+export const trialUnitsDiffer = rule({
+  code: 'trial-units-differ',
+  severity: 'warning',
+  title: 'A line of a trial in units the others do not have',
+  why: 'All rows of a trial are laid through one line, so each must give the same two things. A row in another kind of unit is left out, a want in another kind has no answer.',
+  standing: 'notation',
+  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    7.1 mm 9.5 deg\n    want 8 deg\n',
+  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 inHg\n',
+  on: ['row', 'want'],
+  check({ kind, values, size, line }, { before, after }) {
+    const trial = before.trial;
+    if (!trial || trial.rows.length === 0 || values.length === 0) return NO_PROBLEMS;
+    const above = readTrial(trial, before.words);
+    const fits =
+      kind === 'want'
+        ? wantIn(values[0], above) !== undefined
+        : values.length + size.length < 2 ||
+          after.trial === undefined ||
+          readTrial(after.trial, after.words).leftOut === above.leftOut;
+    if (fits || values.some((value) => value.form === 'amount' && !value.interval)) return NO_PROBLEMS;
+    const [knob, response] = [above.knob, above.response].map(
+      ({ name, unit }) => `${name}${unit.symbol ? ` in ${unit.symbol}` : ''}`,
+    );
+    return [
+      {
+        span: lineSpan(line),
+        message: `The rows above give ${knob} and ${response}; this is neither, and is left out of the line through them.`,
+      },
+    ];
+  },
+});

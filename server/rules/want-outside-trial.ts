@@ -1,0 +1,45 @@
+import { type ReadTrial, readTrial, wantIn } from '../model/trials.ts';
+import { formatValue } from '../trade/format.ts';
+import { knobFor, responseAt, type TrialFit } from '../trade/trials.ts';
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { lineSpan } from './syntax.ts';
+
+export const wantOutsideTrial = rule({
+  code: 'want-outside-trial',
+  severity: 'information',
+  title: 'What is wanted lies outside what was tried',
+  why: 'A line through the rows says little beyond them: a stop, a full jet or a shut plate may lie between. Try a row near it before cutting metal.',
+  standing: 'published',
+  source: 'NIST/SEMATECH e-Handbook of Statistical Methods, on prediction outside the range of the data',
+  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 deg\n',
+  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 14 deg\n',
+  on: ['want'],
+  check({ values, line }, { before }) {
+    const trial = before.trial && readTrial(before.trial, before.words);
+    const asked = trial && wantIn(values[0], trial);
+    if (!trial?.fit || trial.fit.flat || !asked) return NO_PROBLEMS;
+    const { fit, knob } = trial;
+    const ends = [asked.value.low, asked.value.high].filter((end) => Number.isFinite(end));
+    const far = ends.flatMap((end) =>
+      asked.of === 'knob' ? outsideKnob(fit, end) : outsideAnswer(fit, end, trial),
+    );
+    if (far.length === 0) return NO_PROBLEMS;
+    const tried = formatValue({ low: fit.low, high: fit.high, about: false }, knob.unit);
+    return [
+      {
+        span: lineSpan(line),
+        message: `This asks for ${knob.name} ${far[0]}, and only ${tried} was tried: add a row near it before leaning on the answer.`,
+      },
+    ];
+  },
+});
+
+const outsideKnob = (fit: TrialFit, knob: number): readonly string[] =>
+  responseAt(fit, knob).outside ? [`outside what was tried`] : [];
+
+function outsideAnswer(fit: TrialFit, wanted: number, { knob }: ReadTrial): readonly string[] {
+  const answer = knobFor(fit, wanted);
+  if (answer.kind === 'none') return ['far outside what was tried'];
+  const at = { low: answer.value, high: answer.value, about: false };
+  return answer.outside ? [`at ${formatValue(at, knob.unit)}`] : [];
+}
