@@ -90,11 +90,14 @@ export function cylinderSets(carried: Carried, name?: string): readonly Cylinder
   });
 }
 
-/** Numbers of the readings known on both sides, each in its middle. */
+/**
+ * Numbers of the readings known on both sides, each in its middle. To ten figures, so that a value on a limit stays on it
+ * whichever unit it was written in.
+ */
 export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>
   readings
     .filter(({ value }) => Number.isFinite(value.low) && Number.isFinite(value.high))
-    .map(({ cylinder, value }) => ({ cylinder, value: middle(value) }));
+    .map(({ cylinder, value }) => ({ cylinder, value: Number(middle(value).toPrecision(10)) }));
 
 /** A reading told in words, by cylinder: how plugs look. */
 export function toldByCylinder(

@@ -1,0 +1,229 @@
+import { describe, expect, test } from 'vitest';
+import { leastReal } from '../../server/model/effects.ts';
+import { figureIn, figuresIn, testFigures } from '../harness/figures.ts';
+
+/** Two sessions with an idle each; the lines of the second stand before its idle. */
+const twoDays = (first: string, second: string, idle = '860 rpm'): string => `
+  session 2026-05-02
+${indented(first)}
+    idle 820 rpm in neutral
+  session 2026-05-03
+${indented(second)}
+    idle ${idle} in neutral`;
+
+const indented = (lines: string): string =>
+  lines
+    .split(' | ')
+    .map((line) => `    ${line}`)
+    .join('\n');
+
+const AGAINST = 'idle (neutral), against 2026-05-02';
+const NOT_KNOWN = 'the noise is not known, so one reading is credited with nothing yet';
+
+describe('a reading against the last comparable one', () => {
+  testFigures([
+    {
+      say: 'one change has an effect for each unit of it',
+      book: twoDays('initial 9 deg', 'initial 11 deg'),
+      figure: AGAINST,
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+      working: '860 rpm - 820 rpm = 40 rpm; 40 rpm / 2 deg = +20 rpm for each deg',
+      rows: ['initial | 9 deg | 11 deg | +2 deg'],
+      value: { low: 40, high: 40, off: 0 },
+    },
+    {
+      say: 'several changes are confounded and named',
+      book: twoDays('initial 9 deg | mixture 1 turn', 'initial 11 deg | mixture out 1/4 turn'),
+      figure: AGAINST,
+      text: ['40 rpm more, but 2 things changed (initial, mixture): confounded, credited to none'],
+      rows: ['initial | 9 deg | 11 deg | +2 deg', 'mixture | 1 turn | 1 1/4 turns | +1/4 turn'],
+    },
+    {
+      say: 'written again the same, in another unit, is no change',
+      book: twoDays('plug gap 0.035 in | initial 9 deg', 'plug gap 35 thou | initial 11 deg'),
+      figure: AGAINST,
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+    },
+    {
+      say: 'a change from an unknown start has its size all the same',
+      book: twoDays('note as found', 'mixture in 1/4 turn'),
+      figure: AGAINST,
+      text: [
+        expect.stringContaining(
+          'not written -> -1/4 turn from an unknown start: -160 rpm for each turn',
+        ) as never,
+      ],
+    },
+    {
+      say: 'a setting written for the first time cannot be measured',
+      book: twoDays('note as found', 'mixture 1 turn'),
+      figure: AGAINST,
+      text: [`40 rpm more after one change, mixture not written -> 1 turn; ${NOT_KNOWN}`],
+    },
+    {
+      say: 'a part carries its own settings with it',
+      book: twoDays('fit carb single | mixture 1 turn', 'fit carb twin | mixture 2 turns'),
+      figure: AGAINST,
+      text: [`40 rpm more after one change, carburettor carb single -> carb twin; ${NOT_KNOWN}`],
+    },
+    {
+      say: 'weather that moved is told',
+      book: twoDays('weather 5 C, 1020 hPa | initial 9 deg', 'weather 32 C, 1000 hPa | initial 11 deg'),
+      figure: AGAINST,
+      text: [expect.stringContaining('the air moved too: 11 % thinner') as never],
+    },
+    {
+      say: 'weather that did not is not',
+      book: twoDays('weather 14 C, 1011 hPa | initial 9 deg', 'weather 16 C, 1009 hPa | initial 11 deg'),
+      figure: AGAINST,
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+    },
+    {
+      say: 'other conditions are not comparable',
+      book: twoDays('initial 9 deg', 'initial 11 deg').replace('860 rpm in neutral', '760 rpm in drive'),
+      figure: AGAINST,
+      text: [],
+    },
+    {
+      say: 'nor is the cold engine with the warm one',
+      book: twoDays('water 190 F', 'water 60 F'),
+      figure: AGAINST,
+      text: [],
+    },
+    {
+      say: 'a bound has no difference that could be credited',
+      book: twoDays('initial 9 deg', 'initial 11 deg', '> 860 rpm'),
+      figure: AGAINST,
+      text: [`>= 40 rpm more after one change, initial 9 deg -> 11 deg; ${NOT_KNOWN}`],
+    },
+    {
+      say: 'a list is told as its mean and cylinder by cylinder',
+      book: `
+        session 2026-05-02
+          tube 400 410 390 400 F at idle
+        session 2026-05-03
+          initial +2 deg
+          tube 410 420 400 370 F at idle`,
+      figure: 'tube (idle), against 2026-05-02',
+      value: { low: 0, high: 0, off: 1e-9 },
+      rows: ['#1 | 400 F | 410 F | 10 F more', '#4 | 400 F | 370 F | 30 F less'],
+    },
+  ]);
+
+  test('a cylinder told by itself is held against its place in the list', () => {
+    const book = `
+      session 2026-05-02
+        tube 400 410 390 240 F at idle
+      session 2026-05-03
+        tube #4 380 F at idle`;
+    expect(figureIn(book, 'tube #4 (idle), against 2026-05-02').text).toBe('140 F more with nothing changed');
+  });
+});
+
+const REPEATS = `
+    initial 9 deg
+    idle 820 rpm in neutral
+    idle 830 rpm in neutral
+    idle 825 rpm in neutral`;
+
+describe('noise and known effects', () => {
+  testFigures([
+    {
+      say: 'repeats give the noise: deviation of 820, 830, 825 is 5',
+      book: `session 2026-05-02${REPEATS}`,
+      figure: 'noise of idle (neutral)',
+      text: ['5 rpm; a change under 30.42 rpm is not told from it'],
+      value: { low: 5, high: 5, off: 1e-9 },
+      source: 'ISO 5725-6',
+    },
+    {
+      say: 'an effect within the noise is told as such',
+      book: `session 2026-05-02${REPEATS}\n    initial 11 deg\n    idle 840 rpm in neutral`,
+      figure: 'known effects',
+      text: ['1 seen, 0 told from noise'],
+      rows: ['initial | idle (neutral) | +7.5 rpm for each deg | 1 |  | within the noise'],
+    },
+    {
+      say: 'one that stands out of it is credited',
+      book: `session 2026-05-02${REPEATS}\n    initial 11 deg\n    idle 885 rpm in neutral`,
+      figure: 'known effects',
+      text: ['1 seen, 1 told from noise'],
+      rows: ['initial | idle (neutral) | +30 rpm for each deg | 1 |  | told from noise'],
+    },
+    {
+      say: 'nothing is credited on one reading whose noise is not known',
+      book: twoDays('initial 9 deg', 'initial 11 deg'),
+      figure: 'known effects',
+      text: ['1 seen, 0 told from noise'],
+      rows: ['initial | idle (neutral) | +20 rpm for each deg | 1 |  | noise not known'],
+    },
+    {
+      say: 'the same change seen thrice tells itself from noise',
+      book: `
+        session 2026-05-02
+          initial 8 deg
+          idle 800 rpm in neutral
+          initial 10 deg
+          idle 842 rpm in neutral
+          initial 8 deg
+          idle 802 rpm in neutral
+          initial 10 deg
+          idle 840 rpm in neutral`,
+      figure: 'known effects',
+      text: ['1 seen, 1 told from noise'],
+      rows: ['initial | idle (neutral) | +20 rpm for each deg | 3 | 2 rpm | told from noise'],
+    },
+    {
+      say: 'one that goes both ways does not',
+      book: `
+        session 2026-05-02
+          initial 8 deg
+          idle 800 rpm in neutral
+          initial 10 deg
+          idle 842 rpm in neutral
+          initial 8 deg
+          idle 870 rpm in neutral`,
+      figure: 'known effects',
+      text: ['1 seen, 0 told from noise'],
+      rows: ['initial | idle (neutral) | +3.5 rpm for each deg | 2 | 35 rpm | not the same each time'],
+    },
+    {
+      say: 'words there and back are one cause',
+      book: `
+        session 2026-05-02
+          vacuum source manifold
+          idle 800 rpm in neutral
+          vacuum source ported
+          idle 760 rpm in neutral
+          vacuum source manifold
+          idle 802 rpm in neutral`,
+      figure: 'known effects',
+      rows: ['vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | told from noise'],
+    },
+    {
+      say: 'confounded readings are in no table',
+      book: twoDays('initial 9 deg | mixture 1 turn', 'initial 11 deg | mixture out 1/4 turn'),
+      figure: 'known effects',
+      text: [],
+    },
+  ]);
+
+  test('a hover tells what belongs to its word', () => {
+    const book = `session 2026-05-02${REPEATS}\n    depression 17 inHg at idle\n    initial‸ 11 deg\n    idle 885 rpm in neutral\n    depression 18 inHg at idle`;
+    const names = (word: string) => figuresIn(book, word).map(({ name }) => name);
+    expect(names('initial')).toContain('known effects');
+    expect(names('initial')).not.toContain('noise of idle (neutral)');
+    expect(names('plug gap')).toEqual([]);
+  });
+
+  // Student's t, 95 per cent, two-sided: 12.706, 4.303, 2.228 for 1, 2, 10 degrees (NBS Handbook of Mathematical
+  // Functions, table 26.10); for many the multiple is the 2.8 of ISO 5725-6.
+  test.each([
+    [1, 12.706 * Math.SQRT2],
+    [2, 4.303 * Math.SQRT2],
+    [10, 2.228 * Math.SQRT2],
+    [100_000, 2.8],
+  ])('least real change after %i repeats', (degrees, multiple) => {
+    expect(leastReal({ deviation: 1, degrees })).toBeCloseTo(multiple, degrees > 100 ? 1 : 2);
+  });
+});
