@@ -1,8 +1,11 @@
 /** What there is to say about the words under the cursor. */
 import type { Position, Range } from '../../grammar/index.ts';
+import { logsWanted } from '../model/figures/log.ts';
+import type { Files } from '../model/files.ts';
 import { readingAt } from '../model/locate.ts';
 import type { EntryKind } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
+import { namedHover } from './hover/named.ts';
 import { quantityHover } from './hover/quantity.ts';
 import type { HoverAnswer, HoverQuestion } from './hover/question.ts';
 import { onLine } from './ranges.ts';
@@ -21,16 +24,35 @@ const TELLERS: Partial<Readonly<Record<EntryKind, (question: HoverQuestion) => H
   fact: quantityHover,
   limit: quantityHover,
   target: quantityHover,
+  session: namedHover,
+  spec: namedHover,
+  port: namedHover,
+  recheck: namedHover,
+  trial: namedHover,
+  row: namedHover,
+  want: namedHover,
+  file: namedHover,
 };
 
-/** Undefined where nothing stands, or nothing that is known. */
+/**
+ * Undefined where nothing stands, or nothing that is known. `files`: those of `filesWanted`, where somebody read them.
+ */
 export function hoverAt(
   snapshot: Snapshot,
   { line, character }: Position,
   units: UnitChoice,
+  files?: Files,
 ): Hover | undefined {
   const reading = readingAt(snapshot, line);
   if (!reading) return undefined;
-  const answer = TELLERS[reading.entry.kind]?.({ snapshot, line, column: character, reading, units });
+  const question = { snapshot, line, column: character, reading, units, ...(files && { files }) };
+  const answer = TELLERS[reading.entry.kind]?.(question);
   return answer && { range: onLine(line, answer.span), text: answer.text };
+}
+
+/** The paths of the files that a hover at a line tells of, as the notebook writes them. */
+export function filesWanted(snapshot: Snapshot, line: number): readonly string[] {
+  const reading = readingAt(snapshot, line);
+  const isLog = reading?.entry.kind === 'file' && reading.entry.word === 'log';
+  return isLog ? logsWanted({ carried: reading.after, snapshot, line }, 'log') : [];
 }

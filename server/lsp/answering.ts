@@ -2,7 +2,7 @@
 import { type CancellationToken, ErrorCodes, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Client } from './client.ts';
 import type { Documents } from './documents.ts';
-import type { Handler } from './handlers.ts';
+import type { Handler } from './rows.ts';
 import type { Settings } from './settings.ts';
 
 export interface Server {
@@ -23,22 +23,27 @@ export function answering(server: Server, handler: Handler) {
     const token = rest.at(-1) as CancellationToken;
     const refused = refusal(server, token);
     if (refused) return refused;
-    const uri = uriIn(params);
-    const document = uri === undefined ? undefined : server.documents.get(uri);
-    if (!document)
-      return new ResponseError(ErrorCodes.InvalidParams, `not open: ${uri ?? 'no document named'}`);
-    const { documents, settings, client, log } = server;
     try {
-      const { snapshot } = document;
-      const asked = { uri: document.uri, snapshot, settings: settings(), client: client() };
-      const answer = await handler.answer(asked, params);
-      if (token.isCancellationRequested) return cancelled();
-      return documents.get(document.uri)?.snapshot === snapshot ? answer : outdated();
+      const answer = await answerOf(server, handler, params);
+      return token.isCancellationRequested ? cancelled() : answer;
     } catch (error) {
-      log(`${handler.method}: ${described(error)}`);
+      server.log(`${handler.method}: ${described(error)}`);
       return new ResponseError(ErrorCodes.InternalError, `${handler.method} failed: ${String(error)}`);
     }
   };
+}
+
+async function answerOf(server: Server, handler: Handler, params: unknown): Promise<unknown> {
+  const { documents } = server;
+  const around = { settings: server.settings(), client: server.client(), notebooks: documents.all };
+  if (handler.about === 'workspace') return handler.answer(around, params);
+  const uri = uriIn(params);
+  const document = uri === undefined ? undefined : documents.get(uri);
+  if (!document)
+    return new ResponseError(ErrorCodes.InvalidParams, `not open: ${uri ?? 'no document named'}`);
+  const { snapshot } = document;
+  const answer = await handler.answer({ ...around, uri: document.uri, snapshot }, params);
+  return documents.get(document.uri)?.snapshot === snapshot ? answer : outdated();
 }
 
 /** As `answering`, for what the editor only tells: there is nobody to answer, so an error is logged. */

@@ -8,12 +8,14 @@ import {
   type Diagnostic as ProtocolDiagnostic,
   type Hover as ProtocolHover,
   SymbolKind,
+  type WorkspaceSymbol,
 } from 'vscode-languageserver';
 import type { Diagnostic } from '../features/diagnostics.ts';
 import type { Fold } from '../features/folding.ts';
 import type { Hover } from '../features/hover.ts';
 import { withoutMarkdown } from '../features/markdown.ts';
 import type { OutlineSymbol } from '../features/symbols.ts';
+import type { FoundSymbol } from '../features/workspace-symbols.ts';
 import type { Severity } from '../model/findings.ts';
 import type { EntryKind } from '../model/notebook.ts';
 import type { Client } from './client.ts';
@@ -78,9 +80,18 @@ export function toDocumentSymbol(symbol: OutlineSymbol): DocumentSymbol {
   return {
     name,
     detail,
-    kind: SYMBOL_KINDS[kind] ?? SymbolKind.String,
+    kind: symbolKind(kind),
     range,
     selectionRange: selection,
     children: children.map(toDocumentSymbol),
   };
 }
+
+export const toWorkspaceSymbol = ({ uri, name, container, kind, range }: FoundSymbol): WorkspaceSymbol => ({
+  name,
+  kind: symbolKind(kind),
+  containerName: container,
+  location: { uri, range },
+});
+
+const symbolKind = (kind: EntryKind): SymbolKind => SYMBOL_KINDS[kind] ?? SymbolKind.String;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { foldTexts } from '../harness/features.ts';
+import { foldTexts } from '../harness/checks.ts';
 
 const ROWS: readonly (readonly [what: string, text: string, ...folds: readonly string[]])[] = [
   [

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { unitById } from '../../server/trade/units.ts';
-import { hoverLines } from '../harness/features.ts';
+import { hoverLines } from '../harness/checks.ts';
 
 const FIRST = `
   session 2026-05-02

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { symbolsOf } from '../../server/features/symbols.ts';
 import { openNotebook } from '../../server/rules/index.ts';
-import { outline } from '../harness/features.ts';
+import { outline } from '../harness/checks.ts';
 
 const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly string[]])[] = [
   [

@@ -88,6 +88,20 @@ test('an outline with children', async () => {
   expect(session?.children?.map(({ name }) => name)).toEqual(['initial', 'mechanical']);
 });
 
+test('sessions and items of all open notebooks by name', async () => {
+  const { uri } = await editor.open('session 2031-01-01  Winter\n  todo sump: drain it\n');
+  const find = (query: string) => editor.connection.sendRequest('workspace/symbol', { query });
+  expect(await find('2031')).toMatchObject([{ name: '2031-01-01 Winter', location: { uri } }]);
+  expect(await find('drain SUMP')).toMatchObject([
+    {
+      name: 'todo sump: drain it',
+      containerName: '2031-01-01 Winter',
+      location: { uri, range: { start: { line: 1 } } },
+    },
+  ]);
+  expect(await find('no such thing')).toEqual([]);
+});
+
 test('findings name their source, their code and the lines that belong to them', async () => {
   const notebook = await editor.open(TEXT);
   const [found] = await notebook.findings(1);

@@ -11,8 +11,8 @@ const MOST_ROWS = 12;
 
 /** Markdown; empty where nothing can be worked out. */
 export function figuresText(question: HoverQuestion, word: string): string {
-  const { snapshot, line, reading } = question;
-  const figures = figuresAbout(word, { carried: reading.after, snapshot, line });
+  const { snapshot, line, reading, files } = question;
+  const figures = figuresAbout(word, { carried: reading.after, snapshot, line, ...(files && { files }) });
   const others = figures.filter(({ name }) => !TOTALS.has(name));
   const names = others.slice(MOST_FIGURES).map(({ name }) => name);
   return blocks([

@@ -1,6 +1,8 @@
 /** The hover of a quantity: its value in other units, what the word means, what is expected, how it came to be, its totals. */
+import { cautionsOf } from '../../model/cautions.ts';
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import { blocks, plain, stacked } from '../markdown.ts';
+import { cautionsText } from './cautions.ts';
 import { expectations } from './expected.ts';
 import { figuresText } from './figures.ts';
 import { focusOf } from './focus.ts';
@@ -20,6 +22,7 @@ export function quantityHover(question: HoverQuestion): HoverAnswer | undefined 
     stacked(focus.said.flatMap((said) => historyOf(question, entry, said))),
     totalsText(question, entry, focus),
     figuresText(question, entry.quantity.name),
+    cautionsText(cautionsOf(entry)),
   ]);
   return { span: focus.span, text };
 }

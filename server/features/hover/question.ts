@@ -1,5 +1,6 @@
 /** What a teller of hovers is asked and what it answers. */
 import type { Span } from '../../../grammar/index.ts';
+import type { Files } from '../../model/files.ts';
 import type { Reading } from '../../model/page.ts';
 import type { Snapshot } from '../../model/snapshot.ts';
 import type { UnitChoice } from '../units.ts';
@@ -12,6 +13,8 @@ export interface HoverQuestion {
   /** The line as read. */
   readonly reading: Reading;
   readonly units: UnitChoice;
+  /** Files the line names, where somebody read them. */
+  readonly files?: Files;
 }
 
 export interface HoverAnswer {

@@ -6,6 +6,7 @@ import { hoverAt } from '../../server/features/hover.ts';
 import { withoutMarkdown } from '../../server/features/markdown.ts';
 import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
+import { findSymbols } from '../../server/features/workspace-symbols.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { dedent, fixture } from './fixture.ts';
 
@@ -43,4 +44,10 @@ export function diagnosticsIn(
 ): readonly Diagnostic[] {
   const choice = { levels: new Map(Object.entries(levels)), leaveOut: () => false };
   return diagnosticsOf(openNotebook(text), choice);
+}
+
+/** What is found across notebooks, as `name | container`. */
+export function foundSymbols(query: string, ...texts: readonly string[]): readonly string[] {
+  const notebooks = texts.map((text, i) => ({ uri: `${i}`, snapshot: openNotebook(dedent(text)) }));
+  return findSymbols(notebooks, query).map(({ name, container }) => `${name} | ${container}`);
 }

@@ -1,0 +1,7 @@
+/** Cautions in a hover: what could hurt somebody at the work that the line or the session is. */
+import type { Caution } from '../../trade/cautions.ts';
+import { plain, stacked } from '../markdown.ts';
+
+/** Markdown; empty where none applies. */
+export const cautionsText = (cautions: readonly Caution[]): string =>
+  stacked(cautions.map(({ work, text }) => plain(`Caution, ${work}: ${text}`)));

@@ -1,0 +1,56 @@
+/** The form of a row of the table of handlers: `run` asks a feature in its own terms, `convert` says the answer in the protocol's. */
+import type { ProtocolRequestType, ServerCapabilities, TextDocumentIdentifier } from 'vscode-languageserver';
+import type { Snapshot } from '../model/snapshot.ts';
+import type { Client } from './client.ts';
+import type { OpenDocument } from './documents.ts';
+import type { Settings } from './settings.ts';
+
+/** What any answer may be made from. */
+export interface Surroundings {
+  readonly settings: Settings;
+  readonly client: Client;
+  /** Every open notebook. */
+  readonly notebooks: () => Iterable<OpenDocument>;
+}
+
+/** What an answer about one notebook is made from. */
+export interface NotebookAsked extends Surroundings {
+  readonly uri: string;
+  readonly snapshot: Snapshot;
+}
+
+/** A row as the server uses it. `answer` may throw or promise; whoever calls it turns that into an honest answer. */
+export type Handler = { readonly method: string; readonly capability: ServerCapabilities } & (
+  | { readonly about: 'notebook'; readonly answer: (asked: NotebookAsked, params: unknown) => unknown }
+  | { readonly about: 'workspace'; readonly answer: (asked: Surroundings, params: unknown) => unknown }
+);
+
+interface Row<Asked, Params, Answer, Result> {
+  // biome-ignore lint/suspicious/noExplicitAny: what a request reports on the way does not matter here
+  readonly request: ProtocolRequestType<Params, Result, any, void, any>;
+  readonly capability: ServerCapabilities;
+  readonly run: (asked: Asked, params: Params) => Answer;
+  readonly convert: (answer: Awaited<Answer>, asked: Asked) => Result;
+}
+
+/** A row about the notebook that the request names. */
+export function aboutNotebook<
+  Params extends { readonly textDocument: TextDocumentIdentifier },
+  Answer,
+  Result,
+>(row: Row<NotebookAsked, Params, Answer, Result>): Handler {
+  return { ...wired(row), about: 'notebook' };
+}
+
+/** A row about no notebook by name. */
+export function aboutWorkspace<Params, Answer, Result>(
+  row: Row<Surroundings, Params, Answer, Result>,
+): Handler {
+  return { ...wired(row), about: 'workspace' };
+}
+
+function wired<Asked, Params, Answer, Result>(row: Row<Asked, Params, Answer, Result>) {
+  const { request, capability, run, convert } = row;
+  const answer = async (asked: Asked, params: unknown) => convert(await run(asked, params as Params), asked);
+  return { method: request.method, capability, answer };
+}
