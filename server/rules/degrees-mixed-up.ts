@@ -10,6 +10,7 @@ export const degreesMixedUp = rule({
   standing: 'common practice',
   good: 'session 2026-05-02\n  water 82 C\n',
   bad: 'session 2026-05-02\n  water 82 F\n',
+  outranks: ['missing-unit'],
   on: ['setting', 'reading', 'fact'],
   check: (entry, context) =>
     outsideBand(entry, context).flatMap((outside) => mixedUp(outside, (kind) => kind === 'temperature')),

@@ -1,4 +1,6 @@
 /** A value that is as it should be in another unit than the one that was written. */
+import type { Fix } from '../model/findings.ts';
+import type { Amount } from '../model/values.ts';
 import { formatValue } from '../trade/format.ts';
 import type { Dimension } from '../trade/units.ts';
 import { bandText, type Outside } from './band.ts';
@@ -7,13 +9,18 @@ import { NO_PROBLEMS, type Problem, replaceWith } from './rule.ts';
 export function mixedUp(outside: Outside, about: (kind: Dimension) => boolean): readonly Problem[] {
   const { quantity, amount, value, unit, band, slip } = outside;
   if (slip?.kind !== 'unit' || !about(unit.dimension)) return NO_PROBLEMS;
-  const written = amount.unitSpan.from < amount.unitSpan.to;
   const odd = `${quantity.name} ${formatValue(value, unit)} is outside the usual ${bandText(band, unit)}`;
   return [
     {
       span: amount.span,
       message: `Did you mean ${slip.unit.symbol}? ${odd}; ${formatValue(value, slip.unit)} is inside.`,
-      fixes: written ? [replaceWith(amount.unitSpan, slip.unit.symbol)] : [],
+      fixes: [written(amount, slip.unit.symbol)],
     },
   ];
 }
+
+/** The unit in the place of the one that was written, or after the number where none was. */
+const written = ({ unitSpan }: Amount, symbol: string): Fix =>
+  unitSpan.from < unitSpan.to
+    ? replaceWith(unitSpan, symbol)
+    : { title: `Write "${symbol}"`, edits: [{ span: unitSpan, text: ` ${symbol}` }] };

@@ -21,9 +21,9 @@ export const noValue = rule({
     const wanted = quantity.words
       ? `${inWords(quantity)}, or one of: ${quantity.words.join(', ')}`
       : inWords(quantity);
-    return [
-      { span: lineSpan(entry.line), message: `No value is given for ${quantity.name}: it takes ${wanted}.` },
-    ];
+    const remark = entry.said.some((said) => said.words.length > 0) ? ' A remark is written as a note.' : '';
+    const message = `No value is given for ${quantity.name}: it takes ${wanted}.${remark}`;
+    return [{ span: lineSpan(entry.line), message }];
   },
 });
 

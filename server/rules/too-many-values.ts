@@ -1,4 +1,3 @@
-import { KIND } from '../../grammar/index.ts';
 import { rule } from './rule.ts';
 import { amountsOf } from './said.ts';
 
@@ -10,6 +9,7 @@ export const tooManyValues = rule({
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg 12 deg\n',
+  outranks: ['outside-band', 'ten-times', 'units-mixed-up', 'degrees-mixed-up', 'missing-unit'],
   on: ['setting', 'reading', 'limit', 'target'],
   check({ quantity, said, line }) {
     if (quantity.form === 'text' || quantity.form === 'several' || quantity.places?.length) return [];
@@ -18,10 +18,12 @@ export const tooManyValues = rule({
       const amounts = amountsOf(values);
       const [first, second] = points.length > 0 ? [points[0]?.value, amounts[0]] : amounts;
       if (!first || !second || place) return [];
-      const range = !line.tokens.kinds.includes(KIND.Dots) && amounts.length === 2;
-      const hint = range ? ' For anything between two values, write them as 450..580.' : '';
+      const together = line.text.slice(first.span.to, second.span.from).trim() === '';
+      const hint = together
+        ? 'Anything between two values is written 450..580.'
+        : 'Give each a line of its own.';
       return [
-        { span: second.span, message: `${quantity.name} takes one value, and this is one more.${hint}` },
+        { span: second.span, message: `${quantity.name} takes one value, and this is one more. ${hint}` },
       ];
     });
   },

@@ -10,6 +10,7 @@ export const unitsMixedUp = rule({
   standing: 'common practice',
   good: 'session 2026-05-02\n  points gap 0.4 mm\n',
   bad: 'session 2026-05-02\n  points gap 0.4 in\n',
+  outranks: ['missing-unit'],
   on: ['setting', 'reading', 'fact'],
   check: (entry, context) =>
     outsideBand(entry, context).flatMap((outside) => mixedUp(outside, (kind) => kind !== 'temperature')),

@@ -17,11 +17,13 @@ export const unknownSign = rule({
     const tokens = tokensOf(line, KIND.Unknown);
     const first = tokens[0];
     if (first === undefined) return [];
+    const sign = tokenText(line, first);
+    const remark = /[([{]/.test(sign) ? ' A remark goes after a ";".' : '';
     const more = tokens.length > 1 ? `, and ${tokens.length - 1} more like it` : '';
     return [
       {
         span: tokenSpan(line, first),
-        message: `The sign ${shown(tokenText(line, first))} means nothing here${more}; the line is not read from it on.`,
+        message: `The sign ${shown(sign)} means nothing here${more}; the line is not read from it on.${remark}`,
       },
     ];
   },

@@ -2,6 +2,7 @@ import type { Line } from '../../grammar/index.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { nearestUnit } from '../trade/units.ts';
+import { findQuantity } from '../trade/vocabulary.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
 import { type Problem, replaceWith, rule } from './rule.ts';
 import { dimensionsOf, ownAmounts, strangeUnit } from './said.ts';
@@ -24,7 +25,7 @@ export const unknownUnit = rule({
 function problemsOf(line: Line, said: Said, quantity: Quantity): Problem[] {
   const amount = ownAmounts(said).find((each) => strangeUnit(line, each, said, quantity));
   const word = amount && strangeUnit(line, amount, said, quantity);
-  if (!word) return [];
+  if (!word || findQuantity([word.text])) return [];
   const near = nearestUnit(word.text);
   const meant = near && dimensionsOf(quantity).includes(near.dimension) ? near : undefined;
   if (!meant && (quantity.bare || quantity.dimension === 'number' || amount.relative)) return [];

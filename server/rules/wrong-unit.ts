@@ -3,7 +3,7 @@ import type { Amount } from '../model/values.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { type Dimension, unitById } from '../trade/units.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
-import { type Problem, rule } from './rule.ts';
+import { type Problem, replaceWith, rule } from './rule.ts';
 import { dimensionsOf, ownAmounts, saidIn } from './said.ts';
 
 export const wrongUnit = rule({
@@ -24,16 +24,14 @@ export const wrongUnit = rule({
 
 function problemsOf(quantity: Quantity, said: Said, allowed: readonly Dimension[]): Problem[] {
   const wrong = ownAmounts(said).filter((amount) => isWrong(amount, allowed));
-  const found = wrong
-    .filter(saysItsUnit)
-    .slice(0, 1)
-    .map((amount) => problemOf(amount, quantity.name, wanted(quantity), allowed));
+  const value = wrong.find(saysItsUnit) ?? wrong[0];
   const { against } = quantity;
-  const at =
-    against && said.points.map((point) => point.at).find((amount) => isWrong(amount, [against.dimension]));
-  if (!against || !at) return found;
-  const unit = unitById(against.unit).symbol;
-  return [...found, problemOf(at, `${quantity.name} after @`, unit, [against.dimension])];
+  const ats = against ? said.points.map((point) => point.at) : [];
+  const at = against && ats.find((amount) => isWrong(amount, [against.dimension]));
+  return [
+    ...(value ? [problemOf(value, `${quantity.name} is ${wanted(quantity)}`, allowed)] : []),
+    ...(at ? [problemOf(at, `after @ stands ${measure(against.unit)}`, [against.dimension])] : []),
+  ];
 }
 
 const isWrong = ({ unit, interval }: Amount, allowed: readonly Dimension[]): boolean =>
@@ -42,18 +40,39 @@ const isWrong = ({ unit, interval }: Amount, allowed: readonly Dimension[]): boo
 /** In a list the unit is written once, for all. */
 const saysItsUnit = ({ unitSpan }: Amount): boolean => unitSpan.from < unitSpan.to;
 
-function problemOf(amount: Amount, name: string, wanted: string, allowed: readonly Dimension[]): Problem {
-  const { symbol, dimension } = amount.unit as NonNullable<Amount['unit']>;
+function problemOf(amount: Amount, rightly: string, allowed: readonly Dimension[]): Problem {
+  const { id, symbol, dimension } = amount.unit as NonNullable<Amount['unit']>;
+  const span = saysItsUnit(amount) ? amount.unitSpan : amount.span;
+  const meant = SAID_FOR[id]?.map(unitById).find((unit) => allowed.includes(unit.dimension));
+  const ask = meant ? ` Did you mean ${meant.symbol}?` : '';
   return {
-    span: saysItsUnit(amount) ? amount.unitSpan : amount.span,
-    message: `${symbol || 'A bare number'} is ${article(dimension)}; ${name} is ${article(allowed[0] ?? dimension)}, in ${wanted}.`,
+    span,
+    message: `${symbol || 'A bare number'} is ${article(dimension)}; ${rightly}.${ask}`,
+    fixes: meant && saysItsUnit(amount) ? [replaceWith(span, meant.symbol)] : [],
   };
 }
 
-function wanted({ unit, parts, orIn }: Quantity): string {
-  if (parts) return parts.map((part) => `${part.name} (${part.band?.unit ?? part.dimension})`).join(', ');
-  const symbol = unit ? unitById(unit).symbol || 'a bare number' : 'its unit';
-  return orIn ? `${symbol} or a ${orIn.join(' or a ')}` : symbol;
+/** What is said in short at the bench, and the units that are meant by it. */
+const SAID_FOR: Readonly<Record<string, readonly string[]>> = {
+  lb: ['psi', 'lb-ft'],
+  lbf: ['psi', 'lb-ft'],
+  in: ['inHg'],
+  mm: ['mmHg'],
+  kg: ['kgf/cm2', 'kgf-m'],
+  ft: ['lb-ft'],
+};
+
+/** `a pressure, in psi`; `a bare number, a length or a fuel flow`. */
+function wanted({ unit, parts, orIn, dimension }: Quantity): string {
+  if (parts)
+    return `told by ${parts.map((part) => `${part.name} (${part.band?.unit ?? part.dimension})`).join(', ')}`;
+  const first = unit ? measure(unit) : article(dimension ?? 'number');
+  return orIn ? `${first}, or ${orIn.map(article).join(' or ')}` : first;
+}
+
+function measure(unit: string): string {
+  const { symbol, dimension } = unitById(unit);
+  return symbol === '' ? 'a bare number' : `${article(dimension)}, in ${symbol}`;
 }
 
 const article = (dimension: Dimension): string => `${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimension}`;

@@ -48,6 +48,7 @@ rows('degrees-mixed-up', [
   ['water «180 C»', 'Did you mean F?', 'water 180 F'],
   ['weather «68 C», 1011 hPa', 'Did you mean F?', 'weather 68 F, 1011 hPa'],
   ['oil temperature «95 F»', 'Did you mean C?', 'oil temperature 95 C'],
+  ['water «82»', 'Did you mean C?', 'water 82 C'],
   ['water 82 C'],
   ['water 70 F cold'],
 ]);

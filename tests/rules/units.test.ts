@@ -2,15 +2,18 @@
 import { rows } from './found.ts';
 
 rows('wrong-unit', [
-  ['initial 9 «F»', 'F is a temperature; initial is an angle, in deg'],
+  ['initial 9 «F»', 'F is a temperature; initial is an angle, in deg.'],
   ['water 180 «psi»', 'psi is a pressure; water is a temperature, in F'],
   ['water 180 «deg»', 'an angle'],
-  ['mechanical 0 deg @ 900 «F»', 'mechanical after @ is a rotation, in rpm'],
+  ['mechanical 0 deg @ 900 «F»', 'after @ stands a rotation, in rpm'],
   ['mechanical 0 «psi» @ 900 rpm'],
   ['vacuum advance 0 deg @ 4 inHg, 12 deg @ 12 «rpm»', 'in inHg'],
-  ['weather 14 C, 1011 hPa, 62 «rpm»', 'temperature (C), pressure (hPa), humidity'],
+  ['weather 14 C, 1011 hPa, 62 «rpm»', 'weather is told by temperature (C), pressure (hPa), humidity (%RH)'],
   ['tube 402 415 398 240 «psi»'],
-  ['main jet 130 «psi»', 'a bare number or a length or a fuel flow'],
+  ['main jet 130 «psi»', 'main jet is a bare number, or a length or a fuel flow'],
+  ['fuel pressure 6 «lbs»', 'Did you mean psi?', 'fuel pressure 6 psi'],
+  ['depression 17 «in» hot', 'Did you mean inHg?', 'depression 17 inHg hot'],
+  ['compression «8.4:1»', 'compression is a pressure, in psi'],
   ['main jet 1.3 mm'],
   ['main jet 130'],
   ['dwell 50 %'],
@@ -52,7 +55,8 @@ rows('missing-unit', [['head bolts torque «58»', 'taken as lb-ft']], 'specs');
 
 rows('too-many-values', [
   ['initial 9 deg «12 deg»', 'takes one value'],
-  ['idle 820 «850 rpm»', '450..580'],
+  ['idle 820 «850 rpm»', 'Anything between two values is written 450..580.'],
+  ['oil pressure 60 psi cold, «25 psi» hot', 'Give each a line of its own.'],
   ['mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm'],
   ['tube 402 415 F'],
   ['mixture 1 1/4 1 1/2 turns'],

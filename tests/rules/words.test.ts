@@ -33,6 +33,15 @@ rows('unknown-place', [
   ['idle 850 rpm steady'],
 ]);
 
+rows('place-after-value', [
+  ['mixture «1 1/4 turns left»', 'write left 1 1/4 turns', 'mixture left 1 1/4 turns'],
+  ['plug gap «0.035 in #3»', 'write #3 0.035 in', 'plug gap #3 0.035 in'],
+  ['valve lash «.012 in intake .020 in exhaust»', '"intake" stands after its value'],
+  ['mixture left 1 1/4 turns, right 1 1/2 turns'],
+  ['idle 850 rpm left running'],
+  ['tube 402 F all'],
+]);
+
 rows('misspelt-word', [
   ['idle 850 rpm in «nuetral»', 'Did you mean neutral?', 'idle 850 rpm in neutral'],
   ['vacuum advance 12 deg, «manifld»', 'Did you mean manifold?', 'vacuum advance 12 deg, manifold'],
