@@ -1,0 +1,152 @@
+/** Rules on what the bench work shows: cylinders, screws, idle, changes and the notebook's own past. */
+import { rows } from './found.ts';
+
+const FOUR = 'engine\n  cylinders 4\n  layout inline\nsession 2026-05-02';
+const PAST = [
+  'session 2026-05-02',
+  ...[820, 830, 815, 825, 835].map((rpm) => `  idle ${rpm} rpm in neutral`),
+].join('\n');
+
+rows('cold-cylinder', [
+  ['tube 402 415 398 «120 F» at idle', "the others' median 402 F"],
+  ['tube 300 300 530 450 360 470 350 390 F at idle'],
+  ['tube 205 212 203 «49 C» at idle', '205 C'],
+  ['tube #1 402 F | tube #2 415 F | tube «#3 120 F»', '26 % of theirs'],
+  ['tube 120 415 F'],
+  ['egt 1200 1210 «300» 1220 F @ 3000 rpm'],
+  ['compression 150 149 20 148 psi'],
+  ['weather 110 F | tube 402 415 398 «200 F» at idle', '31 % of theirs'],
+  ['weather 20 F | tube 402 415 398 270 F at idle'],
+]);
+
+rows(
+  'compression-low',
+  [
+    ['compression 150 148 «108» 149 psi', 'under the 112.5 psi of the rule of 75 %, within the 105 psi'],
+    ['compression 150 148 «96» 149 psi', 'under the 105 psi of the rule of 70 %'],
+    ['compression 150 148 113 149 psi'],
+    ['compression 92 101 88 97 psi'],
+    ['compression 10.3 10.2 «7.4» 10.1 bar', '72 % of the highest'],
+    ['compression #1 150 psi | compression «#3 100 psi»'],
+    ['compression 150 psi'],
+  ],
+  FOUR,
+);
+
+rows(
+  'compression-pair-low',
+  [
+    ['compression 150 «96 98» 149 psi', 'Cylinders 2 and 3'],
+    ['compression «96 98» 150 149 psi'],
+    ['compression 96 150 98 149 psi'],
+    ['compression 92 101 88 97 psi'],
+  ],
+  FOUR,
+);
+rows('compression-pair-low', [['compression 150 96 98 149 psi']]);
+rows(
+  'compression-pair-low',
+  [
+    ['compression 150 148 «98 152 99» 150 151 149 psi', 'Cylinders 3 and 5'],
+    ['compression 150 148 98 99 151 150 151 149 psi'],
+  ],
+  'engine\n  cylinders 8\n  bank left 1-3-5-7\n  bank right 2-4-6-8\nsession 2026-05-02',
+);
+
+rows('leak-down-spread', [
+  ['leak down 8 7 9 «24 %»', 'a spread of 17 %'],
+  ['leak down 8 7 9 17 %'],
+  ['leak down 28 27 29 31 %'],
+  ['leak down #1 8 % | leak down «#2 30 %»'],
+]);
+
+rows('sides-apart', [
+  ['mixture «left 1 turn», right 1 3/4 turns', 'right at 1 3/4 turns'],
+  ['mixture left 1 1/4 turns, right 1 1/2 turns'],
+  [
+    'mixture left 1 1/4 turns, right 1 1/2 turns | mixture «left in 1/4 turn»',
+    'Mixture left stands at 1 turn',
+  ],
+  ['mixture left 1..1 1/2 turns, right 1 1/2 turns'],
+  ['mixture primary left 1 turn, secondary right 2 turns'],
+  ['mixture port 1 turn | mixture «starboard 2 turns»'],
+]);
+
+rows('changed-together', [
+  [
+    'initial 9 deg | idle 820 rpm | initial 11 deg | mixture in 1/4 turn | «idle» 850 rpm',
+    'Initial and mixture',
+  ],
+  ['initial 9 deg | mixture 1 turn | idle 820 rpm'],
+  ['initial 9 deg | mixture 1 turn | idle 820 rpm | initial 9 deg | mixture 1 turn | idle 830 rpm'],
+  ['plug gap 0.035 in | initial 9 deg | idle 820 rpm | plug gap 35 thou | initial 10 deg | idle 830 rpm'],
+  [
+    'mixture left 1 turn, right 1 turn | idle 820 rpm | mixture left in 1/4 turn | mixture right in 1/4 turn | idle 830 rpm',
+  ],
+  [
+    'initial 9 deg | idle 820 rpm | initial 11 deg | mixture in 1/4 turn | plug #1 tan | weather 14 C | «idle» 850 rpm | depression 17 inHg',
+  ],
+  [
+    'fit carb single | initial 9 deg | idle 820 rpm | fit carb twin | initial 11 deg | «idle» 850 rpm',
+    'Carburettor and initial',
+  ],
+  [
+    'initial 9 deg | mixture 1 turn | idle 820 rpm | initial 11 deg | idle 830 rpm | mixture in 1/4 turn | idle 850 rpm',
+  ],
+]);
+
+rows(
+  'unlike-its-past',
+  [
+    ['idle «1180 rpm» in neutral', 'the last 5 under the same conditions read 815 rpm to 835 rpm'],
+    ['idle 840 rpm in neutral'],
+    ['idle 1180 rpm in drive'],
+    ['idle 860 rpm in neutral'],
+    ['session 2026-06-02 | idle «500 rpm» in neutral'],
+  ],
+  PAST,
+);
+rows('unlike-its-past', [
+  ['tube 400 410 F | tube 402 411 F | tube 398 409 F | tube 401 412 F | tube 399 410 F | tube 400 «300 F»'],
+  ['water 190 F | water 190 F | water 190 F | water 190 F | water 190 F | water 220 F'],
+]);
+
+rows('idle-drop-large', [
+  ['idle 950 rpm in neutral | idle «690 rpm in drive»', 'drops by 260 rpm'],
+  ['idle 690 rpm in drive | idle «950 rpm in neutral»'],
+  ['idle 850 rpm in park | idle 700 rpm in gear'],
+  ['idle 950 rpm in neutral | idle 690..800 rpm in drive'],
+]);
+
+rows('idle-in-gear-low', [
+  ['idle «500 rpm in drive»', 'TM 5-4210-230-14&P-1'],
+  ['idle 550 rpm in drive'],
+  ['idle 500 rpm in neutral'],
+  ['idle 500 rpm in gear'],
+  ['idle 500..600 rpm in drive'],
+]);
+rows(
+  'idle-in-gear-low',
+  [['idle «500 rpm in gear»']],
+  'vehicle\n  transmission automatic\nsession 2026-05-02',
+);
+rows('idle-in-gear-low', [['idle 500 rpm in drive']], 'vehicle\n  transmission manual\nsession 2026-05-02');
+
+rows('screws-without-effect', [
+  [
+    'trial mixture -> idle |   1 turn 820 rpm |   1 1/4 turns 820 rpm |   «1 1/2 turns 820 rpm»',
+    'transfer slot',
+  ],
+  ['trial mixture -> idle |   1 turn 780 rpm |   1 1/4 turns 820 rpm |   1 1/2 turns 850 rpm'],
+  ['trial initial -> idle |   6 deg 820 rpm |   8 deg 820 rpm |   10 deg 820 rpm'],
+  ['trial mixture -> idle |   1 turn 820 rpm |   1 1/4 turns 820 rpm'],
+]);
+
+rows('power-valve-high', [
+  ['depression 10 inHg at idle in drive | power valve «8.5 inHg»', 'over 8 inHg it may stand open'],
+  ['power valve 8.5 inHg | depression «10 inHg at idle in drive»'],
+  ['depression 10 inHg at idle in drive | power valve 8 inHg'],
+  ['depression 10 inHg @ 2500 rpm | power valve 8.5 inHg'],
+  ['depression 10 inHg at idle in drive | session 2026-05-03 | power valve «8.5 inHg»'],
+  ['power valve 8.5 inHg'],
+]);
