@@ -9,8 +9,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 
 const MAIN_JETS: ReadonlySet<string> = new Set(['main jet', 'secondary jet']);
 
-/** Below this share of density the air asks for less than a jet's step. */
-const LEAST_CHANGE_OF_AIR = 0.02;
+/** Below this share of density other reasons weigh more than the air: it is about 1500 ft, or 27 degrees F. */
+const LEAST_CHANGE_OF_AIR = 0.05;
 /** A change this many times what the air asks has another reason. */
 const TIMES = 3;
 
