@@ -69,7 +69,9 @@ export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
     nameSpan: spanOfWords(head.slice(0, names), runSpan(line, syntax.head)),
     on:
       on.length > 0
-        ? after.slice(1).reduce((text, words) => `${text}, ${joined(words)}`, joined(on))
+        ? after
+            .slice(1)
+            .reduce((text, words) => `${text}${isPath ? ' ->' : ','} ${joined(words)}`, joined(on))
         : quoted(line, syntax)?.toLowerCase(),
     onSpan: spanOfWords(on, { from: end, to: end }),
     path: (isPath ? [on, ...after.slice(1)] : []).map((words) => ({

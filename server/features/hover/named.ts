@@ -26,7 +26,7 @@ function aboutOf(entry: Entry): { readonly word: string; readonly span: Span } |
     case 'spec':
     case 'port':
     case 'recheck':
-      return { word: entry.kind, span: entry.nameSpan };
+      return { word: entry.kind, span: { from: 0, to: entry.nameSpan.to } };
     case 'trial':
       return { word: 'trial', span: entry.span };
     case 'row':

@@ -15,13 +15,14 @@ import {
   speedIn,
   speedRead,
 } from '../gearing.ts';
+import { lineOf } from '../locate.ts';
 import { topSpeedOf } from './engine.ts';
 import { type Figure, figure, type Input, type Moment, type Working } from './figure.ts';
 import { inWords } from './known.ts';
 
 const FACTS = ['tyre', 'tyre diameter', 'final drive', 'gear ratios', 'overdrive', 'transmission'];
 
-export const GEARS: Working = { topic: 'road', about: [...FACTS, 'red line', 'speed'], work: speedsInGears };
+export const GEARS: Working = { topic: 'road', about: [...FACTS, 'red line'], work: speedsInGears };
 export const SLIP: Working = {
   topic: 'road',
   about: ['speed', 'speedometer error', 'stall speed'],
@@ -94,12 +95,15 @@ const inputOf = ({ quantity, said, text, by }: Stated): Input => ({
   by,
 });
 
-/** Of every road speed of this session: slip where the engine speed was read with it, else engine speed by gear. */
-function slips({ carried }: Moment): readonly Figure[] {
+/** Of the road speed that is asked about, else of every one of this session: slip where the engine speed was read with it, else engine speed by gear. */
+function slips({ carried, snapshot, line }: Moment, word?: string): readonly Figure[] {
   const gearing = gearingOf(carried);
   if (!gearing) return [];
   return [...carried.readings.values()]
-    .filter(({ quantity }) => quantity.name === 'speed')
+    .filter(
+      ({ quantity, by }) =>
+        quantity.name === 'speed' && (word !== 'speed' || lineOf(snapshot, by.ref) === line),
+    )
     .flatMap((taken) => {
       const read = speedRead(taken.said, carried, gearing);
       if (!read) return [];
