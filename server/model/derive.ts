@@ -3,7 +3,7 @@
  * came from. A total that lacks an input is not given, and says what it lacks.
  */
 import { formatNumber, formatValue } from '../trade/format.ts';
-import { allInSpeed, curveAt, greatestOn, mechanicalAt, steepest, totalOver } from '../trade/ignition.ts';
+import { allInSpeed, curveOver, greatestOn, steepest, totalOver } from '../trade/ignition.ts';
 import { add, exact, type Interval, least, middle } from '../trade/interval.ts';
 import { type Unit, unitById } from '../trade/units.ts';
 import { amountIn, firstAmount } from './amounts.ts';
@@ -61,7 +61,7 @@ export function totalAtSpeed(carried: Carried, rpm: number): Derived | Lacking {
   const timing = timingOf(carried);
   const { initial, mechanical } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
-  const advance = advanceAt(timing, mechanical, rpm);
+  const advance = advanceOver(timing, mechanical, exact(rpm));
   const at = `${formatNumber(rpm, RPM)} rpm`;
   return sum('total', `initial + mechanical at ${at}`, [
     { name: 'initial', value: initial.value, by: initial.setting.by },
@@ -80,7 +80,7 @@ export function idleTotal(carried: Carried, timing: Timing = timingOf(carried)):
     { name: 'initial', value: initial.value, by: initial.setting.by },
     {
       name: `mechanical at ${at}`,
-      value: advanceAt(timing, mechanical, middle(idle.value)),
+      value: advanceOver(timing, mechanical, idle.value),
       by: mechanical.setting.by,
     },
   ];
@@ -97,7 +97,7 @@ export function idleTotal(carried: Carried, timing: Timing = timingOf(carried)):
   const pulled = formatValue(depression.value, unitById('inHg'));
   terms.push({
     name: `vacuum at ${pulled}`,
-    value: vacuumAt(timing, vacuum, middle(depression.value)),
+    value: vacuumOver(timing, vacuum, depression.value),
     by: vacuum.setting.by,
   });
   return sum('timing at idle', `initial + mechanical at ${at} + vacuum at ${pulled} (manifold)`, terms);
@@ -187,13 +187,20 @@ const limitTerm = (limit: Timing['mechanicalLimit'], curve: Curve): Term[] =>
     ? [{ name: 'mechanical limit', value: limit.value, by: limit.setting.by }]
     : [];
 
-const advanceAt = ({ mechanicalLimit }: Timing, curve: Curve, rpm: number): Interval =>
-  mechanicalAt(curve.points, rpm, mechanicalLimit?.value) ?? NO_ADVANCE;
+const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): Interval =>
+  stopped(allOver(curve, rpm), mechanicalLimit);
 
-function vacuumAt({ vacuumLimit }: Timing, curve: Curve, depression: number): Interval {
-  const advance = curveAt(curve.points, depression) ?? NO_ADVANCE;
-  return vacuumLimit ? least(advance, vacuumLimit.value) : advance;
+const vacuumOver = ({ vacuumLimit }: Timing, curve: Curve, depression: Interval): Interval =>
+  stopped(allOver(curve, depression), vacuumLimit);
+
+/** All that the curve gives over a range; at a rough speed it is rough too. */
+function allOver({ points }: Curve, at: Interval): Interval {
+  const advance = curveOver(points, at.low, at.high) ?? NO_ADVANCE;
+  return at.about ? { ...advance, about: true } : advance;
 }
+
+const stopped = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
+  limit ? least(advance, limit.value) : advance;
 
 function greatest({ mechanicalLimit }: Timing, curve: Curve): Interval {
   const most = onlyMostKnown(curve) ? curve.points.at(-1)?.value : greatestOn(curve.points);

@@ -12,9 +12,13 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
   const place = said.place?.text ?? '';
   const change = said.values[0];
   if (change?.form === 'amount' && change.relative)
-    return new Map(settings).set(
-      keyOf(entry.quantity.name, place),
-      changed(settings, entry, said, change, where),
+    return placesMeant(settings, entry.quantity.name, place).reduce(
+      (after, each) =>
+        new Map(after).set(
+          keyOf(entry.quantity.name, each),
+          changed(settings, entry, { said, place: each }, change, where),
+        ),
+      settings,
     );
   const before = settings.get(keyOf(entry.quantity.name, place));
   if (before && onlyWords(entry, said))
@@ -27,6 +31,12 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
   if (place === '' && entry.quantity.places)
     for (const [key, each] of settings) if (each.quantity.name === entry.quantity.name) after.delete(key);
   return after.set(keyOf(entry.quantity.name, place), whole(entry, said, where));
+}
+
+/** A change without a place is made everywhere: `mixture in 1/4 turn` after `mixture left 1 turn, right 1 1/4 turns`. */
+function placesMeant(settings: Settings, name: string, place: string): readonly string[] {
+  const written = [...settings.values()].filter((each) => each.quantity.name === name);
+  return place === '' && written.length > 0 ? written.map((each) => each.place) : [place];
 }
 
 /** `vacuum advance plugged` says where the canister is connected; its curve stays. */
@@ -54,17 +64,17 @@ function whole(entry: QuantityEntry, said: Said, where: Origin): InForce {
 function changed(
   settings: Settings,
   entry: QuantityEntry,
-  said: Said,
+  { said, place }: { readonly said: Said; readonly place: string },
   change: Amount,
   where: Origin,
 ): InForce {
   const name = entry.quantity.name;
-  const before = settings.get(keyOf(name, said.place?.text)) ?? settings.get(keyOf(name, undefined));
+  const before = settings.get(keyOf(name, place)) ?? settings.get(keyOf(name, undefined));
   const from = before?.values[0];
   const next = from?.form === 'amount' && before?.values.length === 1 ? sum(from, change, name) : undefined;
   if (!before || !next)
     return { ...whole(entry, said, where), values: [asChange(change, name)], base: undefined };
-  return { ...before, place: said.place?.text ?? '', values: [next], by: where };
+  return { ...before, place, values: [next], by: where };
 }
 
 /** The change as a signed amount: `in 1/4 turn` of a mixture screw is -1/4 turn. */

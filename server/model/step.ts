@@ -2,8 +2,8 @@
 
 import { checksDueAfter } from '../trade/checks.ts';
 import { partKind } from '../trade/parts.ts';
-import type { PartKind } from '../trade/quantity.ts';
-import { type Carried, keyOf, type Taken } from './carry.ts';
+import type { PartKind, Quantity } from '../trade/quantity.ts';
+import { type Carried, keyOf, same, type Taken } from './carry.ts';
 import { isResponse } from './comparable.ts';
 import type {
   CheckEntry,
@@ -75,7 +75,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     case 'item':
       return withItem(state, entry, where);
     case 'fit':
-      return entry.word === 'fit' ? fitPart(state, entry, where) : remove(state, entry);
+      return entry.word === 'fit' ? fitPart(state, entry, where) : remove(state, entry, where);
     case 'check':
       return withCheck(state, entry, where);
     case 'recheck':
@@ -96,6 +96,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
         entry.date === undefined
           ? undefined
           : lookUp({ of: 'day', date: entry.date, asking: state.session?.by.ref }),
+        where,
       );
     default:
       return state;
@@ -137,13 +138,18 @@ function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   let settings = state.settings;
   for (const said of entry.said) settings = set(settings, entry, said, where);
   const turned = withTurned(state.turned, entry, state.settings, settings, where);
-  const dueNow = checksDueAfter(entry.quantity.name, entry.quantity.owner);
-  if (dueNow.length === 0) return { ...state, settings, turned };
-  const names = new Set(dueNow.map((check) => check.name));
+  return withDue({ ...state, settings, turned }, [entry.quantity], where);
+}
+
+/** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */
+function withDue(state: Carried, work: readonly Pick<Quantity, 'name' | 'owner'>[], where: Origin): Carried {
+  const names = new Set(
+    work.flatMap(({ name, owner }) => checksDueAfter(name, owner)).map((check) => check.name),
+  );
+  if (names.size === 0) return state;
   const due = new Map(state.due);
   for (const name of names) due.set(name, where);
-  const checks = without(state.checks, (name) => names.has(name));
-  return { ...state, settings, turned, due, checks };
+  return { ...state, due, checks: without(state.checks, (name) => names.has(name)) };
 }
 
 /** What totals and reminders ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
@@ -225,18 +231,20 @@ function fitPart(state: Carried, entry: FitEntry, where: Origin): Carried {
   if (!kind || state.fitted.get(kind)?.name === entry.name) return state;
   const bare = takeOff(state, kind);
   const back = bare.parked.get(entry.name) ?? new Map();
-  return {
+  const after = {
     ...bare,
     turned: state.fitted.has(kind) ? alsoTurned(state.turned, kind, where) : state.turned,
     settings: new Map([...bare.settings, ...back]),
     fitted: put(bare.fitted, kind, { name: entry.name, by: where }),
     parked: without(bare.parked, (name) => name === entry.name),
   };
+  return withDue(after, [{ name: entry.name, owner: kind }], where);
 }
 
-function remove(state: Carried, entry: FitEntry): Carried {
+function remove(state: Carried, entry: FitEntry, where: Origin): Carried {
   const kind = kindOfPart(state, entry.name);
-  return kind && state.fitted.get(kind)?.name === entry.name ? takeOff(state, kind) : state;
+  if (!kind || state.fitted.get(kind)?.name !== entry.name) return state;
+  return withDue(takeOff(state, kind), [{ name: entry.name, owner: kind }], where);
 }
 
 /** A part that was never named keeps its settings under the empty name of its kind. */
@@ -252,10 +260,12 @@ function takeOff(state: Carried, kind: PartKind): Carried {
 }
 
 /** The settings and the parts of that day; items, limits and what was read stay as they are now. */
-function revert(state: Carried, then: Carried | undefined): Carried {
+function revert(state: Carried, then: Carried | undefined, where: Origin): Carried {
   if (!then) return state;
   const { settings, fitted, parked } = then;
-  return { ...state, settings, fitted, parked, turned: NOTHING_TURNED };
+  const work = [...settings].filter(([key, setting]) => !same(state.settings.get(key), setting));
+  const quantities = work.map(([, { quantity }]) => quantity);
+  return withDue({ ...state, settings, fitted, parked, turned: NOTHING_TURNED }, quantities, where);
 }
 
 /**

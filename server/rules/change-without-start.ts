@@ -16,7 +16,7 @@ export const changeWithoutStart = rule({
       const change = values.find((value) => isAmount(value) && value.relative && value.interval);
       const key = keyOf(quantity.name, place?.text);
       const setting = after.settings.get(key);
-      if (!change || setting?.base || before.settings.has(key)) return [];
+      if (!change || !setting || setting.base || before.settings.has(key)) return [];
       const at = place ? ` ${place.text}` : '';
       return [
         {
