@@ -217,7 +217,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['ports\ncarb base: canister', 'port carb base: canister []'],
     [
       'ports\ncoolant: pump -> block -> radiator',
-      'port coolant: pump, block, radiator [pump > block > radiator]',
+      'port coolant: pump -> block -> radiator [pump > block > radiator]',
     ],
     [
       'words\nstop hole: setting, in, "hole of the arm"',
