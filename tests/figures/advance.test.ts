@@ -79,6 +79,14 @@ describe('advance by speed', () => {
   });
 });
 
+test('the totals are drawn from numbers', () => {
+  const { plot } = figureIn(dedent(FACTORY), 'total by speed');
+  const total = plot?.series.find((each) => each.name === 'total');
+  const at = (rpm: number) => total?.points.find((point) => point.at === rpm)?.value.low;
+  expect([500, 1000, 2000, 3000, 4000, 4750].map(at)).toEqual([6, 8, 20, 27, 34, 38]);
+  expect([plot?.across.unit.id, plot?.up.unit.id]).toEqual(['rpm', 'deg']);
+});
+
 describe('another stop', () => {
   testFigures([
     {

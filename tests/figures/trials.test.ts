@@ -125,7 +125,9 @@ describe('what a trial says', () => {
     expect(figureIn(book, 'mixture for 18 inHg').text).toBe(
       'none: depression does not move between 1..1 1/2 turns',
     );
-    expect(figureIn(book, 'mixture -> depression').caution).toContain('throttle plates too far open');
+    expect(figureIn(book, 'mixture -> depression').caution).toContain(
+      'throttle plates may stand too far open',
+    );
   });
 
   test('repeat rows tell the noise a response must be over', () => {
@@ -209,10 +211,31 @@ describe('which trials are meant', () => {
     expect(names).toContain('shims for 850 rpm');
   });
 
+  test('on the line of a want its own answer', () => {
+    const wants = STOP.replace('want 8 deg', 'want 7.5 deg\n  want 8 deg‸\n  want 9 deg');
+    expect(figuresIn(wants, 'trial').map((figure) => figure.name)).toEqual([
+      'stop hole -> vacuum advance',
+      'stop hole for 8 deg',
+    ]);
+  });
+
   test('none in a session without', () => {
     const later = `${two.replace('‸', '')}\nsession 2026-05-04\n  idle 800 rpm`;
     expect(figuresIn(later).filter((figure) => figure.topic === 'trials')).toEqual([]);
   });
+});
+
+test('a trial is drawn as its rows and the line through them', () => {
+  const { plot } = figureIn(STOP, 'stop hole -> vacuum advance');
+  expect([plot?.across.unit.id, plot?.up.unit.id]).toEqual(['in', 'deg']);
+  expect(plot?.series.map(({ name, drawn }) => [name, drawn])).toEqual([
+    ['tried', 'points'],
+    ['fitted', 'line'],
+  ]);
+  const ends = plot?.series.map(({ points }) => [points[0], points.at(-1)].map((each) => each?.value.low));
+  expect(ends?.[0]).toEqual([7, 9.5]);
+  expect(ends?.[1]?.[0]).toBeCloseTo(7, 9);
+  expect(ends?.[1]?.[1]).toBeCloseTo(9.5, 9);
 });
 
 test("NIST's certified line through the Norris readings, written as a trial", () => {

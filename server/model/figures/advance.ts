@@ -5,6 +5,7 @@ import {
   greatestOn,
   initialFor,
   mechanicalLimitFor,
+  type TotalsBySpeed,
   totalOver,
 } from '../../trade/ignition.ts';
 import { add, exact, type Interval, least, middle, surelyAbove } from '../../trade/interval.ts';
@@ -12,7 +13,7 @@ import { unitById } from '../../trade/units.ts';
 import { settingText } from '../describe.ts';
 import { type Curve, type Timing, timingOf, UNKNOWN_SPEED } from '../timing.ts';
 import { boostOf, isBoosted } from './boost.ts';
-import { type Figure, figure, type Input, type Moment, type Working } from './figure.ts';
+import { type Figure, figure, type Input, type Moment, type Plot, type Working } from './figure.ts';
 import { inWords, type Known, settingOf, statedIn } from './known.ts';
 
 export const BY_SPEED: Working = {
@@ -66,9 +67,23 @@ function bySpeed({ initial, mechanical, mechanicalLimit }: Timing): readonly Fig
         ['at', 'mechanical', 'total'],
         ...totals.rows.map((row) => [rpm(row.rpm), deg(row.mechanical), deg(row.total)]),
       ],
+      plot: plotOf(totals),
     }),
   ];
 }
+
+const plotOf = ({ rows }: TotalsBySpeed): Plot => ({
+  across: { name: 'engine speed', unit: unitById('rpm') },
+  up: { name: 'timing', unit: DEG },
+  series: [
+    {
+      name: 'mechanical',
+      drawn: 'line',
+      points: rows.map((row) => ({ at: row.rpm, value: row.mechanical })),
+    },
+    { name: 'total', drawn: 'line', points: rows.map((row) => ({ at: row.rpm, value: row.total })) },
+  ],
+});
 
 /** For the total wanted (a target, else the limit, else what it is now): the initial that goes with each stop. */
 function otherStop({ carried }: Moment): readonly Figure[] {

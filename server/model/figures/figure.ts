@@ -51,8 +51,27 @@ export interface Figure {
   readonly source: string;
   /** What could hurt somebody who acts on it. */
   readonly caution: string | undefined;
-  /** A table under the figure, all cells text; its first row names the columns. Also what a plot of it is drawn from. */
+  /** A table under the figure, all cells text; its first row names the columns. */
   readonly rows: readonly (readonly string[])[];
+  /** The same as numbers, for a figure that is seen best drawn. */
+  readonly plot?: Plot;
+}
+
+/** What is drawn: lines through points, or points alone. */
+export interface Plot {
+  readonly across: PlotAxis;
+  readonly up: PlotAxis;
+  readonly series: readonly {
+    readonly name: string;
+    readonly drawn: 'line' | 'points';
+    /** In rising order of `at`; `value` in the unit of `up`. */
+    readonly points: readonly { readonly at: number; readonly value: Interval }[];
+  }[];
+}
+
+export interface PlotAxis {
+  readonly name: string;
+  readonly unit: Unit;
 }
 
 /** Where in the notebook a figure is asked for: the state after a line, and the notebook around it. */

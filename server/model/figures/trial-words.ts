@@ -1,0 +1,70 @@
+/** A trial in words: what both its figures and its answers say of the line through its rows. */
+import { formatNumber, formatValue } from '../../trade/format.ts';
+import { exact } from '../../trade/interval.ts';
+import type { TrialFit } from '../../trade/trials.ts';
+import { valueText } from '../describe.ts';
+import { PLATES_TOO_FAR_OPEN } from '../idling.ts';
+import type { Axis, ReadTrial } from '../trials.ts';
+import type { Input } from './figure.ts';
+import type { WrittenTrial } from './written-trials.ts';
+
+export interface Fitted extends ReadTrial {
+  readonly fit: TrialFit;
+}
+
+export const FIT = {
+  topic: 'trials',
+  standing: 'published',
+  source: 'least squares, and its prediction interval at 95 per cent (NIST/SEMATECH e-Handbook)',
+} as const;
+
+export const inputsOf = ({ trial }: WrittenTrial): readonly Input[] =>
+  trial.rows.map((row, i) => ({
+    name: `row ${i + 1}`,
+    value: [row.size, ...row.values.map((value) => valueText(value, undefined))].filter(Boolean).join(' '),
+    by: row.by,
+  }));
+
+export const inUnits = (value: number, { unit }: Axis): string => formatValue(exact(value), unit);
+
+/** A difference to two figures; one of rounding alone is none. */
+export const small = (difference: number): string =>
+  Math.abs(difference) < 1e-9 ? '0' : formatNumber(Number(difference.toPrecision(2)), undefined);
+
+export const FLAT = {
+  'does not move': 'does not move',
+  'within noise': 'moves no more than repeats of one setting do',
+  'no trend': 'follows no trend',
+} as const;
+
+export const count = (rows: number): string => (rows === 1 ? '1 row' : `${rows} rows`);
+
+export function courseText({ fit, knob, response }: Fitted): string {
+  if (fit.flat) return `${response.name} ${FLAT[fit.flat]} between ${tried(fit, knob)}`;
+  if (fit.model.kind === 'curve') return `a curve through ${count(fit.rows.length)}, ${tried(fit, knob)}`;
+  return `${perUnit(fit.model.slope, knob, response)}, ${tried(fit, knob)}`;
+}
+
+export const tried = ({ low, high }: TrialFit, { unit }: Axis): string =>
+  formatValue({ low, high, about: false }, unit);
+
+/** `56 deg for each in`, `20 rpm for each number`. */
+function perUnit(slope: number, knob: Axis, response: Axis): string {
+  const symbol = knob.unit.symbol === 'turns' ? 'turn' : knob.unit.symbol;
+  return `${inUnits(slope, response)} for each ${symbol || 'one'}`;
+}
+
+export function formulaOf({ fit, knob, response }: Fitted): string {
+  if (fit.model.kind === 'curve')
+    return `${response.name} as a curve over ${knob.name} that never turns back; it foretells a row left out better than a line`;
+  const { slope, intercept } = fit.model;
+  const sign = intercept < 0 ? '-' : '+';
+  return `${response.name} = ${knob.name} x ${formatNumber(slope, undefined)} ${sign} ${inUnits(Math.abs(intercept), response)}`;
+}
+
+/** Idle screws that do nothing have a cause the trade knows. */
+export function flatReason({ knob }: ReadTrial): string {
+  const plain = 'Nothing is worked out for a wanted value: first find what does move it.';
+  if (knob.quantity?.name !== 'mixture') return plain;
+  return `${plain} Mixture screws without effect: ${PLATES_TOO_FAR_OPEN} (common practice).`;
+}
