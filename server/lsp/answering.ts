@@ -2,6 +2,7 @@
 import { type CancellationToken, ErrorCodes, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Client } from './client.ts';
 import type { Documents } from './documents.ts';
+import type { ReadFile } from './files.ts';
 import type { Handler } from './rows.ts';
 import type { Settings } from './settings.ts';
 
@@ -10,6 +11,7 @@ export interface Server {
   readonly settings: () => Settings;
   readonly client: () => Client;
   readonly log: (message: string) => void;
+  readonly readFile: ReadFile;
   readonly phase: () => 'starting' | 'running' | 'ended';
 }
 
@@ -34,8 +36,13 @@ export function answering(server: Server, handler: Handler) {
 }
 
 async function answerOf(server: Server, handler: Handler, params: unknown): Promise<unknown> {
-  const { documents } = server;
-  const around = { settings: server.settings(), client: server.client(), notebooks: documents.all };
+  const { documents, readFile } = server;
+  const around = {
+    settings: server.settings(),
+    client: server.client(),
+    notebooks: documents.all,
+    readFile,
+  };
   if (handler.about === 'workspace') return handler.answer(around, params);
   const uri = uriIn(params);
   const document = uri === undefined ? undefined : documents.get(uri);

@@ -6,17 +6,21 @@ import {
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver';
 import { foldsOf } from '../features/folding.ts';
-import { hoverAt } from '../features/hover.ts';
+import { filesWanted, hoverAt } from '../features/hover.ts';
 import { symbolsOf } from '../features/symbols.ts';
 import { findSymbols } from '../features/workspace-symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
+import { filesFor } from './files.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from './rows.ts';
 
 export const HANDLERS: readonly Handler[] = [
   aboutNotebook({
     request: HoverRequest.type,
     capability: { hoverProvider: true },
-    run: ({ snapshot, settings }, { position }) => hoverAt(snapshot, position, settings.units),
+    run: async ({ snapshot, settings, uri, readFile }, { position }) => {
+      const files = await filesFor(filesWanted(snapshot, position.line), uri, readFile);
+      return hoverAt(snapshot, position, settings.units, files);
+    },
     convert: (hover, { client }) => (hover ? toHover(hover, client) : null),
   }),
   aboutNotebook({

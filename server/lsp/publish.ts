@@ -5,7 +5,7 @@ import type { LocatedFinding } from '../model/locate.ts';
 import { ruleOf } from '../rules/index.ts';
 import type { Client } from './client.ts';
 import { toDiagnostic } from './convert.ts';
-import type { Documents } from './documents.ts';
+import type { Documents, OpenDocument } from './documents.ts';
 import type { Settings } from './settings.ts';
 import { isHeldBack } from './typing.ts';
 
@@ -28,7 +28,6 @@ export interface Publisher {
 
 export function createPublisher({ documents, settings, client, send }: Around): Publisher {
   const timers = new Map<string, ReturnType<typeof setTimeout>>();
-
   const later = (uri: string, after: number, act: (uri: string) => void) => {
     clearTimeout(timers.get(uri));
     timers.set(uri, setTimeout(act, after, uri));
@@ -36,23 +35,14 @@ export function createPublisher({ documents, settings, client, send }: Around): 
   const publish = (uri: string) => {
     const document = documents.get(uri);
     if (!document) return;
-    const { levels, holdBack } = settings();
-    let waiting = false;
-    const leaveOut = (finding: LocatedFinding) => {
-      const held = holdBack > 0 && isHeldBack(document.typed, mayWait, finding);
-      waiting ||= held;
-      return held;
-    };
-    const found = diagnosticsOf(document.snapshot, { levels, leaveOut });
-    const diagnostics = found.map((diagnostic) => toDiagnostic(diagnostic, uri, client()));
-    send({ uri, version: document.version, diagnostics });
-    if (waiting) later(uri, holdBack, publishAll);
+    const { told, waits } = whatToTell(document, settings(), client());
+    send(told);
+    if (waits) later(uri, settings().holdBack, publishAll);
   };
   const publishAll = (uri: string) => {
     documents.settle(uri);
     publish(uri);
   };
-
   return {
     soon: (uri) => later(uri, SOON, publish),
     takeBack(uri) {
@@ -64,6 +54,23 @@ export function createPublisher({ documents, settings, client, send }: Around): 
       for (const timer of timers.values()) clearTimeout(timer);
     },
   };
+}
+
+/** `waits`: something is held back until the typing pauses. */
+function whatToTell(
+  { uri, version, snapshot, typed }: OpenDocument,
+  { levels, holdBack }: Settings,
+  client: Client,
+): { readonly told: PublishDiagnosticsParams; readonly waits: boolean } {
+  let waits = false;
+  const leaveOut = (finding: LocatedFinding) => {
+    const held = holdBack > 0 && isHeldBack(typed, mayWait, finding);
+    waits ||= held;
+    return held;
+  };
+  const found = diagnosticsOf(snapshot, { levels, leaveOut });
+  const diagnostics = found.map((diagnostic) => toDiagnostic(diagnostic, uri, client));
+  return { told: { uri, version, diagnostics }, waits };
 }
 
 /** What follows from the notation is likely to be put right by the next letters; what the trade says is not. */

@@ -3,6 +3,7 @@ import type { ProtocolRequestType, ServerCapabilities, TextDocumentIdentifier } 
 import type { Snapshot } from '../model/snapshot.ts';
 import type { Client } from './client.ts';
 import type { OpenDocument } from './documents.ts';
+import type { ReadFile } from './files.ts';
 import type { Settings } from './settings.ts';
 
 /** What any answer may be made from. */
@@ -11,6 +12,7 @@ export interface Surroundings {
   readonly client: Client;
   /** Every open notebook. */
   readonly notebooks: () => Iterable<OpenDocument>;
+  readonly readFile: ReadFile;
 }
 
 /** What an answer about one notebook is made from. */

@@ -2,67 +2,93 @@
 import {
   type Connection,
   DidChangeConfigurationNotification,
-  type InitializeParams,
-  type InitializeResult,
+  type ServerCapabilities,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { answering, listening, type Server } from './answering.ts';
 import { type Client, clientOf } from './client.ts';
 import { createDocuments } from './documents.ts';
+import { type ReadLocal, readingFiles } from './files.ts';
 import { HANDLERS } from './handlers.ts';
-import { createPublisher } from './publish.ts';
-import { DEFAULT_SETTINGS, settingsFrom } from './settings.ts';
+import { createPublisher, type Publisher } from './publish.ts';
+import { DEFAULT_SETTINGS, type Settings, settingsFrom } from './settings.ts';
 
-const SECTION = 'tappet';
+/** Of the editor's settings; also what the server calls itself. */
+const NAME = 'tappet';
 
-/** Serves until the client says `exit` or goes away. */
-export function serve(connection: Connection): void {
-  let phase: ReturnType<Server['phase']> = 'starting';
-  let client: Client = clientOf({});
-  let settings = DEFAULT_SETTINGS;
+/** What a connection knows of the one at the other end. All else is in the snapshots. */
+interface State {
+  phase: ReturnType<Server['phase']>;
+  client: Client;
+  settings: Settings;
+}
+
+/** Serves until the client says `exit` or goes away. `readLocal`: where the server has a disk of its own. */
+export function serve(connection: Connection, readLocal?: ReadLocal): void {
+  const state: State = { phase: 'starting', client: clientOf({}), settings: DEFAULT_SETTINGS };
   const log = (message: string) => connection.console.error(message);
   const server: Server = {
     documents: createDocuments(),
-    settings: () => settings,
-    client: () => client,
+    settings: () => state.settings,
+    client: () => state.client,
     log,
-    phase: () => phase,
+    readFile: readingFiles(connection, readLocal),
+    phase: () => state.phase,
   };
-  const { documents } = server;
   const publisher = createPublisher({
     ...server,
     send: (told) => void connection.sendDiagnostics(told).catch((error) => log(String(error))),
   });
-
-  const useSettings = (section: unknown) => {
-    settings = settingsFrom(section);
-    for (const { uri } of documents.all()) publisher.soon(uri);
-  };
-  const askForSettings = async () => useSettings(await connection.workspace.getConfiguration(SECTION));
-
-  connection.onInitialize(({ capabilities }: InitializeParams): InitializeResult => {
-    client = clientOf(capabilities);
-    phase = 'running';
-    return { capabilities: CAPABILITIES, serverInfo: { name: SECTION } };
+  greet(connection, state);
+  followSettings(connection, server, (section) => {
+    state.settings = settingsFrom(section);
+    for (const { uri } of server.documents.all()) publisher.soon(uri);
   });
+  followNotebooks(connection, server, publisher);
+  for (const handler of HANDLERS) connection.onRequest(handler.method, answering(server, handler));
+  connection.onShutdown(() => {
+    state.phase = 'ended';
+    publisher.stop();
+  });
+  connection.listen();
+}
+
+const CAPABILITIES: ServerCapabilities = Object.assign(
+  { textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental } },
+  ...HANDLERS.map(({ capability }) => capability),
+);
+
+function greet(connection: Connection, state: State): void {
+  connection.onInitialize(({ capabilities }) => {
+    state.client = clientOf(capabilities);
+    state.phase = 'running';
+    return { capabilities: CAPABILITIES, serverInfo: { name: NAME } };
+  });
+}
+
+/** Asked for where the editor can be asked; taken as they are pushed where it cannot. */
+function followSettings(
+  connection: Connection,
+  { client, log }: Server,
+  use: (section: unknown) => void,
+): void {
+  const ask = async () => use(await connection.workspace.getConfiguration(NAME));
   connection.onInitialized(
     listening(log, async () => {
-      if (client.asksForRegistration)
-        await connection.client.register(DidChangeConfigurationNotification.type, { section: SECTION });
-      if (client.configuration) await askForSettings();
+      if (client().asksForRegistration)
+        await connection.client.register(DidChangeConfigurationNotification.type, { section: NAME });
+      if (client().configuration) await ask();
     }),
   );
   connection.onDidChangeConfiguration(
-    listening(log, async ({ settings: pushed }) => {
-      if (client.configuration) await askForSettings();
-      else useSettings(pushed?.[SECTION]);
+    listening(log, async ({ settings }) => {
+      if (client().configuration) await ask();
+      else use(settings?.[NAME]);
     }),
   );
-  connection.onShutdown(() => {
-    phase = 'ended';
-    publisher.stop();
-  });
+}
 
+function followNotebooks(connection: Connection, { documents, log }: Server, publisher: Publisher): void {
   connection.onDidOpenTextDocument(
     listening(log, ({ textDocument: { uri, version, text } }) => {
       documents.open(uri, version, text);
@@ -81,11 +107,4 @@ export function serve(connection: Connection): void {
       publisher.takeBack(uri);
     }),
   );
-  for (const handler of HANDLERS) connection.onRequest(handler.method, answering(server, handler));
-  connection.listen();
 }
-
-const CAPABILITIES = Object.assign(
-  { textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental } },
-  ...HANDLERS.map(({ capability }) => capability),
-);

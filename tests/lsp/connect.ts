@@ -1,6 +1,7 @@
 /** The server as an editor meets it: a process at the other end of a pipe, spoken to in the protocol. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { join } from 'node:path';
+import { vi } from 'vitest';
 import {
   type CancellationToken,
   type ClientCapabilities,
@@ -13,7 +14,10 @@ import {
 } from 'vscode-languageserver/node';
 
 const SERVER = join(import.meta.dirname, '../../server/main.node.ts');
-const LONGEST_WAIT = 20_000;
+const LONGEST_WAIT = 60_000;
+
+// A process is started for each file, on machines that may be busy with other things.
+vi.setConfig({ testTimeout: LONGEST_WAIT, hookTimeout: LONGEST_WAIT });
 
 /** Line and column from zero. */
 export type At = readonly [line: number, character: number];
@@ -43,6 +47,8 @@ export interface OpenNotebook {
     version: number,
     holds?: (found: readonly Diagnostic[]) => boolean,
   ) => Promise<readonly Diagnostic[]>;
+  /** What was published of a version first. */
+  readonly firstFindings: (version: number) => Promise<readonly Diagnostic[]>;
   readonly ask: <Answer>(method: string, params?: object, token?: CancellationToken) => Promise<Answer>;
 }
 
@@ -108,6 +114,11 @@ function notebook(
         const told = published().findLast((each) => each.version === version && holds(each.diagnostics));
         return told?.diagnostics;
       }),
+    firstFindings: (version) =>
+      until(
+        `findings of version ${version}`,
+        () => published().find((each) => each.version === version)?.diagnostics,
+      ),
     ask: (method, params = {}, token) => {
       const all = { textDocument: { uri }, ...params };
       const name = `textDocument/${method}`;
