@@ -1,6 +1,7 @@
 /** The part of the extension that desktop and browser share: one client, its commands, and what happens when the server ends. */
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import { answerFileRequests } from './files.ts';
 import { restartingHandler } from './restarts.ts';
 
 /** A fresh client with a fresh server behind it. In the browser a stopped worker cannot be started again, so each start takes a new one. */
@@ -35,6 +36,7 @@ function connectionTo(create: CreateClient, output: vscode.LogOutputChannel) {
   const replace = async () => {
     await stop();
     client = create(optionsWith(output, restart));
+    answerFileRequests(client);
     await client.start();
   };
   // One after another: two restarts at once would leave a server behind that nobody stops.

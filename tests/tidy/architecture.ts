@@ -21,6 +21,7 @@ const FENCED: readonly (readonly [what: RegExp, who: RegExp])[] = [
   [/^vscode$|^vscode-languageclient/, /^client\//],
   [/^vscode-languageserver/, /^server\/(lsp\/|main\.)/],
   [/^chevrotain/, /^grammar\//],
+  [/^papaparse/, /^server\/trade\/log-table\.ts/],
   [/^commander/, /^server\/(cli\/|main\.cli)/],
 ];
 

@@ -1,0 +1,48 @@
+/** Files beside a notebook, read for a server that has no disk. Nothing outside the notebook's own folder and workspace. */
+import * as vscode from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+
+interface Asked {
+  /** URI of the notebook. */
+  readonly notebook: string;
+  /** Below its folder. */
+  readonly parts: readonly string[];
+  /** In bytes. */
+  readonly largest: number;
+}
+
+/** One of the two. */
+interface Answer {
+  readonly text?: string;
+  readonly problem?: string;
+}
+
+/** Answers the server's `tappet/readFile`. */
+export function answerFileRequests(client: BaseLanguageClient): vscode.Disposable {
+  return client.onRequest<Answer, void>('tappet/readFile', (asked: Asked) => read(asked));
+}
+
+async function read({ notebook, parts, largest }: Asked): Promise<Answer> {
+  const uri = vscode.Uri.joinPath(vscode.Uri.parse(notebook, true), '..', ...parts);
+  const plain =
+    parts.length > 0 && parts.every((part) => part !== '' && part !== '..' && !/[/\\]/.test(part));
+  if (!plain || !vscode.workspace.getWorkspaceFolder(uri)) return { problem: 'outside' };
+  try {
+    const { type, size } = await vscode.workspace.fs.stat(uri);
+    if (type & vscode.FileType.SymbolicLink) return { problem: 'outside' };
+    if (!(type & vscode.FileType.File)) return { problem: 'not readable' };
+    if (size > largest) return { problem: 'too large' };
+    return decoded(await vscode.workspace.fs.readFile(uri));
+  } catch (error) {
+    const isMissing = error instanceof vscode.FileSystemError && error.code === 'FileNotFound';
+    return { problem: isMissing ? 'missing' : 'not readable' };
+  }
+}
+
+function decoded(bytes: Uint8Array): Answer {
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
+  } catch {
+    return { problem: 'not text' };
+  }
+}
