@@ -2,7 +2,7 @@
 import { type Interval, middle } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { convert, unitById } from '../trade/units.ts';
-import { amountIn } from './amounts.ts';
+import { amountIn, firstAmount } from './amounts.ts';
 import type { Carried } from './carry.ts';
 import type { Said } from './notebook.ts';
 import type { Amount } from './values.ts';
@@ -20,6 +20,8 @@ export interface Measured {
   readonly under: string;
   /** In the quantity's usual unit. */
   readonly value: Interval;
+  /** Id of the unit it was written in, where it was written with one. */
+  readonly written: string | undefined;
   /** One cylinder of a list, which also stands as a whole. */
   readonly ofList: boolean;
 }
@@ -55,8 +57,9 @@ export function measuredIn(quantity: Quantity, said: Said, carried: Carried): re
   if (known.length === 0 || known.length !== values.length) return [];
   const under = underWords(said, isCold(said, carried));
   const family = `${quantity.name}|${under}`;
+  const written = firstAmount(said.values)?.unit?.id;
   const at = (place: string, value: Interval, ofList: boolean): Measured => {
-    return { key: `${family}|${place}`, family, quantity, place, under, value, ofList };
+    return { key: `${family}|${place}`, family, quantity, place, under, value, written, ofList };
   };
   const [only] = known;
   if (only && known.length === 1) return [at(said.place?.text ?? '', only, false)];

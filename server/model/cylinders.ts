@@ -1,6 +1,7 @@
 /** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
 import { type CylinderValue, neighbours } from '../trade/cylinders.ts';
 import { type Interval, middle } from '../trade/interval.ts';
+import { convertInterval, unitById } from '../trade/units.ts';
 import { amountIn } from './amounts.ts';
 import type { Carried } from './carry.ts';
 import { isResponse, measuredIn } from './comparable.ts';
@@ -25,6 +26,7 @@ export interface CylinderSet {
   readonly under: string;
   /** In `unit`. */
   readonly readings: readonly CylinderReading[];
+  /** Id of the unit it was last written in; the quantity's usual one where none was. */
   readonly unit: string | undefined;
 }
 
@@ -66,28 +68,43 @@ function orderOf(said: Said | undefined): readonly number[] {
   return order.every((each) => Number.isInteger(each) && each > 0) ? order : [];
 }
 
+interface OfSet extends CylinderReading {
+  readonly set: Omit<CylinderSet, 'readings'> & { readonly usual: string | undefined };
+}
+
 /**
  * What this session read of each cylinder so far, parted by quantity and conditions; the latest of each cylinder. Sets of
  * fewer than two cylinders are left out.
  */
 export function cylinderSets(carried: Carried, name?: string): readonly CylinderSet[] {
-  const sets = new Map<string, Map<number, CylinderReading & { set: Omit<CylinderSet, 'readings'> }>>();
+  const sets = new Map<string, Map<number, OfSet>>();
   for (const { quantity, said, by } of carried.readings.values()) {
     if (!quantity.places?.includes('cylinder') || (name !== undefined && quantity.name !== name)) continue;
-    for (const { family, place, under, value } of measuredIn(quantity, said, carried)) {
+    for (const { family, place, under, value, written } of measuredIn(quantity, said, carried)) {
       const cylinder = /^#(\d+)$/.exec(place)?.[1];
       if (cylinder === undefined) continue;
-      const readings = sets.get(family) ?? new Map();
-      const set = { name: quantity.name, under, unit: quantity.unit };
+      const readings = sets.get(family) ?? new Map<number, OfSet>();
+      readings.delete(Number(cylinder)); // the last line's stands last
+      const set = { name: quantity.name, under, unit: written ?? quantity.unit, usual: quantity.unit };
       sets.set(family, readings.set(Number(cylinder), { cylinder: Number(cylinder), value, by, set }));
     }
   }
-  return [...sets.values()].flatMap((readings) => {
-    const [first] = [...readings.values()];
-    if (!first || readings.size < 2) return [];
-    const sorted = [...readings.values()].sort((a, b) => a.cylinder - b.cylinder);
-    return [{ ...first.set, readings: sorted.map(({ cylinder, value, by }) => ({ cylinder, value, by })) }];
-  });
+  return [...sets.values()].flatMap((readings) => setOf([...readings.values()]));
+}
+
+/** In the unit of the last line. */
+function setOf(each: readonly OfSet[]): readonly CylinderSet[] {
+  const last = each.at(-1);
+  if (!last || each.length < 2) return [];
+  const { usual, ...set } = last.set;
+  const told = (value: Interval) =>
+    usual === undefined || set.unit === undefined || usual === set.unit
+      ? value
+      : convertInterval(value, unitById(usual), unitById(set.unit));
+  const readings = each
+    .map(({ cylinder, value, by }) => ({ cylinder, value: told(value), by }))
+    .sort((a, b) => a.cylinder - b.cylinder);
+  return [{ ...set, readings }];
 }
 
 /**

@@ -1,5 +1,6 @@
 /** A compression test judged by the published rules, for whichever cylinders were read. */
 import { type CompressionVerdict, judgeCompression } from '../trade/compression.ts';
+import { convertInterval, unitById } from '../trade/units.ts';
 import type { Carried } from './carry.ts';
 import { type CylinderSet, neighboursIn, numbersOf } from './cylinders.ts';
 
@@ -14,7 +15,7 @@ export interface JudgedCompression {
 
 /** The trade's rule counts places in a list; here they are turned into cylinders and back. Undefined for fewer than two readings. */
 export function judgeSet(carried: Carried, set: CylinderSet): JudgedCompression | undefined {
-  const numbers = numbersOf(set);
+  const numbers = numbersOf(inPsi(set));
   const placeOf = (cylinder: number) => numbers.findIndex((each) => each.cylinder === cylinder) + 1;
   const cylinderAt = (place: number) => numbers[place - 1]?.cylinder ?? place;
   const pairs = neighboursIn(carried)
@@ -36,4 +37,14 @@ export function judgeSet(carried: Carried, set: CylinderSet): JudgedCompression 
     };
   });
   return { ...test, verdicts };
+}
+
+/** The same readings in psi, in which the rules have their floor. */
+export function inPsi(set: CylinderSet): CylinderSet {
+  const [unit, psi] = [unitById(set.unit ?? 'psi'), unitById('psi')];
+  return {
+    ...set,
+    unit: 'psi',
+    readings: set.readings.map((each) => ({ ...each, value: convertInterval(each.value, unit, psi) })),
+  };
 }

@@ -1,9 +1,11 @@
 import { type CylinderSet, cylinderSets, numbersOf } from '../model/cylinders.ts';
 import type { Context } from '../model/findings.ts';
 import type { QuantityEntry } from '../model/notebook.ts';
-import { judgeSet } from '../model/sealing.ts';
+import { inPsi, judgeSet } from '../model/sealing.ts';
 import { COMPRESSION_RULES } from '../trade/compression.ts';
-import { formatNumber } from '../trade/format.ts';
+import { formatValue } from '../trade/format.ts';
+import { exact } from '../trade/interval.ts';
+import { convertInterval, unitById } from '../trade/units.ts';
 import { cylinderSpan } from './cylinder-span.ts';
 import { type Problem, rule } from './rule.ts';
 
@@ -27,22 +29,26 @@ export const compressionLow = rule({
 function lowIn(entry: QuantityEntry, { after, where }: Context, set: CylinderSet): Problem[] {
   const judged = judgeSet(after, set);
   if (!judged) return [];
-  return numbersOf(set)
+  return numbersOf(inPsi(set))
     .filter(({ cylinder }) => set.readings.some((each) => each.cylinder === cylinder && each.by === where))
     .filter(({ value }) => value < STRICTEST * judged.highest)
     .map(({ cylinder, value }) => {
-      return { span: cylinderSpan(entry, cylinder), message: messageOf(cylinder, value, judged.highest) };
+      return {
+        span: cylinderSpan(entry, cylinder),
+        message: messageOf(cylinder, value, judged.highest, set.unit),
+      };
     });
 }
 
 const FRACTIONS = COMPRESSION_RULES.map(({ fraction }) => fraction);
 const STRICTEST = Math.max(...FRACTIONS);
 
-function messageOf(cylinder: number, value: number, highest: number): string {
-  const psi = (n: number) => `${formatNumber(n, undefined)} psi`;
-  const told = FRACTIONS.map((fraction) => {
-    const allowed = psi(fraction * highest);
+function messageOf(cylinder: number, value: number, highest: number, unit = 'psi'): string {
+  const told = (psi: number) =>
+    formatValue(convertInterval(exact(psi), unitById('psi'), unitById(unit)), unitById(unit));
+  const rules = FRACTIONS.map((fraction) => {
+    const allowed = told(fraction * highest);
     return `${value < fraction * highest ? 'under' : 'within'} the ${allowed} of the rule of ${Math.round(100 * fraction)} %`;
   });
-  return `Cylinder ${cylinder} has ${psi(value)}, ${Math.round((100 * value) / highest)} % of the highest ${psi(highest)}: ${told.join(', ')} (published: factory service manuals).`;
+  return `Cylinder ${cylinder} has ${told(value)}, ${Math.round((100 * value) / highest)} % of the highest ${told(highest)}: ${rules.join(', ')} (published: factory service manuals).`;
 }

@@ -1,11 +1,13 @@
 import type { Span } from '../../grammar/index.ts';
+import { firstAmount } from '../model/amounts.ts';
 import type { Carried } from '../model/carry.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { numbersIn } from '../model/past.ts';
 import { readingKey } from '../model/step.ts';
-import { formatNumber } from '../trade/format.ts';
+import { formatValue } from '../trade/format.ts';
 import { compareWithPast } from '../trade/history.ts';
-import { unitById } from '../trade/units.ts';
+import { exact } from '../trade/interval.ts';
+import { convertInterval, unitById } from '../trade/units.ts';
 import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
 
 /** A difference from the median under this share of it is within what gauges and readers do. Common practice, no source. */
@@ -37,19 +39,22 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
     const before = lists.flatMap((list) => (list.length === numbers.length ? [list[i] ?? number] : []));
     const found = compareWithPast(before, number);
     if (!found?.odd || Math.abs(number - found.median) <= WITHIN_GAUGES * Math.abs(found.median)) return [];
-    return [problemOf(entry, said.values[i]?.span ?? said.span, number, before, found.median)];
+    return [problemOf(entry, said, said.values[i]?.span ?? said.span, number, before, found.median)];
   });
 }
 
 function problemOf(
   { quantity }: QuantityEntry,
+  said: Said,
   span: Span,
   number: number,
   before: readonly number[],
   median: number,
 ): Problem {
-  const unit = quantity.unit === undefined ? undefined : unitById(quantity.unit);
-  const told = (n: number) => `${formatNumber(n, unit)} ${unit?.symbol ?? ''}`.trim();
+  const usual = quantity.unit === undefined ? undefined : unitById(quantity.unit);
+  const unit = firstAmount(said.values)?.unit ?? usual;
+  const told = (n: number) =>
+    formatValue(usual && unit ? convertInterval(exact(n), usual, unit) : exact(n), unit);
   const range = `${told(Math.min(...before))} to ${told(Math.max(...before))}, median ${told(median)}`;
   return {
     span,

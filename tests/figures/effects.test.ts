@@ -110,6 +110,19 @@ describe('a reading against the last comparable one', () => {
     },
   ]);
 
+  test('told in the unit it was written in', () => {
+    const book = `
+      session 2026-05-02
+        initial 9 deg
+        water 190 F
+      session 2026-05-03
+        initial 7 deg
+        water 93 C`;
+    const figure = figureIn(book, 'water, against 2026-05-02');
+    expect(figure.text).toContain('5 C more after one change, initial 9 deg -> 7 deg: -2.61 C for each deg');
+    expect(figure.working).toContain('93 C - 88 C = 5 C');
+  });
+
   test('a cylinder told by itself is held against its place in the list', () => {
     const book = `
       session 2026-05-02

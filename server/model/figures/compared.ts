@@ -1,10 +1,10 @@
 /** Readings against the last comparable ones, as figures. */
-import { formatNumber, formatValue } from '../../trade/format.ts';
+import { formatValue } from '../../trade/format.ts';
 import { type Changed, sizeOf } from '../changes.ts';
 import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
-import { differenceText, each, nameOf, repeats, signed, unitOf } from './effect-text.ts';
+import { each, nameOf, repeats, tellerOf } from './effect-text.ts';
 import type { Figure, Moment } from './figure.ts';
 
 /** For a word those of the line itself; else the latest of each of the session up to the line. */
@@ -35,22 +35,22 @@ function figureOf(
   cylinders: readonly (readonly string[])[],
 ): Figure {
   const { before, after, difference, changes } = comparison;
-  const unit = unitOf(after);
+  const teller = tellerOf(after);
   return {
     topic: 'effects',
     name: `${nameOf(after)}, against ${before.by.date ?? 'the one before'}`,
     text: [
-      `${differenceText(difference, unit)}${causeOf(comparison)}`,
+      `${teller.difference(difference)}${causeOf(comparison)}`,
       ...noiseText(comparison, evidence),
       ...airText(comparison),
     ].join('; '),
-    value: difference,
-    unit,
+    value: teller.ownDifference(difference),
+    unit: teller.unit,
     formula: 'this reading - the last of the same quantity, place and conditions',
     working: workingOf(comparison),
     inputs: [
-      { name: 'before', value: formatValue(before.value, unit), by: before.by },
-      { name: 'after', value: formatValue(after.value, unit), by: after.by },
+      { name: 'before', value: teller.value(before.value), by: before.by },
+      { name: 'after', value: teller.value(after.value), by: after.by },
       ...changes.map((change) => ({
         name: causeText(change),
         value: change.after ?? 'taken off',
@@ -75,7 +75,7 @@ function causeOf({ changes, difference, after }: Comparison): string {
   const what = `${causeText(change)} ${change.before ?? 'not written'} -> ${change.after ?? 'off'}`;
   return per === undefined || !change.amount
     ? ` after one change, ${what}`
-    : ` after one change, ${what}: ${signed(per, unitOf(after))} for each ${each(change.amount.unit)}`;
+    : ` after one change, ${what}: ${tellerOf(after).signed(per)} for each ${each(change.amount.unit)}`;
 }
 
 function perUnit(change: Changed, difference: number | undefined): number | undefined {
@@ -85,12 +85,10 @@ function perUnit(change: Changed, difference: number | undefined): number | unde
 
 function noiseText(comparison: Comparison, evidence: Evidence): readonly string[] {
   const against = againstNoise(comparison, evidence);
-  const unit = unitOf(comparison.after);
   const one = comparison.changes.length === 1;
   if (comparison.changes.length === 0) return []; // it is one of those that the noise is told from
   if (!against) return one ? ['the noise is not known, so one reading is credited with nothing yet'] : [];
-  const least = `${formatNumber(against.least, unit)} ${unit?.symbol ?? ''}`.trim();
-  const from = `${least}, by ${repeats(against.noise.degrees)}`;
+  const from = `${tellerOf(comparison.after).size(against.least)}, by ${repeats(against.noise.degrees)}`;
   return [against.within ? `within the noise (${from})` : `more than the noise (${from})`];
 }
 
@@ -104,14 +102,14 @@ function airText(comparison: Comparison): readonly string[] {
 }
 
 function workingOf({ before, after, difference, changes }: Comparison): string {
-  const unit = unitOf(after);
-  const told = formatValue(difference, unit);
-  const sum = `${formatValue(after.value, unit)} - ${formatValue(before.value, unit)} = ${told}`;
+  const teller = tellerOf(after);
+  const told = formatValue(teller.ownDifference(difference), teller.unit);
+  const sum = `${teller.value(after.value)} - ${teller.value(before.value)} = ${told}`;
   const change = changes.length === 1 ? changes[0] : undefined;
   const per = change && perUnit(change, numberOf(difference));
   if (!change?.amount || per === undefined) return sum;
   const amount = formatValue(change.amount.value, change.amount.unit);
-  return `${sum}; ${told} / ${amount} = ${signed(per, unit)} for each ${each(change.amount.unit)}`;
+  return `${sum}; ${told} / ${amount} = ${teller.signed(per)} for each ${each(change.amount.unit)}`;
 }
 
 const changeRow = (change: Changed): readonly string[] => [
@@ -132,12 +130,12 @@ function cylinderRows(
   return [...latest.values()]
     .filter(({ after }) => after.ofList && after.family === whole.family && after.by === whole.by)
     .map(({ before, after, difference }) => {
-      const unit = unitOf(after);
+      const teller = tellerOf(after);
       return [
         after.place,
-        formatValue(before.value, unit),
-        formatValue(after.value, unit),
-        differenceText(difference, unit),
+        teller.value(before.value),
+        teller.value(after.value),
+        teller.difference(difference),
       ];
     });
 }

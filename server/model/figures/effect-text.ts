@@ -1,7 +1,7 @@
 /** Readings, differences and effects in words. */
-import { formatNumber, formatValue } from '../../trade/format.ts';
-import type { Interval } from '../../trade/interval.ts';
-import { type Unit, unitById } from '../../trade/units.ts';
+import { formatValue } from '../../trade/format.ts';
+import { exact, type Interval, monotone } from '../../trade/interval.ts';
+import { convertDifference, convertInterval, type Unit, unitById } from '../../trade/units.ts';
 import type { Observation } from '../observe.ts';
 
 export const repeats = (count: number): string => `${count} ${count === 1 ? 'repeat' : 'repeats'}`;
@@ -15,16 +15,48 @@ export function readingName(name: string, place: string, under: string): string 
 export const nameOf = ({ quantity, place, under }: Observation): string =>
   readingName(quantity.name, place, under);
 
-export const unitOf = ({ quantity }: Pick<Observation, 'quantity'>): Unit | undefined =>
-  quantity.unit === undefined ? undefined : unitById(quantity.unit);
-
-export function signed(n: number, unit: Unit | undefined): string {
-  const text = `${formatNumber(n, unit)} ${unit?.symbol ?? ''}`.trim();
-  return n > 0 ? `+${text}` : text;
+/** A reading's numbers, which come in the quantity's usual unit, in the unit its line was written in. */
+export interface Teller {
+  readonly unit: Unit | undefined;
+  /** The value itself, and a difference of two, in `unit`. */
+  readonly own: (value: Interval) => Interval;
+  readonly ownDifference: (difference: Interval) => Interval;
+  readonly value: (value: Interval) => string;
+  readonly number: (value: number) => string;
+  /** A size without sign: noise, spread. */
+  readonly size: (difference: number) => string;
+  /** `+20 rpm` */
+  readonly signed: (difference: number) => string;
+  /** `40 rpm more`, `~3 deg less`, `-10..20 F different`, `the same`. */
+  readonly difference: (difference: Interval) => string;
 }
 
-/** `40 rpm more`, `~3 deg less`, `-10..20 F`, `the same`. */
-export function differenceText(difference: Interval, unit: Unit | undefined): string {
+export function tellerOf({ quantity, written }: Pick<Observation, 'quantity' | 'written'>): Teller {
+  const usual = quantity.unit === undefined ? undefined : unitById(quantity.unit);
+  const unit = usual && written !== undefined ? unitById(written) : usual;
+  const step = (n: number) => (usual && unit ? convertDifference(n, usual, unit) : n);
+  const own = (value: Interval) => (usual && unit ? convertInterval(value, usual, unit) : value);
+  const ownDifference = (difference: Interval) => monotone(difference, step);
+  const size = (difference: number) => sizeText(step(difference), unit);
+  return {
+    unit,
+    own,
+    ownDifference,
+    value: (value) => formatValue(own(value), unit),
+    number: (value) => formatValue(own(exact(value)), unit),
+    size,
+    signed: (difference) => (difference > 0 ? `+${size(difference)}` : size(difference)),
+    difference: (difference) => differenceText(ownDifference(difference), unit),
+  };
+}
+
+/** A temperature is read to whole degrees, but its share for one degree of timing is not. */
+const sizeText = (size: number, unit: Unit | undefined): string =>
+  unit?.dimension === 'temperature'
+    ? `${Number(size.toPrecision(3))} ${unit.symbol}`
+    : formatValue(exact(size), unit);
+
+function differenceText(difference: Interval, unit: Unit | undefined): string {
   const { low, high, about } = difference;
   if (low === 0 && high === 0) return 'the same';
   if (low >= 0) return `${formatValue(difference, unit)} more`;

@@ -1,10 +1,10 @@
 /** Cause and effect: a reading against the last comparable one, and what the whole notebook knows of effects and noise. */
-import { formatNumber } from '../../trade/format.ts';
+import { exact } from '../../trade/interval.ts';
 import { type Evidence, evidenceOf } from '../comparisons.ts';
 import { type Effect, effectsIn, leastReal } from '../effects.ts';
 import { readingAt } from '../locate.ts';
 import { comparisonFigures } from './compared.ts';
-import { each, nameOf, readingName, repeats, signed, unitOf } from './effect-text.ts';
+import { each, nameOf, readingName, repeats, tellerOf } from './effect-text.ts';
 import type { Figure, Moment, Working } from './figure.ts';
 
 export const EFFECTS: Working = { topic: 'effects', about: 'every word', work: effects };
@@ -55,14 +55,14 @@ function table(known: readonly Effect[]): Figure {
 
 function row(effect: Effect): readonly string[] {
   const { cause, reading, sizes, mean, spread, airMoved, verdict } = effect;
-  const unit = unitOf(reading);
+  const teller = tellerOf(reading);
   const air = airMoved > 0 ? `, air moved in ${airMoved}` : '';
   return [
     cause,
     nameOf(reading),
-    `${signed(mean, unit)}${effect.per ? ` for each ${each(effect.per)}` : ''}`,
+    `${teller.signed(mean)}${effect.per ? ` for each ${each(effect.per)}` : ''}`,
     `${sizes.length}${air}`,
-    sizes.length > 1 ? `${formatNumber(spread, unit)} ${unit?.symbol ?? ''}`.trim() : '',
+    sizes.length > 1 ? teller.size(spread) : '',
     verdict,
   ];
 }
@@ -72,16 +72,16 @@ function noiseFigures({ noise, comparisons }: Evidence, word: string | undefined
   return [...noise].flatMap(([family, known]): Figure[] => {
     const reading = latest.get(family);
     if (!reading || (word !== undefined && reading.quantity.name !== word)) return [];
-    const unit = unitOf(reading);
-    const told = (n: number) => `${formatNumber(n, unit)} ${unit?.symbol ?? ''}`.trim();
+    const teller = tellerOf(reading);
+    const told = teller.size;
     const least = leastReal(known);
     return [
       {
         topic: 'effects',
         name: `noise of ${readingName(reading.quantity.name, '', reading.under)}`,
         text: `${told(known.deviation)}; a change under ${told(least)} is not told from it`,
-        value: { low: known.deviation, high: known.deviation, about: false },
-        unit,
+        value: teller.ownDifference(exact(known.deviation)),
+        unit: teller.unit,
         formula: 'pooled deviation of readings repeated with nothing changed; t x root 2 x deviation',
         working: `deviation ${told(known.deviation)} from ${repeats(known.degrees)}; least real change ${told(least)}`,
         inputs: [],

@@ -3,7 +3,7 @@ import { formatNumber } from '../../trade/format.ts';
 import { SCORE_LIMIT } from '../../trade/history.ts';
 import { type AgainstPast, againstPast } from '../history.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
-import { nameOf, unitOf } from './effect-text.ts';
+import { nameOf, tellerOf } from './effect-text.ts';
 import type { Figure, Moment, Working } from './figure.ts';
 
 export const HISTORY: Working = {
@@ -25,8 +25,8 @@ function linesOf({ snapshot, line, carried }: Moment, word: string | undefined):
 }
 
 function figureOf({ reading, number, median, deviation, score, odd, past }: AgainstPast): Figure {
-  const unit = unitOf(reading);
-  const told = (n: number) => `${formatNumber(n, unit)} ${unit?.symbol ?? ''}`.trim();
+  const teller = tellerOf(reading);
+  const told = teller.number;
   const [low, high] = [Math.min(...past), Math.max(...past)];
   const range = `${past.length} before it read ${told(low)} to ${told(high)}, median ${told(median)}`;
   return {
@@ -35,10 +35,10 @@ function figureOf({ reading, number, median, deviation, score, odd, past }: Agai
     text: odd
       ? `${told(number)} is far from its past: ${range}. Was it read right, or what has changed?`
       : `${told(number)} is like its past: ${range}`,
-    value: reading.value,
-    unit,
+    value: teller.own(reading.value),
+    unit: teller.unit,
     formula: '0.6745 x distance from the median / median absolute deviation',
-    working: `deviation ${told(deviation)}, score ${formatNumber(score, undefined)}; asked about from ${SCORE_LIMIT} on`,
+    working: `deviation ${teller.size(deviation)}, score ${formatNumber(score, undefined)}; asked about from ${SCORE_LIMIT} on`,
     inputs: [{ name: nameOf(reading), value: told(number), by: reading.by }],
     standing: 'published',
     source: 'modified z-score, NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.17',

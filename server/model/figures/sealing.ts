@@ -1,8 +1,8 @@
 /** The two tests of how well cylinders seal: compression by the published rules, and leak-down. */
 import { type CompressionVerdict, leakDown } from '../../trade/compression.ts';
 import { formatNumber, formatValue } from '../../trade/format.ts';
-import { divide, greatest, type Interval, least } from '../../trade/interval.ts';
-import { unitById } from '../../trade/units.ts';
+import { divide, exact, greatest, least, middle } from '../../trade/interval.ts';
+import { convertInterval, unitById } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
 import { type CylinderSet, cylinderSets, neighboursIn, numbersOf } from '../cylinders.ts';
 import { type JudgedCompression, judgeSet } from '../sealing.ts';
@@ -19,50 +19,55 @@ export const SEALING: Working = {
     ].filter(({ name }) => word === undefined || name.startsWith(word)),
 };
 
-const PSI = unitById('psi');
-const psi = (n: number): string => `${formatNumber(n, PSI)} psi`;
+/** A pressure in psi, in the unit of the readings. */
+const tellerOf = ({ unit }: CylinderSet): ((psi: number) => string) => {
+  const told = unitById(unit ?? 'psi');
+  return (psi) => formatValue(convertInterval(exact(psi), unitById('psi'), told), told);
+};
 
 function compression(carried: Carried, set: CylinderSet): readonly Figure[] {
   const judged = judgeSet(carried, set);
   if (!judged) return [];
+  const told = tellerOf(set);
   const values = set.readings.map(({ value }) => value);
   const [highest, lowest] = [values.reduce(greatest), values.reduce(least)];
   const ratio = divide(lowest, highest);
   return judged.verdicts.map((verdict, i) => ({
     topic: 'cylinders',
     name: `compression by the rule of ${verdict.rule.name}`,
-    text: verdictText(judged, verdict, neighboursIn(carried).length > 0),
+    text: verdictText(judged, verdict, told, neighboursIn(carried).length > 0),
     value: ratio,
     unit: unitById('ratio'),
-    formula: `lowest / highest, not under ${verdict.rule.fraction}${verdict.rule.floorPsi ? `; none under ${verdict.rule.floorPsi} psi` : ''}`,
-    working: `${psi(judged.lowest)} / ${psi(judged.highest)} = ${formatNumber(judged.ratio, undefined)}; ${verdict.rule.fraction} x ${psi(judged.highest)} = ${psi(verdict.rule.fraction * judged.highest)}`,
+    formula: `lowest / highest, not under ${verdict.rule.fraction}${verdict.rule.floorPsi ? `; none under ${told(verdict.rule.floorPsi)}` : ''}`,
+    working: `${told(judged.lowest)} / ${told(judged.highest)} = ${formatNumber(judged.ratio, undefined)}; ${verdict.rule.fraction} x ${told(judged.highest)} = ${told(verdict.rule.fraction * judged.highest)}`,
     inputs: inputsOf(set),
     standing: 'published',
     source: `${verdict.rule.source}; your engine's own manual overrules it`,
     caution: undefined,
-    rows: i === 0 ? shares(set, judged.highest) : [],
+    rows: i === 0 ? shares(set) : [],
   }));
 }
 
-const shares = (set: CylinderSet, highest: number): readonly (readonly string[])[] =>
-  set.readings.map(({ cylinder, value }) => [
+function shares(set: CylinderSet): readonly (readonly string[])[] {
+  const unit = unitById(set.unit ?? 'psi');
+  const highest = Math.max(...numbersOf(set).map(({ value }) => value));
+  return set.readings.map(({ cylinder, value }) => [
     `#${cylinder}`,
-    formatValue(value, PSI),
-    percentOf(value, highest),
+    formatValue(value, unit),
+    `${Math.round((100 * middle(value)) / highest)} % of the highest`,
   ]);
-
-const percentOf = (value: Interval, highest: number): string =>
-  `${formatNumber(Math.round((100 * (value.low + value.high)) / 2 / highest), undefined)} % of the highest`;
+}
 
 function verdictText(
   { lowest, highest, ratio }: JudgedCompression,
   { rule, allowed, low, lowPairs }: CompressionVerdict,
+  told: (psi: number) => string,
   neighboursKnown: boolean,
 ): string {
-  const compared = `lowest ${psi(lowest)} is ${formatNumber(ratio, undefined)} of the highest ${psi(highest)}`;
-  if (low.length === 0) return `${compared}: none under the ${psi(allowed)} allowed`;
+  const compared = `lowest ${told(lowest)} is ${formatNumber(ratio, undefined)} of the highest ${told(highest)}`;
+  if (low.length === 0) return `${compared}: none under the ${told(allowed)} allowed`;
   const floor = allowed === rule.floorPsi ? ' (engines of a low ratio stand under that in good health)' : '';
-  const under = `${low.map((each) => `#${each}`).join(', ')} under the ${psi(allowed)} allowed${floor}`;
+  const under = `${low.map((each) => `#${each}`).join(', ')} under the ${told(allowed)} allowed${floor}`;
   const pairs = lowPairs.map(([one, other]) => `#${one} and #${other}`).join('; ');
   if (pairs !== '')
     return `${compared}: ${under}; ${pairs} stand side by side: suspect the head gasket between them`;
