@@ -84,8 +84,8 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
   [
     "the notebook's own limit of the word, and of a total",
     `limits\n  total <= 34 deg${FIRST.replace(/^ {2}/gm, '')}\n  tot‸al 31 deg @ 3200 rpm\n`,
-    'Limit <= 34 deg (line 2)',
     'total 31 deg = 9 deg + 22 deg',
+    'Limit <= 34 deg (line 2)',
   ],
   [
     'a limit is told with a total of another word',

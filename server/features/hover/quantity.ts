@@ -18,9 +18,9 @@ export function quantityHover(question: HoverQuestion): HoverAnswer | undefined 
   if (!focus) return undefined;
   const text = blocks([
     stacked([...headline(question, entry, focus), plain(entry.quantity.meaning)]),
-    stacked(expectations(question, entry, focus.said[0])),
     stacked(focus.said.flatMap((said) => historyOf(question, entry, said))),
     totalsText(question, entry, focus),
+    stacked(expectations(question, entry, focus.said[0])),
     figuresText(question, entry.quantity.name),
     cautionsText(cautionsOf(entry)),
   ]);
