@@ -4,7 +4,7 @@ import type { PartKind } from '../trade/quantity.ts';
 import { type Unit, unitById } from '../trade/units.ts';
 import { amountIn } from './amounts.ts';
 import type { Carried, InForce } from './carry.ts';
-import { saidText, settingText } from './describe.ts';
+import { changeText, saidText, settingText } from './describe.ts';
 import type { Origin, Point } from './notebook.ts';
 import type { Amount, Value } from './values.ts';
 
@@ -19,6 +19,8 @@ export interface Changed {
   readonly after: string | undefined;
   /** By how much, where both are one number. */
   readonly amount: { readonly value: Interval; readonly unit: Unit } | undefined;
+  /** The same in words, in the unit it was written in: `1 flat more`. */
+  readonly step: string | undefined;
   /** The line that says what holds after; undefined where nothing does. */
   readonly by: Origin | undefined;
 }
@@ -40,7 +42,17 @@ function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): reado
   return [...kinds].flatMap((kind): Changed[] => {
     const [from, to] = [before.get(kind), after.get(kind)];
     if (from?.name === to?.name) return [];
-    return [{ name: kind, place: '', before: from?.name, after: to?.name, amount: undefined, by: to?.by }];
+    return [
+      {
+        name: kind,
+        place: '',
+        before: from?.name,
+        after: to?.name,
+        amount: undefined,
+        step: undefined,
+        by: to?.by,
+      },
+    ];
   });
 }
 
@@ -52,13 +64,44 @@ function settingChanges(
 ): readonly Changed[] {
   if (before === after) return [];
   const keys = new Set([...before.keys(), ...after.keys()]);
-  return [...keys].flatMap((key) => {
+  const each = [...keys].flatMap((key) => {
     const [from, to] = [standing(before, key), standing(after, key)];
     const owner = (to ?? from)?.quantity.owner;
     if (owner && owners.has(owner)) return [];
     const change = settingChange(from, to);
     return change ? [{ ...change, place: key.slice(change.name.length + 1) }] : [];
   });
+  return together(each);
+}
+
+/** Both screws turned alike are one change: `mixture left and right`. */
+function together(changes: readonly Changed[]): readonly Changed[] {
+  const groups = new Map<string, Changed[]>();
+  for (const change of changes) {
+    const alike = sizeOf(change)?.toPrecision(9) ?? `${change.before} -> ${change.after}`;
+    const key = `${change.name}|${alike}`;
+    groups.set(key, [...(groups.get(key) ?? []), change]);
+  }
+  return [...groups.values()].map((group) => {
+    const first = group[0] as Changed;
+    // Without a place it was given for all of them.
+    const forAll = group.find(({ place }) => place === '');
+    return (
+      forAll ?? {
+        ...first,
+        place: joined(group, 'place'),
+        before: joined(group, 'before'),
+        after: joined(group, 'after'),
+      }
+    );
+  });
+}
+
+/** What they say, each once; undefined where they say nothing. */
+function joined<K extends 'place' | 'before' | 'after'>(group: readonly Changed[], key: K): Changed[K];
+function joined(group: readonly Changed[], key: 'place' | 'before' | 'after'): string | undefined {
+  const said = new Set(group.flatMap((change) => change[key] ?? []));
+  return said.size === 0 ? undefined : [...said].join(' and ');
 }
 
 /** What holds for a place: its own, or what was given for all. */
@@ -76,6 +119,7 @@ export function settingChange(from: InForce | undefined, to: InForce | undefined
     before: from && settingText(from),
     after: to && settingText(to),
     amount: amountChanged(from, to),
+    step: from && to && changeText(from, to),
     by: to?.by,
   };
 }
@@ -101,7 +145,17 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
     if (sameValues(from.said.values, to.said.values, to.quantity.unit) && told(from) === told(to)) return [];
     const { quantity, said, by } = to;
     const place = said.place?.text ?? '';
-    return [{ name: quantity.name, place, before: told(from), after: told(to), amount: undefined, by }];
+    return [
+      {
+        name: quantity.name,
+        place,
+        before: told(from),
+        after: told(to),
+        amount: undefined,
+        step: undefined,
+        by,
+      },
+    ];
   });
 }
 

@@ -55,7 +55,7 @@ export function measuredIn(quantity: Quantity, said: Said, carried: Carried): re
   const values = said.values.map((value) => amountIn(value, quantity.unit ?? 'number'));
   const known = values.filter((value) => value !== undefined);
   if (known.length === 0 || known.length !== values.length) return [];
-  const under = underWords(said, isCold(said, carried));
+  const under = underWords(said, isCold(quantity, said, carried));
   const family = `${quantity.name}|${under}`;
   const written = firstAmount(said.values)?.unit?.id;
   const at = (place: string, value: Interval, ofList: boolean): Measured => {
@@ -83,15 +83,19 @@ export function meanOf(values: readonly Interval[]): Interval {
 const WARM_WATER = 60;
 const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'cold']);
 
-/** Cold where it is said, or where the water read before in this session was; else a reading is taken to be of the warm engine. */
-function isCold(said: Said, carried: Carried): boolean {
+/**
+ * Cold where it is said, or where the water is or was last read so in this session; else a reading is taken to be of the
+ * warm engine.
+ */
+function isCold(quantity: Quantity, said: Said, carried: Carried): boolean {
   const words = wordsOf(said);
   if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
-  for (const { quantity, said: water } of carried.readings.values()) {
-    const celsius = quantity.name === 'water' ? amountIn(water.values[0], 'C', quantity.unit) : undefined;
-    if (celsius) return celsius.high < WARM_WATER;
-  }
-  return false;
+  const water =
+    quantity.name === 'water'
+      ? { quantity, said }
+      : [...carried.readings.values()].findLast((taken) => taken.quantity.name === 'water');
+  const celsius = water && amountIn(water.said.values[0], 'C', water.quantity.unit);
+  return celsius !== undefined && celsius.high < WARM_WATER;
 }
 
 /** In one order and in base units, so that it does not matter how the conditions were written. */

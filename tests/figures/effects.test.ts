@@ -28,7 +28,7 @@ describe('a reading against the last comparable one', () => {
       figure: AGAINST,
       text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
       working: '860 rpm - 820 rpm = 40 rpm; 40 rpm / 2 deg = +20 rpm for each deg',
-      rows: ['initial | 9 deg | 11 deg | +2 deg'],
+      rows: ['initial | 9 deg | 11 deg | 2 deg more'],
       value: { low: 40, high: 40, off: 0 },
     },
     {
@@ -36,7 +36,7 @@ describe('a reading against the last comparable one', () => {
       book: twoDays('initial 9 deg | mixture 1 turn', 'initial 11 deg | mixture out 1/4 turn'),
       figure: AGAINST,
       text: ['40 rpm more, but 2 things changed (initial, mixture): confounded, credited to none'],
-      rows: ['initial | 9 deg | 11 deg | +2 deg', 'mixture | 1 turn | 1 1/4 turns | +1/4 turn'],
+      rows: ['initial | 9 deg | 11 deg | 2 deg more', 'mixture | 1 turn | 1 1/4 turns | 1/4 turn more'],
     },
     {
       say: 'written again the same, in another unit, is no change',
@@ -67,6 +67,25 @@ describe('a reading against the last comparable one', () => {
       text: [`40 rpm more after one change, carburettor carb single -> carb twin; ${NOT_KNOWN}`],
     },
     {
+      say: 'both sides turned alike are one change',
+      book: twoDays(
+        'mixture left 1 turn, right 1 1/4 turns',
+        'mixture left in 1/4 turn | mixture right in 1/4 turn',
+      ),
+      figure: AGAINST,
+      text: [
+        `40 rpm more after one change, mixture left and right 1 turn and 1 1/4 turns -> 3/4 turns and 1 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
+      ],
+    },
+    {
+      say: 'given for all of them they are one change too',
+      book: twoDays('mixture 1 turn | mixture left 1 turn', 'mixture 3/4 turns'),
+      figure: AGAINST,
+      text: [
+        `40 rpm more after one change, mixture 1 turn -> 3/4 turns: -160 rpm for each turn; ${NOT_KNOWN}`,
+      ],
+    },
+    {
       say: 'weather that moved is told',
       book: twoDays('weather 5 C, 1020 hPa | initial 9 deg', 'weather 32 C, 1000 hPa | initial 11 deg'),
       figure: AGAINST,
@@ -86,7 +105,7 @@ describe('a reading against the last comparable one', () => {
     },
     {
       say: 'nor is the cold engine with the warm one',
-      book: twoDays('water 190 F', 'water 60 F'),
+      book: twoDays('water 190 F', 'water 80 F'),
       figure: AGAINST,
       text: [],
     },
@@ -167,7 +186,7 @@ describe('noise and known effects', () => {
       say: 'nothing is credited on one reading whose noise is not known',
       book: twoDays('initial 9 deg', 'initial 11 deg'),
       figure: 'known effects',
-      text: ['1 seen, 0 told from noise'],
+      text: ['1 seen, 0 told from noise; a reading taken again with nothing changed tells its noise'],
       rows: ['initial | idle (neutral) | +20 rpm for each deg | 1 |  | noise not known'],
     },
     {

@@ -112,9 +112,9 @@ describe('power valve', () => {
   testFigures([
     {
       say: 'half the depression in gear',
-      book: day('depression 12 inHg at idle in drive'),
+      book: day('power valve 6.5 inHg | depression 12 inHg at idle in drive'),
       figure: VALVE,
-      text: ['about 6 inHg, never over 10 inHg'],
+      text: ['about 6 inHg, never over 10 inHg; fitted 6.5 inHg: above half, below the ceiling'],
       working: '12 inHg / 2 = 6 inHg; 12 inHg - 2 inHg = 10 inHg',
     },
     {
@@ -127,26 +127,36 @@ describe('power valve', () => {
     },
     {
       say: 'in gear goes before neutral',
-      book: day('depression 12 inHg at idle in drive | depression 17 inHg at idle in neutral'),
+      book: day(
+        'power valve 6.5 inHg | depression 12 inHg at idle in drive | depression 17 inHg at idle in neutral',
+      ),
       figure: VALVE,
-      text: ['about 6 inHg, never over 10 inHg'],
+      text: ['about 6 inHg, never over 10 inHg; fitted 6.5 inHg: above half, below the ceiling'],
     },
     {
       say: 'a depression not said to be in gear says so',
-      book: day('depression 16 inHg at idle'),
+      book: day('power valve 8 inHg | depression 16 inHg at idle'),
       figure: VALVE,
-      text: ['about 8 inHg, never over 14 inHg; the depression is not said to be in gear, where it is lower'],
+      text: [
+        'about 8 inHg, never over 14 inHg; fitted 8 inHg: as the rule of thumb has it; the depression is not said to be in gear, where it is lower',
+      ],
     },
     {
       say: 'whatever the unit',
-      book: day('depression 406.366 mbar at idle in drive'),
+      book: day('power valve 8 inHg | depression 406.366 mbar at idle in drive'),
       figure: VALVE,
       value: { low: 6, high: 6, off: 1e-4 },
     },
-    { say: 'not at speed', book: day('depression 12 inHg @ 2500 rpm in gear'), figure: VALVE, text: [] },
+    { say: 'not without one', book: day('depression 12 inHg at idle in drive'), figure: VALVE, text: [] },
+    {
+      say: 'not at speed',
+      book: day('power valve 8 inHg | depression 12 inHg @ 2500 rpm in gear'),
+      figure: VALVE,
+      text: [],
+    },
     {
       say: 'none to be had under 2 inHg',
-      book: day('depression 2 inHg at idle in gear'),
+      book: day('power valve 8 inHg | depression 2 inHg at idle in gear'),
       figure: VALVE,
       text: [],
     },

@@ -116,7 +116,7 @@ const changeRow = (change: Changed): readonly string[] => [
   causeText(change),
   change.before ?? 'not written',
   change.after ?? 'off',
-  change.amount ? signedAmount(change.amount) : '',
+  change.step ?? (change.amount ? signedAmount(change.amount) : ''),
 ];
 
 const signedAmount = ({ value, unit }: NonNullable<Changed['amount']>): string =>

@@ -65,4 +65,7 @@ function differenceText(difference: Interval, unit: Unit | undefined): string {
 }
 
 /** A unit after `for each`: `turn`, `deg`, `number`. */
-export const each = (unit: Unit): string => (unit.id === 'turn' ? 'turn' : unit.symbol || 'one');
+export const each = (unit: Unit): string => {
+  if (unit.id === 'turn') return 'turn';
+  return unit.symbol === '' || unit.symbol.startsWith(':') ? 'one' : unit.symbol;
+};

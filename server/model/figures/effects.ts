@@ -36,11 +36,12 @@ function isAbout({ snapshot, line }: Moment, word: string): boolean {
 function table(known: readonly Effect[]): Figure {
   const sorted = [...known].sort((a, b) => b.sizes.length - a.sizes.length).slice(0, MOST_ROWS);
   const credited = known.filter(({ verdict }) => verdict === 'told from noise').length;
+  const unknown = known.some(({ verdict }) => verdict === 'noise not known');
   const left = known.length > MOST_ROWS ? `; the ${MOST_ROWS} seen most often are shown` : '';
   return {
     topic: 'effects',
     name: 'known effects',
-    text: `${known.length} seen, ${credited} told from noise${left}`,
+    text: `${known.length} seen, ${credited} told from noise${left}${unknown ? '; a reading taken again with nothing changed tells its noise' : ''}`,
     value: undefined,
     unit: undefined,
     formula: 'difference of two comparable readings / the one change between them',

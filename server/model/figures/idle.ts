@@ -31,7 +31,7 @@ export const MIXTURE_SIDES: Working = {
 export const POWER_VALVE: Working = {
   topic: 'idle and mixture',
   about: ['power valve', 'depression'],
-  work: ({ carried }) => valve(carried),
+  work: ({ carried }, word) => valve(carried, word),
 };
 
 function drop(carried: Carried): readonly Figure[] {
@@ -96,12 +96,14 @@ function magnitude({ low, high, about }: Interval): Interval {
   return high <= 0 ? { low: -high, high: -low, about } : { low: 0, high: Math.max(-low, high), about };
 }
 
-function valve(carried: Carried): readonly Figure[] {
+/** Where none is fitted only who asks about one is told: many carburettors have none. */
+function valve(carried: Carried, word: string | undefined): readonly Figure[] {
+  const fitted = settingOf(carried, 'power valve', 'inHg');
   const depression = idleDepression(carried);
+  if (!fitted && word !== 'power valve') return [];
   if (!depression || !(depression.value.low > 2)) return [];
   const value = monotone(depression.value, (inHg) => powerValve(inHg)?.suggested ?? Number.NaN);
   const ceiling = monotone(depression.value, (inHg) => powerValve(inHg)?.ceiling ?? Number.NaN);
-  const fitted = settingOf(carried, 'power valve', 'inHg');
   const read = formatValue(depression.value, IN_HG);
   const [half, most] = [formatValue(value, IN_HG), formatValue(ceiling, IN_HG)];
   return [
