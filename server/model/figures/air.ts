@@ -90,6 +90,8 @@ function corrections(air: DayAir, { carried }: Moment): readonly Figure[] {
       about: 'to 990 mbar dry and 25 C',
     }),
     correction(air, (each) => correctionJ607(each, boosted), {
+      caution:
+        'It reads some per cent over J1349: corrected power carries the name of its correction, and two corrections do not compare.',
       formula: '(1013.25 / dry pressure in mbar) x square root of ((C + 273.15) / 288.71)',
       about: 'to 29.92 inHg dry and 60 F',
     }),
@@ -97,11 +99,16 @@ function corrections(air: DayAir, { carried }: Moment): readonly Figure[] {
 }
 
 interface Words {
+  readonly caution?: string;
   readonly formula: string;
   readonly about: string;
 }
 
-function correction(air: DayAir, correct: (air: Air) => Correction, { formula, about }: Words): Figure {
+function correction(
+  air: DayAir,
+  correct: (air: Air) => Correction,
+  { formula, about, caution }: Words,
+): Figure {
   const named = correct({ pascals: air.pascals.low, celsius: air.celsius.low, humidity: air.humidity.low });
   const words = { topic: 'air', name: `correction ${named.name}`, inputs: air.inputs, formula } as const;
   if (named.kind === 'refused')
@@ -118,7 +125,7 @@ function correction(air: DayAir, correct: (air: Air) => Correction, { formula, a
     working: `${day(air)}: ${factor}`,
     standing: 'published',
     source: named.source,
-    caution: 'Power that is corrected carries the name of its correction; two corrections do not compare.',
+    caution,
   });
 }
 
