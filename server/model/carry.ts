@@ -104,6 +104,11 @@ export interface Recheck {
   readonly cycle: 'not yet' | 'under way' | 'warm before';
 }
 
+export interface JetDay {
+  readonly date: string;
+  readonly air: ReadonlyMap<string, Taken>;
+}
+
 type By<T> = ReadonlyMap<string, T>;
 
 export interface Carried {
@@ -144,6 +149,8 @@ export interface Carried {
   readonly past: By<Window>;
   /** Settings and parts changed since the last reading that answers to them. */
   readonly turned: readonly Turned[];
+  /** The last session that set a jet, with its air. */
+  readonly jetDay: JetDay | undefined;
   readonly trial: Trial | undefined;
   /** The last session marked as one to keep. */
   readonly kept: { readonly date: string | undefined; readonly by: Origin } | undefined;
@@ -176,6 +183,7 @@ export const NOTHING_CARRIED: Carried = {
   lastly: NONE,
   past: NONE,
   turned: [],
+  jetDay: undefined,
   trial: undefined,
   kept: undefined,
 };

@@ -5,6 +5,7 @@ import { partKind } from '../trade/parts.ts';
 import type { PartKind, Quantity } from '../trade/quantity.ts';
 import { type Carried, keyOf, same, type Taken } from './carry.ts';
 import { isResponse } from './comparable.ts';
+import { jetDayAfter } from './jet-day.ts';
 import type {
   CheckEntry,
   Entry,
@@ -41,6 +42,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
         session: undefined,
         portsHead: entry.section === 'ports' ? where : undefined,
         readings: NO_READINGS,
+        jetDay: jetDayAfter(state),
         rechecks: rechecksAfterSession(state.rechecks),
         notebook: entry.title || state.notebook,
       };
@@ -129,6 +131,7 @@ function startSession(state: Carried, entry: SessionEntry, where: Origin): Carri
     lastDate: later ? { date, by: where } : state.lastDate,
     portsHead: undefined,
     readings: NO_READINGS,
+    jetDay: jetDayAfter(state),
     rechecks: rechecksAfterSession(state.rechecks),
     past: aged(state.past),
   };

@@ -2,12 +2,11 @@ import { settingIn } from '../model/amounts.ts';
 import { type Carried, type InForce, keyOf } from '../model/carry.ts';
 import { airOf, densityOf } from '../model/figures/day-air.ts';
 import { inWords } from '../model/figures/known.ts';
+import { MAIN_JETS } from '../model/jet-day.ts';
 import { jetAreaForAir, relativeDensity } from '../trade/air.ts';
 import { areaRatio } from '../trade/carburation.ts';
 import { exact, middle, monotoneEach } from '../trade/interval.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
-
-const MAIN_JETS: ReadonlySet<string> = new Set(['main jet', 'secondary jet']);
 
 /** Below this share of density other reasons weigh more than the air: it is about 1500 ft, or 27 degrees F. */
 const LEAST_CHANGE_OF_AIR = 0.05;
@@ -24,15 +23,15 @@ export const jetAgainstAir = rule({
   good: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 120\n',
   bad: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 128\n',
   on: ['setting'],
-  check({ quantity, said }, { before, after, lookUp }) {
-    if (!MAIN_JETS.has(quantity.name)) return NO_PROBLEMS;
+  check({ quantity, said }, { before, after }) {
+    if (!MAIN_JETS.includes(quantity.name)) return NO_PROBLEMS;
     return said.flatMap((each) => {
       const key = keyOf(quantity.name, each.place?.text);
       const [was, now] = [before.settings.get(key), after.settings.get(key)];
       const date = was?.by.date;
-      const then = date && lookUp({ of: 'day', date, asking: before.session?.by.ref });
       const made = was && now && areaMade(was, now);
-      const ratio = then ? densityRatio(then, before) : undefined;
+      const then = before.jetDay?.date === date ? before.jetDay : undefined;
+      const ratio = then ? densityRatio({ ...before, readings: then.air }, before) : undefined;
       if (!was || made === undefined || ratio === undefined) return [];
       const asked = jetAreaForAir(ratio) - 1;
       const astray = made * asked < 0 || Math.abs(made) > TIMES * Math.abs(asked);
