@@ -2,21 +2,11 @@
 import type { InForceReport, ItemRow, PartRow, SettingRow } from '../report/in-force.ts';
 import type { TotalRow, TotalRows } from '../report/totals.ts';
 import type { Where } from '../report/where.ts';
-import { padded, visible, widthOf, wrap } from './layout.ts';
-import { type Paint, painter } from './paint.ts';
+import { visible, wrap } from './layout.ts';
+import { painter } from './paint.ts';
+import { capital, narrower, type Page, type Row, rowLines, section } from './rows.ts';
+import { cautionLines, figureSections } from './show-figures.ts';
 import type { Terminal } from './terminal.ts';
-
-interface Page {
-  readonly paint: Paint;
-  readonly columns: number | undefined;
-}
-
-/** A fact and where it stands; `name` is written in a column of its own. */
-interface Row {
-  readonly where: Where | undefined;
-  readonly name: string;
-  readonly value: string;
-}
 
 const CLOSING =
   "Worked out from what is written. The maker's figures, local law and a licensed mechanic overrule it.";
@@ -32,6 +22,8 @@ export function inForceText(report: InForceReport, { columns, colours }: Termina
     section('To be rechecked', rowLines(report.rechecks, page), page),
     section('Limits', rowLines(report.limits, page), page),
     section('Targets', rowLines(report.targets, page), page),
+    ...figureSections(report.figures, page),
+    section('Cautions', cautionLines(report.cautions, page), page),
     wrap(CLOSING, columns).map((line) => page.paint('faint', line)),
   ];
   return sections
@@ -53,10 +45,6 @@ function titleLines({ notebook, line, session, kept }: InForceReport, page: Page
 
 const whereWords = ({ line, date }: Where): string =>
   [line === undefined ? 'a line that is gone' : `line ${line + 1}`, date].filter(Boolean).join(', ');
-
-function section(title: string, lines: readonly string[], { paint }: Page): readonly string[] {
-  return lines.length > 0 ? [paint('title', title), ...lines] : [];
-}
 
 /** The settings of each kind of part under its name, with the part that is fitted. */
 function settingSections({ settings, parts }: InForceReport, page: Page): readonly (readonly string[])[] {
@@ -91,48 +79,6 @@ const checkRowsOf = ({ checks }: InForceReport): readonly Row[] =>
     value: [state === 'due' ? 'due since the work there' : 'found bad', why].filter(Boolean).join(': '),
   }));
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** Line and day in a margin, then name and value in columns; a value that is too long goes on below itself. */
-function rowLines(rows: readonly Row[], { paint, columns }: Page): readonly string[] {
-  const margins = aligned(rows.map(({ where }) => marginParts(where)));
-  const names = rows.map(({ name }) => visible(name));
-  const before = 2 + Math.max(...margins.map(widthOf));
-  const width = Math.max(...names.map(widthOf));
-  return rows.flatMap(({ value }, i) => {
-    const head = `  ${margins[i]}  ${padded(names[i] as string, width)}`;
-    const [first = '', ...more] = besideOrBelow(head, visible(value), columns);
-    return [paint('faint', first.slice(0, before)) + first.slice(before), ...more];
-  });
-}
-
-/** The value in its column; below the name where it does not fit and its column would be too narrow to read. */
-function besideOrBelow(head: string, value: string, columns: number | undefined): readonly string[] {
-  const whole = `${head}  ${value}`;
-  const column = widthOf(head) + 2;
-  if (columns === undefined || widthOf(whole) <= columns) return [whole];
-  if (columns - column >= LEAST_VALUE) return wrap(whole, columns, column);
-  return [...wrap(head.trimEnd(), columns, BELOW.length), ...wrap(BELOW + value, columns, BELOW.length)];
-}
-
-/** A column of values narrower than this is harder to read than lines that begin further left. */
-const LEAST_VALUE = 24;
-const BELOW = '    ';
-
-const marginParts = (where: Where | undefined): readonly [line: string, date: string] => [
-  where?.line === undefined ? '' : `line ${where.line + 1}`,
-  where?.date ?? '',
-];
-
-function aligned(pairs: readonly (readonly [string, string])[]): readonly string[] {
-  const [first, second] = [0, 1].map((i) => Math.max(...pairs.map((pair) => widthOf(pair[i] as string))));
-  return pairs.map(([a, b]) =>
-    second === 0
-      ? padded(a, first as number)
-      : `${padded(a, first as number)}  ${padded(b, second as number)}`,
-  );
-}
-
 function totalLines({ given, lacking }: TotalRows, page: Page): readonly string[] {
   return [
     ...given.flatMap((total) => oneTotal(total, page)),
@@ -151,5 +97,3 @@ function oneTotal({ name, value, formula, working, inputs }: TotalRow, page: Pag
     ...rowLines(inputs, narrower(page)).map((line) => `  ${line}`),
   ];
 }
-
-const narrower = ({ paint, columns }: Page): Page => ({ paint, columns: columns && columns - 2 });

@@ -1,6 +1,7 @@
 /** `tappet show`: what holds at a line of a notebook. */
+import { type Files, partsWithin } from '../model/files.ts';
 import type { Snapshot } from '../model/snapshot.ts';
-import { type InForceReport, inForceAt } from '../report/in-force.ts';
+import { type InForceReport, inForceAt, logsAt } from '../report/in-force.ts';
 import { endOf, type Moment, momentOf } from '../report/moment.ts';
 import { openNotebook } from '../rules/index.ts';
 import { visible } from './layout.ts';
@@ -21,9 +22,19 @@ export function show(path: string, { at, format }: ShowOptions, terminal: Termin
   const snapshot = openNotebook(read.text);
   const moment = momentIn(snapshot, at);
   if ('problem' in moment) return refuse(path, moment.problem, terminal);
-  const report = inForceAt(snapshot, moment.line);
+  const report = inForceAt(snapshot, moment.line, filesBeside(path, logsAt(snapshot, moment.line), terminal));
   terminal.write(format === 'json' ? jsonOf(path, report) : inForceText(report, terminal));
   return EXIT.clean;
+}
+
+/** The files a notebook names, by the paths it writes. */
+function filesBeside(notebook: string, paths: readonly string[], { readBeside }: Terminal): Files {
+  return new Map(
+    paths.map((path) => {
+      const parts = partsWithin(path);
+      return [path, parts ? readBeside(notebook, parts) : { problem: 'outside' }];
+    }),
+  );
 }
 
 const momentIn = (snapshot: Snapshot, at: string | undefined): Moment =>

@@ -1,10 +1,14 @@
 /** What the commands need of the world outside; tests give them another one. */
+import type { FileText } from '../model/files.ts';
+
 export interface Terminal {
   /** The bytes of a file; `-` is the standard input. Throws as Node does. */
   readonly read: (path: string) => Uint8Array;
   /** The names in a folder, those of folders ending in `/`. Throws as Node does. */
   readonly list: (folder: string) => readonly string[];
   readonly isFolder: (path: string) => boolean;
+  /** A file at `parts` below the folder of the notebook at a path; nothing outside that folder. */
+  readonly readBeside: (notebook: string, parts: readonly string[]) => FileText;
   readonly write: (text: string) => void;
   /** For what is no answer but a complaint: the standard error. */
   readonly complain: (text: string) => void;

@@ -1,12 +1,16 @@
 /** What holds at a line of a notebook: settings, parts, open items, limits and totals, each with the line that says so. */
 import type { Carried, InForce, Stated } from '../model/carry.ts';
+import { cautionsOfSession } from '../model/cautions.ts';
 import { saidText, settingText, valueText } from '../model/describe.ts';
+import { logsWanted } from '../model/figures/log.ts';
+import type { Files } from '../model/files.ts';
 import { readingAt } from '../model/locate.ts';
 import type { Origin } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { ROAD_CHECKS } from '../trade/checks.ts';
 import type { PartKind } from '../trade/quantity.ts';
 import { VOCABULARY } from '../trade/vocabulary.ts';
+import { type FigureRow, figureRows } from './figures.ts';
 import { type TotalRows, totalRows } from './totals.ts';
 import { type Where, whereOf } from './where.ts';
 
@@ -25,6 +29,10 @@ export interface InForceReport {
   readonly limits: readonly NamedRow[];
   readonly targets: readonly NamedRow[];
   readonly totals: TotalRows;
+  /** All else that is worked out. */
+  readonly figures: readonly FigureRow[];
+  /** What could hurt somebody at the work of this session. */
+  readonly cautions: readonly CautionRow[];
   /** The last session marked as one to keep. */
   readonly kept: Where | undefined;
 }
@@ -57,6 +65,12 @@ export interface ItemRow {
   readonly where: Where;
 }
 
+export interface CautionRow {
+  /** The work it belongs to, in a few words. */
+  readonly work: string;
+  readonly text: string;
+}
+
 /** A check that stands in the way of a road run. */
 export interface CheckRow {
   readonly name: string;
@@ -66,12 +80,14 @@ export interface CheckRow {
   readonly where: Where;
 }
 
-/** What holds after `line` (from zero, within the notebook). */
-export function inForceAt(snapshot: Snapshot, line: number): InForceReport {
+/** What holds after `line` (from zero, within the notebook). `files`: those of `logsAt`, where somebody read them. */
+export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InForceReport {
   const carried = readingAt(snapshot, line)?.after;
   if (!carried) throw new RangeError(`line ${line} is not in the notebook`);
   const where = (origin: Origin) => whereOf(snapshot, origin);
   const { session, kept } = carried;
+  const totals = totalRows(snapshot, carried);
+  const names = new Set(totals.given.map(({ name }) => name));
   return {
     notebook: carried.notebook,
     line,
@@ -83,9 +99,17 @@ export function inForceAt(snapshot: Snapshot, line: number): InForceReport {
     rechecks: recheckRows(carried, where),
     limits: statedRows(carried.limits, where),
     targets: statedRows(carried.targets, where),
-    totals: totalRows(snapshot, carried),
+    totals,
+    figures: figureRows({ carried, snapshot, line, ...(files && { files }) }, names),
+    cautions: cautionsOfSession(snapshot, line).map(({ work, text }) => ({ work, text })),
     kept: kept && where(kept.by),
   };
+}
+
+/** The paths of the logs that the figures at a line tell of, as the notebook writes them. */
+export function logsAt(snapshot: Snapshot, line: number): readonly string[] {
+  const carried = readingAt(snapshot, line)?.after;
+  return carried ? logsWanted({ carried, snapshot, line }) : [];
 }
 
 type Locate = (origin: Origin) => Where;

@@ -1,6 +1,7 @@
 /** A terminal made of plain data: files in, what was written and the exit code out. */
 import { run } from '../../server/cli/command.ts';
 import type { Terminal } from '../../server/cli/terminal.ts';
+import type { FileText } from '../../server/model/files.ts';
 
 /** Texts and bytes by path; a string of capitals stands for the error that reading gives. */
 export type Files = Readonly<Record<string, string | Uint8Array>>;
@@ -21,6 +22,7 @@ export function ran(commandLine: string, files: Files = {}, window: Window = {})
     read: (path) => bytesOf(files[path] ?? 'ENOENT'),
     list: (folder) => namesIn(files, folder),
     isFolder: (path) => path === '.' || Object.keys(files).some((each) => each.startsWith(`${path}/`)),
+    readBeside: (notebook, parts) => besideIn(files, notebook, parts),
     write: (text) => {
       out += text;
     },
@@ -38,6 +40,11 @@ export function ran(commandLine: string, files: Files = {}, window: Window = {})
 function bytesOf(file: string | Uint8Array): Uint8Array {
   if (typeof file === 'string' && /^[A-Z]+$/.test(file)) throw Object.assign(new Error(file), { code: file });
   return typeof file === 'string' ? new TextEncoder().encode(file) : file;
+}
+
+function besideIn(files: Files, notebook: string, parts: readonly string[]): FileText {
+  const file = files[[...notebook.split('/').slice(0, -1), ...parts].join('/')];
+  return file === undefined ? { problem: 'missing' } : { text: new TextDecoder().decode(bytesOf(file)) };
 }
 
 function namesIn(files: Files, folder: string): readonly string[] {

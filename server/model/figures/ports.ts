@@ -89,6 +89,5 @@ function pathFigure([name, port]: Named): Figure {
     caution: /fuel/.test(name)
       ? 'Fuel under pressure: no flame or spark near, extinguisher at hand.'
       : undefined,
-    rows: [['', name], ...port.path.map((element, i) => [String(i + 1), element])],
   });
 }

@@ -1,0 +1,54 @@
+/** All that is worked out at a moment as rows: each figure in words and in numbers, with its working and its lines. */
+import { allFigures } from '../model/figures/all.ts';
+import type { Figure, Moment, Topic } from '../model/figures/figure.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import type { Standing } from '../trade/quantity.ts';
+import type { InputRow } from './totals.ts';
+import { whereOf } from './where.ts';
+
+export interface FigureRow {
+  readonly topic: Topic;
+  readonly name: string;
+  /** In words, with its unit. */
+  readonly value: string;
+  /** Ends of the value where it is a number; an end that is open is infinite. */
+  readonly low: number | undefined;
+  readonly high: number | undefined;
+  /** Id of the unit of `low` and `high`. */
+  readonly unit: string | undefined;
+  readonly formula: string;
+  readonly working: string;
+  readonly inputs: readonly InputRow[];
+  readonly standing: Standing;
+  readonly source: string;
+  readonly caution: string | undefined;
+  /** A table; its first row names the columns. */
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** In the order of the table of workings, but for those of the names in `but`. */
+export function figureRows(moment: Moment, but: ReadonlySet<string> = new Set()): readonly FigureRow[] {
+  return allFigures(moment)
+    .filter(({ topic, name }) => topic !== 'timing' || !but.has(name))
+    .map((figure) => figureRow(moment.snapshot, figure));
+}
+
+function figureRow(snapshot: Snapshot, figure: Figure): FigureRow {
+  const { topic, name, text, value, unit, formula, working, inputs, standing, source, caution, rows } =
+    figure;
+  return {
+    topic,
+    name,
+    value: text,
+    low: value?.low,
+    high: value?.high,
+    unit: unit?.id,
+    formula,
+    working,
+    inputs: inputs.map(({ name, value, by }) => ({ name, value, where: by && whereOf(snapshot, by) })),
+    standing,
+    source,
+    caution,
+    rows,
+  };
+}
