@@ -124,7 +124,7 @@ function kindInLine(kind: Kind, first: KindName | undefined, before: string, tex
 
 /** Nothing before it but a clock time, or `+20 min`. */
 const beginsLine = (kinds: string): boolean =>
-  kinds === '' || kinds === 'c' || kinds === '+nw' || kinds === '+fw';
+  kinds === '' || kinds === 'c' || kinds === '+nw' || kinds === '+fw' || kinds === '+mw';
 
 /** A section takes no time before its word: `09:30 session` is a line that nobody writes, and begins none. */
 function keyword(word: string, before: string): KindName | undefined {

@@ -119,6 +119,8 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, tree: stri
     ['+1 1/2 h tube 402 F', '[+ 1 1/2 h] entry tube (402 F)'],
     ['+20 note hot', '[+ 20 note] entry hot'],
     ['+ 20 min note hot; really', '[+ 20 min] note {hot; really}'],
+    ['+1 1/2 h note hot; really', '[+ 1 1/2 h] note {hot; really}'],
+    ['+1/2 h note hot; really', '[+ 1/2 h] note {hot; really}'],
     ['09:30', '[09:30] entry'],
     ['+20 min', '[+ 20 min] entry'],
     ['9:30 todo choke: hook it up', '[9:30] item {todo} choke {hook it up}'],

@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { RULES } from '../../server/rules/index.ts';
 import { colouring } from './colouring.ts';
 import { languageConfiguration, manifest } from './manifest.ts';
+import { notation } from './notation.ts';
 
 interface Generated {
   readonly path: string;
@@ -14,6 +15,7 @@ interface Generated {
 const GENERATED: readonly Generated[] = [
   { path: 'grammar/tappet.tmLanguage.json', make: colouring },
   { path: 'grammar/language-configuration.json', make: languageConfiguration },
+  { path: 'grammar/NOTATION.md', make: notation },
   { path: 'package.json', make: manifest },
   ...RULES.map(({ code, bad }) => ({ path: `samples/broken/${code}.tappet`, make: () => bad })),
 ];
