@@ -8,6 +8,9 @@ import { openNotebook } from '../../server/rules/index.ts';
 import { VOCABULARY } from '../../server/trade/vocabulary.ts';
 import { changeIn, notebook } from '../laws/notebooks.ts';
 
+/** Many notebooks are read: a machine with other work takes its time. */
+const SLOW = { timeout: 120_000 };
+
 /** What a workshop says before the lines that go wrong, so that there is much to work out. */
 const BENCH = `engine
   cylinders 4
@@ -43,7 +46,7 @@ test('there is much to work out above the lines that go wrong', () => {
   expect(saidAt(snapshot, lineCount(snapshot) - 1).length).toBeGreaterThan(15);
 });
 
-test('a figure can be asked for at any line of any notebook', () => {
+test('a figure can be asked for at any line of any notebook', SLOW, () => {
   fc.assert(
     fc.property(notebook, fc.nat(), fc.constantFrom(...WORDS), (lines, at, word) => {
       const snapshot = openNotebook(BENCH + lines);
@@ -56,7 +59,7 @@ test('a figure can be asked for at any line of any notebook', () => {
   );
 });
 
-test('no figure prints what is no number', () => {
+test('no figure prints what is no number', SLOW, () => {
   fc.assert(
     fc.property(notebook, (lines) => {
       const snapshot = openNotebook(BENCH + lines);
@@ -67,7 +70,7 @@ test('no figure prints what is no number', () => {
   );
 });
 
-test('after a change the figures are those of a fresh reading', () => {
+test('after a change the figures are those of a fresh reading', SLOW, () => {
   const changed = notebook.chain((lines) =>
     fc.record({ text: fc.constant(BENCH + lines), change: changeIn(BENCH + lines) }),
   );

@@ -5,6 +5,9 @@ import type { Figure } from '../../server/model/figures/figure.ts';
 import { convertInterval, unitById } from '../../server/trade/units.ts';
 import { figuresIn } from '../harness/figures.ts';
 
+/** Many notebooks are read: a machine with other work takes its time. */
+const SLOW = { timeout: 120_000 };
+
 type Write = (value: number) => string;
 
 interface Writing {
@@ -118,7 +121,7 @@ function valuesOf(book: string): ReadonlyMap<string, NonNullable<Figure['value']
 
 const OWN_TOPICS: ReadonlySet<string> = new Set(['timing', 'points', 'air', 'fuel', 'squeeze']);
 
-test('a figure does not depend on the unit typed', () => {
+test('a figure does not depend on the unit typed', SLOW, () => {
   fc.assert(
     fc.property(SIZES, (sizes) => {
       const usual = valuesOf(bookOf(sizes, USUAL));
@@ -137,7 +140,7 @@ test('a figure does not depend on the unit typed', () => {
 const near = (a: number | undefined, b: number): boolean =>
   a !== undefined && Math.abs(a - b) <= 1e-6 * Math.max(1, Math.abs(b));
 
-test('a range gives a range that holds what every point of it gives', () => {
+test('a range gives a range that holds what every point of it gives', SLOW, () => {
   const share = fc.double({ min: 0, max: 0.05, noNaN: true });
   fc.assert(
     fc.property(SIZES, share, share, (sizes, below, above) => {
@@ -161,7 +164,7 @@ test('a range gives a range that holds what every point of it gives', () => {
   );
 });
 
-test('a trial gives the same knob whatever unit its rows are in', () => {
+test('a trial gives the same knob whatever unit its rows are in', SLOW, () => {
   const rise = fc.double({ min: 0.5, max: 3, noNaN: true });
   fc.assert(
     fc.property(fc.array(rise, { minLength: 2, maxLength: 6 }), (rises) => {

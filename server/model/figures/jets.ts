@@ -11,6 +11,7 @@ import type { Carried, InForce } from '../carry.ts';
 import { settingText } from '../describe.ts';
 import { pageReadings } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
+import type { Page } from '../page.ts';
 import { pageAt } from '../snapshot.ts';
 import { airOf, type DayAir, densityOf } from './day-air.ts';
 import { type Figure, figure, type Moment, type Working } from './figure.ts';
@@ -115,24 +116,31 @@ function areaChange(before: Size, after: Size): Interval | undefined {
 
 const signed = (percent: Interval): string => (percent.low > 0 ? '+' : '') + inWords(percent, '%', 0.1);
 
-/** What the setting of this name and place was, one after another; pages that leave it as it was are not read. */
-function history({ quantity, place }: InForce, { snapshot, line }: Moment): readonly Size[] {
+/** Older sizes than these are left out. */
+const MOST_SIZES = 12;
+
+/**
+ * What the setting of this name and place was, one after another. A page at whose end it is as at its beginning is not
+ * read: what was changed and changed back within one session is passed over.
+ */
+function history({ quantity, place }: InForce, { carried, snapshot, line }: Moment): readonly Size[] {
   const key = `${quantity.name}|${place}`;
-  const sizes: Size[] = [];
-  const take = (setting: InForce | undefined) => {
-    const size = setting?.base && sizeOf(setting);
-    if (size && sizes.at(-1)?.text !== size.text) sizes.push(size);
+  const at = ({ settings }: Carried): Size | undefined => {
+    const setting = settings.get(key);
+    return setting?.base && sizeOf(setting);
   };
-  const last = pageAt(snapshot, line);
-  for (let page = 0; page < last; page++) {
-    const { before, after } = snapshot.pages[page] as (typeof snapshot.pages)[number];
-    if (before.settings.get(key) === after.settings.get(key)) continue;
-    for (const reading of pageReadings(snapshot, page)) take(reading.after.settings.get(key));
+  let sizes: readonly Size[] = [];
+  let after = at(carried);
+  for (let page = pageAt(snapshot, line); page >= 0 && sizes.length < MOST_SIZES; page--) {
+    const before = at((snapshot.pages[page] as Page).before);
+    const start = snapshot.starts[page] as number;
+    if (before?.text !== after?.text) {
+      const read = pageReadings(snapshot, page).slice(0, line - start + 1);
+      sizes = [...read.flatMap((reading) => at(reading.after) ?? []), ...sizes];
+    }
+    after = before;
   }
-  const start = snapshot.starts[last] as number;
-  for (const reading of pageReadings(snapshot, last).slice(0, line - start + 1))
-    take(reading.after.settings.get(key));
-  return sizes;
+  return sizes.filter((size, i) => size.text !== sizes[i - 1]?.text).slice(-MOST_SIZES);
 }
 
 /** From the air in which the jet was set (else the reference day) to the air of this session. */
