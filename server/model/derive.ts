@@ -3,7 +3,7 @@
  * came from. A total that lacks an input is not given, and says what it lacks.
  */
 import { formatNumber, formatValue } from '../trade/format.ts';
-import { allInSpeed, curveOver, greatestOn, steepest, totalOver } from '../trade/ignition.ts';
+import { allInSpeed, curveOver, greatestOn, steepest } from '../trade/ignition.ts';
 import { add, exact, type Interval, least, middle } from '../trade/interval.ts';
 import { type Unit, unitById } from '../trade/units.ts';
 import { amountIn, firstAmount } from './amounts.ts';
@@ -18,7 +18,7 @@ export interface Derived {
   readonly unit: Unit;
   /** In words: `initial + mechanical at 3200 rpm`. */
   readonly formula: string;
-  /** With the numbers in: `9 deg + 22 deg = 31 deg`. */
+  /** With the numbers in: `9 deg + 22 deg = 31 deg`. Like the inputs put into words only when it is read: rules ask every line for values alone. */
   readonly working: string;
   readonly inputs: readonly Input[];
 }
@@ -34,13 +34,14 @@ export interface Totals {
   readonly lacking: readonly Lacking[];
 }
 
-/** Lowest and highest speed the wide-open total is looked for at; the curve's own points are always within. */
-export const SPEED_RANGE = { from: 500, to: 6000 } as const;
-
 const DEG = unitById('deg');
 const RPM = unitById('rpm');
+const SLOPE = unitById('deg/1000rpm');
 
-export function totalsOf(carried: Carried): Totals {
+/** What the totals depend on, of all that is carried. */
+export type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
+
+export function totalsOf(carried: TotalsTake): Totals {
   const timing = timingOf(carried);
   if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };
   const all = [
@@ -57,7 +58,7 @@ export function totalsOf(carried: Carried): Totals {
 }
 
 /** The wide-open total at one speed; what a measured total is held to. */
-export function totalAtSpeed(carried: Carried, rpm: number): Derived | Lacking {
+export function totalAtSpeed(carried: TotalsTake, rpm: number): Derived | Lacking {
   const timing = timingOf(carried);
   const { initial, mechanical } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
@@ -70,12 +71,13 @@ export function totalAtSpeed(carried: Carried, rpm: number): Derived | Lacking {
 }
 
 /** Initial + mechanical at idle, and vacuum only with the canister on manifold vacuum. Common practice, no source. */
-export function idleTotal(carried: Carried, timing: Timing = timingOf(carried)): Derived | Lacking {
+export function idleTotal(carried: TotalsTake, timing: Timing = timingOf(carried)): Derived | Lacking {
   const { initial, mechanical } = timing;
   const idle = readingOf(carried.lastly.get('idle'), 'rpm');
   const lacks = { initial, mechanical, 'an idle reading': idle };
   if (!initial || !mechanical || !idle) return lacking('timing at idle', lacks);
   const at = formatValue(idle.value, RPM);
+  const read: Input[] = [{ name: 'idle', value: at, by: idle.by }];
   const terms: Term[] = [
     { name: 'initial', value: initial.value, by: initial.setting.by },
     {
@@ -89,32 +91,38 @@ export function idleTotal(carried: Carried, timing: Timing = timingOf(carried)):
     const where = source
       ? `vacuum ${source.value}: adds nothing at idle`
       : 'no vacuum source written: none counted';
-    return sum('timing at idle', `initial + mechanical at ${at}; ${where}`, terms);
+    return sum('timing at idle', `initial + mechanical at ${at}; ${where}`, terms, read);
   }
   const depression = readingOf(carried.lastly.get('depression'), 'inHg');
   if (!vacuum || !depression)
     return lacking('timing at idle', { 'vacuum advance': vacuum, 'a depression reading': depression });
   const pulled = formatValue(depression.value, unitById('inHg'));
+  read.push({ name: 'depression', value: pulled, by: depression.by });
   terms.push({
     name: `vacuum at ${pulled}`,
     value: vacuumOver(timing, vacuum, depression.value),
     by: vacuum.setting.by,
   });
-  return sum('timing at idle', `initial + mechanical at ${at} + vacuum at ${pulled} (manifold)`, terms);
+  return sum('timing at idle', `initial + mechanical at ${at} + vacuum at ${pulled} (manifold)`, terms, read);
 }
 
 function openTotal(timing: Timing): Derived | Lacking {
   const { initial, mechanical, mechanicalLimit } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
-  const to = Math.max(SPEED_RANGE.to, ...speeds(mechanical));
-  const over = totalOver(initial.value, mechanical.points, SPEED_RANGE.from, to, mechanicalLimit?.value);
   const most = greatest(timing, mechanical);
-  const where = over && !onlyMostKnown(mechanical) ? ` from ${formatNumber(over.at, RPM)} rpm` : '';
-  return sum('total', `initial + the most mechanical${where}, no vacuum`, [
-    { name: 'initial', value: initial.value, by: initial.setting.by },
-    { name: 'the most mechanical', value: most, by: mechanical.setting.by },
-    ...limitTerm(mechanicalLimit, mechanical),
-  ]);
+  const reached = onlyMostKnown(mechanical)
+    ? undefined
+    : allInSpeed(mechanical.points, mechanicalLimit?.value);
+  const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
+  return sum(
+    'total',
+    `initial + the most mechanical${where}, no vacuum`,
+    [
+      { name: 'initial', value: initial.value, by: initial.setting.by },
+      { name: 'the most mechanical', value: most, by: mechanical.setting.by },
+    ],
+    limitInput(mechanicalLimit, mechanical),
+  );
 }
 
 function cruiseTotal(timing: Timing): Derived | Lacking {
@@ -157,9 +165,9 @@ function slope({ mechanical }: Timing): Derived | Lacking {
   return {
     name: 'slope',
     value: leg.slope,
-    unit: unitById('deg'),
-    formula: 'steepest rise of the mechanical curve, for each 1000 rpm',
-    working: `${formatValue(leg.slope, DEG)} for each 1000 rpm, ${formatNumber(leg.from, RPM)} to ${formatNumber(leg.to, RPM)} rpm`,
+    unit: SLOPE,
+    formula: 'steepest rise of the mechanical curve',
+    working: `${formatValue(leg.slope, SLOPE)}, ${formatNumber(leg.from, RPM)} to ${formatNumber(leg.to, RPM)} rpm`,
     inputs: [{ name: 'mechanical', value: curveText(mechanical), by: mechanical.setting.by }],
   };
 }
@@ -170,21 +178,31 @@ interface Term {
   readonly by: Origin;
 }
 
-function sum(name: string, formula: string, terms: readonly Term[]): Derived {
-  const added = terms.filter((term) => !term.name.endsWith('limit'));
-  const value = added.map((term) => term.value).reduce(add);
-  const working = `${added.map((term) => formatValue(term.value, DEG)).join(' + ')} = ${formatValue(value, DEG)}`;
-  const inputs = terms.map((term) => ({ name: term.name, value: formatValue(term.value, DEG), by: term.by }));
-  return { name, value, unit: DEG, formula, working, inputs };
+/** `beside`: what the sum rests on and does not add. */
+function sum(name: string, formula: string, terms: readonly Term[], beside: readonly Input[] = []): Derived {
+  const value = terms.map((term) => term.value).reduce(add);
+  const text = (term: { readonly value: Interval }) => formatValue(term.value, DEG);
+  return {
+    name,
+    value,
+    unit: DEG,
+    formula,
+    get working() {
+      return `${terms.map(text).join(' + ')} = ${formatValue(value, DEG)}`;
+    },
+    get inputs() {
+      return [...terms.map((term) => ({ name: term.name, value: text(term), by: term.by })), ...beside];
+    },
+  };
 }
 
 function lacking(name: string, needs: Readonly<Record<string, unknown>>): Lacking {
   return { name, lacks: Object.keys(needs).filter((need) => needs[need] === undefined) };
 }
 
-const limitTerm = (limit: Timing['mechanicalLimit'], curve: Curve): Term[] =>
+const limitInput = (limit: Timing['mechanicalLimit'], curve: Curve): Input[] =>
   limit && middle(limit.value) < middle(greatestOn(curve.points) ?? NO_ADVANCE)
-    ? [{ name: 'mechanical limit', value: limit.value, by: limit.setting.by }]
+    ? [{ name: 'mechanical limit', value: formatValue(limit.value, DEG), by: limit.setting.by }]
     : [];
 
 const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): Interval =>
@@ -208,9 +226,6 @@ function greatest({ mechanicalLimit }: Timing, curve: Curve): Interval {
 }
 
 const onlyMostKnown = (curve: Curve): boolean => curve.points.at(-1)?.at === UNKNOWN_SPEED;
-
-const speeds = (curve: Curve): readonly number[] =>
-  onlyMostKnown(curve) ? [] : curve.points.map((point) => point.at);
 
 const curveText = (curve: Curve): string =>
   curve.points

@@ -24,7 +24,7 @@ export interface Timing {
   readonly source: { readonly value: VacuumSource; readonly setting: InForce } | undefined;
 }
 
-export function timingOf(carried: Carried): Timing {
+export function timingOf(carried: Pick<Carried, 'settings'>): Timing {
   const setting = (name: string) => carried.settings.get(`${name}|`);
   return {
     initial: crankAngle(setting('initial')),

@@ -26,14 +26,19 @@ export const inputLines = (total: Derived, { where }: Context) =>
   );
 
 const NONE: readonly Derived[] = [];
-const known = new WeakMap<Carried, readonly Derived[]>();
 
-/** Several rules ask, and what is carried from one line is carried to the next. */
-function given(carried: Carried): readonly Derived[] {
-  let totals = known.get(carried);
-  if (!totals) {
-    totals = totalsOf(carried).given;
-    known.set(carried, totals);
-  }
+interface Known {
+  readonly lastly: Carried['lastly'];
+  readonly totals: readonly Derived[];
+}
+
+const known = new WeakMap<Carried['settings'], Known>();
+
+/** Several rules ask, and the totals depend on nothing else that is carried. */
+function given({ settings, lastly }: Carried): readonly Derived[] {
+  const before = known.get(settings);
+  if (before?.lastly === lastly) return before.totals;
+  const totals = totalsOf({ settings, lastly }).given;
+  known.set(settings, { lastly, totals });
   return totals;
 }

@@ -35,10 +35,11 @@ export function formatNumber(n: number, unit: Unit | undefined): string {
   const fraction = unit && inFraction(n, FINEST_FRACTION[unit.id] ?? 0);
   if (fraction) return fraction;
   if (unit?.dimension === 'temperature' || Math.abs(n) >= 10 ** (FIGURES - 1)) return String(Math.round(n));
-  if (unit?.dimension === 'angle') return String(Number(n.toFixed(1)));
+  if (TO_TENTHS.has(unit?.dimension ?? '')) return String(Number(n.toFixed(1)));
   return String(Number(n.toPrecision(FIGURES)));
 }
 
+const TO_TENTHS: ReadonlySet<string> = new Set(['angle', 'angle per rotation']);
 const FINEST_FRACTION: Readonly<Record<string, number>> = { turn: 8, in: 64 };
 
 /** `1 1/2`; undefined for whole numbers and for what does not come out even. */

@@ -222,6 +222,7 @@ export function stopTravelForCrankDegrees(radius: number, degrees: number): numb
 }
 
 function inOrder(points: readonly CurvePoint[]): readonly CurvePoint[] {
+  if (points.every((point, i) => i === 0 || (points[i - 1] as CurvePoint).at <= point.at)) return points;
   return points.toSorted((a, b) => a.at - b.at);
 }
 

@@ -3,6 +3,7 @@
 export type Dimension =
   | 'angle'
   | 'angle per pressure'
+  | 'angle per rotation'
   | 'rotation'
   | 'pressure'
   | 'temperature'
@@ -74,6 +75,7 @@ export const UNITS: readonly Unit[] = [
   unit('dist-deg', 'angle', 'dist deg', 2, 'dist deg, distributor deg, deg dist, deg distributor', GEOMETRY),
   unit('deg/psi', 'angle per pressure', 'deg/psi', 1, 'deg per psi', NIST),
   unit('deg/bar', 'angle per pressure', 'deg/bar', PSI / 1e5, 'deg per bar', NIST),
+  unit('deg/1000rpm', 'angle per rotation', 'deg per 1000 rpm', 1, 'deg/1000 rpm, deg/1000rpm', GEOMETRY),
   unit('rpm', 'rotation', 'rpm', 1, 'revs, r/min, rev/min, revs/min, engine rpm, crank rpm', COUNT),
   unit('dist-rpm', 'rotation', 'dist rpm', 2, 'distributor rpm, rpm dist, rpm distributor', GEOMETRY),
 

@@ -58,7 +58,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'initial: line 2, 2026-05-02',
     'the most mechanical: this line',
     'all in 3200 rpm',
-    'slope 13.3 deg for each 1000 rpm, 900 to 1500 rpm',
+    'slope 13.3 deg per 1000 rpm, 900 to 1500 rpm',
   ],
   [
     'a total whose other part comes further down in the session',

@@ -24,7 +24,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [lines: string, ...totals
       'total: 29 deg',
       'cruise total: 41 deg',
       'all in: 3000 rpm',
-      'slope: 10 deg',
+      'slope: 10 deg per 1000 rpm',
     ],
   ],
   'what is lacking is said': [
@@ -33,7 +33,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [lines: string, ...totals
     [
       `${CURVE}`,
       'all in: 3000 rpm',
-      'slope: 10 deg',
+      'slope: 10 deg per 1000 rpm',
       'timing at idle lacks initial, an idle reading',
       'total lacks initial',
     ],
@@ -42,20 +42,20 @@ const ROWS: Readonly<Record<string, readonly (readonly [lines: string, ...totals
       'total: 29 deg',
       'cruise total: 41 deg',
       'all in: 3000 rpm',
-      'slope: 10 deg',
+      'slope: 10 deg per 1000 rpm',
       'timing at idle lacks a depression reading',
     ],
     [
       `initial +2 deg / ${CURVE} / idle 900 rpm`,
       'all in: 3000 rpm',
-      'slope: 10 deg',
+      'slope: 10 deg per 1000 rpm',
       'timing at idle lacks initial',
       'total lacks initial',
     ],
     [
       `initial 9 F / ${CURVE}`,
       'all in: 3000 rpm',
-      'slope: 10 deg',
+      'slope: 10 deg per 1000 rpm',
       'timing at idle lacks initial, an idle reading',
       'total lacks initial',
     ],
@@ -180,8 +180,8 @@ describe('law 9: a derived value shows its working', () => {
     ['all in', 'lowest speed with all the mechanical advance', '2400 rpm'],
     [
       'slope',
-      'steepest rise of the mechanical curve, for each 1000 rpm',
-      '10 deg for each 1000 rpm, 1000 to 3000 rpm',
+      'steepest rise of the mechanical curve',
+      '10 deg per 1000 rpm, 1000 to 3000 rpm',
     ],
   ])('%s', (name, formula, working) => {
     expect(total(name).formula).toBe(formula);
