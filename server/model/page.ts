@@ -40,8 +40,10 @@ export interface Reading {
   readonly where: Origin;
 }
 
-/** A page starts at a section's word; a section longer than this is parted, so that a keystroke never costs more. */
-export const LONGEST_PAGE = 100;
+/** A page starts at a section's word; a section longer than this is parted, so that a keystroke costs no more. */
+const LONGEST_PAGE = 100;
+/** Lines to which a page may grow by typing. */
+export const FULL_PAGE = 2 * LONGEST_PAGE;
 
 /** Whatever the parser takes for the head of a section, and a few lines more, which does no harm. */
 const SECTION_WORD =
@@ -56,18 +58,22 @@ function startsPage(line: string): boolean {
   return (first > '~' || first < ' ' || SECTION_LETTERS.includes(first)) && SECTION_WORD.test(line);
 }
 
-/** Parts raw lines into pages' worth of lines. What a page's borders are never changes what the lines mean. */
-export function partIntoPages(lines: readonly string[]): (readonly string[])[] {
+/**
+ * Parts raw lines into pages' worth of lines. What a page's borders are never changes what the lines mean. A page may
+ * grow to `most` lines before it is parted, so that typing does not move a line to another page at every new line.
+ */
+export function partIntoPages(lines: readonly string[], most = LONGEST_PAGE): (readonly string[])[] {
   const pages: string[][] = [];
-  let page: string[] | undefined;
   for (const line of lines) {
-    if (!page || page.length >= LONGEST_PAGE || startsPage(line)) {
-      page = [];
-      pages.push(page);
-    }
-    page.push(line);
+    if (pages.length === 0 || startsPage(line)) pages.push([]);
+    pages.at(-1)?.push(line);
   }
-  return pages;
+  return pages.flatMap((page) => (page.length > most ? inPieces(page) : [page]));
+}
+
+function inPieces(lines: readonly string[]): (readonly string[])[] {
+  const count = Math.ceil(lines.length / LONGEST_PAGE);
+  return Array.from({ length: count }, (_, i) => lines.slice(i * LONGEST_PAGE, (i + 1) * LONGEST_PAGE));
 }
 
 export interface Lines {

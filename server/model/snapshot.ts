@@ -2,10 +2,17 @@
  * A notebook at one moment: `open` reads a text, `edit` gives the next moment and reads again only what the change
  * can have changed. Immutable; every question of editor and terminal is asked of one.
  */
-import { comparePositions, cutLines, type Position, type Range, replaceIn } from '../../grammar/index.ts';
+import {
+  comparePositions,
+  cutLines,
+  endsInBreak,
+  type Position,
+  type Range,
+  replaceIn,
+} from '../../grammar/index.ts';
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
-import { type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
+import { FULL_PAGE, type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
 import type { LookUp } from './step.ts';
 
 export interface Snapshot {
@@ -100,7 +107,7 @@ function rewrite(
   const text = replaceIn(lines, range, change.text);
   const isLast = last === snapshot.pages.length - 1;
   const after = isLast ? cutLines(text) : withoutLast(cutLines(text));
-  const lineIds = carriedIds(oldIds, after.length, range, ids);
+  const lineIds = carriedIds(oldIds, after.length, { range, text: change.text }, ids);
   return parted(after, lineIds, touched, ids);
 }
 
@@ -111,7 +118,7 @@ function parted(
   ids: () => number,
 ): Lines[] {
   let at = 0;
-  return partIntoPages(lines).map((piece, i) => {
+  return partIntoPages(lines, FULL_PAGE).map((piece, i) => {
     const page = {
       id: touched[i]?.id ?? ids(),
       text: piece.join(''),
@@ -123,13 +130,21 @@ function parted(
   });
 }
 
-/** Lines above and below the change keep their ids, so does the line it begins in. */
-function carriedIds(old: readonly number[], count: number, range: Range, ids: () => number): number[] {
-  const above = Math.min(range.start.line + 1, count);
-  const below = Math.max(0, Math.min(old.length - range.end.line - 1, count - above));
+/**
+ * Lines above and below the change keep their ids. So does the line it begins in, or, where whole lines are put in or
+ * taken out, the line that comes after them.
+ */
+function carriedIds(old: readonly number[], count: number, change: Change, ids: () => number): number[] {
+  const { start, end } = change.range;
+  const begun = isWholeLines(change) ? 0 : 1;
+  const above = Math.min(start.line + begun, count);
+  const below = Math.max(0, Math.min(old.length - end.line - begun, count - above));
   const fresh = Array.from({ length: count - above - below }, () => ids());
   return [...old.slice(0, above), ...fresh, ...old.slice(old.length - below)];
 }
+
+const isWholeLines = ({ range: { start, end }, text }: Change): boolean =>
+  start.character === 0 && end.character === 0 && (text === '' || endsInBreak(text));
 
 const up = (position: Position, lines: number): Position => ({
   line: position.line - lines,

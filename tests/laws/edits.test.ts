@@ -84,4 +84,34 @@ describe('law 10: typing in a session reads that session, and those below as far
       ).length,
     ).toBe(sessions * 5);
   });
+
+  /** A session longer than a page, and a session after it. */
+  const long = [
+    'session 2026-05-01',
+    ...Array.from({ length: 150 }, (_, i) => `  plug #${i + 1} tan`),
+    'session 2026-05-02',
+  ].join('\n');
+  const put = (line: number, character: number, text: string): Change => ({
+    range: { start: { line, character }, end: { line, character } },
+    text,
+  });
+  const taken: Change = {
+    range: { start: { line: 5, character: 0 }, end: { line: 6, character: 0 } },
+    text: '',
+  };
+
+  test.each<[what: string, change: Change, lines: number]>([
+    ['a new line before a line', put(5, 0, '\n'), 101],
+    ['a new line after a line', put(4, '  plug #4 tan'.length, '\n'), 101],
+    ['a pasted note', put(5, 0, 'note a\nnote b\n'), 102],
+    // A session's readings are carried to the next head: all up to it is read for the one that is gone.
+    ['a reading taken out', taken, 99 + 51 + 1],
+  ])('in a section longer than a page, %s', (_, change, lines) => {
+    expect(
+      reread(
+        open(long, () => []),
+        change,
+      ).length,
+    ).toBe(lines);
+  });
 });
