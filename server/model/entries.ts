@@ -3,6 +3,7 @@
  * section it stands in and the notebook's own words, on nothing else.
  */
 import {
+  type GroupSyntax,
   type Line,
   type LineSyntax,
   type Run,
@@ -159,17 +160,30 @@ function fileEntry(line: Line, syntax: Syntax<'file'>, time: string | undefined)
   };
 }
 
-function rowEntry(line: Line, syntax: Syntax<'row' | 'want'>, time: string | undefined): Entry {
-  const lowered = syntax.groups.flatMap((group) => group.values).map((value) => lowerValue(line, value));
-  return {
-    kind: syntax.kind,
-    size: syntax.groups.flatMap((group) => wordsOf(line, group.words)),
-    values: lowered.map(({ value }) => value),
-    words: lowered.flatMap(({ after }) => after),
-    time,
+const rowEntry = (line: Line, { kind, groups }: Syntax<'row' | 'want'>, time: string | undefined): Entry =>
+  rowOf(
     line,
-  };
+    kind,
+    groups.flatMap((group) => wordsOf(line, group.words)),
+    groups,
+    time,
+  );
+
+function rowOf(
+  line: Line,
+  kind: 'row' | 'want',
+  size: readonly Word[],
+  groups: readonly GroupSyntax[],
+  time: string | undefined,
+): Entry {
+  const lowered = groups.flatMap((group) => group.values).map((value) => lowerValue(line, value));
+  const values = lowered.map(({ value }) => value);
+  return { kind, size, values, words: lowered.flatMap(({ after }) => after), time, line };
 }
+
+/** `F drill  9.5 deg`: a letter drill begins a row as a number drill does. */
+const namesDrill = (head: readonly Word[]): boolean =>
+  /^(?:letter )?[a-z] drill$/i.test(head.map((word) => word.text).join(' '));
 
 function recheckEntry(line: Line, syntax: Syntax<'recheck'>, time: string | undefined): Entry {
   const value = syntax.groups[0]?.values[0];
@@ -195,6 +209,7 @@ function wordsEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time: s
 function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time: string | undefined): Entry {
   const head = wordsOf(line, syntax.head);
   const found = named(head, around);
+  if (!found && namesDrill(head)) return rowOf(line, 'row', head, syntax.groups, time);
   if (!found) return { kind: 'unknown', words: head, time, line };
   const { quantity, from, length } = found;
   const name = { from: (head[from] as Word).span.from, to: (head[from + length - 1] as Word).span.to };

@@ -53,6 +53,17 @@ describe('what a trial says', () => {
       rows: ['#1 drill | 0.228 in | 0.0025 | 5.2 deg', '5.7 mm | 0.2244 in | -0.0011 | 4.9 deg'],
     },
     {
+      say: 'and one by its letter (F is 0.257)',
+      book: session(`
+        trial stop hole -> vacuum advance
+          letter F drill  8 deg
+          0.237 in   6 deg
+          A drill  5.7 deg
+          want 7 deg`),
+      figure: 'stop hole -> vacuum advance',
+      text: ['100 deg for each in, 0.234..0.257 in'],
+    },
+    {
       say: 'a want in the unit of the knob asks what it gives',
       book: session(`
         trial stop hole -> vacuum advance
