@@ -13,10 +13,11 @@ const JOINING = /\b(?:and|but|then|with)\b|[,;&+]/g;
 
 /** Reads what stands after a port's name: `brake booster`, `capped`, `open`, lower case. */
 export function portState(on: string): PortState {
-  const thing = on.replaceAll(CAPPED, ' ').replaceAll(OPEN, ' ').replaceAll(JOINING, ' ');
+  const uncapped = on.replaceAll(CAPPED, ' ');
+  const thing = uncapped.replaceAll(OPEN, ' ').replaceAll(JOINING, ' ');
   return {
-    capped: on.search(CAPPED) >= 0,
-    open: on.search(OPEN) >= 0,
+    capped: uncapped !== on,
+    open: uncapped.replaceAll(OPEN, ' ') !== uncapped,
     thing: thing.replaceAll(/\s+/g, ' ').trim(),
   };
 }

@@ -64,12 +64,18 @@ const WORDS: Readonly<Record<Counted, { readonly formula: string; readonly lacks
   },
 };
 
+/** Less than this share of what was to go by is not worth telling. */
+const LEAST_OVER = 1e-6;
+
 function stateText(recheck: Recheck, progress: Progress | undefined, left: Interval | undefined): string {
   if (!progress) return 'cannot be counted: write heat cycles, mi or km, h, or days';
   if (!progress.gone || !left) return `waits for ${WORDS[progress.counted].lacks} to count from`;
-  if (!progress.due) return `in ${inOwn(recheck, left, progress)}`;
+  if (!progress.due)
+    return left.low > 0
+      ? `in ${inOwn(recheck, left, progress)}`
+      : `may be due: ${inOwn(recheck, left, progress)} left`;
   const over = inOwn(recheck, greatest(exact(0), subtract(exact(0), left)), progress);
-  return left.high < 0 ? `due, ${over} over` : 'due';
+  return left.high < -LEAST_OVER * progress.wanted.high ? `due, ${over} over` : 'due';
 }
 
 const inUnitOf = ({ after }: Recheck, value: Interval, { counted }: Progress): Interval =>
