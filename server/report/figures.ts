@@ -1,6 +1,6 @@
 /** All that is worked out at a moment as rows: each figure in words and in numbers, with its working and its lines. */
 import { allFigures } from '../model/figures/all.ts';
-import type { Figure, Moment, Topic } from '../model/figures/figure.ts';
+import type { Figure, Moment, Plot, Topic } from '../model/figures/figure.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import type { Standing } from '../trade/quantity.ts';
 import type { InputRow } from './totals.ts';
@@ -24,6 +24,24 @@ export interface FigureRow {
   readonly caution: string | undefined;
   /** A table; its first row names the columns. */
   readonly rows: readonly (readonly string[])[];
+  readonly plot: PlotRows | undefined;
+}
+
+/** What is drawn, as numbers: lines through points, or points alone. */
+export interface PlotRows {
+  readonly across: PlotAxis;
+  readonly up: PlotAxis;
+  readonly series: readonly {
+    readonly name: string;
+    readonly drawn: 'line' | 'points';
+    readonly points: readonly { readonly at: number; readonly low: number; readonly high: number }[];
+  }[];
+}
+
+export interface PlotAxis {
+  readonly name: string;
+  /** Id of the unit of the numbers. */
+  readonly unit: string;
 }
 
 /** In the order of the table of workings, but for those of the names in `but`. */
@@ -34,7 +52,7 @@ export function figureRows(moment: Moment, but: ReadonlySet<string> = new Set())
 }
 
 function figureRow(snapshot: Snapshot, figure: Figure): FigureRow {
-  const { topic, name, text, value, unit, formula, working, inputs, standing, source, caution, rows } =
+  const { topic, name, text, value, unit, formula, working, inputs, standing, source, caution, rows, plot } =
     figure;
   return {
     topic,
@@ -50,5 +68,16 @@ function figureRow(snapshot: Snapshot, figure: Figure): FigureRow {
     source,
     caution,
     rows,
+    plot: plot && plotRows(plot),
   };
 }
+
+const plotRows = ({ across, up, series }: Plot): PlotRows => ({
+  across: { name: across.name, unit: across.unit.id },
+  up: { name: up.name, unit: up.unit.id },
+  series: series.map(({ name, drawn, points }) => ({
+    name,
+    drawn,
+    points: points.map(({ at, value }) => ({ at, low: value.low, high: value.high })),
+  })),
+});

@@ -59,6 +59,12 @@ describe('jets', () => {
       rows: ['2026-05-02 | 120 | ', '2026-05-10 | 126 | +10.3 %'],
     },
     {
+      say: 'however many lines stand between',
+      book: `${JETS}${'\n  note nothing done'.repeat(40)}\n  main jet 130`,
+      figure: 'main jet area',
+      rows: ['2026-05-02 | 120 | ', '2026-05-10 | 126 | +10.3 %', '2026-05-11 | 130 | +6.4 %'],
+    },
+    {
       say: 'in another unit of length',
       book: engine('  cylinders 4', '  main jet 1.27 mm\n  main jet 0.0525 in'),
       figure: 'main jet area',

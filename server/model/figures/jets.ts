@@ -136,12 +136,15 @@ function history({ quantity, place }: InForce, { carried, snapshot, line }: Mome
     const start = snapshot.starts[page] as number;
     if (before?.text !== after?.text) {
       const read = pageReadings(snapshot, page).slice(0, line - start + 1);
-      sizes = [...read.flatMap((reading) => at(reading.after) ?? []), ...sizes];
+      sizes = changesIn([...read.flatMap((reading) => at(reading.after) ?? []), ...sizes]);
     }
     after = before;
   }
-  return sizes.filter((size, i) => size.text !== sizes[i - 1]?.text).slice(-MOST_SIZES);
+  return sizes.slice(-MOST_SIZES);
 }
+
+const changesIn = (sizes: readonly Size[]): readonly Size[] =>
+  sizes.filter((size, i) => size.text !== sizes[i - 1]?.text);
 
 /** From the air in which the jet was set (else the reference day) to the air of this session. */
 function forAir(setting: InForce, moment: Moment): readonly Figure[] {

@@ -82,7 +82,7 @@ function settingFor(
 
 const inverse = ({ fit, knob, response }: Fitted): string =>
   fit.model.kind === 'line'
-    ? `${knob.name} = (${response.name} - intercept) / slope`
+    ? `(${response.name} - intercept) / slope`
     : `where the curve of ${response.name} over ${knob.name} passes the value wanted`;
 
 const noAnswer = ({ fit, knob, response }: Fitted): string =>

@@ -59,7 +59,7 @@ export function formulaOf({ fit, knob, response }: Fitted): string {
     return `${response.name} as a curve over ${knob.name} that never turns back; it foretells a row left out better than a line`;
   const { slope, intercept } = fit.model;
   const sign = intercept < 0 ? '-' : '+';
-  return `${response.name} = ${knob.name} x ${formatNumber(slope, undefined)} ${sign} ${inUnits(Math.abs(intercept), response)}`;
+  return `${knob.name} x ${formatNumber(slope, undefined)} ${sign} ${inUnits(Math.abs(intercept), response)}`;
 }
 
 /** Idle screws that do nothing have a cause the trade knows. */
