@@ -2,10 +2,11 @@
 
 import type { Severity } from '../model/findings.ts';
 import { findingsIn, type LocatedFinding } from '../model/locate.ts';
-import { openNotebook } from '../rules/index.ts';
+import type { Snapshot } from '../model/snapshot.ts';
 import { jsonFindings } from './check-json.ts';
 import { textFindings } from './check-text.ts';
 import { visible } from './layout.ts';
+import { openingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 import { notebooksOf, textOf } from './texts.ts';
 import type { Tally, Writer } from './writer.ts';
@@ -26,6 +27,7 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
     filesWithFindings: 0,
     findings: { error: 0, warning: 0, information: 0, hint: 0 },
   };
+  const open = openingWith(terminal);
   let unreadable = 0;
   const tell = (path: string, problem: string) => {
     unreadable++;
@@ -34,7 +36,7 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   for (const path of pathsOf(args, terminal, tell)) {
     const read = textOf(path, terminal);
     if ('problem' in read) tell(path, read.problem);
-    else checkOne(path, read.text, writer, tally);
+    else checkOne(path, open(path, read.text), writer, tally);
   }
   writer.end(tally);
   if (unreadable > 0) return EXIT.unusable;
@@ -62,8 +64,7 @@ interface Count extends Tally {
   readonly findings: Record<Severity, number>;
 }
 
-function checkOne(path: string, text: string, writer: Writer, tally: Count): void {
-  const snapshot = openNotebook(text);
+function checkOne(path: string, snapshot: Snapshot, writer: Writer, tally: Count): void {
   let found = 0;
   const count = (finding: LocatedFinding) => {
     found++;

@@ -1,18 +1,39 @@
 /** Files beside a notebook, read from the disk: nothing outside the notebook's own folder, through whatever links. */
 /// <reference types="node" />
-import { readFileSync, realpathSync, statSync } from 'node:fs';
-import { dirname, isAbsolute, join, relative, sep } from 'node:path';
+import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { type FileText, LARGEST_FILE } from '../model/files.ts';
+import type { Place } from './terminal.ts';
 
-/** The file at `parts` below the folder of the notebook at `notebook`. Links are followed first, then judged. Never throws. */
-export function readBeside(notebook: string, parts: readonly string[]): FileText {
+/**
+ * The file at `parts` below the folder of the notebook at `notebook`. Links are followed first, then judged. Never throws.
+ * @param largest bytes; a larger file is not read.
+ */
+export function readBeside(
+  notebook: string,
+  parts: readonly string[],
+  largest: number = LARGEST_FILE,
+): FileText {
   try {
     const folder = realpathSync(dirname(notebook));
     const target = realpathSync(join(folder, ...parts));
-    return isWithin(folder, target) ? readTarget(target) : { problem: 'outside' };
+    return isWithin(folder, target) ? readTarget(target, largest) : { problem: 'outside' };
   } catch (error) {
     return { problem: isMissing(error) ? 'missing' : 'not readable' };
   }
+}
+
+/** Below the repository that holds it; else below the current folder, if it is there; else its own folder alone. */
+export function placeOf(notebook: string): Place {
+  const folder = dirname(resolve(notebook));
+  const root = repositoryOf(folder) ?? (isWithin(process.cwd(), folder) ? process.cwd() : folder);
+  return { root, parts: relative(root, folder).split(sep).filter(Boolean) };
+}
+
+function repositoryOf(folder: string): string | undefined {
+  if (existsSync(join(folder, '.git'))) return folder;
+  const above = dirname(folder);
+  return above === folder ? undefined : repositoryOf(above);
 }
 
 function isWithin(folder: string, target: string): boolean {
@@ -20,10 +41,10 @@ function isWithin(folder: string, target: string): boolean {
   return way !== '' && way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
 }
 
-function readTarget(target: string): FileText {
+function readTarget(target: string, largest: number): FileText {
   const { size, isFile } = described(target);
   if (!isFile) return { problem: 'not readable' };
-  if (size > LARGEST_FILE) return { problem: 'too large' };
+  if (size > largest) return { problem: 'too large' };
   const bytes = readFileSync(target);
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };

@@ -1,7 +1,7 @@
 /** The terminal that Node gives: files, standard streams, the window's width. */
 /// <reference types="node" />
 import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { readBeside } from './node-files.ts';
+import { placeOf, readBeside } from './node-files.ts';
 import { wantsColours } from './paint.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -18,6 +18,7 @@ export function nodeTerminal(version: string): Terminal {
       ),
     isFolder: (path) => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false,
     readBeside,
+    placeOf,
     write: (text) => stdout.write(text),
     complain: (text) => stderr.write(text),
     columns: stdout.isTTY ? stdout.columns : undefined,

@@ -3,8 +3,8 @@ import { type Files, partsWithin } from '../model/files.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { type InForceReport, inForceAt, logsAt } from '../report/in-force.ts';
 import { endOf, type Moment, momentOf } from '../report/moment.ts';
-import { openNotebook } from '../rules/index.ts';
 import { visible } from './layout.ts';
+import { openingWith } from './shared.ts';
 import { inForceText } from './show-text.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 import { textOf } from './texts.ts';
@@ -19,7 +19,7 @@ export interface ShowOptions {
 export function show(path: string, { at, format }: ShowOptions, terminal: Terminal): number {
   const read = textOf(path, terminal);
   if ('problem' in read) return refuse(path, read.problem, terminal);
-  const snapshot = openNotebook(read.text);
+  const snapshot = openingWith(terminal)(path, read.text);
   const moment = momentIn(snapshot, at);
   if ('problem' in moment) return refuse(path, moment.problem, terminal);
   const report = inForceAt(snapshot, moment.line, filesBeside(path, logsAt(snapshot, moment.line), terminal));

@@ -1,6 +1,11 @@
 /** What the commands need of the world outside; tests give them another one. */
 import type { FileText } from '../model/files.ts';
 
+export interface Place {
+  readonly root: string;
+  readonly parts: readonly string[];
+}
+
 export interface Terminal {
   /** The bytes of a file; `-` is the standard input. Throws as Node does. */
   readonly read: (path: string) => Uint8Array;
@@ -9,6 +14,8 @@ export interface Terminal {
   readonly isFolder: (path: string) => boolean;
   /** A file at `parts` below the folder of the notebook at a path; nothing outside that folder. */
   readonly readBeside: (notebook: string, parts: readonly string[]) => FileText;
+  /** Where a notebook lies: the folder inside which others may be read for it, and its own folder as parts below that. */
+  readonly placeOf: (notebook: string) => Place;
   readonly write: (text: string) => void;
   /** For what is no answer but a complaint: the standard error. */
   readonly complain: (text: string) => void;

@@ -14,14 +14,14 @@ export const LARGEST_FILE = 20 * 1024 * 1024;
 
 /**
  * A path of the notebook as parts below a folder: `logs/run.csv` to [`logs`, `run.csv`]. Undefined where it is empty,
- * absolute, climbs out with `..`, or is an address of another kind.
+ * absolute, climbs out with `..`, or is an address of another kind. `from`: where in that folder the notebook lies.
  */
-export function partsWithin(path: string): readonly string[] | undefined {
+export function partsWithin(path: string, from: readonly string[] = []): readonly string[] | undefined {
   if (path.trim() === '' || path.includes('\0')) return undefined;
   const forward = path.replaceAll('\\', '/');
   if (forward.startsWith('/') || forward.startsWith('~') || /^[a-z][a-z0-9+.-]*:/i.test(forward))
     return undefined;
-  const parts: string[] = [];
+  const parts: string[] = [...from];
   for (const part of forward.split('/')) {
     if (part === '' || part === '.') continue;
     if (part === '..' && parts.pop() === undefined) return undefined;

@@ -7,7 +7,7 @@ import { type Carried, same } from './carry.ts';
 import { entryOf } from './entries.ts';
 import type { Check, Finding } from './findings.ts';
 import type { Entry, Origin } from './notebook.ts';
-import { type LookUp, type Question, step } from './step.ts';
+import { type Found, type LookUp, type Question, step } from './step.ts';
 
 export interface Page {
   readonly id: number;
@@ -24,7 +24,7 @@ export interface Page {
 
 interface Asked {
   readonly question: Question;
-  readonly found: Carried | undefined;
+  readonly found: Found;
 }
 
 export interface LineFinding extends Finding {

@@ -13,7 +13,7 @@ import {
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
 import { FULL_PAGE, type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
-import type { LookUp } from './step.ts';
+import type { Found, LookUp } from './step.ts';
 
 export interface Snapshot {
   readonly pages: readonly Page[];
@@ -25,8 +25,8 @@ export interface Snapshot {
   readonly nextId: number;
 }
 
-/** The state at the end of another notebook, by its path as a `use` line writes it; undefined where there is none. */
-export type Shared = (path: string) => Carried | undefined;
+/** The state at the end of another notebook, by its path as a `use` line writes it; undefined where nobody looked it up. */
+export type Shared = (path: string) => Found;
 
 const NONE_SHARED: Shared = () => undefined;
 

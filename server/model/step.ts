@@ -5,6 +5,7 @@ import { partKind } from '../trade/parts.ts';
 import type { PartKind, Quantity } from '../trade/quantity.ts';
 import { type Carried, keyOf, same, type Taken } from './carry.ts';
 import { isResponse } from './comparable.ts';
+import type { FileProblem } from './files.ts';
 import { jetDayAfter } from './jet-day.ts';
 import type {
   CheckEntry,
@@ -30,7 +31,17 @@ export type Question =
   /** The state at the end of another notebook, by the path as written. */
   | { readonly of: 'notebook'; readonly path: string };
 
-export type LookUp = (question: Question) => Carried | undefined;
+/** Why another notebook gives nothing; `cycle`: it uses, in the end, the one that asks. */
+export interface Absent {
+  readonly problem: FileProblem | 'cycle';
+}
+
+/** Undefined where there is no such day, or nobody to look the notebook up. */
+export type Found = Carried | Absent | undefined;
+
+export type LookUp = (question: Question) => Found;
+
+export const isAbsent = (found: Found): found is Absent => found !== undefined && 'problem' in found;
 
 export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
   const state = carried.trial && endsTrial(entry) ? { ...carried, trial: undefined } : carried;
@@ -263,8 +274,8 @@ function takeOff(state: Carried, kind: PartKind): Carried {
 }
 
 /** The settings and the parts of that day; items, limits and what was read stay as they are now. */
-function revert(state: Carried, then: Carried | undefined, where: Origin): Carried {
-  if (!then) return state;
+function revert(state: Carried, then: Found, where: Origin): Carried {
+  if (!then || isAbsent(then)) return state;
   const { settings, fitted, parked } = then;
   const work = [...settings].filter(([key, setting]) => !same(state.settings.get(key), setting));
   const quantities = work.map(([, { quantity }]) => quantity);
@@ -275,8 +286,8 @@ function revert(state: Carried, then: Carried | undefined, where: Origin): Carri
  * A shared page gives its specs, limits and words; where both say something, the later line holds. They count as said
  * by the line that uses the page: references of another notebook mean nothing in this one.
  */
-function withShared(state: Carried, shared: Carried | undefined, where: Origin): Carried {
-  if (!shared) return state;
+function withShared(state: Carried, shared: Found, where: Origin): Carried {
+  if (!shared || isAbsent(shared)) return state;
   const saidHere = <T extends { readonly by: Origin }>(map: ReadonlyMap<string, T>) =>
     [...map].map(([key, value]) => [key, { ...value, by: where }] as const);
   return {

@@ -2,7 +2,7 @@
 import type { Span } from '../../grammar/index.ts';
 import type { Check, Finding } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
-import { open, type Snapshot } from '../model/snapshot.ts';
+import { open, type Shared, type Snapshot } from '../model/snapshot.ts';
 import { EVERY_KIND } from './kinds.ts';
 import { meantIn } from './meant-unknown.ts';
 import type { Problem, Rule } from './rule.ts';
@@ -10,8 +10,8 @@ import { RULES } from './table.ts';
 
 export { RULES };
 
-/** Reads a whole text and checks it. Any text has an answer; nothing throws. */
-export const openNotebook = (text: string): Snapshot => open(text, checkLine);
+/** Reads a whole text and checks it. Any text has an answer; nothing throws. `shared` answers for the notebooks it uses. */
+export const openNotebook = (text: string, shared?: Shared): Snapshot => open(text, checkLine, shared);
 
 /** All findings of one line in the order of their columns, but those that its comment says are meant. */
 export const checkLine: Check = (entry, context) => {

@@ -96,6 +96,9 @@ import { unknownUnit } from './unknown-unit.ts';
 import { unknownWord } from './unknown-word.ts';
 import { unlikeItsPast } from './unlike-its-past.ts';
 import { unreadable } from './unreadable.ts';
+import { useCycle } from './use-cycle.ts';
+import { useMissing } from './use-missing.ts';
+import { useOutside } from './use-outside.ts';
 import { wantOutsideTrial } from './want-outside-trial.ts';
 import { wantWithoutResponse } from './want-without-response.ts';
 import { wantWithoutRows } from './want-without-rows.ts';
@@ -187,6 +190,9 @@ const ROWS: readonly Rule[] = [
   odometerBackwards,
   hoursBackwards,
   logOutside,
+  useOutside,
+  useCycle,
+  useMissing,
   wantOutsideTrial,
   wantWithoutResponse,
   trialUnitsDiffer,

@@ -22,6 +22,7 @@ export function ran(commandLine: string, files: Files = {}, window: Window = {})
     read: (path) => bytesOf(files[path] ?? 'ENOENT'),
     list: (folder) => namesIn(files, folder),
     isFolder: (path) => path === '.' || Object.keys(files).some((each) => each.startsWith(`${path}/`)),
+    placeOf: (notebook) => ({ root: '', parts: notebook.split('/').slice(0, -1) }),
     readBeside: (notebook, parts) => besideIn(files, notebook, parts),
     write: (text) => {
       out += text;

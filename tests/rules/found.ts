@@ -3,6 +3,8 @@ import { expect, test } from 'vitest';
 import { comparePositions, cutLines, type Range } from '../../grammar/index.ts';
 import type { Finding } from '../../server/model/findings.ts';
 import { findingsIn, type LocatedFinding } from '../../server/model/locate.ts';
+import { stateGiven } from '../../server/model/shared.ts';
+import type { Shared } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { fixture } from '../harness/fixture.ts';
 
@@ -23,7 +25,14 @@ export function rows(code: string, table: readonly Row[], above = 'session 2026-
 
 const linesOf = (marked: string): readonly string[] => marked.split(' | ');
 
-export const found = (text: string): readonly LocatedFinding[] => [...findingsIn(openNotebook(text))];
+export const found = (text: string): readonly LocatedFinding[] => [...findingsIn(openNotebook(text, shelf))];
+
+/** The other notebooks of these tests: one page of limits, and `use-cycle.tappet`, which is the one under test. */
+const shelf: Shared = (path) => {
+  if (path === 'shop-limits.tappet') return stateGiven(openNotebook('limits\n  total <= 34 deg\n'));
+  if (path === 'use-cycle.tappet') return { problem: 'cycle' };
+  return { problem: path.startsWith('/') ? 'outside' : 'missing' };
+};
 
 /** The text after the first fix of every finding, or of those of one rule. */
 export function mended(text: string, code?: string): string {

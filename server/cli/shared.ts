@@ -1,0 +1,50 @@
+/** Notebooks in the terminal, with those that they use: inside the folder that `placeOf` allows, each read once. */
+import { type FileText, partsWithin } from '../model/files.ts';
+import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/shared.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { openNotebook } from '../rules/index.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Opens the text of the notebook at a path. */
+type OpenText = (path: string, text: string) => Snapshot;
+
+export function openingWith(terminal: Terminal): OpenText {
+  const files = remembered((name: string) => read(name, terminal));
+  const snapshots = remembered((name: string) => openNamed(name, textIn(files(name))));
+  const known: Known = {
+    resolve: (notebook, path) => {
+      const { root, parts } = JSON.parse(notebook);
+      const target = partsWithin(path, parts.slice(0, -1));
+      return target && nameOf(root, target);
+    },
+    usesOf: remembered((name: string) => usesIn(textIn(files(name)))),
+    stateOf: (name) => {
+      const file = files(name);
+      return 'problem' in file ? file : stateGiven(snapshots(name));
+    },
+  };
+  const openNamed = (name: string, text: string) => openNotebook(text, sharedFor(name, known));
+  return (path, text) => {
+    const { root, parts } = terminal.placeOf(path);
+    return openNamed(nameOf(root, [...parts, path.split(/[/\\]/).at(-1) as string]), text);
+  };
+}
+
+/** Two notebooks have the same name only where they are the same file. */
+const nameOf = (root: string, parts: readonly string[]): string => JSON.stringify({ root, parts });
+
+function read(name: string, { readBeside }: Terminal): FileText {
+  const { root, parts } = JSON.parse(name);
+  const file = readBeside(root === '' ? '-' : `${root}/-`, parts);
+  return 'text' in file && file.text.length > LARGEST_USED ? { problem: 'too large' } : file;
+}
+
+const textIn = (file: FileText): string => ('text' in file ? file.text : '');
+
+function remembered<T>(make: (key: string) => T): (key: string) => T {
+  const known = new Map<string, T>();
+  return (key) => {
+    if (!known.has(key)) known.set(key, make(key));
+    return known.get(key) as T;
+  };
+}

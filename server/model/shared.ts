@@ -1,0 +1,86 @@
+/** Notebooks that use one another: what a `use` line gets, whoever keeps the texts. */
+import { cutLines, parseLine, tokenText, withoutBreak } from '../../grammar/index.ts';
+import { type Carried, NOTHING_CARRIED } from './carry.ts';
+import type { Origin } from './notebook.ts';
+import type { Page } from './page.ts';
+import type { Shared, Snapshot } from './snapshot.ts';
+import type { Absent, Found } from './step.ts';
+
+/** What is known of the notebooks, by a name that each has once. */
+export interface Known {
+  /** The name of the notebook that another one writes as `path`; undefined outside the folders that may be read. */
+  readonly resolve: (notebook: string, path: string) => string | undefined;
+  /** The paths a notebook uses; none where it is not known. */
+  readonly usesOf: (notebook: string) => readonly string[];
+  /** Undefined where nobody has looked yet. */
+  readonly stateOf: (notebook: string) => Found;
+}
+
+/** Nothing that people share is this long, bytes. */
+export const LARGEST_USED = 2 * 1024 * 1024;
+
+const OUTSIDE: Absent = { problem: 'outside' };
+const CYCLE: Absent = { problem: 'cycle' };
+
+/** What a notebook's `use` lines get. Every `use` along a cycle is told as one, so that none waits for another. */
+export const sharedFor =
+  (notebook: string, known: Known): Shared =>
+  (path) => {
+    const used = known.resolve(notebook, path);
+    if (used === undefined) return OUTSIDE;
+    return reaches(used, notebook, known) ? CYCLE : known.stateOf(used);
+  };
+
+function reaches(from: string, wanted: string, known: Known): boolean {
+  const seen = new Set([from]);
+  for (const notebook of seen) {
+    if (notebook === wanted) return true;
+    for (const path of known.usesOf(notebook)) {
+      const used = known.resolve(notebook, path);
+      if (used !== undefined) seen.add(used);
+    }
+  }
+  return false;
+}
+
+const NOWHERE: Origin = { ref: { page: 0, line: 0 }, date: undefined };
+const givenBy = new WeakMap<Snapshot, Carried>();
+
+/** What a notebook gives to those that use it; the same for two texts that differ in nothing they take. */
+export function stateGiven(snapshot: Snapshot): Carried {
+  let given = givenBy.get(snapshot);
+  if (!given) {
+    const { specs, limits, words } = snapshot.pages.at(-1)?.after ?? NOTHING_CARRIED;
+    given = { ...NOTHING_CARRIED, specs: saidNowhere(specs), limits: saidNowhere(limits), words };
+    givenBy.set(snapshot, given);
+  }
+  return given;
+}
+
+const saidNowhere = <T extends { readonly by: Origin }>(
+  map: ReadonlyMap<string, T>,
+): ReadonlyMap<string, T> => new Map([...map].map(([key, value]) => [key, { ...value, by: NOWHERE }]));
+
+const usesOn = new WeakMap<Page, readonly string[]>();
+
+/** The paths of a notebook's `use` lines, each once, as written. */
+export function usesOf({ pages }: Snapshot): readonly string[] {
+  const uses = pages.flatMap((page) => {
+    const known = usesOn.get(page) ?? usesIn(page.text);
+    usesOn.set(page, known);
+    return known;
+  });
+  return [...new Set(uses)];
+}
+
+/** As `usesOf`, of a text that is not open. */
+export function usesIn(text: string): readonly string[] {
+  if (!/\buse\b/i.test(text)) return [];
+  return cutLines(text).flatMap((raw) => {
+    const line = parseLine(withoutBreak(raw));
+    const { syntax } = line;
+    if (syntax.kind !== 'file' || syntax.path === undefined) return [];
+    if (tokenText(line, syntax.word).toLowerCase() !== 'use') return [];
+    return [tokenText(line, syntax.path).replace(/^"(.*)"$/, '$1')];
+  });
+}

@@ -1,0 +1,70 @@
+/** Notebooks that use one another, kept as texts by name. */
+import { expect, test } from 'vitest';
+import { findingsIn } from '../../server/model/locate.ts';
+import { type Known, sharedFor, stateGiven, usesIn, usesOf } from '../../server/model/shared.ts';
+import { refresh, type Snapshot } from '../../server/model/snapshot.ts';
+import { openNotebook } from '../../server/rules/index.ts';
+
+/** The names of files are their paths here; what begins with `/` is outside. */
+function shelf(texts: Readonly<Record<string, string>>) {
+  const known: Known = {
+    resolve: (_, path) => (path.startsWith('/') ? undefined : path),
+    usesOf: (name) => usesIn(texts[name] ?? ''),
+    stateOf: (name) => (texts[name] === undefined ? { problem: 'missing' } : stateGiven(notebook(name))),
+  };
+  const notebook = (name: string): Snapshot => openNotebook(texts[name] ?? '', sharedFor(name, known));
+  return notebook;
+}
+const codesIn = (snapshot: Snapshot) => [...findingsIn(snapshot)].map(({ code, at }) => `${at + 1} ${code}`);
+
+const SHOP =
+  'limits\n  total <= 30 deg\nwords\n  flap gap: setting, 2..5 mm\nspecs\n  head bolts torque 60 lb-ft\n';
+const USER =
+  'use shop\nsession 2026-05-02\n  total 31 deg @ 3000 rpm\n  flap gap 9 mm\n  head bolts 70 lb-ft\n';
+
+test('limits, own words and specs hold where they are used', () =>
+  expect(codesIn(shelf({ user: USER, shop: SHOP })('user'))).toEqual([
+    '3 over-limit',
+    '4 outside-band',
+    '5 torque-outside-spec',
+  ]));
+
+test('through another page too', () =>
+  expect(
+    codesIn(shelf({ user: USER.replace('shop', 'mine'), mine: 'use shop\n', shop: SHOP })('user')),
+  ).toHaveLength(3));
+
+test.each([
+  ['itself', { a: 'use a\n' }, ['1 use-cycle']],
+  ['each other', { a: 'use b\n', b: 'use a\n' }, ['1 use-cycle']],
+  ['round three', { a: 'use b\n', b: 'use c\n', c: 'use a\n' }, ['1 use-cycle']],
+  ['a cycle further on is not this one', { a: 'use b\n', b: 'use c\n', c: 'use c\n' }, []],
+  ['nothing there', { a: 'use b\n' }, ['1 use-missing']],
+  ['outside', { a: 'use /b\n' }, ['1 use-outside']],
+])('%s', (_, texts, codes) => expect(codesIn(shelf(texts)('a'))).toEqual(codes));
+
+test('what is used may change: the pages that asked are read again, and what follows from them', () => {
+  const before = shelf({ user: USER, shop: SHOP })('user');
+  const changed = shelf({ user: USER, shop: SHOP.replace('30', '40') });
+  const after = refresh(before, changed('user').shared);
+  expect(codesIn(after)).toEqual(codesIn(changed('user')));
+  expect(codesIn(after)).not.toContain('3 over-limit');
+});
+
+test('sessions of the shared page are nothing to its users', () => {
+  const plain = stateGiven(openNotebook(SHOP));
+  expect(stateGiven(openNotebook(`; one line more\n${SHOP}session 2026-05-02\n  initial 9 deg\n`))).toEqual(
+    plain,
+  );
+});
+
+test.each([
+  ['use a.tappet', ['a.tappet']],
+  ['  USE "a; b.tappet" ; why', ['a; b.tappet']],
+  ['note use a.tappet', []],
+  ['photo a.jpg', []],
+  ['use', []],
+])('the uses of "%s"', (text, uses) => {
+  expect(usesIn(text)).toEqual(uses);
+  expect(usesOf(openNotebook(text))).toEqual(uses);
+});
