@@ -14,16 +14,23 @@ export interface Changed {
   /** Name of the setting, fact or kind of part. */
   readonly name: string;
   readonly place: string;
-  /** In words; undefined where nothing was written before (or after). */
-  readonly before: string | undefined;
-  readonly after: string | undefined;
+  /** What held; undefined where nothing was written before (or after). Put into words only when told. */
+  readonly before: Stood | undefined;
+  readonly after: Stood | undefined;
   /** By how much, where both are one number. */
   readonly amount: { readonly value: Interval; readonly unit: Unit } | undefined;
-  /** The same in words, in the unit it was written in: `1 flat more`. */
-  readonly step: string | undefined;
   /** The line that says what holds after; undefined where nothing does. */
   readonly by: Origin | undefined;
 }
+
+/** A setting as it stood, or words. */
+export type Stood = InForce | string;
+
+export const stoodText = (stood: Stood): string => (typeof stood === 'string' ? stood : settingText(stood));
+
+/** `1 flat more`, in the unit it was written in; undefined where the two cannot be compared. */
+export const stepText = ({ before, after }: Changed): string | undefined =>
+  typeof before === 'object' && typeof after === 'object' ? changeText(before, after) : undefined;
 
 /** All that differs, in the order of its lines. */
 export function changesBetween(before: Setup, after: Setup): readonly Changed[] {
@@ -49,7 +56,6 @@ function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): reado
         before: from?.name,
         after: to?.name,
         amount: undefined,
-        step: undefined,
         by: to?.by,
       },
     ];
@@ -77,31 +83,32 @@ function settingChanges(
 /** Both screws turned alike are one change: `mixture left and right`. */
 function together(changes: readonly Changed[]): readonly Changed[] {
   const groups = new Map<string, Changed[]>();
+  const names = changes.map(({ name }) => name);
+  const repeated = new Set(names.filter((name, i) => names.indexOf(name) !== i));
   for (const change of changes) {
-    const alike = sizeOf(change)?.toPrecision(9) ?? `${change.before} -> ${change.after}`;
-    const key = `${change.name}|${alike}`;
+    const key = repeated.has(change.name) ? `${change.name}|${likeness(change)}` : change.name;
     groups.set(key, [...(groups.get(key) ?? []), change]);
   }
-  return [...groups.values()].map((group) => {
-    const first = group[0] as Changed;
-    // Without a place it was given for all of them.
-    const forAll = group.find(({ place }) => place === '');
-    return (
-      forAll ?? {
-        ...first,
-        place: joined(group, 'place'),
-        before: joined(group, 'before'),
-        after: joined(group, 'after'),
-      }
-    );
-  });
+  return [...groups.values()].map(asOne);
 }
 
-/** What they say, each once; undefined where they say nothing. */
-function joined<K extends 'place' | 'before' | 'after'>(group: readonly Changed[], key: K): Changed[K];
-function joined(group: readonly Changed[], key: 'place' | 'before' | 'after'): string | undefined {
-  const said = new Set(group.flatMap((change) => change[key] ?? []));
-  return said.size === 0 ? undefined : [...said].join(' and ');
+const likeness = (change: Changed): string =>
+  sizeOf(change)?.toPrecision(9) ??
+  [change.before, change.after].map((stood) => stood && stoodText(stood)).join(' -> ');
+
+/** Without a place it was given for all of them. */
+function asOne(group: readonly Changed[]): Changed {
+  const first = group[0] as Changed;
+  if (group.length === 1) return first;
+  const forAll = group.find(({ place }) => place === '');
+  const told = (of: (change: Changed) => Stood | undefined): string | undefined => {
+    const said = new Set(group.flatMap((change) => of(change) ?? []).map(stoodText));
+    return said.size === 0 ? undefined : [...said].join(' and ');
+  };
+  const place = group.map((change) => change.place).join(' and ');
+  return (
+    forAll ?? { ...first, place, before: told(({ before }) => before), after: told(({ after }) => after) }
+  );
 }
 
 /** What holds for a place: its own, or what was given for all. */
@@ -116,10 +123,9 @@ export function settingChange(from: InForce | undefined, to: InForce | undefined
   return {
     name: either.quantity.name,
     place: either.place,
-    before: from && settingText(from),
-    after: to && settingText(to),
+    before: from,
+    after: to,
     amount: amountChanged(from, to),
-    step: from && to && changeText(from, to),
     by: to?.by,
   };
 }
@@ -152,7 +158,6 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
         before: told(from),
         after: told(to),
         amount: undefined,
-        step: undefined,
         by,
       },
     ];

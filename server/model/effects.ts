@@ -3,7 +3,7 @@ import { mean, sampleStandardDeviation } from 'simple-statistics';
 import type { Noise } from '../trade/history.ts';
 import { studentT } from '../trade/student.ts';
 import type { Unit } from '../trade/units.ts';
-import { type Changed, sizeOf } from './changes.ts';
+import { type Changed, sizeOf, stoodText } from './changes.ts';
 import { airMoved, type Comparison, type Evidence, numberOf } from './comparisons.ts';
 import type { Observation } from './observe.ts';
 
@@ -71,7 +71,9 @@ export const causeText = ({ name, place }: Changed): string => (place === '' ? n
 
 /** Back from the second to the first is the same cause the other way round. */
 function causeInWords(change: Changed): { readonly cause: string; readonly sign: 1 | -1 } {
-  const [before, after] = [change.before ?? 'not written', change.after ?? 'not written'];
+  const [before, after] = [change.before, change.after].map((stood) =>
+    stood === undefined ? 'not written' : stoodText(stood),
+  ) as [string, string];
   const forth = before <= after;
   const cause = `${causeText(change)}: ${forth ? before : after} -> ${forth ? after : before}`;
   return { cause, sign: forth ? 1 : -1 };

@@ -3,20 +3,30 @@ import { pageReadings } from './locate.ts';
 import type { Page, Reading } from './page.ts';
 import type { Snapshot } from './snapshot.ts';
 
+type Question = (readings: readonly Reading[]) => readonly unknown[];
+
+/** All questions there are, as the files that ask them are loaded. Reading a page costs far more than asking it. */
+const QUESTIONS: Question[] = [];
+/** By page, in the order of the questions; kept as long as the page itself. */
+const answers = new WeakMap<Page, readonly (readonly unknown[])[]>();
+
 /** Keeps the answer of each page as long as the page itself is kept. `ask` depends on the page's readings alone. */
 export function keptByPage<T>(
   ask: (readings: readonly Reading[]) => readonly T[],
 ): (snapshot: Snapshot, page: number) => readonly T[] {
-  const answers = new WeakMap<Page, readonly T[]>();
-  return (snapshot, index) => {
-    const page = snapshot.pages[index] as Page;
-    let answer = answers.get(page);
-    if (!answer) {
-      answer = ask(pageReadings(snapshot, index));
-      answers.set(page, answer);
-    }
-    return answer;
-  };
+  const question = QUESTIONS.push(ask) - 1;
+  return (snapshot, index) => answersOn(snapshot, index)[question] as readonly T[];
+}
+
+/** A page is read once for all questions. */
+function answersOn(snapshot: Snapshot, index: number): readonly (readonly unknown[])[] {
+  const page = snapshot.pages[index] as Page;
+  const known = answers.get(page);
+  if (known && known.length === QUESTIONS.length) return known;
+  const readings = pageReadings(snapshot, index);
+  const fresh = QUESTIONS.map((ask) => ask(readings));
+  answers.set(page, fresh);
+  return fresh;
 }
 
 /** The answers of all pages, in order. */

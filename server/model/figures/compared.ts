@@ -1,6 +1,6 @@
 /** Readings against the last comparable ones, as figures. */
 import { formatValue } from '../../trade/format.ts';
-import { type Changed, sizeOf } from '../changes.ts';
+import { type Changed, sizeOf, stepText, stoodText } from '../changes.ts';
 import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
@@ -53,7 +53,7 @@ function figureOf(
       { name: 'after', value: teller.value(after.value), by: after.by },
       ...changes.map((change) => ({
         name: causeText(change),
-        value: change.after ?? 'taken off',
+        value: afterText(change),
         by: change.by,
       })),
     ],
@@ -72,7 +72,7 @@ function causeOf({ changes, difference, after }: Comparison): string {
     return `, but ${changes.length} things changed (${names.slice(0, 5).join(', ')}${names.length > 5 ? ', ...' : ''}): confounded, credited to none`;
   }
   const per = perUnit(change, numberOf(difference));
-  const what = `${causeText(change)} ${change.before ?? 'not written'} -> ${change.after ?? 'off'}`;
+  const what = `${causeText(change)} ${beforeText(change)} -> ${afterText(change)}`;
   return per === undefined || !change.amount
     ? ` after one change, ${what}`
     : ` after one change, ${what}: ${tellerOf(after).signed(per)} for each ${each(change.amount.unit)}`;
@@ -112,11 +112,16 @@ function workingOf({ before, after, difference, changes }: Comparison): string {
   return `${sum}; ${told} / ${amount} = ${teller.signed(per)} for each ${each(change.amount.unit)}`;
 }
 
+const beforeText = ({ before }: Changed): string =>
+  before === undefined ? 'not written' : stoodText(before);
+
+const afterText = ({ after }: Changed): string => (after === undefined ? 'off' : stoodText(after));
+
 const changeRow = (change: Changed): readonly string[] => [
   causeText(change),
-  change.before ?? 'not written',
-  change.after ?? 'off',
-  change.step ?? (change.amount ? signedAmount(change.amount) : ''),
+  beforeText(change),
+  afterText(change),
+  stepText(change) ?? (change.amount ? signedAmount(change.amount) : ''),
 ];
 
 const signedAmount = ({ value, unit }: NonNullable<Changed['amount']>): string =>
