@@ -18,6 +18,11 @@ const KIND_OF = new Map(
   ),
 );
 
+/** A name to begin a part's with, one for each kind. */
+export const PART_NAMES: readonly string[] = Object.values(PART_WORDS).map(
+  (words) => words.split(' ', 1)[0] as string,
+);
+
 /** The kind of the first word that names one; undefined where none does. */
 export function partKind(words: readonly string[]): PartKind | undefined {
   for (const word of words) {

@@ -1,0 +1,157 @@
+/** What the reader may want to write next. */
+import { KIND, type Position, parseLine, tokenSpan } from '../../grammar/index.ts';
+import { entryOf } from '../model/entries.ts';
+import { readingAt } from '../model/locate.ts';
+import type { Entry } from '../model/notebook.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { RULES } from '../rules/index.ts';
+import { nameOffers } from './completion/names.ts';
+import { folderParts, pathBegun, pathOffers } from './completion/paths.ts';
+import type { Around, CompletionQuestion, Offer, Suggestion } from './completion/suggestion.ts';
+import { allUnits, timeUnits } from './completion/units.ts';
+import { valueOffers } from './completion/values.ts';
+import {
+  checkOffers,
+  fitOffers,
+  itemOffers,
+  recheckOffers,
+  revertOffers,
+  rowOffers,
+  sessionOffers,
+  trialOffers,
+} from './completion/work.ts';
+import { onLine } from './ranges.ts';
+
+export type { Around, FolderEntry, Suggestion, SuggestionKind } from './completion/suggestion.ts';
+
+/** The likeliest first. None inside prose, quotes and comments, but for the codes of a comment that begins `; meant:`. */
+export function suggestionsAt(snapshot: Snapshot, position: Position, around: Around): readonly Suggestion[] {
+  const question = questionAt(snapshot, position, around);
+  if (!question) return [];
+  return offersFor(question).map(({ from, to = question.to, ...offer }) => ({
+    ...offer,
+    range: onLine(question.line, { from, to: Math.max(to, position.character) }),
+  }));
+}
+
+/** The folder whose files `suggestionsAt` would offer there, as parts below the notebook's own; undefined where none. */
+export function folderWanted(
+  snapshot: Snapshot,
+  { line, character }: Position,
+): readonly string[] | undefined {
+  const text = readingAt(snapshot, line)?.entry.line.text;
+  const path = text === undefined ? undefined : pathBegun(text.slice(0, character));
+  return path && folderParts(path);
+}
+
+/** A date as far as it is typed. */
+const DATE = /^\s*(?:session|revert(?:\s+to)?)\s+([\d-]+)$/i;
+const WORD = /(?:#\d*|[\p{L}°%][\p{L}\p{M}\p{N}_°%²³]*(?:[-'’·*/.&][\p{L}\p{M}\p{N}_°%²³]*)*)$/u;
+const REST_OF_WORD = /^[\p{L}\p{M}\p{N}_°%²³]*/u;
+
+function questionAt(
+  snapshot: Snapshot,
+  { line, character }: Position,
+  around: Around,
+): CompletionQuestion | undefined {
+  const reading = readingAt(snapshot, line);
+  if (!reading || reading.entry.line.tooLong || character > reading.entry.line.text.length) return undefined;
+  const { text } = reading.entry.line;
+  const before = text.slice(0, character);
+  const rest = text.slice(character);
+  const typed = DATE.exec(before)?.[1] ?? WORD.exec(before)?.[0] ?? '';
+  const from = character - typed.length;
+  const to = typed === '' ? character : character + (REST_OF_WORD.exec(rest)?.[0].length ?? 0);
+  const written = parseLine(before.slice(0, from));
+  return { ...around, snapshot, line, carried: reading.before, written, typed, from, to, rest };
+}
+
+function offersFor(question: CompletionQuestion): readonly Offer[] {
+  const { written, typed, carried } = question;
+  const path = pathBegun(written.text + typed);
+  if (path) return pathOffers(question, path);
+  if (written.comment !== undefined) return ruleOffers(question, written.comment);
+  const { syntax, tokens } = written;
+  if (syntax.kind === 'item') return itemOffers(question, syntax);
+  const last = tokens.kinds.at(-1);
+  if (last === KIND.Prose || last === KIND.OpenText) return [];
+  if (isTimeGoneBy(tokens.kinds)) return timeUnits(question);
+  switch (syntax.kind) {
+    case 'blank':
+      return nameOffers(question);
+    case 'session':
+      return sessionOffers(question, syntax);
+    case 'fit':
+      return fitOffers(question, syntax);
+    case 'check':
+      return checkOffers(question, syntax);
+    case 'revert':
+      return revertOffers(question, syntax);
+    case 'recheck':
+      return recheckOffers(question, syntax);
+    case 'trial':
+      return trialOffers(question, syntax);
+    case 'row':
+    case 'want':
+      return rowOffers(question, syntax);
+    case 'entry':
+      return entryOffers(question, entryOf(written, carried), syntax.groups);
+    default:
+      return [];
+  }
+}
+
+const isTimeGoneBy = (kinds: string): boolean => /^\+[nfm]$/.test(kinds);
+
+type Groups = Parameters<typeof valueOffers>[3];
+
+function entryOffers(question: CompletionQuestion, entry: Entry, groups: Groups): readonly Offer[] {
+  const isNameOnly = groups.every(({ values, conditions }) => values.length + conditions.length === 0);
+  const names =
+    isNameOnly && groups.length <= 1 && !question.written.text.includes(':') ? nameOffers(question) : [];
+  switch (entry.kind) {
+    case 'setting':
+    case 'reading':
+    case 'fact':
+    case 'limit':
+    case 'target':
+      return [...valueOffers(question, entry.quantity, entry.said[0]?.place?.text, groups), ...names];
+    case 'spec':
+      return [...valueOffers(question, entry.quantity, undefined, groups), ...names];
+    case 'port':
+      return portOffers(question);
+    case 'word':
+      return wordOffers(question);
+    default:
+      return names;
+  }
+}
+
+/** What is on a port: nothing, or what another port has. */
+function portOffers({ carried, from }: CompletionQuestion): readonly Offer[] {
+  const things = [...carried.ports.values()].map(({ on }) => on).filter((on) => on !== '');
+  return [...new Set(['capped', 'open', ...things])].map((text) => ({
+    label: text,
+    kind: 'value',
+    detail: '',
+    text,
+    from,
+  }));
+}
+
+/** After the name of an own word: what it is, then in which unit. */
+function wordOffers(question: CompletionQuestion): readonly Offer[] {
+  const { written, from } = question;
+  if (/,/.test(written.text)) return allUnits(question);
+  if (!/:/.test(written.text)) return [];
+  return [
+    { label: 'setting', kind: 'setting', detail: 'holds until it is changed', text: 'setting', from },
+    { label: 'reading', kind: 'reading', detail: 'of one moment', text: 'reading', from },
+  ];
+}
+
+function ruleOffers({ written, from }: CompletionQuestion, comment: number): readonly Offer[] {
+  const begun = written.text.slice(tokenSpan(written, comment).from);
+  if (!/^;\s*meant:(?:\s*[\w-]+,)*\s*$/i.test(begun)) return [];
+  return RULES.map(({ code, title }) => ({ label: code, kind: 'rule', detail: title, text: code, from }));
+}

@@ -1,0 +1,48 @@
+/** A setting in force as a line that would set it again. */
+import { parseLine } from '../../../grammar/index.ts';
+import type { Carried, InForce } from '../../model/carry.ts';
+import { sameSetting } from '../../model/changes.ts';
+import { settingText } from '../../model/describe.ts';
+import { entryOf } from '../../model/entries.ts';
+import type { Page } from '../../model/page.ts';
+import { set } from '../../model/setting.ts';
+import { linesOf, pageAt, type Snapshot } from '../../model/snapshot.ts';
+
+export interface ReadyLine {
+  /** With its place. */
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Undefined where the line would not say exactly what holds: after changes from an unknown start, or rounded. */
+export function readyLine(carried: Carried, setting: InForce): ReadyLine | undefined {
+  if (!setting.base) return undefined;
+  const { quantity, place, text } = setting;
+  const name = [quantity.name, place].filter(Boolean).join(' ');
+  const value = text === undefined ? settingText(setting) : `"${text}"`;
+  return value !== '' && readsAs(`${name} ${value}`, carried, setting) ? { name, value } : undefined;
+}
+
+function readsAs(text: string, carried: Carried, setting: InForce): boolean {
+  const entry = entryOf(parseLine(text), carried);
+  const [said] = 'said' in entry ? entry.said : [];
+  if (entry.kind !== 'setting' || !said || entry.said.length > 1) return false;
+  const [again] = set(new Map(), entry, said, setting.by).values();
+  return again !== undefined && again.place === setting.place && sameSetting(again, setting);
+}
+
+const LINES_LOOKED_AT = 20;
+/** A name, two blanks or more, a value; not a line that begins with a time. */
+const COLUMNS = /^\s*\p{L}\S*(?: \S+)*\s{2,}(?=\S)/u;
+
+/** The column that values begin in on the lines just above; 0 where they have none. */
+export function valueColumn(snapshot: Snapshot, line: number): number {
+  const page = pageAt(snapshot, line);
+  const { lines } = linesOf(snapshot.pages[page] as Page);
+  const at = line - (snapshot.starts[page] as number);
+  for (const text of lines.slice(Math.max(1, at - LINES_LOOKED_AT), at).reverse()) {
+    const columns = COLUMNS.exec(text)?.[0].length;
+    if (columns !== undefined) return columns;
+  }
+  return 0;
+}

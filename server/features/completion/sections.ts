@@ -1,0 +1,87 @@
+/** Heads of sections, with the lines that usually stand in each. */
+import type { CompletionQuestion, Offer } from './suggestion.ts';
+
+interface Form {
+  readonly word: string;
+  readonly detail: string;
+  /** Lines with the stops of the cursor as `$1`, `$2`; `$0` is the last. */
+  readonly lines: readonly string[];
+}
+
+const SECTIONS: readonly Form[] = [
+  { word: 'notebook', detail: 'what the notebook is about', lines: ['notebook  $0'] },
+  {
+    word: 'engine',
+    detail: 'facts of the engine',
+    lines: [
+      'engine',
+      '  cylinders        $1',
+      '  firing order     $2',
+      '  bore             $3',
+      '  stroke           $4',
+      '  compression      $5',
+      '  fuel             $0',
+    ],
+  },
+  { word: 'vehicle', detail: 'facts of the vehicle or boat', lines: ['vehicle', '  $0'] },
+  { word: 'parts', detail: 'parts that own settings', lines: ['parts', '  $1  "$2"', '  $0'] },
+  {
+    word: 'limits',
+    detail: 'what must not be passed',
+    lines: ['limits', '  total            <= $1 deg', '  $0'],
+  },
+  {
+    word: 'targets',
+    detail: 'what is aimed for',
+    lines: ['targets', '  idle             $1 rpm in neutral', '  $0'],
+  },
+  {
+    word: 'specs',
+    detail: 'what a manual gives, with its source',
+    lines: ['specs', '  $1  torque $2  source "$3"', '  $0'],
+  },
+  { word: 'ports', detail: 'what is on which port', lines: ['ports', '  $1  $2', '  $0'] },
+  {
+    word: 'words',
+    detail: 'words of this notebook',
+    lines: ['words', '  $1: $2, $3, "$4"', '  $0'],
+  },
+];
+
+const TRIAL: Form = {
+  word: 'trial',
+  detail: 'one thing tried at several settings',
+  lines: ['trial $1 -> $2', '  $3', '  want $0'],
+};
+
+/** A head stands at the edge, wherever the cursor was; a trial only in a session. */
+export function sectionOffers(question: CompletionQuestion): readonly Offer[] {
+  const { carried, from, today, written } = question;
+  if (written.text.trim() !== '') return []; // a time stands before it
+  const session: Form = {
+    word: 'session',
+    detail: 'a day at the engine',
+    lines: [`session ${today}  $1`, '  $0'],
+  };
+  // The first head of a notebook is its title; later ones are sessions.
+  const heads = carried.section ? [session, ...SECTIONS] : [...SECTIONS, session];
+  const sections = heads.map((form) => ({ ...offerOf(form, ''), from: 0 }));
+  return carried.section === 'session'
+    ? [...sections, { ...offerOf(TRIAL, indentOf(question)), from }]
+    : sections;
+}
+
+const indentOf = ({ written }: CompletionQuestion): string => /^\s*/.exec(written.text)?.[0] ?? '';
+
+function offerOf({ word, detail, lines }: Form, indent: string): Omit<Offer, 'from'> {
+  const plain = lines.map(withoutStops);
+  return {
+    label: word,
+    kind: 'section',
+    detail,
+    text: plain.join(`\n${indent}`),
+    snippet: lines.join('\n'),
+  };
+}
+
+const withoutStops = (line: string): string => line.replaceAll(/\$\d/g, '');

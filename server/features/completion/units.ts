@@ -1,0 +1,67 @@
+/** Units for a number: those the quantity may be given in, as this notebook gives it first. */
+import { KIND, type Line } from '../../../grammar/index.ts';
+import type { Quantity } from '../../trade/quantity.ts';
+import { type Dimension, UNITS, type Unit, unitById } from '../../trade/units.ts';
+import type { CompletionQuestion, Offer } from './suggestion.ts';
+import { type Used, unitKey, usedAbove } from './used.ts';
+
+const NUMBERS: ReadonlySet<string> = new Set([KIND.Number, KIND.Fraction, KIND.Mixed]);
+
+export const endsInNumber = ({ tokens: { kinds } }: Line): boolean => NUMBERS.has(kinds.at(-1) ?? '');
+
+export function unitOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
+  const { name, dimension, orIn = [], parts = [] } = quantity;
+  const dimensions = [...(dimension ? [dimension] : []), ...orIn, ...parts.map((part) => part.dimension)];
+  const used = usedAbove(question.snapshot, question.line);
+  return offersOf(question, dimensions, (unit) => weightOf(unit, quantity.unit, used, name));
+}
+
+/** Behind `@`: for a curve what it runs over, else a speed or a depression. */
+export function conditionUnitOffers(question: CompletionQuestion, { against }: Quantity): readonly Offer[] {
+  const dimensions: readonly Dimension[] = against
+    ? [against.dimension]
+    : ['rotation', 'pressure', 'temperature'];
+  const usual = against?.unit ?? 'rpm';
+  return offersOf(question, dimensions, (unit) => Number(unit.id === usual) + Number(unit.id === 'inHg') / 2);
+}
+
+/** Of any of the dimensions, in the order of the table; `first` stands before the others of its kind. */
+export const unitsOf = (
+  question: CompletionQuestion,
+  dimensions: readonly Dimension[],
+  first?: Unit,
+): readonly Offer[] => offersOf(question, dimensions, (unit) => Number(unit === first));
+
+/** Every unit there is, for a word of the notebook's own. */
+export const allUnits = (question: CompletionQuestion): readonly Offer[] =>
+  offersOf(question, [...new Set(UNITS.map(({ dimension }) => dimension))], () => 0);
+
+function weightOf(unit: Unit, usual: string | undefined, used: Used, name: string): number {
+  const uses = used.get(unitKey(name, unit.id)) ?? 0;
+  return uses > 0 ? uses + 1 : Number(unit.id === usual);
+}
+
+function offersOf(
+  { written, from }: CompletionQuestion,
+  dimensions: readonly Dimension[],
+  weight: (unit: Unit) => number,
+): readonly Offer[] {
+  const touches = endsInNumber(written) && !/\s$/.test(written.text);
+  return UNITS.filter(({ dimension, symbol }) => dimensions.includes(dimension) && /^[\p{L}%°]/u.test(symbol))
+    .toSorted((a, b) => rank(dimensions, a) - rank(dimensions, b))
+    .toSorted((a, b) => weight(b) - weight(a))
+    .map(({ symbol, dimension }) => ({
+      label: symbol,
+      kind: 'unit',
+      detail: dimension,
+      text: touches ? ` ${symbol}` : symbol,
+      from,
+      ...(touches && { foundBy: symbol }),
+    }));
+}
+
+const rank = (dimensions: readonly Dimension[], { dimension }: Unit): number => dimensions.indexOf(dimension);
+
+/** For time gone by before an entry: `+20 min`. */
+export const timeUnits = (question: CompletionQuestion): readonly Offer[] =>
+  unitsOf(question, ['time'], unitById('min'));

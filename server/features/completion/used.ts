@@ -1,0 +1,59 @@
+/** What this notebook uses, counted over the pages above: what was written often will be written again. */
+import { keptByPage } from '../../model/kept.ts';
+import type { QuantityEntry, Said } from '../../model/notebook.ts';
+import type { Reading } from '../../model/page.ts';
+import { pageAt, type Snapshot } from '../../model/snapshot.ts';
+import type { Value } from '../../model/values.ts';
+
+/** How often; nothing that was never used is in it. */
+export type Used = ReadonlyMap<string, number>;
+
+/** Pages further up count no more: habits change, and a list must come at once in a notebook of any length. */
+const PAGES_COUNTED = 60;
+
+/** `name of quantity`, `quantity|unit id`, `quantity@in neutral`. */
+export function usedAbove(snapshot: Snapshot, line: number): Used {
+  const last = pageAt(snapshot, line);
+  const used = new Map<string, number>();
+  for (let page = Math.max(0, last - PAGES_COUNTED); page <= last; page++)
+    for (const key of usesOn(snapshot, page)) used.set(key, (used.get(key) ?? 0) + 1);
+  return used;
+}
+
+export const unitKey = (quantity: string, unit: string): string => `${quantity}|${unit}`;
+export const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
+
+/** The words said beside a quantity, the most usual first: `in neutral`, `infrared`. */
+export function wordsBeside(used: Used, quantity: string): readonly string[] {
+  const begin = besideKey(quantity, '');
+  return [...used]
+    .filter(([key]) => key.startsWith(begin))
+    .sort(([, a], [, b]) => b - a)
+    .map(([key]) => key.slice(begin.length));
+}
+
+const usesOn = keptByPage((readings: readonly Reading[]) =>
+  readings.flatMap(({ entry }) => ('said' in entry ? usesOf(entry) : [])),
+);
+
+function usesOf({ quantity: { name }, said, line }: QuantityEntry): readonly string[] {
+  return [
+    name,
+    ...said.flatMap((each) => [
+      ...unitsIn(each).map((unit) => unitKey(name, unit)),
+      ...besideIn(each, line.text).map((words) => besideKey(name, words)),
+    ]),
+  ];
+}
+
+const unitsIn = ({ values, points }: Said): readonly string[] =>
+  [...values, ...points.map(({ value }) => value)].flatMap((value: Value) =>
+    value.form === 'amount' && value.unit ? [value.unit.id] : [],
+  );
+
+const besideIn = ({ words, conditions }: Said, line: string): readonly string[] => [
+  ...words.map(({ text }) => text.toLowerCase()),
+  ...conditions
+    .filter(({ words }) => words.length > 0)
+    .map(({ span }) => line.slice(span.from, span.to).toLowerCase().replaceAll(/\s+/g, ' ')),
+];

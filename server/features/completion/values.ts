@@ -1,0 +1,103 @@
+/** What may follow the name of a quantity: its place, the value in force, its words, units, and what it was read under. */
+import { type GroupSyntax, KIND, type Line, tokenText } from '../../../grammar/index.ts';
+import { factOf } from '../../model/figures/known.ts';
+import { middle } from '../../trade/interval.ts';
+import type { Quantity } from '../../trade/quantity.ts';
+import { PLACE_WORDS } from '../../trade/vocabulary.ts';
+import { readyLine } from './ready.ts';
+import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
+import { conditionUnitOffers, endsInNumber, unitOffers } from './units.ts';
+import { usedAbove, wordsBeside } from './used.ts';
+
+/** `place` and `groups`: of the line as written up to the word being typed. */
+export function valueOffers(
+  question: CompletionQuestion,
+  quantity: Quantity,
+  place: string | undefined,
+  groups: readonly GroupSyntax[],
+): readonly Offer[] {
+  const { written, unasked } = question;
+  const group = groups.at(-1);
+  if (isAfterMark(written)) return unasked ? [] : markOffers(question, quantity);
+  if (endsInNumber(written)) {
+    const isCondition = group?.conditions.at(-1)?.value?.run[1] === written.tokens.kinds.length;
+    if (isCondition) return conditionUnitOffers(question, quantity);
+    const units = unasked && quantity.bare ? [] : unitOffers(question, quantity);
+    return unasked ? units : [...units, ...besideOffers(question, quantity)];
+  }
+  const isSaid = group !== undefined && (group.values.length > 0 || group.conditions.length > 0);
+  if (isSaid) return unasked ? [] : besideOffers(question, quantity);
+  return [
+    ...(groups.length <= 1 ? carriedOffers(question, quantity, place) : []),
+    ...textOffers(question, quantity.words ?? [], 'value', ''),
+    ...(groups.length <= 1 && place !== undefined ? [] : placeOffers(question, quantity)),
+  ];
+}
+
+/** `@`, `at`, `in` before a gear; a bare `in` at the end is taken for one, as the gear may be what is being typed. */
+const isAfterMark = ({ tokens: { kinds } }: Line): boolean =>
+  kinds.endsWith(KIND.At) || (kinds.endsWith(KIND.In) && /[nfm]/.test(kinds));
+
+/** Common practice, no source. */
+const GEARS = ['neutral', 'drive', 'gear', 'park'];
+const MOMENTS = ['idle', 'cruise', 'wide open'];
+const CONDITIONS = ['in neutral', 'in drive', 'in gear', 'at idle', 'hot', 'cold'];
+
+function markOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
+  const { written } = question;
+  const mark = tokenText(written, written.tokens.kinds.length - 1).toLowerCase();
+  const begin = `${mark} `;
+  const used = wordsBeside(usedAbove(question.snapshot, question.line), quantity.name)
+    .filter((words) => words.startsWith(begin))
+    .map((words) => words.slice(begin.length));
+  const usual = mark === 'in' ? GEARS : MOMENTS;
+  return textOffers(question, [...new Set([...used, ...usual])], 'condition', 'read under');
+}
+
+function besideOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
+  const used = wordsBeside(usedAbove(question.snapshot, question.line), quantity.name);
+  const usual = quantity.kind === 'reading' ? CONDITIONS : [];
+  const all = [...new Set([...used, ...(quantity.words ?? []), ...usual])];
+  return textOffers(question, all, 'condition', 'beside the value');
+}
+
+function textOffers(
+  { from }: CompletionQuestion,
+  texts: readonly string[],
+  kind: SuggestionKind,
+  detail: string,
+): readonly Offer[] {
+  return texts.map((text) => ({ label: text, kind, detail, text, from }));
+}
+
+/** The setting as it stands; of one place where that is named already. */
+function carriedOffers(
+  { carried, from, rest }: CompletionQuestion,
+  { name, kind }: Quantity,
+  place: string | undefined,
+): readonly Offer[] {
+  if (kind !== 'setting' || !/^\s*(?:;|$)/.test(rest)) return [];
+  return [...carried.settings.values()].flatMap((setting): Offer[] => {
+    const isMeant = setting.quantity.name === name && (place === undefined || place === setting.place);
+    const ready = isMeant ? readyLine(carried, setting) : undefined;
+    if (!ready) return [];
+    const text = place === undefined ? [setting.place, ready.value].filter(Boolean).join(' ') : ready.value;
+    const detail = ['as it stands', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(', ');
+    return [{ label: text, kind: 'value', detail, text, from }];
+  });
+}
+
+/** The places such a thing may have; of cylinders those of this engine. */
+function placeOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
+  const kinds = quantity.places ?? [];
+  const words = [...PLACE_WORDS].filter(([, kind]) => kinds.includes(kind)).map(([word]) => word);
+  const count = kinds.includes('cylinder') ? factOf(question.carried, 'cylinders', 'number') : undefined;
+  const last = count ? Math.min(MOST_CYLINDERS, Math.floor(middle(count.value))) : 0;
+  const cylinders = Array.from({ length: Math.max(0, last) }, (_, i) => `#${i + 1}`);
+  return [
+    ...textOffers(question, cylinders, 'place', 'cylinder'),
+    ...textOffers(question, words, 'place', 'place'),
+  ];
+}
+
+const MOST_CYLINDERS = 16;

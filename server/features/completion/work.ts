@@ -1,0 +1,173 @@
+/** What may follow a word of work: the ids, names and days that the notebook has. */
+import { isEmpty, type LineSyntax, type Run, tokenText } from '../../../grammar/index.ts';
+import type { Stretch } from '../../model/sessions.ts';
+import { sessionsOf } from '../../model/sessions.ts';
+import { readTrial } from '../../model/trials.ts';
+import { ROAD_CHECKS } from '../../trade/checks.ts';
+import type { Dimension } from '../../trade/units.ts';
+import { VOCABULARY } from '../../trade/vocabulary.ts';
+import { endOf, goesOn, phraseOf } from './phrase.ts';
+import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
+import { endsInNumber, unitsOf } from './units.ts';
+import { usedAbove } from './used.ts';
+
+type Syntax<Kind extends LineSyntax['kind']> = LineSyntax & { readonly kind: Kind };
+
+interface Named {
+  readonly name: string;
+  readonly detail: string;
+}
+
+export function itemOffers(question: CompletionQuestion, syntax: Syntax<'item'>): readonly Offer[] {
+  const { written, carried, from } = question;
+  const word = tokenText(written, syntax.word).toLowerCase();
+  if (word === 'fault' && written.text.endsWith('['))
+    return [
+      {
+        label: '[safety]',
+        kind: 'item',
+        detail: 'stands in the way of a road run',
+        text: 'safety]',
+        foundBy: 'safety',
+        from,
+      },
+    ];
+  if (word !== 'done' || syntax.text !== undefined || written.text.trimEnd().endsWith(':')) return [];
+  const items = [...carried.items].map(([name, { word, text }]) => ({ name, detail: `${word}: ${text}` }));
+  const rechecks = [...carried.rechecks.keys()].map((name) => ({ name, detail: 'recheck' }));
+  return namedOffers(question, syntax.id, [...items, ...rechecks], 'item');
+}
+
+/** Put on what is off the engine, take off what is on it. */
+export function fitOffers(question: CompletionQuestion, syntax: Syntax<'fit'>): readonly Offer[] {
+  const { written, carried } = question;
+  const fitted = new Map([...carried.fitted].map(([kind, { name }]) => [name, kind]));
+  if (tokenText(written, syntax.word).toLowerCase() === 'remove') {
+    const on = [...fitted].map(([name, kind]) => ({ name, detail: kind }));
+    return namedOffers(question, syntax.part, on, 'part');
+  }
+  const known = new Set([...carried.parts.keys(), ...carried.parked.keys()]);
+  const off = [...known].filter((name) => !fitted.has(name) && !name.startsWith('('));
+  const named = off.map((name) => ({ name, detail: carried.parts.get(name)?.text ?? '' }));
+  return namedOffers(question, syntax.part, named, 'part');
+}
+
+/** Those that are due first. */
+export function checkOffers(question: CompletionQuestion, { words }: Syntax<'check'>): readonly Offer[] {
+  const { carried, from } = question;
+  const due = [...carried.due.keys()].map((name) => ({ name, detail: 'due since the last work on it' }));
+  const usual = ROAD_CHECKS.map(({ name, why }) => ({ name, detail: why }));
+  const made = [...carried.checks.keys()].map((name) => ({ name, detail: '' }));
+  const names = namedOffers(question, words, [...due, ...usual, ...made], 'item');
+  if (isEmpty(words)) return names;
+  const found = ['ok', 'bad'].map((text): Offer => ({ label: text, kind: 'value', detail: '', text, from }));
+  return [...names, ...found];
+}
+
+/** Days of sessions, the latest first, those marked to keep before the others. */
+export function revertOffers(question: CompletionQuestion, syntax: Syntax<'revert'>): readonly Offer[] {
+  if (syntax.date !== undefined) return [];
+  const { snapshot, line, from, written } = question;
+  const above = sessionsOf(snapshot).filter(({ to, date }) => to <= line && date !== undefined);
+  const days = above.reverse().map((session) => ({ session, kept: isKept(question, session) }));
+  const to = /\bto\s*$/i.test(written.text) ? '' : 'to ';
+  return days
+    .toSorted((a, b) => Number(b.kept) - Number(a.kept))
+    .slice(0, MOST_DAYS)
+    .map(({ session: { date = '', title }, kept }) => ({
+      label: date,
+      kind: 'date',
+      detail: [kept && 'kept', title].filter(Boolean).join(': '),
+      text: `${to}${date}`,
+      foundBy: `${to}${date}`,
+      from,
+    }));
+}
+
+const MOST_DAYS = 50;
+
+function isKept({ snapshot }: CompletionQuestion, { pagesFrom, pagesTo }: Stretch): boolean {
+  const head = snapshot.pages[pagesFrom];
+  const kept = snapshot.pages[pagesTo - 1]?.after.kept;
+  return kept !== undefined && kept !== head?.before.kept;
+}
+
+export function sessionOffers(question: CompletionQuestion, syntax: Syntax<'session'>): readonly Offer[] {
+  if (syntax.date !== undefined || syntax.title !== undefined) return [];
+  const { today, from } = question;
+  return [{ label: today, kind: 'date', detail: 'today', text: today, from }];
+}
+
+export function recheckOffers(question: CompletionQuestion, syntax: Syntax<'recheck'>): readonly Offer[] {
+  const { from } = question;
+  if (endsInNumber(question.written)) return unitsOf(question, ['distance', 'time', 'heat cycles']);
+  if (syntax.after !== undefined) return [];
+  const names = quantityNames(question, 'setting');
+  const after: Offer = { label: 'after', kind: 'work', detail: 'how long', text: 'after', from };
+  const offers = namedOffers(question, syntax.name, names, 'setting');
+  return isEmpty(syntax.name) ? offers : [after, ...offers];
+}
+
+/** What is turned, then what answers to it. */
+export function trialOffers(question: CompletionQuestion, syntax: Syntax<'trial'>): readonly Offer[] {
+  if (syntax.arrow !== undefined) {
+    const all = [...quantityNames(question, 'reading'), ...quantityNames(question, 'setting')];
+    return namedOffers(question, syntax.response, all, 'reading');
+  }
+  const knobs = namedOffers(question, syntax.knob, quantityNames(question, 'setting'), 'setting');
+  const arrow: Offer = {
+    label: '->',
+    kind: 'work',
+    detail: 'what answers to it',
+    text: '-> ',
+    from: question.from,
+  };
+  return isEmpty(syntax.knob) ? knobs : [arrow, ...knobs];
+}
+
+/** The unit of the knob, then of what answers; after `want` the other way round. */
+export function rowOffers(question: CompletionQuestion, syntax: Syntax<'row' | 'want'>): readonly Offer[] {
+  const { carried, written } = question;
+  if (!carried.trial || !endsInNumber(written)) return [];
+  const { knob, response } = readTrial(carried.trial, carried.words);
+  const isFirst = syntax.groups.flatMap(({ values }) => values).length <= 1;
+  const axis = isFirst === (syntax.kind === 'row') ? knob : response;
+  const dimensions = [axis.unit.dimension, axis.quantity?.dimension];
+  return unitsOf(
+    question,
+    dimensions.filter((each): each is Dimension => each !== undefined && each !== 'number'),
+    axis.unit,
+  );
+}
+
+function quantityNames(
+  { carried, snapshot, line }: CompletionQuestion,
+  kind: 'setting' | 'reading',
+): readonly Named[] {
+  const used = usedAbove(snapshot, line);
+  return [...carried.words.values(), ...VOCABULARY]
+    .filter((quantity) => quantity.kind === kind)
+    .toSorted((a, b) => (used.get(b.name) ?? 0) - (used.get(a.name) ?? 0))
+    .map(({ name, meaning }) => ({ name, detail: meaning }));
+}
+
+function namedOffers(
+  question: CompletionQuestion,
+  run: Run,
+  names: readonly Named[],
+  kind: SuggestionKind,
+): readonly Offer[] {
+  const phrase = phraseOf(question, run);
+  const once = new Map(names.toReversed().map((each) => [each.name, each]));
+  return [...once.values()]
+    .reverse()
+    .filter(({ name }) => goesOn(phrase, name))
+    .map(({ name, detail }) => ({
+      label: name,
+      kind,
+      detail,
+      text: name,
+      from: phrase.from,
+      to: endOf(question, phrase, name),
+    }));
+}
