@@ -32,3 +32,4 @@ export type {
   ValueSyntax,
 } from './syntax.ts';
 export { FIRST_WORDS, KIND, type Kind, type KindName } from './tokens.ts';
+export { widthOf } from './width.ts';

@@ -1,11 +1,10 @@
 /** Text on a terminal: how wide it stands, how it wraps, and that a notebook cannot steer the terminal. */
+import { widthOf } from '../../grammar/index.ts';
+
+export { widthOf };
 
 /** Below this, columns stop making sense and text is left to the terminal. */
 const NARROWEST = 24;
-const GRAPHEMES = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
-const WIDE =
-  /^(?:\p{Emoji_Presentation}|.*\u{FE0F}|[\u1100-\u115F\u2E80-\uA4CF\uAC00-\uD7A3\uF900-\uFAFF\uFE30-\uFE6F\uFF00-\uFF60\uFFE0-\uFFE6])/u;
-const ONLY_ASCII = /^[ -~]*$/;
 /** Controls, and the marks that turn the direction of writing around. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not reach the terminal
 const UNSEEN = /[\u0000-\u001F\u007F-\u009F\u200E\u200F\u2028-\u202E\u2066-\u2069\uFEFF]/g;
@@ -15,14 +14,6 @@ export const visible = (text: string): string =>
   text.replace(UNSEEN, (sign) =>
     sign === '\t' ? ' ' : sign < ' ' ? String.fromCharCode(0x2400 + sign.charCodeAt(0)) : '\uFFFD',
   );
-
-/** Columns the text takes up. */
-export function widthOf(text: string): number {
-  if (ONLY_ASCII.test(text)) return text.length;
-  let width = 0;
-  for (const { segment } of GRAPHEMES.segment(text)) width += WIDE.test(segment) ? 2 : 1;
-  return width;
-}
 
 export const padded = (text: string, width: number): string =>
   text + ' '.repeat(Math.max(0, width - widthOf(text)));

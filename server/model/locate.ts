@@ -57,10 +57,14 @@ export function* readingsBetween(
 }
 
 /** The text of a line without its break, parsed; an empty line outside the text. */
-export function parsedLine(snapshot: Snapshot, line: number): Line {
+export const parsedLine = (snapshot: Snapshot, line: number): Line =>
+  parseLine(withoutBreak(rawLine(snapshot, line)));
+
+/** The text of a line with its break; empty outside the text. */
+export function rawLine(snapshot: Snapshot, line: number): string {
   const page = pageAt(snapshot, line);
   const lines = linesOf(snapshot.pages[page] as Page).lines;
-  return parseLine(withoutBreak(lines[line - (snapshot.starts[page] as number)] ?? ''));
+  return lines[line - (snapshot.starts[page] as number)] ?? '';
 }
 
 export interface LocatedFinding extends Finding {

@@ -11,9 +11,13 @@ const FIGURES = 4;
 export function formatValue(iv: Interval, unit: Unit | undefined): string {
   const numbers = formatNumbers(iv, (n) => formatNumber(n, unit));
   const symbol = unit?.symbol ?? '';
-  if (symbol === '' || symbol.startsWith(':')) return numbers + symbol;
-  return `${numbers} ${/^-?1(?:\/\d+)?$/.test(numbers) ? (ONE_OF[symbol] ?? symbol) : symbol}`;
+  if (!unit || symbol === '' || symbol.startsWith(':')) return numbers + symbol;
+  return `${numbers} ${symbolAfter(numbers, unit)}`;
 }
+
+/** A unit as it is printed after a number: `1 turn`, `1/4 turn`, `1 1/2 turns`. */
+export const symbolAfter = (numbers: string, { symbol }: Unit): string =>
+  /^-?1(?:\/\d+)?$/.test(numbers) ? (ONE_OF[symbol] ?? symbol) : symbol;
 
 const ONE_OF: Readonly<Record<string, string>> = {
   turns: 'turn',

@@ -1,12 +1,15 @@
 /** The only callers of the features in tests: a marked notebook in, the expected answer out. */
 import { expect } from 'vitest';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Diagnostic, diagnosticsOf, type Level } from '../../server/features/diagnostics.ts';
 import { foldsOf } from '../../server/features/folding.ts';
+import { DEFAULT_STYLE, type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
 import { hoverAt } from '../../server/features/hover.ts';
 import { withoutMarkdown } from '../../server/features/markdown.ts';
 import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
 import { findSymbols } from '../../server/features/workspace-symbols.ts';
+import type { Change } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { dedent, fixture } from './fixture.ts';
 
@@ -50,4 +53,19 @@ export function diagnosticsIn(
 export function foundSymbols(query: string, ...texts: readonly string[]): readonly string[] {
   const notebooks = texts.map((text, i) => ({ uri: `${i}`, snapshot: openNotebook(dedent(text)) }));
   return findSymbols(notebooks, query).map(({ name, container }) => `${name} | ${container}`);
+}
+
+/** The notebook formatted, as a text; only what stands between « and », if they do. */
+export function formatted(marked: string, style: Partial<FormatStyle> = {}): string {
+  const { text, ranges } = fixture(marked);
+  return withEdits(text, formatEdits(openNotebook(text), { ...DEFAULT_STYLE, ...style }, ranges[0]));
+}
+
+/** A text after edits that are all of the text as it was; throws where two overlap. */
+export function withEdits(text: string, edits: readonly Change[]): string {
+  const document = TextDocument.create('bench:x', 'tappet', 1, text);
+  return TextDocument.applyEdits(
+    document,
+    edits.map(({ range, text }) => ({ range, newText: text })),
+  );
 }

@@ -1,0 +1,69 @@
+/**
+ * Formatting: names and values in columns within a section, comments below each other, lines moved in under their head.
+ * No token is touched (but units, if asked), and a line that cannot be read stays as it stands.
+ */
+import type { Range } from '../../grammar/index.ts';
+import { lineCount, rawLine, readingsBetween } from '../model/locate.ts';
+import { stretchesOf } from '../model/sessions.ts';
+import type { Change, Snapshot } from '../model/snapshot.ts';
+import { cellsOf } from './formatting/cells.ts';
+import { type Laid, laidOut } from './formatting/columns.ts';
+import { lineEdits } from './formatting/edits.ts';
+import { inTableUnits } from './formatting/spelling.ts';
+
+export interface FormatStyle {
+  /** Blanks before a line inside a section; twice as many before a row of a trial. */
+  readonly indent: number;
+  /** `table`: every unit as the table of units prints it. */
+  readonly unitSpelling: 'as written' | 'table';
+}
+
+export const DEFAULT_STYLE: FormatStyle = { indent: 2, unitSpelling: 'as written' };
+
+/**
+ * The changes that format the lines of a range, or all. Each lies on one line; none overlap. In a range the columns that
+ * the lines around it already have are kept to.
+ */
+export function formatEdits(snapshot: Snapshot, style: FormatStyle, range?: Range): readonly Change[] {
+  const [from, to] = range ? linesIn(range) : [0, lineCount(snapshot)];
+  return blocksOf(snapshot)
+    .filter((block) => block.from < to && block.to > from)
+    .flatMap((block) => {
+      const lines = linesOf(snapshot, block, style);
+      const texts = laidOut(lines, style.indent, (at) => at >= from && at < to);
+      return lines.flatMap(({ at, text }, i) => lineEdits(at, text, texts[i] as string));
+    })
+    .filter(({ range, text }) => text !== '' || !joinsBreaks(snapshot, range));
+}
+
+/** Blanks alone between a `\r` and a `\n`: without them the two would be one break. */
+function joinsBreaks(snapshot: Snapshot, { start, end }: Range): boolean {
+  if (start.line === 0 || start.character > 0 || end.character === 0) return false;
+  return (
+    rawLine(snapshot, start.line - 1).endsWith('\r') &&
+    rawLine(snapshot, start.line).slice(end.character) === '\n'
+  );
+}
+
+/** A range that ends before the first sign of a line does not mean that line. */
+function linesIn({ start, end }: Range): readonly [from: number, to: number] {
+  return [start.line, end.character === 0 && end.line > start.line ? end.line : end.line + 1];
+}
+
+interface Block {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The sections, and what stands before the first. */
+function blocksOf(snapshot: Snapshot): readonly Block[] {
+  const stretches = stretchesOf(snapshot);
+  return [{ from: 0, to: stretches[0]?.from ?? lineCount(snapshot) }, ...stretches];
+}
+
+function linesOf(snapshot: Snapshot, { from, to }: Block, { unitSpelling }: FormatStyle): readonly Laid[] {
+  return [...readingsBetween(snapshot, from, to)].map(({ entry, before, at }) => {
+    const spelled = unitSpelling === 'table' ? inTableUnits(entry, before) : entry;
+    return { at, text: entry.line.text, cells: cellsOf(spelled, before) };
+  });
+}

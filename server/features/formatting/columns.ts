@@ -1,0 +1,103 @@
+/** Where the columns of a section stand, and its lines with their cells in them. */
+import { widthOf } from '../../../grammar/index.ts';
+import type { Cells } from './cells.ts';
+import { sameTokens } from './edits.ts';
+import { type Placed, placed } from './margins.ts';
+
+/** A line to be laid out. */
+export interface Laid {
+  readonly at: number;
+  readonly text: string;
+  /** Undefined where it stays as it stands. */
+  readonly cells: Cells | undefined;
+}
+
+/** Blanks between two columns. */
+const GAP = 2;
+/** Shorter names leave the column where it is: sections line up with each other, and a new name moves no other line. */
+const NARROWEST_NAME = 15;
+/** A longer name stands out of its column rather than to move all others. */
+const WIDEST_NAME = 24;
+/** Nor does the comment of a longer line move the others. */
+const WIDEST_LINE = 72;
+
+type Chosen = (at: number) => boolean;
+
+/** The texts of the lines of one section, laid out where `chosen`, else as they stand. */
+export function laidOut(lines: readonly Laid[], indent: number, chosen: Chosen): readonly string[] {
+  const known = placed(lines, indent);
+  const columns = groupsOf(known).map((group) => valueColumn(group, chosen));
+  const contents = known.map((line) => content(line, columns[line.group] as number));
+  const comments = commentColumn(known, contents, chosen);
+  return known.map(({ at, text, cells, margin }, i) => {
+    if (!cells || !chosen(at)) return text;
+    const laid = withComment(cells, margin, contents[i] as string, comments);
+    return sameTokens(cells.line.text, laid) ? laid : text;
+  });
+}
+
+function groupsOf(lines: readonly Placed[]): readonly (readonly Placed[])[] {
+  const groups: Placed[][] = [];
+  for (const line of lines) {
+    for (let group = groups.length; group <= line.group; group++) groups.push([]);
+    groups[line.group]?.push(line);
+  }
+  return groups;
+}
+
+function content({ cells, margin }: Placed, column: number): string {
+  if (!cells || cells.lead === '') return '';
+  const lead = margin + cells.lead;
+  return cells.body === '' ? lead : padded(lead, column) + cells.body;
+}
+
+function withComment({ comment }: Cells, margin: string, content: string, column: number): string {
+  if (comment === '') return content;
+  return (content === '' ? margin : padded(content, column)) + comment;
+}
+
+const padded = (text: string, column: number): string =>
+  text + ' '.repeat(Math.max(GAP, column - widthOf(text)));
+
+/** A time takes room that a name does not need, so lines with one follow the others. */
+function valueColumn(lines: readonly Placed[], chosen: Chosen): number {
+  const filled = lines.filter(({ cells }) => cells?.body);
+  const isTrial = lines.some(({ group }) => group > 0);
+  const untimed = filled.filter(({ cells }) => !cells?.timed);
+  const widths = (untimed.length > 0 ? untimed : filled).flatMap(({ cells, margin }) => {
+    const width = Math.max(widthOf(cells?.lead ?? ''), isTrial ? 0 : NARROWEST_NAME);
+    return width <= WIDEST_NAME ? [margin.length + width] : [];
+  });
+  return keptTo(lines, chosen, ({ cells }) => cells?.bodyToken) ?? Math.max(0, ...widths) + GAP;
+}
+
+function commentColumn(lines: readonly Placed[], contents: readonly string[], chosen: Chosen): number {
+  const widths = contents.flatMap((content, i) => {
+    const width = lines[i]?.cells?.comment && content ? widthOf(content) : Infinity;
+    return width <= WIDEST_LINE ? [width] : [];
+  });
+  const commentOf = ({ cells }: Placed) => (cells?.lead ? cells.line.comment : undefined);
+  return keptTo(lines, chosen, commentOf) ?? Math.max(0, ...widths) + GAP;
+}
+
+/** The column that most lines which are not to be changed have already, if two or more of them agree. */
+function keptTo(
+  lines: readonly Placed[],
+  chosen: Chosen,
+  tokenOf: (line: Placed) => number | undefined,
+): number | undefined {
+  const counts = new Map<number, number>();
+  for (const line of lines) {
+    const column = chosen(line.at) ? undefined : standingAt(line, tokenOf(line));
+    if (column !== undefined) counts.set(column, (counts.get(column) ?? 0) + 1);
+  }
+  const [most] = [...counts].filter(([, count]) => count > 1).sort((a, b) => b[1] - a[1]);
+  return most?.[0];
+}
+
+/** Undefined where it does not stand apart, as in a column. */
+function standingAt({ cells, text }: Placed, token: number | undefined): number | undefined {
+  if (!cells || token === undefined || cells.line.text !== text) return undefined;
+  const before = text.slice(0, cells.line.tokens.starts[token]);
+  return before.endsWith(' '.repeat(GAP)) ? widthOf(before) : undefined;
+}

@@ -1,0 +1,225 @@
+import { expect, test } from 'vitest';
+import type { FormatStyle } from '../../server/features/formatting.ts';
+import { formatted } from '../harness/checks.ts';
+import { dedent } from '../harness/fixture.ts';
+
+const ROWS: readonly (readonly [
+  what: string,
+  before: string,
+  after: string,
+  style?: Partial<FormatStyle>,
+])[] = [
+  [
+    'names and values in columns, lines moved in',
+    `
+      engine
+      cylinders 4
+          firing order  1-3-4-2
+      session 2026-05-02 New springs
+      initial 9 deg
+        mixture  left 1 1/2 turns ,right 1 turn
+    `,
+    `
+      engine
+        cylinders        4
+        firing order     1-3-4-2
+      session 2026-05-02  New springs
+        initial          9 deg
+        mixture          left 1 1/2 turns, right 1 turn
+    `,
+  ],
+  [
+    'a long name moves the others of its section, a very long one stands out',
+    `
+      session 2026-05-02
+        idle 850 rpm
+        accelerator pump "long hole"
+      session 2026-05-03
+        idle 850 rpm
+        the quite extraordinary knob "a"
+      words
+        the quite extraordinary knob of mine: setting, mm
+    `,
+    `
+      session 2026-05-02
+        idle              850 rpm
+        accelerator pump  "long hole"
+      session 2026-05-03
+        idle             850 rpm
+        the quite extraordinary knob "a"
+      words
+        the quite extraordinary knob of mine:  setting, mm
+    `,
+  ],
+  [
+    'a place right after the name belongs to it, a time stands before it',
+    `
+      session 2026-05-02
+        plug #4 "sooty"
+        +20 min tube 402 415 398 F
+        09:30 note  hunts;  a little
+    `,
+    `
+      session 2026-05-02
+        plug #4          "sooty"
+        +20 min  tube    402 415 398 F
+        09:30  note hunts;  a little
+    `,
+  ],
+  [
+    'comments below each other; whole lines of comment at the edge stay there',
+    `
+      ; the boat
+      limits
+        total <= 34 deg ; knocked
+        water <= 195 F    ;hot
+         ; moved in
+      ; at the edge
+    `,
+    `
+      ; the boat
+      limits
+        total            <= 34 deg  ; knocked
+        water            <= 195 F   ;hot
+        ; moved in
+      ; at the edge
+    `,
+  ],
+  [
+    'the rows of a trial further in, in columns of their own',
+    `
+      session 2026-05-02
+      trial stop hole  ->  vacuum advance
+      1/4 in 7.0 deg
+      note warm by now
+      5/16 in 11.5 deg
+      want 8 deg
+      note done
+    `,
+    `
+      session 2026-05-02
+        trial stop hole -> vacuum advance
+          1/4 in   7.0 deg
+          note warm by now
+          5/16 in  11.5 deg
+          want 8 deg
+        note done
+    `,
+  ],
+  [
+    'parts, ports, specs and own words',
+    `
+      parts
+      carb twin "pair"
+      ports
+      carb base  distributor canister
+      manifold rear capped
+      coolant : pump -> block
+      specs
+      head bolts torque 60 lb-ft source "manual"
+    `,
+    `
+      parts
+        carb twin        "pair"
+      ports
+        carb base        distributor canister
+        manifold rear    capped
+        coolant:         pump -> block
+      specs
+        head bolts       torque 60 lb-ft  source "manual"
+    `,
+  ],
+  [
+    'work lines keep their words and prose as it stands',
+    `
+      session 2026-05-02
+          todo   choke :  hook  it up   [safety]
+       check   throttle return   ok
+      photo   a  b.jpg
+    `,
+    `
+      session 2026-05-02
+        todo choke: hook  it up [safety]
+        check throttle return ok
+        photo a  b.jpg
+    `,
+  ],
+  [
+    'a broken line stays as it stands, and the lines around it do not mind',
+    `
+      session 2026-05-02
+      initial 9 deg
+           ~~  ??   ..
+      sparkle    7
+      idle   850 rpm "open
+    `,
+    `
+      session 2026-05-02
+        initial          9 deg
+           ~~  ??   ..
+      sparkle    7
+      idle   850 rpm "open
+    `,
+  ],
+  [
+    'room is what a sign takes, not how many units it has',
+    `
+      session 2026-05-02
+        plug "🔧🔧" ; a
+        knock "none" ; b
+    `,
+    `
+      session 2026-05-02
+        plug             "🔧🔧"  ; a
+        knock            "none"  ; b
+    `,
+  ],
+  [
+    'units as the table prints them, if asked',
+    `
+      session 2026-05-02
+        points gap  0.016"
+        initial     9 °
+        depression  17 in. Hg at idle
+        mixture     1 turns
+        weather     57 deg F, 62% RH
+    `,
+    `
+      session 2026-05-02
+        points gap       0.016 in
+        initial          9 deg
+        depression       17 inHg at idle
+        mixture          1 turns
+        weather          57 F, 62 %RH
+    `,
+    { unitSpelling: 'table' },
+  ],
+  ['no indentation, if asked', 'engine\n   cylinders 4\n', 'engine\ncylinders        4\n', { indent: 0 }],
+  [
+    'blanks at the end of a line go, line breaks stay',
+    'engine  \r\n\t\r\n cylinders 4 \r',
+    'engine\r\n\r\n  cylinders        4\r',
+  ],
+  ['nothing of nothing', '', ''],
+];
+
+test.each(ROWS)('%s', (_what, before, after, style) => expect(formatted(before, style)).toBe(dedent(after)));
+
+test('in a range the columns that are there are kept to', () =>
+  expect(
+    formatted(`
+      session 2026-05-02
+        initial    9 deg
+        mixture    1 turn
+      «  idle 850 rpm
+      »  dwell  49 deg
+    `),
+  ).toBe(
+    dedent(`
+      session 2026-05-02
+        initial    9 deg
+        mixture    1 turn
+        idle       850 rpm
+        dwell  49 deg
+    `),
+  ));
