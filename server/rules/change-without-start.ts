@@ -16,12 +16,21 @@ export const changeWithoutStart = rule({
       const change = values.find((value) => isAmount(value) && value.relative && value.interval);
       const key = keyOf(quantity.name, place?.text);
       const setting = after.settings.get(key);
-      if (!change || !setting || setting.base || before.settings.has(key)) return [];
-      const at = place ? ` ${place.text}` : '';
+      const was = before.settings.get(key);
+      if (!change || !setting || setting.base) return [];
+      const name = `${quantity.name}${place ? ` ${place.text}` : ''}`;
+      if (!was)
+        return [
+          {
+            span: change.span,
+            message: `It is not known what ${name} was before, so only the change is kept. Write the whole value once.`,
+          },
+        ];
+      if (was.points.length === 0 && was.values.length < 2) return [];
       return [
         {
           span: change.span,
-          message: `It is not known what ${quantity.name}${at} was before, so only the change is kept. Write the whole value once.`,
+          message: `One change of several values does not say how each of them is now, so that ${name} is not known any more. Write it whole.`,
         },
       ];
     }),

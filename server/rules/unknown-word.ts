@@ -1,4 +1,4 @@
-import type { Span } from '../../grammar/index.ts';
+import { FIRST_WORDS, type Span } from '../../grammar/index.ts';
 import type { Carried } from '../model/carry.ts';
 import type { Word } from '../model/values.ts';
 import { didYouMean, guessWord } from './nearest.ts';
@@ -13,12 +13,19 @@ export const unknownWord = rule({
   good: 'session 2026-05-02\n  idle 850 rpm\n',
   bad: 'session 2026-05-02\n  idel 850 rpm\n',
   on: ['unknown'],
-  check({ words }, { before }) {
+  check({ words, time }, { before }) {
     const all = spanOf(words);
     if (!all) return NO_PROBLEMS;
+    if (time && Object.hasOwn(FIRST_WORDS, words[0]?.text.toLowerCase() ?? ''))
+      return [lateHead(words, time)];
     if (before.section === 'specs') return [specProblem(words, all)];
     return [wordProblem(words, all, before)];
   },
+});
+
+const lateHead = (words: readonly Word[], time: string): Problem => ({
+  span: (words[0] as Word).span,
+  message: `A section begins with its word, so that "${time}" cannot stand before it. A session takes its time after the date.`,
 });
 
 /** The longest beginning that is near a known word is what was meant. */
