@@ -37,11 +37,16 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
   if (!lists || !numbers) return NO_PROBLEMS;
   return numbers.flatMap((number, i) => {
     const before = lists.flatMap((list) => (list.length === numbers.length ? [list[i] ?? number] : []));
+    if (isAmong(number, before)) return [];
     const found = compareWithPast(before, number);
     if (!found?.odd || Math.abs(number - found.median) <= WITHIN_GAUGES * Math.abs(found.median)) return [];
     return [problemOf(entry, said, said.values[i]?.span ?? said.span, number, before, found.median)];
   });
 }
+
+/** What lies between readings that were there before is not new; and most readings need no more than this look. */
+const isAmong = (number: number, before: readonly number[]): boolean =>
+  before.some((each) => each <= number) && before.some((each) => each >= number);
 
 function problemOf(
   { quantity }: QuantityEntry,
