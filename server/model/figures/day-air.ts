@@ -1,6 +1,6 @@
 /** The air of a session, put together from what it says: the weather, or temperature, barometer, humidity and altitude. */
 import { airDensity, standardAtmosphere } from '../../trade/air.ts';
-import { exact, type Interval, monotone, monotoneEach, range, scale } from '../../trade/interval.ts';
+import { type Interval, monotone, monotoneEach, range, scale } from '../../trade/interval.ts';
 import { amountIn } from '../amounts.ts';
 import type { Carried } from '../carry.ts';
 import { valueText } from '../describe.ts';
@@ -96,11 +96,3 @@ function byAltitude(carried: Carried): Part | undefined {
   const { input } = altitude;
   return { value, input: { ...input, value: `${input.value}: pressure of the standard atmosphere there` } };
 }
-
-/** The standard atmosphere at sea level, dry. */
-export const STANDARD_AIR: DayAir = {
-  celsius: exact(15),
-  pascals: exact(101325),
-  humidity: exact(0),
-  inputs: [{ name: 'reference', value: 'standard atmosphere at sea level', by: undefined }],
-};

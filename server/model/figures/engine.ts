@@ -11,7 +11,7 @@ import type { Carried } from '../carry.ts';
 import type { Input } from './figure.ts';
 import { factOf, type Known, settingOf } from './known.ts';
 
-export interface WorkedOut {
+interface WorkedOut {
   readonly value: Interval;
   readonly inputs: readonly Input[];
 }

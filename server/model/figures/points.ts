@@ -41,7 +41,7 @@ function dwellFigures(carried: Carried): readonly Figure[] {
 }
 
 /** In degrees of the distributor, as a dwell meter reads it: `deg` here never means the crank's. */
-export function dwellOf(setting: InForce, cylinders: number): Interval | undefined {
+function dwellOf(setting: InForce, cylinders: number): Interval | undefined {
   const value = setting.values[0];
   if (!setting.base || setting.values.length !== 1 || value?.form !== 'amount' || !value.interval)
     return undefined;

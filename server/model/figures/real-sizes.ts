@@ -7,7 +7,7 @@ import type { Carried } from '../carry.ts';
 import type { ReadTrial } from '../trials.ts';
 import { jetSizes } from './jets.ts';
 
-export interface RealSize {
+interface RealSize {
   /** As it is asked for: `#7 drill`, `118`. */
   readonly name: string;
   /** In the knob's unit. */

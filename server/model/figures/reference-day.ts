@@ -4,7 +4,7 @@ import { pageAt, type Snapshot } from '../snapshot.ts';
 import { airOf, type DayAir, writtenReference } from './day-air.ts';
 import type { Moment } from './figure.ts';
 
-export interface ReferenceDay {
+interface ReferenceDay {
   /** `the reference weather`, `2026-05-02`. */
   readonly name: string;
   readonly air: DayAir;
