@@ -23,8 +23,12 @@ function aboutOf(entry: Entry): { readonly word: string; readonly span: Span } |
   switch (entry.kind) {
     case 'session':
       return { word: 'session', span: { from: 0, to: entry.line.text.length } };
-    case 'spec':
     case 'port':
+      return {
+        word: 'port',
+        span: { from: 0, to: Math.max(entry.onSpan.to, entry.path.at(-1)?.span.to ?? 0) },
+      };
+    case 'spec':
     case 'recheck':
       return { word: entry.kind, span: { from: 0, to: entry.nameSpan.to } };
     case 'trial':
