@@ -128,7 +128,7 @@ describe('a blank asks only for what the line lacks', () => {
     ['  idle 850 rpm in ‸'],
     ['  initial 9 ‸', 'deg | angle'],
     ['  initial ‸', '9 deg | as it stands, from 2026-05-02'],
-    ['  main ‸', 'main jet | setting'],
+    ['  carbon ‸', 'carbon monoxide | reading, %'],
   ])('%s', (line, ...first) => {
     const list = listed(FIRST + line, { unasked: true });
     expect(first.length === 0 ? list : list.slice(0, first.length)).toEqual(first);
