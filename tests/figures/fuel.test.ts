@@ -138,6 +138,12 @@ describe('mixture by fuel', () => {
       value: { low: 5.16, high: 5.16, off: 1e-9 },
     },
     {
+      say: 'a list for each cylinder from its least to its most',
+      book: engine('  cylinders 4', '  air fuel ratio 12.4 13.1 12.9 14.8'),
+      figure: 'lambda',
+      text: ['0.844..1.007, about balance on gasoline'],
+    },
+    {
       say: 'petrol is gasoline',
       book: engine('  fuel petrol', '  lambda 1.1'),
       figure: 'air fuel ratio',

@@ -19,7 +19,7 @@ import { inWords } from './known.ts';
 import { airOfSessionAt, referenceDay } from './reference-day.ts';
 
 /** Jets that fuel or air is metered by: known by number, by bore, or by what they pass. */
-export const JETS: readonly string[] = VOCABULARY.filter(
+const JETS: readonly string[] = VOCABULARY.filter(
   (quantity) => quantity.kind === 'setting' && quantity.orIn?.includes('fuel flow'),
 ).map((quantity) => quantity.name);
 

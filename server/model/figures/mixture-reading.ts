@@ -1,8 +1,8 @@
 /** Readings of the mixture in both forms, for the fuel that is burnt. */
 import { airFuelRatioOf, type Fuel, fuelNamed, lambdaOf } from '../../trade/carburation.ts';
-import { type Interval, monotone } from '../../trade/interval.ts';
+import { hull, type Interval, monotone } from '../../trade/interval.ts';
 import { unitById } from '../../trade/units.ts';
-import { amountIn, firstAmount } from '../amounts.ts';
+import { amountIn } from '../amounts.ts';
 import type { Carried, Taken } from '../carry.ts';
 import { saidText } from '../describe.ts';
 import { type Figure, figure, type Input, type Working } from './figure.ts';
@@ -60,14 +60,19 @@ function mixtureReadings(carried: Carried): readonly Figure[] {
 }
 
 function mixtureOf(taken: Taken, fuel: Fuel): Mixture | undefined {
-  const amount = firstAmount(taken.said.values);
-  if (taken.quantity.name === 'lambda') {
-    const lambda = amountIn(amount, 'number');
+  const { name } = taken.quantity;
+  if (name === 'lambda') {
+    const lambda = allOf(taken, 'number');
     return lambda && { taken, lambda, ratio: monotone(lambda, (each) => airFuelRatioOf(each, fuel)) };
   }
-  if (taken.quantity.name !== 'air fuel ratio') return undefined;
-  const ratio = amountIn(amount, 'ratio');
+  const ratio = name === 'air fuel ratio' ? allOf(taken, 'ratio') : undefined;
   return ratio && { taken, ratio, lambda: monotone(ratio, (each) => lambdaOf(each, fuel)) };
+}
+
+/** A list for each cylinder is told from its least to its most. */
+function allOf({ said }: Taken, unit: string): Interval | undefined {
+  const values = said.values.flatMap((value) => amountIn(value, unit) ?? []);
+  return values.length > 0 ? values.reduce(hull) : undefined;
 }
 
 function leanOrRich(lambda: Interval): string {
