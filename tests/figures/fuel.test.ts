@@ -122,13 +122,13 @@ describe('mixture by fuel', () => {
       say: 'gasoline where nothing is written',
       book: engine('  cylinders 4', '  air fuel ratio 14.7 @ 2500 rpm'),
       figure: 'lambda',
-      text: ['1, about balance on gasoline'],
+      text: ['1, at balance on gasoline'],
     },
     {
       say: 'E85: 9.8 (by mass, from the Department of Energy’s properties)',
       book: engine('  fuel e85', '  air fuel ratio 9.8 @ 2500 rpm'),
       figure: 'lambda',
-      text: ['1, about balance on e85'],
+      text: ['1, at balance on e85'],
     },
     {
       say: 'and back',
@@ -141,7 +141,7 @@ describe('mixture by fuel', () => {
       say: 'a list for each cylinder from its least to its most',
       book: engine('  cylinders 4', '  air fuel ratio 12.4 13.1 12.9 14.8'),
       figure: 'lambda',
-      text: ['0.844..1.007, about balance on gasoline'],
+      text: ['0.844..1.007, on both sides of balance on gasoline'],
     },
     {
       say: 'petrol is gasoline',

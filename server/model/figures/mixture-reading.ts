@@ -77,5 +77,6 @@ function allOf({ said }: Taken, unit: string): Interval | undefined {
 
 function leanOrRich(lambda: Interval): string {
   if (lambda.low > 1) return 'lean of balance';
-  return lambda.high < 1 ? 'rich of balance' : 'about balance';
+  if (lambda.high < 1) return 'rich of balance';
+  return lambda.low === lambda.high ? 'at balance' : 'on both sides of balance';
 }
