@@ -4,7 +4,7 @@ import { type Changed, sizeOf, stepText, stoodText } from '../changes.ts';
 import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
-import { each, nameOf, repeats, tellerOf } from './effect-text.ts';
+import { each, nameOf, repeats, tellerOf, withHead } from './effect-text.ts';
 import type { Figure, Moment } from './figure.ts';
 
 /** For a word those of the line itself; else the latest of each of the session up to the line. */
@@ -60,7 +60,7 @@ function figureOf(
     standing: 'published',
     source: 'ISO 5725-6 for what is told from noise; a change of the air by common practice',
     caution: undefined,
-    rows: [...changes.map(changeRow), ...cylinders],
+    rows: withHead(['', 'before', 'after', 'change'], [...changes.map(changeRow), ...cylinders]),
   };
 }
 

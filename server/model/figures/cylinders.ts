@@ -13,7 +13,7 @@ import {
   numbersOf,
   toldByCylinder,
 } from '../cylinders.ts';
-import { readingName } from './effect-text.ts';
+import { readingName, withHead } from './effect-text.ts';
 import type { Figure, Input, Working } from './figure.ts';
 
 const ABOUT = [
@@ -69,7 +69,10 @@ function summary(carried: Carried, set: CylinderSet): readonly Figure[] {
       standing: 'common practice',
       source: 'arithmetic',
       caution: undefined,
-      rows: [...bankRows(carried, set, told), ...firingRow(carried, set)],
+      rows: withHead(
+        ['cylinders', 'mean', 'spread', 'readings'],
+        [...bankRows(carried, set, told), ...firingRow(carried, set)],
+      ),
     },
   ];
 }
@@ -86,7 +89,7 @@ function bankRows(
     const found = summarize(numbers);
     if (!found) return [];
     const each = numbers.map(({ cylinder, value }) => `#${cylinder} ${formatNumber(value, unitIn(set))}`);
-    return [[bankName(name), `mean ${told(found.mean)}`, `spread ${told(found.spread)}`, each.join(', ')]];
+    return [[bankName(name), told(found.mean), told(found.spread), each.join(', ')]];
   });
 }
 
@@ -96,7 +99,7 @@ function firingRow(carried: Carried, set: CylinderSet): readonly (readonly strin
   const numbers = inFiringOrder(numbersOf(set), firingOrderOf(carried));
   if (numbers.length < 2) return [];
   const each = numbers.map(({ cylinder, value }) => `#${cylinder} ${formatNumber(value, unitIn(set))}`);
-  return [['in firing order', each.join(', ')]];
+  return [['in firing order', '', '', each.join(', ')]];
 }
 
 /** A tube far below the others is one thing, spread at idle another: the one is asked about, the other is usual. */
@@ -165,7 +168,10 @@ function sideBySide(carried: Carried, name: string): readonly Figure[] {
       standing: 'common practice',
       source: 'as written in the notebook',
       caution: undefined,
-      rows: looks.map(({ cylinder, text }) => [`#${cylinder}`, text]),
+      rows: withHead(
+        ['cylinder', name],
+        looks.map(({ cylinder, text }) => [`#${cylinder}`, text]),
+      ),
     },
   ];
 }

@@ -69,3 +69,9 @@ export const each = (unit: Unit): string => {
   if (unit.id === 'turn') return 'turn';
   return unit.symbol === '' || unit.symbol.startsWith(':') ? 'one' : unit.symbol;
 };
+
+/** A table with the names of its columns; none at all where there are no rows. */
+export const withHead = (
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+): readonly (readonly string[])[] => (rows.length === 0 ? [] : [head, ...rows]);

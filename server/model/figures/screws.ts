@@ -7,7 +7,7 @@ import { lineOf, readingsBetween } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import { type Turn, turnsUpTo } from '../screws.ts';
 import { readTrial } from '../trials.ts';
-import { nameOf } from './effect-text.ts';
+import { nameOf, withHead } from './effect-text.ts';
 import type { Figure, Moment, Working } from './figure.ts';
 import { trialsOfSession } from './written-trials.ts';
 
@@ -56,7 +56,10 @@ function history(turns: readonly Turn[]): Figure {
     standing: 'common practice',
     source: 'as written in the notebook',
     caution: undefined,
-    rows: shown.map(({ by, written, stands }) => [by.date ?? '', written, stands]),
+    rows: withHead(
+      ['date', 'written', 'stands at'],
+      shown.map(({ by, written, stands }) => [by.date ?? '', written, stands]),
+    ),
   };
 }
 

@@ -7,6 +7,7 @@ import type { Carried } from '../carry.ts';
 import { type CylinderSet, cylinderSets, neighboursIn, numbersOf } from '../cylinders.ts';
 import { type JudgedCompression, judgeSet } from '../sealing.ts';
 import { inputsOf } from './cylinders.ts';
+import { withHead } from './effect-text.ts';
 import type { Figure, Working } from './figure.ts';
 
 export const SEALING: Working = {
@@ -51,11 +52,12 @@ function compression(carried: Carried, set: CylinderSet): readonly Figure[] {
 function shares(set: CylinderSet): readonly (readonly string[])[] {
   const unit = unitById(set.unit ?? 'psi');
   const highest = Math.max(...numbersOf(set).map(({ value }) => value));
-  return set.readings.map(({ cylinder, value }) => [
+  const rows = set.readings.map(({ cylinder, value }) => [
     `#${cylinder}`,
     formatValue(value, unit),
-    `${Math.round((100 * middle(value)) / highest)} % of the highest`,
+    `${Math.round((100 * middle(value)) / highest)} %`,
   ]);
+  return withHead(['cylinder', 'compression', 'of the highest'], rows);
 }
 
 function verdictText(
@@ -98,7 +100,10 @@ function leak(set: CylinderSet): readonly Figure[] {
       source: "testers differ, so cylinders are compared with each other; the maker's figure is the limit",
       caution:
         'Test air can turn the engine over: keep hands and tools clear of it, and take the spanner off the crank.',
-      rows: set.readings.map(({ cylinder, value }) => [`#${cylinder}`, formatValue(value, unitById('%'))]),
+      rows: withHead(
+        ['cylinder', 'leaks'],
+        set.readings.map(({ cylinder, value }) => [`#${cylinder}`, formatValue(value, unitById('%'))]),
+      ),
     },
   ];
 }
