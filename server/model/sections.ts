@@ -42,12 +42,12 @@ const joined = (words: readonly Word[]): string =>
 
 /** `carb twin  "pair of side-draughts"`: the first word that names a kind of part says what it owns. */
 export function partEntry(line: Line, syntax: Syntax, time: Time): Entry {
-  const words = wordsOf(line, syntax.head);
+  const name = nameOf(line, syntax.head);
   return {
     kind: 'part',
-    name: nameOf(line, syntax.head),
+    name,
     nameSpan: runSpan(line, syntax.head),
-    part: partKind(words.map((word) => word.text)),
+    part: partKind(name.split(' ')),
     text: quoted(line, syntax),
     time,
     line,

@@ -1,0 +1,118 @@
+/** Where what stands under the cursor comes from: the line that set it, opened it, declared it; the file it names. */
+import type { Position, Range } from '../../grammar/index.ts';
+import type { Carried } from '../model/carry.ts';
+import { lineOf, readingAt } from '../model/locate.ts';
+import type { Entry, Origin, QuantityEntry } from '../model/notebook.ts';
+import type { Reading } from '../model/page.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { specFor } from '../model/specs.ts';
+import { isAbsent } from '../model/step.ts';
+import { linksIn } from './document-links.ts';
+import { type LocatedMention, mentionAt, mentionsOf, type Subject } from './mentions.ts';
+import { wholeLines } from './ranges.ts';
+
+export interface Definition {
+  /** What was asked about. */
+  readonly asked: Range;
+  /** Whole lines, in their order, each once. */
+  readonly lines: readonly Range[];
+  /** A file, by the path as written; inside it, where it is a notebook, what defines the subject. */
+  readonly file: { readonly path: string; readonly subject: Subject | undefined } | undefined;
+}
+
+/** Undefined where nothing with a name stands. What comes from no other line comes from its own. */
+export function definitionAt(snapshot: Snapshot, { line, character }: Position): Definition | undefined {
+  const reading = readingAt(snapshot, line);
+  const asked = mentionAt(snapshot, line, character);
+  if (!reading || !asked) return undefined;
+  const found = linesFor(snapshot, reading, asked);
+  const lines = [...new Set(found.length > 0 ? found : [line])].sort((a, b) => a - b);
+  return {
+    asked: asked.range,
+    lines: lines.map((each) => wholeLines(snapshot, each, each)),
+    file: fileFor(snapshot, reading.entry, asked, lines),
+  };
+}
+
+function linesFor(snapshot: Snapshot, reading: Reading, asked: LocatedMention): readonly number[] {
+  const { entry, before } = reading;
+  const at = (origins: readonly (Origin | undefined)[]) =>
+    origins.flatMap((origin) => (origin && lineOf(snapshot, origin.ref)) ?? []);
+  switch (entry.kind) {
+    case 'setting':
+      return at(isChange(entry) ? settings(before, entry.quantity.name) : []);
+    case 'reading': {
+      const held = at(heldTo(before, entry));
+      return held.length > 0 ? held : definitions(snapshot, asked);
+    }
+    case 'item':
+      return at(entry.word === 'done' ? [before.items.get(entry.id)?.by] : []);
+    case 'fit':
+      return at([before.parts.get(entry.name)?.by ?? fittedBy(before, entry.name)]);
+    case 'port':
+      return at([before.ports.get(entry.name)?.by]);
+    case 'check':
+      return at([before.due.get(entry.name)]);
+    case 'recheck':
+      return at([before.items.get(entry.name)?.by ?? before.due.get(entry.name)]);
+    case 'revert':
+      return definitions(snapshot, asked)
+        .filter((line) => line < asked.at)
+        .slice(-1);
+    case 'trial':
+      return at(settings(before, asked.name));
+    default:
+      return [];
+  }
+}
+
+const isChange = ({ said }: QuantityEntry): boolean =>
+  said.some(({ values }) => values[0]?.form === 'amount' && values[0].relative !== undefined);
+
+const settings = (carried: Carried, name: string): readonly Origin[] =>
+  [...carried.settings.values()].filter(({ quantity }) => quantity.name === name).map(({ by }) => by);
+
+/** A total is read off what these were set to. */
+const BEHIND: Readonly<Record<string, readonly string[]>> = { total: ['initial', 'mechanical'] };
+
+/** What was set to give the reading, and the limit, target and spec that it is held to. */
+function heldTo(carried: Carried, { quantity, said }: QuantityEntry): readonly Origin[] {
+  const stated = [carried.limits, carried.targets].flatMap((map) =>
+    [...map.values()].filter((each) => each.quantity.name === quantity.name),
+  );
+  const specs = said.flatMap((each) => specFor(carried.specs, quantity, each) ?? []);
+  const behind = (BEHIND[quantity.name] ?? []).flatMap((name) => settings(carried, name));
+  return [...behind, ...[...stated, ...specs].map(({ by }) => by)];
+}
+
+const fittedBy = ({ fitted }: Carried, name: string): Origin | undefined =>
+  [...fitted.values()].find((part) => part.name === name)?.by;
+
+const definitions = (snapshot: Snapshot, subject: Subject): readonly number[] =>
+  mentionsOf(snapshot, subject)
+    .filter(({ role }) => role === 'defines')
+    .map(({ at }) => at);
+
+/** A file's line names its own file; what a `use` line brought in is in the file that it names. */
+function fileFor(
+  snapshot: Snapshot,
+  entry: Entry,
+  asked: LocatedMention,
+  lines: readonly number[],
+): Definition['file'] {
+  if (entry.kind === 'file') return { path: entry.path, subject: undefined };
+  for (const line of lines) {
+    const from = readingAt(snapshot, line)?.entry;
+    if (from?.kind === 'file' && from.word === 'use') return { path: from.path, subject: asked };
+  }
+  if (asked.of !== 'word' || definitions(snapshot, asked).length > 0) return undefined;
+  const path = pathGiving(snapshot, asked);
+  return path === undefined ? undefined : { path, subject: asked };
+}
+
+/** The notebook that gave a word: of several, the last one used above has the last word. */
+const pathGiving = (snapshot: Snapshot, { name, at }: LocatedMention): string | undefined =>
+  linksIn(snapshot).findLast(({ word, path, range }) => {
+    const found = word === 'use' && range.start.line < at ? snapshot.shared(path) : undefined;
+    return found && !isAbsent(found) && found.words.has(name);
+  })?.path;

@@ -1,0 +1,56 @@
+/** The files a notebook names: photos, logs, other notebooks. */
+import type { Range, Span } from '../../grammar/index.ts';
+import { keptByPage } from '../model/kept.ts';
+import type { FileEntry } from '../model/notebook.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { onLine } from './ranges.ts';
+
+export interface FileLink {
+  readonly range: Range;
+  readonly word: FileEntry['word'];
+  /** As written, without quotes. */
+  readonly path: string;
+  readonly isQuoted: boolean;
+}
+
+/** In the order of lines. Whether the files are there is for those to say who can look. */
+export function linksIn(snapshot: Snapshot): readonly FileLink[] {
+  return snapshot.pages.flatMap((_, page) => {
+    const start = snapshot.starts[page] as number;
+    return linksOn(snapshot, page).map(({ line, span, ...link }) => ({
+      ...link,
+      range: onLine(start + line, span),
+    }));
+  });
+}
+
+interface LineLink extends Omit<FileLink, 'range'> {
+  readonly line: number;
+  readonly span: Span;
+}
+
+const linksOn = keptByPage((readings): readonly LineLink[] =>
+  readings.flatMap(({ entry }, line) => {
+    if (entry.kind !== 'file' || entry.path === '') return [];
+    const { word, path, pathSpan: span } = entry;
+    return [{ line, span, word, path, isQuoted: entry.line.text[span.from - 1] === '"' }];
+  }),
+);
+
+export interface TextEdit {
+  readonly range: Range;
+  readonly text: string;
+}
+
+/** The edits that make each path what `moved` says; those of which it says nothing stay. */
+export function pathEdits(
+  snapshot: Snapshot,
+  moved: (path: string) => string | undefined,
+): readonly TextEdit[] {
+  return linksIn(snapshot).flatMap(({ path, range, isQuoted }) => {
+    const now = moved(path);
+    if (now === undefined || now === path || now.includes('"')) return [];
+    const text = isQuoted || !now.includes(';') ? now : `"${now}"`;
+    return [{ range, text }];
+  });
+}

@@ -1,0 +1,132 @@
+/** What the lines of a notebook name, so that every use of a name can be found. */
+import { isEmpty, type Range, type Run, runSpan, type Span } from '../../grammar/index.ts';
+import { keptByPage } from '../model/kept.ts';
+import { readingAt, touches } from '../model/locate.ts';
+import { nameAt, nameOf } from '../model/names.ts';
+import type { Entry } from '../model/notebook.ts';
+import type { Reading } from '../model/page.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { specNames } from '../model/specs.ts';
+import { ROAD_CHECKS } from '../trade/checks.ts';
+import { onLine } from './ranges.ts';
+
+/** `word`: a quantity that the notebook, or one it uses, defines for itself. */
+export type SubjectKind = 'quantity' | 'word' | 'part' | 'item' | 'check' | 'port' | 'session' | 'file';
+
+export interface Subject {
+  readonly of: SubjectKind;
+  readonly name: string;
+}
+
+export interface Mention extends Subject {
+  /** Whether the line says what it is, changes it, or only names it. */
+  readonly role: 'defines' | 'writes' | 'reads';
+  readonly span: Span;
+}
+
+export interface LocatedMention extends Mention {
+  /** From zero. */
+  readonly at: number;
+  readonly range: Range;
+}
+
+/** What the cursor stands on; undefined where that has no name. */
+export function mentionAt(snapshot: Snapshot, line: number, column: number): LocatedMention | undefined {
+  const reading = readingAt(snapshot, line);
+  const mention = reading && mentionsIn(reading).find(({ span }) => touches(span, column));
+  return mention && { ...mention, at: line, range: onLine(line, mention.span) };
+}
+
+/** Every mention of it, in the order of lines. */
+export function mentionsOf(snapshot: Snapshot, { of, name }: Subject): readonly LocatedMention[] {
+  return snapshot.pages.flatMap((_, page) => {
+    const start = snapshot.starts[page] as number;
+    return mentionsOn(snapshot, page)
+      .filter((mention) => mention.of === of && mention.name === name)
+      .map(({ line, ...mention }) => ({
+        ...mention,
+        at: start + line,
+        range: onLine(start + line, mention.span),
+      }));
+  });
+}
+
+const mentionsOn = keptByPage((readings) =>
+  readings.flatMap((reading, line) => mentionsIn(reading).map((mention) => ({ ...mention, line }))),
+);
+
+function mentionsIn(reading: Reading): readonly Mention[] {
+  return named(reading).filter(({ name, span }) => name !== '' && span.to > span.from);
+}
+
+function named({ entry, before }: Reading): readonly Mention[] {
+  switch (entry.kind) {
+    case 'setting':
+    case 'reading':
+    case 'fact':
+    case 'limit':
+    case 'target': {
+      const { quantity, name, kind } = entry;
+      return [quantityMention(quantity.name, before, name, kind === 'setting' ? 'writes' : 'reads')];
+    }
+    case 'spec': {
+      const alone = specNames(new Map([['', { ...entry, by: NOWHERE }]]));
+      const name = [...alone.keys()][0] ?? entry.quantity.name;
+      return [quantityMention(name, before, entry.nameSpan, 'reads')];
+    }
+    case 'word':
+      return entry.quantity ? [{ of: 'word', name: entry.name, span: entry.nameSpan, role: 'defines' }] : [];
+    case 'part':
+      return [{ of: 'part', name: entry.name, span: entry.nameSpan, role: 'defines' }];
+    case 'fit':
+      return [{ of: 'part', name: entry.name, span: entry.nameSpan, role: 'writes' }];
+    case 'port':
+      return [{ of: 'port', name: entry.name, span: entry.nameSpan, role: 'writes' }];
+    case 'item': {
+      const role = entry.word === 'done' ? 'writes' : 'defines';
+      return [{ of: 'item', name: entry.id, span: entry.idSpan, role }];
+    }
+    case 'check':
+      return [{ of: 'check', name: entry.name, span: entry.nameSpan, role: 'writes' }];
+    case 'recheck': {
+      const of = ROAD_CHECKS.some((check) => check.name === entry.name) ? 'check' : 'item';
+      return [{ of, name: entry.name, span: entry.nameSpan, role: 'reads' }];
+    }
+    case 'file':
+      return [{ of: 'file', name: entry.path, span: entry.pathSpan, role: 'reads' }];
+    case 'session':
+      return entry.date !== undefined && entry.dateText
+        ? [{ of: 'session', name: entry.date, span: entry.dateText.span, role: 'defines' }]
+        : [];
+    case 'revert':
+      return [{ of: 'session', name: entry.date ?? '', span: entry.dateSpan, role: 'reads' }];
+    case 'trial':
+      return trialMentions(entry, before);
+    default:
+      return [];
+  }
+}
+
+const NOWHERE = { ref: { page: 0, line: 0 }, date: undefined };
+
+type Around = Reading['before'];
+
+const quantityMention = (name: string, { words }: Around, span: Span, role: Mention['role']): Mention => ({
+  of: words.has(name) ? 'word' : 'quantity',
+  name,
+  span,
+  role,
+});
+
+function trialMentions({ line }: Entry, around: Around): readonly Mention[] {
+  const { syntax } = line;
+  const runs: readonly Run[] = syntax.kind === 'trial' ? [syntax.knob, syntax.response] : [];
+  return runs.flatMap((run) => {
+    if (isEmpty(run)) return [];
+    const words = nameOf(line, run).split(' ');
+    const found = nameAt(words, 0, around);
+    return found?.length === words.length
+      ? [quantityMention(found.quantity.name, around, runSpan(line, run), 'reads')]
+      : [];
+  });
+}

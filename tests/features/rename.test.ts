@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { stateGiven } from '../../server/model/shared.ts';
+import { openNotebook } from '../../server/rules/index.ts';
+import { renamedTo } from '../harness/navigation.ts';
+
+const at = (marked: string): string => marked.split(' | ').join('\n');
+const PART = 'parts | carb twin "two" | session 2026-05-02 | fit carb tw‸in | note carb twin';
+const ITEM = 'session 2026-05-02 | fault  choke : x [safety] | todo main: y | done cho‸ke';
+const WORD =
+  'words | flap gap: setting, 2..5 mm | session 2026-05-02 | flap‸-gap 3 mm | +5 min flap gap 4 mm | trial flap gap -> idle';
+
+test.each([
+  ['Carb Pair', PART, 'parts | Carb Pair "two" | session 2026-05-02 | fit Carb Pair | note carb twin'],
+  ['cable', ITEM, 'session 2026-05-02 | fault  cable : x [safety] | todo main: y | done cable'],
+  ['choke-2', ITEM, 'session 2026-05-02 | fault  choke-2 : x [safety] | todo main: y | done choke-2'],
+  [
+    'air flap',
+    WORD,
+    'words | air flap: setting, 2..5 mm | session 2026-05-02 | air flap 3 mm | +5 min air flap 4 mm | trial air flap -> idle',
+  ],
+  ['Carb-Twin', PART, 'parts | Carb-Twin "two" | session 2026-05-02 | fit Carb-Twin | note carb twin'],
+])('to %s: %s', (name, marked, text) => expect(renamedTo(name, at(marked))).toBe(at(text)));
+
+test.each([
+  ['main', ITEM, 'There is an item "main" already'],
+  ['a: b', ITEM, 'cannot be a name'],
+  ['', ITEM, 'cannot be a name'],
+  ['«', ITEM, 'cannot be a name'],
+  ['distributor new', PART, 'it would be read as a distributor'],
+  ['twin', PART, 'a carburettor is named by that word'],
+  ['initial', `${WORD} | initial 9 deg`, 'it has a meaning already'],
+  ['cold setting', WORD, 'cannot be the name'],
+  ['x', 'session 2026-05-02 | init‸ial 9 deg', '"initial" is a word of the trade'],
+  ['x', 'session 2026-05-02 | check throttle‸ return ok', 'is a check'],
+  ['x', 'session 2026‸-05-02', 'is a day'],
+  ['x', 'session 2026-05-02 | photo a.‸jpg', 'rename the file itself'],
+  ['x', 'ports | mani‸fold rear capped', 'named by the engine'],
+  ['x', 'session 2026-05-02 | note a‸bc', 'Nothing with a name stands here.'],
+])('not to "%s": %s', (name, marked, says) => expect(renamedTo(name, at(marked))).toContain(says));
+
+test('a word of another notebook is renamed there', () => {
+  const given = stateGiven(openNotebook('words\n  flap gap: reading, 2 mm\n'));
+  const text = 'use shop\nsession 2026-05-02\n  flap‸ gap 3 mm\n';
+  expect(renamedTo('x', text, () => given)).toBe('"flap gap" comes from another notebook: rename it there.');
+});
