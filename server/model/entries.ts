@@ -13,9 +13,10 @@ import {
   tokenText,
 } from '../../grammar/index.ts';
 import type { Quantity } from '../trade/quantity.ts';
+import { unitById } from '../trade/units.ts';
 import { isoDate } from './dates.ts';
 import { type Around, nameAt, nameOf } from './names.ts';
-import type { Entry, QuantityEntry, SectionKind, SessionEntry } from './notebook.ts';
+import type { Entry, QuantityEntry, Said, SectionKind, SessionEntry } from './notebook.ts';
 import { placeIn, placeLength, saidBy } from './said.ts';
 import { partEntry, portEntry, specEntry, wordEntry } from './sections.ts';
 import { lowerValue, type Word, wordsOf } from './values.ts';
@@ -214,16 +215,25 @@ function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time
   const { quantity, from, length } = found;
   const name = { from: (head[from] as Word).span.from, to: (head[from + length - 1] as Word).span.to };
   const beside = placeIn([...head.slice(0, from), ...head.slice(from + length)]);
+  const said = saidBy(line, syntax.groups, beside.place, beside.rest, quantity.form === 'curve');
   return {
     kind: roleOf(quantity, around.section),
     quantity,
     name,
-    said: saidBy(line, syntax.groups, beside.place, beside.rest, quantity.form === 'curve'),
+    said: quantity.ofDistributor ? said.map(inOwnDegrees) : said,
     text: quantity.form === 'text' ? textOf(line, syntax, beside.rest) : undefined,
     time,
     line,
   };
 }
+
+/** `dwell 50 dist deg` is what a dwell meter reads anyway: no degrees of the crank. */
+const inOwnDegrees = (said: Said): Said => ({
+  ...said,
+  values: said.values.map((value) =>
+    value.form === 'amount' && value.unit?.id === 'dist-deg' ? { ...value, unit: unitById('deg') } : value,
+  ),
+});
 
 /** A place may stand before the name: `left mixture 1 1/4 turns`. */
 function named(

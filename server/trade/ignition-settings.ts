@@ -54,6 +54,7 @@ const DISTRIBUTOR = ownedBy('distributor', [
     {
       also: 'dwell angle, points dwell, cam angle',
       orIn: ['percent'],
+      ofDistributor: true,
       band: usual(20, 65, 'four cylinders 45 to 60, six 30 to 40, eight 26 to 34 deg of the distributor'),
     },
   ),

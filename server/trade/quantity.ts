@@ -61,6 +61,8 @@ export interface Quantity {
   readonly orIn?: readonly Dimension[];
   /** True where the trade writes the number without its unit and means `unit`. */
   readonly bare?: boolean;
+  /** True where its degrees are the distributor's own, whether that is said or not. */
+  readonly ofDistributor?: boolean;
   /** For a curve: the dimension and usual unit of what stands after `@`. */
   readonly against?: { readonly dimension: Dimension; readonly unit: string };
   /** The part whose removal takes this setting away. */

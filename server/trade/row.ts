@@ -10,6 +10,7 @@ interface Extra {
   readonly also?: string;
   readonly band?: Limits;
   readonly bare?: true;
+  readonly ofDistributor?: true;
   readonly orIn?: readonly Dimension[];
   readonly places?: readonly PlaceKind[];
   /** Words it may take, parted by commas. */
@@ -98,13 +99,14 @@ function common(name: string, meaning: string, extra: Extra) {
   };
 }
 
-function measure(unit: string, { band, bare, orIn }: Extra) {
+function measure(unit: string, { band, bare, orIn, ofDistributor }: Extra) {
   return {
     unit,
     dimension: unitById(unit).dimension,
     ...(band && { band: { ...band, unit } }),
     ...(bare && { bare }),
     ...(orIn && { orIn }),
+    ...(ofDistributor && { ofDistributor }),
   };
 }
 

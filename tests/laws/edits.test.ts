@@ -3,7 +3,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Check } from '../../server/model/findings.ts';
 import { lineCount, lineOf } from '../../server/model/locate.ts';
-import { type Change, edit, open, pageAt, type Snapshot } from '../../server/model/snapshot.ts';
+import type { Page } from '../../server/model/page.ts';
+import {
+  type Change,
+  edit,
+  open,
+  pageAt,
+  refresh,
+  type Shared,
+  type Snapshot,
+} from '../../server/model/snapshot.ts';
 import { checkLine } from '../../server/rules/index.ts';
 import { law } from './law.ts';
 import { answers } from './located.ts';
@@ -29,6 +38,21 @@ const asOpened =
 law('law 5: edits of any notebook give what opening it gives', edited(notebook), asOpened(watchful));
 law('law 5: and in sections longer than a page', edited(longNotebook), asOpened(watchful), 0.1);
 law('law 5: and all findings of the rules', edited(notebook), asOpened(checkLine));
+
+/** A notebook whose `use` lines, whichever file they name, are answered by the end of another one. */
+const sharing = (other: string): Shared => {
+  const { after } = open(other, watchful).pages.at(-1) as Page;
+  return () => after;
+};
+
+law(
+  'law 5: a notebook refreshed after another changed answers as one opened then',
+  fc.tuple(notebook, notebook, notebook),
+  ([text, other, otherThen]) => {
+    const refreshed = refresh(open(text, watchful, sharing(other)), sharing(otherThen));
+    expect(answers(refreshed)).toEqual(answers(open(text, watchful, sharing(otherThen))));
+  },
+);
 
 /** Which lines an edit reads again. */
 function reread(before: Snapshot, change: Change): readonly number[] {

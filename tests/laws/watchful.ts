@@ -17,7 +17,7 @@ export const watchful: Check = (entry, { before, after, where, lookUp }) => {
         [before.session?.date, after.section, where.date],
         settings.map(({ quantity, place, values, words }) => [quantity.name, place, values, words]),
         [...after.items.keys(), ...after.fitted.keys(), ...after.readings.keys()],
-        asked && [...asked.settings.keys()],
+        asked && 'settings' in asked && [...asked.settings.keys()],
       ]),
       related: [...settings, ...after.lastly.values(), ...after.items.values()].map(({ by }) => ({
         origin: by,

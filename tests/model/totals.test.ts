@@ -178,11 +178,7 @@ describe('law 9: a derived value shows its working', () => {
     ['total', 'initial + the most mechanical from 2400 rpm, no vacuum', '9 deg + 14 deg = 23 deg'],
     ['cruise total', 'initial + the most mechanical + the most vacuum', '9 deg + 14 deg + 12 deg = 35 deg'],
     ['all in', 'lowest speed with all the mechanical advance', '2400 rpm'],
-    [
-      'slope',
-      'steepest rise of the mechanical curve',
-      '10 deg per 1000 rpm, 1000 to 3000 rpm',
-    ],
+    ['slope', 'steepest rise of the mechanical curve', '10 deg per 1000 rpm, 1000 to 3000 rpm'],
   ])('%s', (name, formula, working) => {
     expect(total(name).formula).toBe(formula);
     expect(total(name).working).toBe(working);
