@@ -116,7 +116,7 @@ const standing = (settings: Carried['settings'], key: string): InForce | undefin
   settings.get(key) ?? settings.get(`${key.slice(0, key.indexOf('|'))}|`);
 
 /** The change from one state of a setting to another; undefined where they are the same. */
-export function settingChange(from: InForce | undefined, to: InForce | undefined): Changed | undefined {
+function settingChange(from: InForce | undefined, to: InForce | undefined): Changed | undefined {
   if (from === to || (from && to && sameSetting(from, to))) return undefined;
   const either = to ?? from;
   if (!either) return undefined;

@@ -30,7 +30,7 @@ export const AIR_MOVED = 0.03;
 export const airMoved = ({ air }: Comparison): boolean => air !== undefined && Math.abs(air) >= AIR_MOVED;
 
 /** Nothing was changed and the air did not move: the two differ by noise alone. */
-export const isRepeat = (comparison: Comparison): boolean =>
+const isRepeat = (comparison: Comparison): boolean =>
   comparison.changes.length === 0 && !airMoved(comparison);
 
 /** Worked out once for a snapshot, when first asked. */

@@ -13,7 +13,7 @@ const RPM = unitById('rpm');
 const IN_HG = unitById('inHg');
 const TURN = unitById('turn');
 
-export const IN_GEAR_CAUTION =
+const IN_GEAR_CAUTION =
   'Idle checked in gear: wheels chocked, brake set, nobody before or behind; a boat well tied up.';
 
 export const IDLE_DROP: Working = {
