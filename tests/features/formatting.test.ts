@@ -203,7 +203,9 @@ const ROWS: readonly (readonly [
   ['nothing of nothing', '', ''],
 ];
 
-test.each(ROWS)('%s', (_what, before, after, style) => expect(formatted(before, style)).toBe(dedent(after)));
+test.each(ROWS.map((row) => [row[0], row] as const))('%s', (_what, [, before, after, style]) =>
+  expect(formatted(before, style)).toBe(dedent(after)),
+);
 
 test('in a range the columns that are there are kept to', () =>
   expect(

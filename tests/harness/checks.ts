@@ -6,6 +6,8 @@ import { foldsOf } from '../../server/features/folding.ts';
 import { DEFAULT_STYLE, type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
 import { hoverAt } from '../../server/features/hover.ts';
 import { withoutMarkdown } from '../../server/features/markdown.ts';
+import { selectionsAt } from '../../server/features/selection-ranges.ts';
+import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
 import { findSymbols } from '../../server/features/workspace-symbols.ts';
@@ -68,4 +70,20 @@ export function withEdits(text: string, edits: readonly Change[]): string {
     document,
     edits.map(({ range, text }) => ({ range, newText: text })),
   );
+}
+
+/** What the lines from `from` on mean, word by word, as `meaning text`. */
+export function meanings(text: string, from = 1): readonly string[] {
+  const lines = text.split('\n');
+  return [...semanticTokens(openNotebook(text), from)].map(
+    ({ line, span, meaning }) => `${meaning} ${lines[line]?.slice(span.from, span.to)}`,
+  );
+}
+
+/** The texts that are selected step by step from `‸` outwards. */
+export function selections(marked: string): readonly string[] {
+  const { text, cursor } = fixture(marked);
+  if (!cursor) throw new Error('no ‸ in the notebook');
+  const document = TextDocument.create('bench:x', 'tappet', 1, text);
+  return selectionsAt(openNotebook(text), cursor).map((range) => document.getText(range));
 }

@@ -1,0 +1,105 @@
+/** The words of one line with what they mean. */
+import { KIND, type Kind, type Line, type Span, tokenSpan } from '../../../grammar/index.ts';
+import type { Entry, QuantityEntry, Said } from '../../model/notebook.ts';
+import type { Value } from '../../model/values.ts';
+
+/** Never reordered: an editor keeps what it was told by number. */
+export const MEANINGS = [
+  'keyword',
+  'setting',
+  'reading',
+  'fact',
+  'value',
+  'unit',
+  'text',
+  'place',
+  'condition',
+  'id',
+  'note',
+] as const;
+
+export type Meaning = (typeof MEANINGS)[number];
+
+export interface Meant {
+  readonly span: Span;
+  readonly meaning: Meaning;
+}
+
+/** By column; none overlap, none is empty. What cannot be read means nothing; comments are left to the colouring. */
+export function meaningsOf(entry: Entry): readonly Meant[] {
+  const meant = [...wordsOf(entry)].filter(({ span }) => span.to > span.from);
+  meant.sort((a, b) => a.span.from - b.span.from || b.span.to - a.span.to);
+  let end = 0;
+  return meant.filter(({ span }) => {
+    const isFree = span.from >= end;
+    if (isFree) end = span.to;
+    return isFree;
+  });
+}
+
+function* wordsOf(entry: Entry): Generator<Meant> {
+  if (entry.kind === 'unknown') return;
+  yield* keywordIn(entry.line);
+  yield* 'said' in entry ? quantityWords(entry) : otherWords(entry);
+  for (const [kind, meaning] of ALWAYS) yield* tokensIn(entry.line, kind, meaning);
+}
+
+/** Tokens that mean the same wherever they stand. */
+const ALWAYS: readonly (readonly [Kind, Meaning])[] = [
+  [KIND.At, 'condition'],
+  [KIND.Date, 'value'],
+  [KIND.Clock, 'value'],
+  [KIND.Text, 'text'],
+  [KIND.Prose, 'note'],
+];
+
+/** The word that begins a line of its own kind. */
+function* keywordIn(line: Line): Generator<Meant> {
+  const { kind, time } = line.syntax;
+  if (kind !== 'entry' && kind !== 'row' && kind !== 'blank')
+    yield { span: tokenSpan(line, time[1]), meaning: 'keyword' };
+}
+
+function* quantityWords({ kind, quantity, name, said }: QuantityEntry): Generator<Meant> {
+  yield { span: name, meaning: kind === 'limit' || kind === 'target' ? quantity.kind : kind };
+  for (const each of said) yield* saidWords(each);
+}
+
+function* saidWords({ place, values, points, words, conditions }: Said): Generator<Meant> {
+  if (place) yield { span: place.span, meaning: 'place' };
+  yield* valueWords(values);
+  for (const point of points) yield* valueWords([point.value, point.at]);
+  for (const { span } of words) yield { span, meaning: 'condition' };
+  for (const condition of conditions) {
+    if (condition.value) yield* valueWords([condition.value]);
+    for (const { span } of condition.words) yield { span, meaning: 'condition' };
+  }
+}
+
+/** What is before the number, such as `~` or `in`, is part of the value. */
+function* valueWords(values: readonly Value[]): Generator<Meant> {
+  for (const value of values) {
+    if (value.form !== 'amount')
+      yield { span: value.span, meaning: value.form === 'text' ? 'text' : 'value' };
+    else {
+      yield { span: { from: value.span.from, to: value.numberSpan.to }, meaning: 'value' };
+      if (value.unit) yield { span: value.unitSpan, meaning: 'unit' };
+    }
+  }
+}
+
+function* otherWords(entry: Entry): Generator<Meant> {
+  if (entry.kind === 'word' && entry.quantity) yield { span: entry.nameSpan, meaning: entry.quantity.kind };
+  if ('nameSpan' in entry) yield { span: entry.nameSpan, meaning: 'id' };
+  if ('idSpan' in entry) yield { span: entry.idSpan, meaning: 'id' };
+  if ('pathSpan' in entry) yield { span: entry.pathSpan, meaning: 'text' };
+  if ('dateSpan' in entry) yield { span: entry.dateSpan, meaning: 'value' };
+  if ('size' in entry) for (const { span } of entry.size) yield { span, meaning: 'text' };
+  if ('values' in entry) yield* valueWords(entry.values);
+  if ('after' in entry && entry.after) yield* valueWords([entry.after]);
+}
+
+function* tokensIn(line: Line, kind: Kind, meaning: Meaning): Generator<Meant> {
+  for (let token = 0; token < line.tokens.kinds.length; token++)
+    if (line.tokens.kinds[token] === kind) yield { span: tokenSpan(line, token), meaning };
+}

@@ -1,0 +1,54 @@
+/** Meanings as the protocol counts them: five whole numbers a token, each token from the one before it. */
+import type { SemanticTokensEdit, SemanticTokensLegend } from 'vscode-languageserver';
+import { MEANINGS, type Meaning, type SemanticToken } from '../features/semantic-tokens.ts';
+
+/** The standard type of each, so that any editor colours it; what is no type of its own in the standard is told apart by a modifier. */
+const TYPES: Readonly<Record<Meaning, readonly [type: string, modifier?: string]>> = {
+  keyword: ['keyword'],
+  setting: ['property'],
+  reading: ['function'],
+  fact: ['property', 'readonly'],
+  value: ['number'],
+  unit: ['type'],
+  text: ['string'],
+  place: ['enumMember'],
+  condition: ['modifier'],
+  id: ['class'],
+  note: ['comment', 'documentation'],
+};
+
+const types = [...new Set(MEANINGS.map((meaning) => TYPES[meaning][0]))];
+const modifiers = [...new Set(MEANINGS.flatMap((meaning) => TYPES[meaning].slice(1) as string[]))];
+
+export const LEGEND: SemanticTokensLegend = { tokenTypes: types, tokenModifiers: modifiers };
+
+const NUMBERS = new Map(
+  MEANINGS.map((meaning) => {
+    const [type, modifier] = TYPES[meaning];
+    return [meaning, [types.indexOf(type), modifier ? 1 << modifiers.indexOf(modifier) : 0] as const];
+  }),
+);
+
+export function encoded(tokens: Iterable<SemanticToken>): number[] {
+  const data: number[] = [];
+  let [line, column] = [0, 0];
+  for (const token of tokens) {
+    const [type, modifiers] = NUMBERS.get(token.meaning) as readonly [number, number];
+    const { from, to } = token.span;
+    data.push(token.line - line, token.line === line ? from - column : from, to - from, type, modifiers);
+    [line, column] = [token.line, from];
+  }
+  return data;
+}
+
+/** What makes `after` of `before`: one piece, from the first number that differs to the last. */
+export function editsBetween(before: readonly number[], after: readonly number[]): SemanticTokensEdit[] {
+  const shorter = Math.min(before.length, after.length);
+  let start = 0;
+  while (start < shorter && before[start] === after[start]) start++;
+  let end = 0;
+  while (end < shorter - start && before.at(-1 - end) === after.at(-1 - end)) end++;
+  if (start === before.length && start === after.length) return [];
+  const data = after.slice(start, after.length - end);
+  return [{ start, deleteCount: before.length - end - start, data }];
+}

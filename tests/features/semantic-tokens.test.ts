@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { meanings } from '../harness/checks.ts';
+
+test.each<[line: string, ...told: string[]]>([
+  ['session 2026-05-02  New springs', 'keyword session', 'value 2026-05-02', 'note New springs'],
+  ['limits', 'keyword limits'],
+  ['  initial 9 deg ; as found', 'setting initial', 'value 9', 'unit deg'],
+  ['  idle 850 rpm in neutral', 'reading idle', 'value 850', 'unit rpm', 'condition in', 'condition neutral'],
+  [
+    '  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm',
+    ...['setting mechanical', 'value 0', 'unit deg', 'condition @', 'value 900', 'unit rpm'],
+    ...['value 8', 'unit deg', 'condition @', 'value 1500', 'unit rpm'],
+  ],
+  ['  mixture left in 1/4 turn', 'setting mixture', 'place left', 'value in 1/4', 'unit turn'],
+  ['  plug #4 "sooty"', 'reading plug', 'place #4', 'text "sooty"'],
+  ['  tube 402 415 F', 'reading tube', 'value 402', 'value 415', 'unit F'],
+  ['  todo choke: hook it up [safety]', 'keyword todo', 'id choke', 'note hook it up'],
+  ['  fit carb twin', 'keyword fit', 'id carb twin'],
+  ['  photo a b.jpg', 'keyword photo', 'text a b.jpg'],
+  ['  note hunts; a little', 'keyword note', 'note hunts; a little'],
+  ['  sparkle 7 rpm'],
+  ['  9/32 in  9.5 deg', 'value 9/32', 'unit in', 'value 9.5', 'unit deg'],
+])('%s', (line, ...told) => expect(meanings(`session 2026-05-01\n${line}`)).toEqual(told));
+
+test('words of the notebook are what it says they are', () =>
+  expect(meanings('words\n  sparkle: reading, 1..9\nsession 2026-05-02\n  sparkle 7', 2)).toEqual([
+    'keyword session',
+    'value 2026-05-02',
+    'reading sparkle',
+    'value 7',
+  ]));
