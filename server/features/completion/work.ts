@@ -1,6 +1,7 @@
 /** What may follow a word of work: the ids, names and days that the notebook has. */
 import { isEmpty, type LineSyntax, type Run, tokenText } from '../../../grammar/index.ts';
-import type { Stretch } from '../../model/sessions.ts';
+
+import { isKept } from '../../model/kept-sessions.ts';
 import { sessionsOf } from '../../model/sessions.ts';
 import { readTrial } from '../../model/trials.ts';
 import { ROAD_CHECKS } from '../../trade/checks.ts';
@@ -69,7 +70,7 @@ export function revertOffers(question: CompletionQuestion, syntax: Syntax<'rever
   if (syntax.date !== undefined) return [];
   const { snapshot, line, from, written } = question;
   const above = sessionsOf(snapshot).filter(({ to, date }) => to <= line && date !== undefined);
-  const days = above.reverse().map((session) => ({ session, kept: isKept(question, session) }));
+  const days = above.reverse().map((session) => ({ session, kept: isKept(snapshot, session) }));
   const to = /\bto\s*$/i.test(written.text) ? '' : 'to ';
   return days
     .toSorted((a, b) => Number(b.kept) - Number(a.kept))
@@ -85,12 +86,6 @@ export function revertOffers(question: CompletionQuestion, syntax: Syntax<'rever
 }
 
 const MOST_DAYS = 50;
-
-function isKept({ snapshot }: CompletionQuestion, { pagesFrom, pagesTo }: Stretch): boolean {
-  const head = snapshot.pages[pagesFrom];
-  const kept = snapshot.pages[pagesTo - 1]?.after.kept;
-  return kept !== undefined && kept !== head?.before.kept;
-}
 
 export function sessionOffers(question: CompletionQuestion, syntax: Syntax<'session'>): readonly Offer[] {
   if (syntax.date !== undefined || syntax.title !== undefined) return [];

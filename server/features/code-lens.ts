@@ -1,0 +1,56 @@
+/** What stands above the head of a session: what it changed, what is open, and what can be done from here. */
+import type { Carried } from '../model/carry.ts';
+import { changesBetween } from '../model/changes.ts';
+import { carriedAfter, carriedBefore, isKept } from '../model/kept-sessions.ts';
+import { type Stretch, sessionsOf } from '../model/sessions.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+
+export interface Lens {
+  /** Of the session's head, from zero. */
+  readonly line: number;
+  readonly text: string;
+  readonly act: LensAct;
+}
+
+/** `compare`: with the session whose head is on the line `against`, where one is given; else with what stood before. */
+export type LensAct =
+  | { readonly act: 'compare'; readonly against: number | undefined }
+  | { readonly act: 'start' };
+
+export function lensesOf(snapshot: Snapshot): readonly Lens[] {
+  let kept: Stretch | undefined;
+  return sessionsOf(snapshot).flatMap((session) => {
+    const lenses = lensesOn(snapshot, session, kept);
+    if (isKept(snapshot, session)) kept = session;
+    return lenses;
+  });
+}
+
+function lensesOn(snapshot: Snapshot, session: Stretch, kept: Stretch | undefined): readonly Lens[] {
+  const line = session.from;
+  const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
+  const summary: Lens = { line, text: summaryOf(before, after), act: { act: 'compare', against: undefined } };
+  const start: Lens = { line, text: 'start a session from here', act: { act: 'start' } };
+  if (!kept) return [summary, start];
+  const text = `compare with ${[kept.date, 'kept'].filter(Boolean).join(', ')}`;
+  return [summary, { line, text, act: { act: 'compare', against: kept.from } }, start];
+}
+
+function summaryOf(before: Carried, after: Carried): string {
+  // As if the parts were the same: the settings that came with another part count too.
+  const settings = changesBetween({ ...before, fitted: after.fitted }, after).filter((each) => each.after);
+  const changed = settings.filter((each) => each.before !== undefined).length;
+  const written = settings.length - changed;
+  const parts = [...after.fitted].filter(([kind, { name }]) => before.fitted.get(kind)?.name !== name).length;
+  const open = [...after.items.values()];
+  const safety = open.filter((item) => item.safety).length;
+  const told = [
+    changed > 0 && `${counted(changed, 'setting')} changed`,
+    written > 0 && `${counted(written, 'setting')} first written`,
+    parts > 0 && `${counted(parts, 'part')} fitted`,
+    open.length > 0 && `${open.length} open${safety > 0 ? `, ${safety} of safety` : ''}`,
+  ];
+  return told.filter(Boolean).join(', ') || 'nothing changed';
+}
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

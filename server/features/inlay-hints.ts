@@ -1,0 +1,79 @@
+/** Small remarks behind what is written: the total it makes, how far it is from last time, the same in another unit. */
+import type { Carried } from '../model/carry.ts';
+import { type Derived, totalsOf } from '../model/derive.ts';
+import { readingsBetween } from '../model/locate.ts';
+import type { QuantityEntry } from '../model/notebook.ts';
+import type { Reading } from '../model/page.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { formatValue } from '../trade/format.ts';
+import type { Hint, HintKind, Remark } from './inlay-hints/hint.ts';
+import { readingChanges } from './inlay-hints/readings.ts';
+import { settingChanges } from './inlay-hints/settings.ts';
+import { inOtherUnits, type UnitChoice } from './units.ts';
+
+export type { Hint, HintKind } from './inlay-hints/hint.ts';
+
+export interface HintChoice {
+  readonly kinds: ReadonlySet<HintKind>;
+  readonly units: UnitChoice;
+}
+
+/** Hints of the lines `from` to before `to`, in their order. */
+export function hintsOf(snapshot: Snapshot, from: number, to: number, choice: HintChoice): readonly Hint[] {
+  if (choice.kinds.size === 0) return [];
+  const lines = [...readingsBetween(snapshot, Math.max(0, from), to)];
+  const changes = choice.kinds.has('change') ? readingChanges(snapshot, lines) : new Map<number, Remark>();
+  return lines.flatMap((reading) => {
+    const { entry, at } = reading;
+    if (!('said' in entry)) return [];
+    const position = { line: at, character: endOf(entry) };
+    return remarksOn(reading, entry, choice, changes.get(at)).map((remark) => ({ position, ...remark }));
+  });
+}
+
+const endOf = ({ said, name }: QuantityEntry): number =>
+  Math.max(name.to, ...said.map(({ span }) => span.to));
+
+function remarksOn(
+  { before, after }: Reading,
+  entry: QuantityEntry,
+  { kinds, units }: HintChoice,
+  change: Remark | undefined,
+): readonly Remark[] {
+  const remarks: Remark[] = [];
+  if (kinds.has('change')) remarks.push(...settingChanges(entry, before, after), ...(change ? [change] : []));
+  if (kinds.has('total') && entry.kind === 'setting') remarks.push(...totals(entry, before, after));
+  if (kinds.has('unit')) remarks.push(...otherUnit(entry, units));
+  return remarks;
+}
+
+const TOTALS: ReadonlyMap<string, string> = new Map([
+  ['total', 'total'],
+  ['cruise total', 'cruise'],
+  ['timing at idle', 'at idle'],
+]);
+
+/** Those that the line changes. */
+function totals({ quantity }: QuantityEntry, before: Carried, after: Carried): readonly Remark[] {
+  if (quantity.owner !== 'distributor') return [];
+  const was = new Map(totalsOf(before).given.map((total) => [total.name, total]));
+  const changed = totalsOf(after).given.filter(
+    (total) => TOTALS.has(total.name) && !isSame(total, was.get(total.name)),
+  );
+  if (changed.length === 0) return [];
+  const texts = changed.map(({ name, value, unit }) => `${TOTALS.get(name)} ${formatValue(value, unit)}`);
+  const about = changed.map(({ name, working }) => `${name}: ${working}`).join('\n');
+  return [{ kind: 'total', text: texts.join(', '), about }];
+}
+
+const isSame = (a: Derived, b: Derived | undefined): boolean =>
+  a.value.low === b?.value.low && a.value.high === b.value.high && a.value.about === b.value.about;
+
+function otherUnit({ said, quantity }: QuantityEntry, units: UnitChoice): readonly Remark[] {
+  const [only, ...others] = said;
+  const amounts = only?.values.filter((value) => value.form === 'amount') ?? [];
+  if (others.length > 0 || amounts.length === 0 || quantity.form === 'several') return [];
+  const { preferred, others: beside } = inOtherUnits(amounts, quantity, units);
+  const text = preferred ?? beside[0];
+  return text === undefined ? [] : [{ kind: 'unit', text: `= ${text}`, about: 'the same in another unit' }];
+}

@@ -1,0 +1,21 @@
+/** What held before and after a session, and which sessions are marked as ones to come back to. */
+import type { Carried } from './carry.ts';
+import { NOTHING_CARRIED } from './carry.ts';
+import { type Stretch, sessionsOf } from './sessions.ts';
+import type { Snapshot } from './snapshot.ts';
+
+export const carriedBefore = ({ pages }: Snapshot, { pagesFrom }: Stretch): Carried =>
+  pages[pagesFrom]?.before ?? NOTHING_CARRIED;
+
+export const carriedAfter = ({ pages }: Snapshot, { pagesTo }: Stretch): Carried =>
+  pages[pagesTo - 1]?.after ?? NOTHING_CARRIED;
+
+/** It has a line `keep`. */
+export function isKept(snapshot: Snapshot, session: Stretch): boolean {
+  const { kept } = carriedAfter(snapshot, session);
+  return kept !== undefined && kept !== carriedBefore(snapshot, session).kept;
+}
+
+/** The last session above a session that is marked to keep. */
+export const keptBefore = (snapshot: Snapshot, session: Stretch): Stretch | undefined =>
+  sessionsOf(snapshot).findLast((each) => each.to <= session.from && isKept(snapshot, each));

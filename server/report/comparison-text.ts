@@ -1,0 +1,30 @@
+/** A comparison as a page to read, in Markdown. */
+import type { ComparedRow, Comparison } from './comparison.ts';
+
+export function comparisonText(comparison: Comparison): string {
+  const { notebook, before, after, settings, totals, readings, opened, done } = comparison;
+  const blocks = [
+    `# ${[notebook, `${after} against ${before}`].filter(Boolean).map(plain).join(': ')}`,
+    settings.length > 0 ? table('Settings', settings) : 'No setting differs.',
+    table('Totals', totals),
+    table('Readings under the same conditions', readings),
+    list('Opened since', opened),
+    list('Done since', done),
+  ];
+  return `${blocks.filter(Boolean).join('\n\n')}\n`;
+}
+
+function table(title: string, rows: readonly ComparedRow[]): string {
+  if (rows.length === 0) return '';
+  const cells = rows.map(({ name, before, after, change }) => [name, before, after, change].map(cell));
+  const lines = [['', 'before', 'after', 'change'], ['---', '---', '---', '---'], ...cells];
+  return [`## ${title}`, '', ...lines.map((row) => `| ${row.join(' | ')} |`)].join('\n');
+}
+
+const list = (title: string, items: readonly string[]): string =>
+  items.length === 0 ? '' : [`## ${title}`, '', ...items.map((item) => `- ${plain(item)}`)].join('\n');
+
+const cell = (text: string | undefined): string => (text === undefined ? '-' : plain(text));
+
+/** So that no sign of the notebook is taken for Markdown. */
+const plain = (text: string): string => text.replace(/[\\`*_{}[\]<>#~|&]/g, '\\$&');

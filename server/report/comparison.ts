@@ -1,0 +1,133 @@
+/** Two moments of a notebook beside each other: settings, totals, readings under the same conditions, what was opened and done. */
+import type { Carried, OpenItem } from '../model/carry.ts';
+import { type Changed, changesBetween, stepText, stoodText } from '../model/changes.ts';
+import { totalsOf } from '../model/derive.ts';
+import { differenceText, saidText } from '../model/describe.ts';
+import { carriedAfter, carriedBefore, keptBefore } from '../model/kept-sessions.ts';
+import { type Stretch, sessionsOf } from '../model/sessions.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { formatValue } from '../trade/format.ts';
+
+export interface Comparison {
+  readonly notebook: string;
+  /** `2026-05-03 Leaner`, or what else is meant. */
+  readonly before: string;
+  readonly after: string;
+  readonly settings: readonly ComparedRow[];
+  readonly totals: readonly ComparedRow[];
+  readonly readings: readonly ComparedRow[];
+  readonly opened: readonly string[];
+  readonly done: readonly string[];
+}
+
+export interface ComparedRow {
+  readonly name: string;
+  /** Undefined where nothing was written before (or after). */
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+  /** `2 deg more`; undefined where the two cannot be held against each other. */
+  readonly change: string | undefined;
+}
+
+/** Which session is asked about, by a line of it, and what it is held against. */
+export interface ComparisonAsked {
+  /** From zero. */
+  readonly line: number;
+  /** `kept`: the last session above that is marked to keep; `before`: what stood when it began; or a line of a session. */
+  readonly against: 'kept' | 'before' | number;
+}
+
+/** Or why there is nothing to compare. Never throws. */
+export function comparisonOf(
+  snapshot: Snapshot,
+  { line, against }: ComparisonAsked,
+): Comparison | { readonly problem: string } {
+  const session = sessionsOf(snapshot).findLast(({ from }) => from <= line);
+  if (!session) return { problem: 'There is no session above this line.' };
+  const after = { name: nameOf(session), carried: carriedAfter(snapshot, session) };
+  if (against === 'before') {
+    const carried = carriedBefore(snapshot, session);
+    // Readings belong to their session: those of the session before it.
+    const readings = previous(snapshot, session)?.readings;
+    return compared({ name: 'what stood before', carried }, after, readings);
+  }
+  const other = against === 'kept' ? keptBefore(snapshot, session) : sessionAt(snapshot, against);
+  if (!other) return { problem: 'No session above this one is marked with "keep".' };
+  const carried = carriedAfter(snapshot, other);
+  return compared({ name: nameOf(other), carried }, after, carried.readings);
+}
+
+interface Side {
+  readonly name: string;
+  readonly carried: Carried;
+}
+
+function compared(before: Side, after: Side, readings: Carried['readings'] = new Map()): Comparison {
+  const [was, is] = [before.carried, after.carried];
+  return {
+    notebook: is.notebook,
+    before: before.name,
+    after: after.name,
+    settings: changesBetween(was, is).map(settingRow),
+    totals: totalRows(was, is),
+    readings: readingRows(readings, is.readings),
+    opened: missingIn(was.items, is.items),
+    done: missingIn(is.items, was.items),
+  };
+}
+
+const sessionAt = (snapshot: Snapshot, line: number): Stretch | undefined =>
+  sessionsOf(snapshot).find(({ from, to }) => from <= line && line < to);
+
+function previous(snapshot: Snapshot, session: Stretch): Carried | undefined {
+  const before = sessionsOf(snapshot).findLast(({ to }) => to <= session.from);
+  return before && carriedAfter(snapshot, before);
+}
+
+const nameOf = ({ date, title }: Stretch): string => [date, title].filter(Boolean).join(' ') || 'session';
+
+function settingRow(change: Changed): ComparedRow {
+  const { name, place, before, after } = change;
+  return {
+    name: named(name, place),
+    before: before === undefined ? undefined : stoodText(before),
+    after: after === undefined ? undefined : stoodText(after),
+    change: stepText(change),
+  };
+}
+
+const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+
+/** Those that differ. */
+function totalRows(was: Carried, is: Carried): readonly ComparedRow[] {
+  const [before, after] = [totalTexts(was), totalTexts(is)];
+  return [...new Set([...before.keys(), ...after.keys()])]
+    .filter((name) => before.get(name) !== after.get(name))
+    .map((name) => ({ name, before: before.get(name), after: after.get(name), change: undefined }));
+}
+
+const totalTexts = (carried: Carried): ReadonlyMap<string, string> =>
+  new Map(totalsOf(carried).given.map(({ name, value, unit }) => [name, formatValue(value, unit)]));
+
+/** The last of each kind that both sessions took. */
+function readingRows(was: Carried['readings'], is: Carried['readings']): readonly ComparedRow[] {
+  return [...is].flatMap(([key, { quantity, said }]): ComparedRow[] => {
+    const before = was.get(key)?.said;
+    if (!before) return [];
+    const isOne = said.values.length === 1 && before.values.length === 1;
+    return [
+      {
+        name: named(quantity.name, said.place?.text),
+        before: saidText(before, quantity.unit),
+        after: saidText(said, quantity.unit),
+        change: isOne ? differenceText(before.values[0], said.values[0], quantity.unit) : undefined,
+      },
+    ];
+  });
+}
+
+const missingIn = (
+  there: ReadonlyMap<string, OpenItem>,
+  here: ReadonlyMap<string, OpenItem>,
+): readonly string[] =>
+  [...here].filter(([id]) => !there.has(id)).map(([id, { word, text }]) => `${word} ${id}: ${text}`);

@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { lensed } from '../harness/remarks.ts';
+
+const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly string[]])[] = [
+  ['none outside sessions', 'engine\n  bore 86 mm\n'],
+  [
+    'a session in which nothing was done',
+    'session 2026-05-02\n',
+    '1: nothing changed',
+    '1: start a session from here',
+  ],
+  [
+    'what was changed and what is open',
+    `
+    session 2026-05-02
+      fit carb single
+      initial 9 deg
+      mixture 1 turn
+    session 2026-05-03
+      initial 11 deg
+      mixture 1 turn
+      dwell 50 deg
+      todo choke: look
+      fault throttle: sticks [safety]
+    `,
+    '1: 2 settings first written, 1 part fitted',
+    '1: start a session from here',
+    '5: 1 setting changed, 1 setting first written, 2 open, 1 of safety',
+    '5: start a session from here',
+  ],
+  [
+    'the last one kept, above',
+    `
+    session 2026-05-02
+      keep
+    session 2026-05-03
+      keep
+    session 2026-05-04
+    `,
+    '1: nothing changed',
+    '1: start a session from here',
+    '3: nothing changed',
+    '3: compare with 2026-05-02, kept',
+    '3: start a session from here',
+    '5: nothing changed',
+    '5: compare with 2026-05-03, kept',
+    '5: start a session from here',
+  ],
+];
+
+test.each(ROWS)('%s', (_what, text, ...lenses) => expect(lensed(text)).toEqual(lenses));
