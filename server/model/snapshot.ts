@@ -19,6 +19,8 @@ export interface Snapshot {
   readonly pages: readonly Page[];
   /** First line of each page, from zero; one more at the end for the number of lines. */
   readonly starts: readonly number[];
+  /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
+  readonly asking: number;
   readonly check: Check;
   readonly shared: Shared;
   /** The next unused id of a page or a line. */
@@ -46,7 +48,7 @@ export function open(text: string, check: Check, shared: Shared = NONE_SHARED): 
     pages.push(page);
     carried = page.after;
   }
-  return { pages, starts: startsOf(pages), check, shared, nextId: ids() };
+  return { pages, starts: startsOf([0], pages), asking: askingIn(pages), check, shared, nextId: ids() };
 }
 
 /** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
@@ -64,32 +66,42 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
     next.push(readPage(lines, carried, snapshot.check, lookUp));
     carried = (next.at(-1) as Page).after;
   }
-  carryOn(snapshot, next, last + 1, carried);
-  return { ...snapshot, pages: next, starts: startsOf(next), nextId: ids() };
+  const starts = movedStarts(snapshot, first, last, next.slice(first));
+  const asking = snapshot.asking - askingIn(pages.slice(first, last + 1)) + askingIn(next.slice(first));
+  return { ...snapshot, ...carryOn({ ...snapshot, asking }, next, last + 1, carried), starts, nextId: ids() };
 }
 
 /** The notebook after another one it uses has changed: only the pages that asked for it, and what follows, are read again. */
 export function refresh(snapshot: Snapshot, shared: Shared): Snapshot {
-  const pages: Page[] = [];
   const renewed = { ...snapshot, shared };
-  carryOn(renewed, pages, 0, NOTHING_CARRIED);
-  return { ...renewed, pages };
+  return { ...renewed, ...carryOn(renewed, [], 0, NOTHING_CARRIED) };
 }
 
-/** Pages below are read again as far as what is carried to them, or what they look up above, has changed. */
-function carryOn(snapshot: Snapshot, next: Page[], from: number, carriedIn: Carried): void {
+/** Pages below are read again as far as what is carried to them, or what they look up, has changed; the rest are kept as they are. */
+function carryOn(
+  snapshot: Snapshot,
+  next: Page[],
+  from: number,
+  carriedIn: Carried,
+): Pick<Snapshot, 'pages' | 'asking'> {
   const lookUp = lookUpIn(next, snapshot.shared);
+  let { asking } = snapshot;
   let carried = carriedIn;
   let changed = true;
   for (let i = from; i < snapshot.pages.length; i++) {
     const page = snapshot.pages[i] as Page;
     const holds: boolean = changed || page.asked.length > 0 ? stillHolds(page, carried, lookUp) : true;
+    if (holds && asking === 0) return { pages: next.concat(snapshot.pages.slice(i)), asking };
     const after = holds ? page : readPage(linesOf(page), carried, snapshot.check, lookUp);
+    asking += askingIn([after]) - askingIn([page]);
     next.push(after);
     changed = !holds;
     carried = after.after;
   }
+  return { pages: next, asking };
 }
+
+const askingIn = (pages: readonly Page[]): number => pages.filter((page) => page.asked.length > 0).length;
 
 /** The touched pages' lines with the change in them, parted anew. Lines that stay keep their ids. */
 function rewrite(
@@ -210,11 +222,24 @@ export const linesOf = (page: Page): Lines => ({
   lineIds: page.lineIds,
 });
 
-function startsOf(pages: readonly Page[]): number[] {
-  const starts = [0];
-  for (let i = 0; i < pages.length; i++)
-    starts.push((starts[i] as number) + (pages[i] as Page).lineIds.length);
-  return starts;
+/** `starts` up to where the pages begin, and on over their lines. */
+function startsOf(starts: readonly number[], pages: readonly Page[]): number[] {
+  const all = [...starts];
+  for (const page of pages) all.push((all.at(-1) as number) + page.lineIds.length);
+  return all;
+}
+
+/** After new pages in the place of those from `first` to `last`. Mostly no line is added or taken, and all stay where they are. */
+function movedStarts(
+  { starts }: Snapshot,
+  first: number,
+  last: number,
+  pages: readonly Page[],
+): readonly number[] {
+  const upTo = startsOf(starts.slice(0, first + 1), pages);
+  if (upTo.length === last + 2 && upTo.every((start, i) => start === starts[i])) return starts;
+  const moved = (upTo.at(-1) as number) - (starts[last + 1] as number);
+  return upTo.concat(starts.slice(last + 2).map((start) => start + moved));
 }
 
 function counter(from: number): () => number {
