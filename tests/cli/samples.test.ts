@@ -8,8 +8,9 @@ import { type Files, ran } from './terminal.ts';
 
 const FOLDER = join(import.meta.dirname, '../../samples');
 const NAMES = readdirSync(FOLDER).filter((name) => name.endsWith('.tappet'));
+const LOGS = readdirSync(join(FOLDER, 'logs')).map((name) => `logs/${name}`);
 const FILES: Files = Object.fromEntries(
-  NAMES.map((name) => [`samples/${name}`, readFileSync(join(FOLDER, name), 'utf8')]),
+  [...NAMES, ...LOGS].map((name) => [`samples/${name}`, readFileSync(join(FOLDER, name), 'utf8')]),
 );
 const WINDOW = { columns: 100 };
 

@@ -49,7 +49,7 @@ describe('a log', () => {
   test('by bands of engine speed, with the total that the curve gives there', () => {
     const [figure] = logFigures(BOOK, FILES);
     expect(cells(figure)).toEqual([
-      'engine speed rpm | lines | air fuel ratio :1 | total set, mid-band',
+      'engine speed rpm | lines | air fuel ratio | total set, mid-band',
       '1000..1250 | 2 | 13.5 (13..14) | 11.3 deg',
       '1250..1500 | 1 | 12 | 13.8 deg',
       '2000..2250 | 1 | 12.5 | 21.3 deg',

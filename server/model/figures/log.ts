@@ -72,7 +72,7 @@ function logFigure(log: LogLine, file: FileText): Figure {
     name,
     text: `${summary(table)}${faultText(table)}${unreadText(table)}`,
     formula: bands ? `mean (least..most) in each band of ${bands.column.name}` : 'mean (least..most)',
-    working: `${table.rows} lines, ${table.columns.map(({ heading, name: known, unit }) => `"${heading.trim()}" as ${known} ${unit.symbol}`.trim()).join(', ')}`,
+    working: `${table.rows} lines, ${table.columns.map(({ heading, name: known, unit }) => `"${heading.trim()}" as ${headOf({ name: known, unit })}`).join(', ')}`,
     inputs: [input, ...settingInputs(log)],
     caution: 'Read a log at home, or let a passenger watch it: never while driving.',
     rows: rowsOf(table, bands, log),
@@ -177,9 +177,9 @@ function rowsOf(table: LogTable, bands: Bands | undefined, { carried }: LogLine)
   };
   const lows = [...bands.rows.keys()];
   const curve = lows.some((low) => total(low) !== undefined);
-  const heads = told.map(({ each }) => `${each.name} ${each.unit.symbol}`.trim());
+  const heads = told.map(({ each }) => headOf(each));
   return [
-    [`${column.name} ${column.unit.symbol}`, 'lines', ...heads, ...(curve ? ['total set, mid-band'] : [])],
+    [headOf(column), 'lines', ...heads, ...(curve ? ['total set, mid-band'] : [])],
     ...[...bands.rows].map(([low, rows]) => [
       `${low}..${low + size}`,
       String(rows.length),
@@ -194,11 +194,18 @@ function rowsOf(table: LogTable, bands: Bands | undefined, { carried }: LogLine)
   ];
 }
 
+/** A ratio's `:1` belongs to a number. */
+const headOf = ({ name, unit }: Pick<LogColumn, 'name' | 'unit'>): string =>
+  unit.symbol.startsWith(':') ? name : `${name} ${unit.symbol}`.trim();
+
+/** A mean of a logger's readings is worth no more. */
+const MEAN_FIGURES = 3;
+
 function cell(numbers: readonly number[], { unit }: LogColumn): string {
   const known = numbers.filter((n) => !Number.isNaN(n));
   if (known.length === 0) return '-';
   const { least, most } = extremes(known);
-  const mean = known.reduce((sum, n) => sum + n, 0) / known.length;
+  const mean = Number((known.reduce((sum, n) => sum + n, 0) / known.length).toPrecision(MEAN_FIGURES));
   const said = (n: number) => formatNumber(n, unit);
   return least === most ? said(mean) : `${said(mean)} (${said(least)}..${said(most)})`;
 }
