@@ -1,7 +1,6 @@
-import { valueText } from '../model/describe.ts';
-import { specFor, specName } from '../model/specs.ts';
+import { specName } from '../model/specs.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
-import { besideSpec } from './spec-values.ts';
+import { outsideSpecs } from './spec-values.ts';
 
 export const outsideSpec = rule({
   code: 'outside-spec',
@@ -12,17 +11,12 @@ export const outsideSpec = rule({
   good: 'specs\n  plug gap 0.024..0.026 in\nsession 2026-05-02\n  plug gap 0.025 in\n',
   bad: 'specs\n  plug gap 0.024..0.026 in\nsession 2026-05-02\n  plug gap 0.035 in\n',
   on: ['setting', 'reading'],
-  check({ quantity, said }, { before: { specs } }) {
-    if (specs.size === 0 || quantity.dimension === 'torque') return NO_PROBLEMS;
-    return said.flatMap((each) => {
-      const spec = specFor(specs, quantity, each);
-      return spec
-        ? besideSpec(spec, each, quantity).map(({ value, past, wanted }) => ({
-            span: value.span,
-            message: `${quantity.name} ${valueText(value, quantity.unit)} is ${past} the specified ${specName(spec)}, ${wanted} (${spec.source ?? 'the notebook does not say from where'}).`,
-            related: [{ origin: spec.by, message: 'the specification' }],
-          }))
-        : [];
-    });
+  check(entry, context) {
+    if (context.before.specs.size === 0 || entry.quantity.dimension === 'torque') return NO_PROBLEMS;
+    return outsideSpecs(
+      entry,
+      context,
+      (value, past, spec) => `${entry.quantity.name} ${value} is ${past} the specified ${specName(spec)}`,
+    );
   },
 });

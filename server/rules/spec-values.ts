@@ -2,21 +2,41 @@
 import { amountIn } from '../model/amounts.ts';
 import type { Spec } from '../model/carry.ts';
 import { valueText } from '../model/describe.ts';
-import type { Said } from '../model/notebook.ts';
+import type { Context } from '../model/findings.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import { specFor } from '../model/specs.ts';
 import type { Amount } from '../model/values.ts';
 import { type Interval, surelyAbove, surelyBelow } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
+import type { Problem } from './rule.ts';
 import { amountsOf } from './said.ts';
 
-export interface Beside {
+interface Beside {
   readonly value: Amount;
   readonly past: 'above' | 'below';
   /** The specification in words. */
   readonly wanted: string;
 }
 
+/** What a line gives that is surely not as specified, in the words that `say` finds for it. */
+export function outsideSpecs(
+  { quantity, said }: QuantityEntry,
+  { before: { specs } }: Context,
+  say: (value: string, past: Beside['past'], spec: Spec) => string,
+): readonly Problem[] {
+  return said.flatMap((each) => {
+    const spec = specFor(specs, quantity, each);
+    if (!spec) return [];
+    return besideSpec(spec, each, quantity).map(({ value, past, wanted }) => ({
+      span: value.span,
+      message: `${say(valueText(value, quantity.unit), past, spec)}, ${wanted} (${spec.source ?? 'the notebook does not say from where'}).`,
+      related: [{ origin: spec.by, message: 'the specification' }],
+    }));
+  });
+}
+
 /** The values that are surely above or below what is specified; none where the two are of different kinds. A change is no value. */
-export function besideSpec(spec: Spec, said: Said, quantity: Quantity): readonly Beside[] {
+function besideSpec(spec: Spec, said: Said, quantity: Quantity): readonly Beside[] {
   const unit = spec.quantity.unit;
   const [only] = spec.values;
   const wanted = unit && spec.values.length === 1 ? amountIn(only, unit, unit) : undefined;

@@ -31,12 +31,8 @@ function logFigures(book: string, files: Readonly<Record<string, FileText>>): re
   if (!carried) throw new Error(`the notebook has no line ${line}`);
   const word = cursor ? 'log' : undefined;
   const wanted = logsWanted({ carried, snapshot, line }, word);
-  const moment = {
-    carried,
-    snapshot,
-    line,
-    files: new Map(wanted.map((path) => [path, files[path] ?? { problem: 'missing' }])),
-  };
+  const read = new Map<string, FileText>(wanted.map((path) => [path, files[path] ?? { problem: 'missing' }]));
+  const moment = { carried, snapshot, line, files: read };
   const found = word ? figuresAbout(word, moment) : allFigures(moment);
   return found.filter(({ name }) => name.startsWith('log '));
 }

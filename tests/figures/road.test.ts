@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { correctionJ1349 } from '../../server/trade/air.ts';
-import { figureIn, figuresIn, testFigures } from '../harness/figures.ts';
+import { exact, type Interval } from '../../server/trade/interval.ts';
+import { figuresIn, testFigures } from '../harness/figures.ts';
 
 const vehicle = (facts: string, session = 'idle 800 rpm'): string =>
   `vehicle\n${lines(facts)}session 2026-05-02\n${lines(session)}`;
@@ -116,23 +117,35 @@ describe('slip and engine speed', () => {
     },
   ]);
 
+  const rpmAt = (tyre: string, speed: string): Interval => {
+    const book = vehicle(`tyre diameter ${tyre} | final drive 4`, `speed ${speed}`);
+    const found = figuresIn(book).find(({ name }) => name.startsWith('engine speed at'));
+    return found?.value ?? exact(Number.NaN);
+  };
+  const mph = fc.integer({ min: 5, max: 150 });
+
   test('the unit that is typed does not count', () => {
     fc.assert(
-      fc.property(fc.double({ min: 5, max: 150, noNaN: true }), (mph) => {
-        const slipOf = (speed: string, tyre: string) =>
-          figureIn(
-            vehicle(`tyre diameter ${tyre} | final drive 4`, `speed ${speed}`),
-            `engine speed at ${figuresIn(vehicle(`tyre diameter ${tyre} | final drive 4`, `speed ${speed}`))
-              .find(({ name }) => name.startsWith('engine speed at'))
-              ?.name.replace('engine speed at ', '')}`,
-          ).value?.low ?? Number.NaN;
-        const [a, b] = [
-          slipOf(`${mph.toFixed(6)} mph`, '25 in'),
-          slipOf(`${(Number(mph.toFixed(6)) * 1.609344).toFixed(9)} km/h`, '635 mm'),
-        ];
-        expect(Math.abs(a - b)).toBeLessThan(1e-3 * a + 1e-6);
+      fc.property(mph, (speed) => {
+        const inMiles = rpmAt('25 in', `${speed} mph`).low;
+        expect(rpmAt('635 mm', `${speed * 1.609344} km/h`).low / inMiles).toBeCloseTo(1, 9);
       }),
-      { numRuns: 40 },
+    );
+  });
+
+  test('a range gives a range that holds every point of it', () => {
+    fc.assert(
+      fc.property(
+        mph,
+        fc.integer({ min: 0, max: 20 }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (speed, more, share) => {
+          const whole = rpmAt('24..26 in', `${speed}..${speed + more} mph`);
+          const point = rpmAt(`${24 + 2 * share} in`, `${speed + more * share} mph`).low;
+          expect(whole.low).toBeLessThanOrEqual(point * (1 + 1e-9));
+          expect(whole.high).toBeGreaterThanOrEqual(point * (1 - 1e-9));
+        },
+      ),
     );
   });
 });

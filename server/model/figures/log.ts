@@ -1,15 +1,14 @@
 /** A logger's file summarised by bands of speed, beside what the engine was set to as it was taken. */
-import { formatNumber } from '../../trade/format.ts';
 import { range } from '../../trade/interval.ts';
 import { faultText, type LogTable, readLog } from '../../trade/log-table.ts';
 import type { LogColumn } from '../../trade/logger.ts';
 import type { InForce } from '../carry.ts';
-import { totalAtSpeed } from '../derive.ts';
 import { settingText } from '../describe.ts';
 import type { FileProblem, FileText } from '../files.ts';
 import { type LogLine, logLinesAt } from '../logs.ts';
 import { type Figure, figure, type Input, type Moment, type Working } from './figure.ts';
 import { inWords } from './known.ts';
+import { bandRows, bandsOf, extremes, headOf } from './log-bands.ts';
 
 export const LOGS: Working = { topic: 'road', about: ['log'], work: logs };
 
@@ -75,7 +74,7 @@ function logFigure(log: LogLine, file: FileText): Figure {
     working: `${table.rows} lines, ${table.columns.map(({ heading, name: known, unit }) => `"${heading.trim()}" as ${headOf({ name: known, unit })}`).join(', ')}`,
     inputs: [input, ...settingInputs(log)],
     caution: 'Read a log at home, or let a passenger watch it: never while driving.',
-    rows: rowsOf(table, bands, log),
+    rows: bandRows(table, bands, log.carried),
   });
 }
 
@@ -110,102 +109,8 @@ function spanText(numbers: readonly number[], { unit }: LogColumn): string {
   return inWords(range(least, most), unit.id);
 }
 
-/** Without spreading: a log has more lines than a call may have arguments. */
-function extremes(numbers: readonly number[]): { readonly least: number; readonly most: number } {
-  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const n of numbers) {
-    if (n < least) least = n;
-    if (n > most) most = n;
-  }
-  return { least, most };
-}
-
 function unreadText({ unread }: LogTable): string {
   if (unread.length === 0) return '';
   const told = unread.slice(0, 6).map(({ heading, why }) => `"${heading.trim()}" (${why})`);
   return `; not used: ${told.join(', ')}${unread.length > 6 ? ` and ${unread.length - 6} more` : ''}`;
-}
-
-interface Bands {
-  readonly column: LogColumn;
-  readonly size: number;
-  /** The rows of the table in each band, by the band's low end. */
-  readonly rows: ReadonlyMap<number, readonly number[]>;
-}
-
-/** Round widths, the finest that gives no more bands than are read at a glance. */
-const WIDTHS: Readonly<Record<string, readonly number[]>> = {
-  'engine speed': [250, 500, 1000, 2000, 5000],
-  speed: [5, 10, 20, 50, 100],
-};
-const MOST_BANDS = 14;
-
-function bandsOf({ columns, values }: LogTable): Bands | undefined {
-  for (const [name, widths] of Object.entries(WIDTHS)) {
-    const i = columns.findIndex((column) => column.name === name);
-    const column = columns[i];
-    const speeds = values[i] ?? [];
-    const { least, most } = extremes(speeds);
-    const size = widths.find((each) => Math.floor(most / each) - Math.floor(least / each) < MOST_BANDS);
-    if (!column || size === undefined || least > most) continue;
-    return { column, size, rows: grouped(speeds, size) };
-  }
-  return undefined;
-}
-
-function grouped(speeds: readonly number[], size: number): ReadonlyMap<number, readonly number[]> {
-  const bands = new Map<number, number[]>();
-  for (const [row, speed] of speeds.entries()) {
-    if (Number.isNaN(speed)) continue;
-    const low = Math.floor(speed / size) * size;
-    const band = bands.get(low);
-    if (band) band.push(row);
-    else bands.set(low, [row]);
-  }
-  return new Map([...bands].sort(([a], [b]) => a - b));
-}
-
-function rowsOf(table: LogTable, bands: Bands | undefined, { carried }: LogLine): Figure['rows'] {
-  if (!bands) return [];
-  const { column, size } = bands;
-  const told = table.columns
-    .map((each, i) => ({ each, i }))
-    .filter(({ each }) => each !== column && each.name !== 'time');
-  const total = (low: number) => {
-    const found = column.name === 'engine speed' ? totalAtSpeed(carried, low + size / 2) : undefined;
-    return found && 'value' in found ? inWords(found.value, 'deg') : undefined;
-  };
-  const lows = [...bands.rows.keys()];
-  const curve = lows.some((low) => total(low) !== undefined);
-  const heads = told.map(({ each }) => headOf(each));
-  return [
-    [headOf(column), 'lines', ...heads, ...(curve ? ['total set, mid-band'] : [])],
-    ...[...bands.rows].map(([low, rows]) => [
-      `${low}..${low + size}`,
-      String(rows.length),
-      ...told.map(({ each, i }) =>
-        cell(
-          rows.map((row) => table.values[i]?.[row] ?? Number.NaN),
-          each,
-        ),
-      ),
-      ...(curve ? [total(low) ?? ''] : []),
-    ]),
-  ];
-}
-
-/** A ratio's `:1` belongs to a number. */
-const headOf = ({ name, unit }: Pick<LogColumn, 'name' | 'unit'>): string =>
-  unit.symbol.startsWith(':') ? name : `${name} ${unit.symbol}`.trim();
-
-/** A mean of a logger's readings is worth no more. */
-const MEAN_FIGURES = 3;
-
-function cell(numbers: readonly number[], { unit }: LogColumn): string {
-  const known = numbers.filter((n) => !Number.isNaN(n));
-  if (known.length === 0) return '-';
-  const { least, most } = extremes(known);
-  const mean = Number((known.reduce((sum, n) => sum + n, 0) / known.length).toPrecision(MEAN_FIGURES));
-  const said = (n: number) => formatNumber(n, unit);
-  return least === most ? said(mean) : `${said(mean)} (${said(least)}..${said(most)})`;
 }
