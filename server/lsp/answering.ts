@@ -1,6 +1,7 @@
 /** The one way from a request to its answer: nothing is thrown up to the connection, and no answer pretends to be one. */
 import { type CancellationToken, ErrorCodes, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Client } from './client.ts';
+import type { Coloured } from './coloured.ts';
 import type { Documents } from './documents.ts';
 import type { ReadFile } from './files.ts';
 import type { Handler } from './rows.ts';
@@ -12,6 +13,7 @@ export interface Server {
   readonly client: () => Client;
   readonly log: (message: string) => void;
   readonly readFile: ReadFile;
+  readonly coloured: Coloured;
   readonly phase: () => 'starting' | 'running' | 'ended';
 }
 
@@ -36,12 +38,13 @@ export function answering(server: Server, handler: Handler) {
 }
 
 async function answerOf(server: Server, handler: Handler, params: unknown): Promise<unknown> {
-  const { documents, readFile } = server;
+  const { documents, readFile, coloured } = server;
   const around = {
     settings: server.settings(),
     client: server.client(),
     notebooks: documents.all,
     readFile,
+    coloured,
   };
   if (handler.about === 'workspace') return handler.answer(around, params);
   const uri = uriIn(params);

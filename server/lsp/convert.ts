@@ -7,9 +7,12 @@ import {
   MarkupKind,
   type Diagnostic as ProtocolDiagnostic,
   type Hover as ProtocolHover,
+  type SelectionRange,
   SymbolKind,
+  type TextEdit,
   type WorkspaceSymbol,
 } from 'vscode-languageserver';
+import type { Range } from '../../grammar/index.ts';
 import type { Diagnostic } from '../features/diagnostics.ts';
 import type { Fold } from '../features/folding.ts';
 import type { Hover } from '../features/hover.ts';
@@ -18,6 +21,7 @@ import type { OutlineSymbol } from '../features/symbols.ts';
 import type { FoundSymbol } from '../features/workspace-symbols.ts';
 import type { Severity } from '../model/findings.ts';
 import type { EntryKind } from '../model/notebook.ts';
+import type { Change } from '../model/snapshot.ts';
 import type { Client } from './client.ts';
 
 const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
@@ -50,6 +54,15 @@ export function toHover({ range, text }: Hover, client: Client): ProtocolHover {
     : { kind: MarkupKind.PlainText, value: withoutMarkdown(text) };
   return { range, contents };
 }
+
+export const toTextEdit = ({ range, text }: Change): TextEdit => ({ range, newText: text });
+
+/** Each inside the next. */
+export const toSelectionRange = (ranges: readonly Range[]): SelectionRange =>
+  ranges.reduceRight<SelectionRange | undefined>(
+    (parent, range) => (parent ? { range, parent } : { range }),
+    undefined,
+  ) as SelectionRange;
 
 export function toFoldingRange({ from, to, kind }: Fold): FoldingRange {
   const isComment = kind === 'comment' || kind === 'note';

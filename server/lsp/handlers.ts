@@ -11,6 +11,8 @@ import { symbolsOf } from '../features/symbols.ts';
 import { findSymbols } from '../features/workspace-symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
 import { filesFor } from './files.ts';
+import { MEANINGS_ASKED } from './rows/meanings.ts';
+import { WRITING } from './rows/writing.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from './rows.ts';
 
 export const HANDLERS: readonly Handler[] = [
@@ -41,4 +43,6 @@ export const HANDLERS: readonly Handler[] = [
     run: ({ notebooks }, { query }) => findSymbols(notebooks(), query),
     convert: (symbols) => symbols.map(toWorkspaceSymbol),
   }),
+  ...WRITING,
+  ...MEANINGS_ASKED,
 ];

@@ -2,6 +2,7 @@
 import type { ProtocolRequestType, ServerCapabilities, TextDocumentIdentifier } from 'vscode-languageserver';
 import type { Snapshot } from '../model/snapshot.ts';
 import type { Client } from './client.ts';
+import type { Coloured } from './coloured.ts';
 import type { OpenDocument } from './documents.ts';
 import type { ReadFile } from './files.ts';
 import type { Settings } from './settings.ts';
@@ -13,6 +14,7 @@ export interface Surroundings {
   /** Every open notebook. */
   readonly notebooks: () => Iterable<OpenDocument>;
   readonly readFile: ReadFile;
+  readonly coloured: Coloured;
 }
 
 /** What an answer about one notebook is made from. */

@@ -7,6 +7,7 @@ import {
 } from 'vscode-languageserver';
 import { answering, listening, type Server } from './answering.ts';
 import { type Client, clientOf } from './client.ts';
+import { createColoured } from './coloured.ts';
 import { createDocuments } from './documents.ts';
 import { type ReadLocal, readingFiles } from './files.ts';
 import { HANDLERS } from './handlers.ts';
@@ -33,6 +34,7 @@ export function serve(connection: Connection, readLocal?: ReadLocal): void {
     client: () => state.client,
     log,
     readFile: readingFiles(connection, readLocal),
+    coloured: createColoured(),
     phase: () => state.phase,
   };
   const publisher = createPublisher({
@@ -88,7 +90,11 @@ function followSettings(
   );
 }
 
-function followNotebooks(connection: Connection, { documents, log }: Server, publisher: Publisher): void {
+function followNotebooks(
+  connection: Connection,
+  { documents, coloured, log }: Server,
+  publisher: Publisher,
+): void {
   connection.onDidOpenTextDocument(
     listening(log, ({ textDocument: { uri, version, text } }) => {
       documents.open(uri, version, text);
@@ -104,6 +110,7 @@ function followNotebooks(connection: Connection, { documents, log }: Server, pub
   connection.onDidCloseTextDocument(
     listening(log, ({ textDocument: { uri } }) => {
       documents.close(uri);
+      coloured.forget(uri);
       publisher.takeBack(uri);
     }),
   );

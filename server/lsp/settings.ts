@@ -1,5 +1,6 @@
 /** The reader's settings. They come from outside: whatever is not of the right form counts as not set. */
 import type { Level } from '../features/diagnostics.ts';
+import { DEFAULT_STYLE, type FormatStyle } from '../features/formatting.ts';
 import type { UnitChoice, UnitTopic } from '../features/units.ts';
 import { ruleOf } from '../rules/index.ts';
 import { matchUnit, type Unit } from '../trade/units.ts';
@@ -10,11 +11,18 @@ export interface Settings {
   readonly units: UnitChoice;
   /** Milliseconds; 0 for not at all. */
   readonly holdBack: number;
+  readonly format: FormatStyle;
 }
 
-export const DEFAULT_SETTINGS: Settings = { levels: new Map(), units: new Map(), holdBack: 800 };
+export const DEFAULT_SETTINGS: Settings = {
+  levels: new Map(),
+  units: new Map(),
+  holdBack: 800,
+  format: DEFAULT_STYLE,
+};
 
 const LONGEST_HOLD_BACK = 10_000;
+const WIDEST_INDENT = 8;
 const LEVELS: ReadonlySet<unknown> = new Set<Level>(['error', 'warning', 'information', 'hint', 'off']);
 const TOPICS: ReadonlySet<string> = new Set<UnitTopic>([
   'temperature',
@@ -28,8 +36,13 @@ const TOPICS: ReadonlySet<string> = new Set<UnitTopic>([
 
 /** From the section `tappet` of the editor's settings. */
 export function settingsFrom(section: unknown): Settings {
-  const { severity, units, holdBack } = record(section);
-  return { levels: levelsFrom(severity), units: unitsFrom(units), holdBack: holdBackFrom(holdBack) };
+  const { severity, units, holdBack, format } = record(section);
+  return {
+    levels: levelsFrom(severity),
+    units: unitsFrom(units),
+    holdBack: holdBackFrom(holdBack),
+    format: formatFrom(format),
+  };
 }
 
 function levelsFrom(severity: unknown): ReadonlyMap<string, Level> {
@@ -48,6 +61,15 @@ function unitsFrom(units: unknown): UnitChoice {
     if (TOPICS.has(topic) && match?.length === words.length) choice.set(topic as UnitTopic, match.unit);
   }
   return choice;
+}
+
+function formatFrom(format: unknown): FormatStyle {
+  const { indent, unitSpelling } = record(format);
+  const isIndent = Number.isInteger(indent) && (indent as number) >= 0;
+  return {
+    indent: isIndent ? Math.min(indent as number, WIDEST_INDENT) : DEFAULT_STYLE.indent,
+    unitSpelling: unitSpelling === 'table' ? 'table' : DEFAULT_STYLE.unitSpelling,
+  };
 }
 
 function holdBackFrom(value: unknown): number {
