@@ -7,7 +7,7 @@ import { allInSpeed, curveOver, greatestOn, steepest } from '../trade/ignition.t
 import { add, exact, type Interval, least, middle } from '../trade/interval.ts';
 import { type Unit, unitById } from '../trade/units.ts';
 import { amountIn, firstAmount } from './amounts.ts';
-import type { Carried, Taken } from './carry.ts';
+import type { Carried, InForce, Taken } from './carry.ts';
 import type { Input } from './figures/figure.ts';
 import type { Origin } from './notebook.ts';
 import { type Curve, NO_ADVANCE, type Timing, timingOf, UNKNOWN_SPEED } from './timing.ts';
@@ -18,7 +18,7 @@ export interface Derived {
   readonly unit: Unit;
   /** In words: `initial + mechanical at 3200 rpm`. */
   readonly formula: string;
-  /** With the numbers in: `9 deg + 22 deg = 31 deg`. Like the inputs put into words only when it is read: rules ask every line for values alone. */
+  /** With the numbers in: `9 deg + 22 deg = 31 deg`. */
   readonly working: string;
   readonly inputs: readonly Input[];
 }
@@ -37,6 +37,7 @@ export interface Totals {
 const DEG = unitById('deg');
 const RPM = unitById('rpm');
 const SLOPE = unitById('deg/1000rpm');
+const INHG = unitById('inHg');
 
 /** What the totals depend on, of all that is carried. */
 export type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
@@ -62,138 +63,148 @@ export function totalAtSpeed(carried: TotalsTake, rpm: number): Derived | Lackin
   const timing = timingOf(carried);
   const { initial, mechanical } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
-  const advance = advanceOver(timing, mechanical, exact(rpm));
-  const at = `${formatNumber(rpm, RPM)} rpm`;
-  return sum('total', `initial + mechanical at ${at}`, [
-    { name: 'initial', value: initial.value, by: initial.setting.by },
-    { name: `mechanical at ${at}`, value: advance, by: mechanical.setting.by },
-  ]);
+  const values = [initial.value, advanceOver(timing, mechanical, exact(rpm))];
+  return sum('total', values, () => {
+    const at = `${formatNumber(rpm, RPM)} rpm`;
+    return {
+      formula: `initial + mechanical at ${at}`,
+      names: ['initial', `mechanical at ${at}`],
+      from: [initial.setting, mechanical.setting],
+    };
+  });
 }
 
 /** Initial + mechanical at idle, and vacuum only with the canister on manifold vacuum. Common practice, no source. */
 export function idleTotal(carried: TotalsTake, timing: Timing = timingOf(carried)): Derived | Lacking {
-  const { initial, mechanical } = timing;
+  const { initial, mechanical, source, vacuum } = timing;
   const idle = readingOf(carried.lastly.get('idle'), 'rpm');
   const lacks = { initial, mechanical, 'an idle reading': idle };
   if (!initial || !mechanical || !idle) return lacking('timing at idle', lacks);
-  const at = formatValue(idle.value, RPM);
-  const read: Input[] = [{ name: 'idle', value: at, by: idle.by }];
-  const terms: Term[] = [
-    { name: 'initial', value: initial.value, by: initial.setting.by },
-    {
-      name: `mechanical at ${at}`,
-      value: advanceOver(timing, mechanical, idle.value),
-      by: mechanical.setting.by,
-    },
-  ];
-  const { source, vacuum } = timing;
+  const values = [initial.value, advanceOver(timing, mechanical, idle.value)];
+  const settings = [initial.setting, mechanical.setting];
+  const speed = () => ({ name: 'idle', value: formatValue(idle.value, RPM), by: idle.by });
   if (source?.value !== 'manifold') {
-    const where = source
-      ? `vacuum ${source.value}: adds nothing at idle`
-      : 'no vacuum source written: none counted';
-    return sum('timing at idle', `initial + mechanical at ${at}; ${where}`, terms, read);
+    return sum('timing at idle', values, () => {
+      const read = speed();
+      const where = source
+        ? `vacuum ${source.value}: adds nothing at idle`
+        : 'no vacuum source written: none counted';
+      return {
+        formula: `initial + mechanical at ${read.value}; ${where}`,
+        names: ['initial', `mechanical at ${read.value}`],
+        from: settings,
+        beside: [read],
+      };
+    });
   }
   const depression = readingOf(carried.lastly.get('depression'), 'inHg');
   if (!vacuum || !depression)
     return lacking('timing at idle', { 'vacuum advance': vacuum, 'a depression reading': depression });
-  const pulled = formatValue(depression.value, unitById('inHg'));
-  read.push({ name: 'depression', value: pulled, by: depression.by });
-  terms.push({
-    name: `vacuum at ${pulled}`,
-    value: vacuumOver(timing, vacuum, depression.value),
-    by: vacuum.setting.by,
+  return sum('timing at idle', [...values, vacuumOver(timing, vacuum, depression.value)], () => {
+    const read = speed();
+    const pulled = formatValue(depression.value, INHG);
+    return {
+      formula: `initial + mechanical at ${read.value} + vacuum at ${pulled} (manifold)`,
+      names: ['initial', `mechanical at ${read.value}`, `vacuum at ${pulled}`],
+      from: [...settings, vacuum.setting],
+      beside: [read, { name: 'depression', value: pulled, by: depression.by }],
+    };
   });
-  return sum('timing at idle', `initial + mechanical at ${at} + vacuum at ${pulled} (manifold)`, terms, read);
 }
 
 function openTotal(timing: Timing): Derived | Lacking {
   const { initial, mechanical, mechanicalLimit } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
-  const most = greatest(timing, mechanical);
-  const reached = onlyMostKnown(mechanical)
-    ? undefined
-    : allInSpeed(mechanical.points, mechanicalLimit?.value);
-  const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
-  return sum(
-    'total',
-    `initial + the most mechanical${where}, no vacuum`,
-    [
-      { name: 'initial', value: initial.value, by: initial.setting.by },
-      { name: 'the most mechanical', value: most, by: mechanical.setting.by },
-    ],
-    limitInput(mechanicalLimit, mechanical),
-  );
+  return sum('total', [initial.value, greatest(timing, mechanical)], () => {
+    const reached = allInOf(timing);
+    const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
+    return {
+      formula: `initial + the most mechanical${where}, no vacuum`,
+      names: ['initial', 'the most mechanical'],
+      from: [initial.setting, mechanical.setting],
+      beside: limitInput(mechanicalLimit, mechanical),
+    };
+  });
 }
 
 function cruiseTotal(timing: Timing): Derived | Lacking {
   const { initial, mechanical, vacuum, vacuumLimit, source } = timing;
-  if (!initial || !mechanical || (!vacuum && source?.value !== 'plugged')) {
-    return vacuum ? lacking('cruise total', { initial, mechanical }) : { name: 'cruise total', lacks: [] };
-  }
   if (!vacuum || source?.value === 'plugged') return { name: 'cruise total', lacks: [] };
-  const most = greatestOn(vacuum.points) ?? NO_ADVANCE;
-  return sum('cruise total', 'initial + the most mechanical + the most vacuum', [
-    { name: 'initial', value: initial.value, by: initial.setting.by },
-    { name: 'the most mechanical', value: greatest(timing, mechanical), by: mechanical.setting.by },
-    {
-      name: 'the most vacuum',
-      value: vacuumLimit ? least(most, vacuumLimit.value) : most,
-      by: vacuum.setting.by,
-    },
-  ]);
+  if (!initial || !mechanical) return lacking('cruise total', { initial, mechanical });
+  const pulled = stopped(greatestOn(vacuum.points) ?? NO_ADVANCE, vacuumLimit);
+  return sum('cruise total', [initial.value, greatest(timing, mechanical), pulled], () => ({
+    formula: 'initial + the most mechanical + the most vacuum',
+    names: ['initial', 'the most mechanical', 'the most vacuum'],
+    from: [initial.setting, mechanical.setting, vacuum.setting],
+  }));
 }
 
-function allIn({ mechanical, mechanicalLimit }: Timing): Derived | Lacking {
-  const speed =
-    mechanical && !onlyMostKnown(mechanical)
-      ? allInSpeed(mechanical.points, mechanicalLimit?.value)
-      : undefined;
+function allIn(timing: Timing): Derived | Lacking {
+  const { mechanical } = timing;
+  const speed = allInOf(timing);
   if (!mechanical || speed === undefined) return { name: 'all in', lacks: [] };
-  return {
-    name: 'all in',
-    value: exact(speed),
-    unit: RPM,
+  return told('all in', exact(speed), RPM, () => ({
     formula: 'lowest speed with all the mechanical advance',
     working: `${formatNumber(speed, RPM)} rpm`,
-    inputs: [{ name: 'mechanical', value: curveText(mechanical), by: mechanical.setting.by }],
-  };
+    inputs: [curveInput(mechanical)],
+  }));
 }
 
 function slope({ mechanical }: Timing): Derived | Lacking {
   const leg = mechanical && !onlyMostKnown(mechanical) ? steepest(mechanical.points) : undefined;
   if (!mechanical || !leg) return { name: 'slope', lacks: [] };
-  return {
-    name: 'slope',
-    value: leg.slope,
-    unit: SLOPE,
+  return told('slope', leg.slope, SLOPE, () => ({
     formula: 'steepest rise of the mechanical curve',
     working: `${formatValue(leg.slope, SLOPE)}, ${formatNumber(leg.from, RPM)} to ${formatNumber(leg.to, RPM)} rpm`,
-    inputs: [{ name: 'mechanical', value: curveText(mechanical), by: mechanical.setting.by }],
-  };
+    inputs: [curveInput(mechanical)],
+  }));
 }
 
-interface Term {
-  readonly name: string;
-  readonly value: Interval;
-  readonly by: Origin;
+interface Telling {
+  readonly formula: string;
+  readonly working: string;
+  readonly inputs: readonly Input[];
 }
 
-/** `beside`: what the sum rests on and does not add. */
-function sum(name: string, formula: string, terms: readonly Term[], beside: readonly Input[] = []): Derived {
-  const value = terms.map((term) => term.value).reduce(add);
-  const text = (term: { readonly value: Interval }) => formatValue(term.value, DEG);
+/** Put into words only when somebody reads them: rules ask every line for values alone. */
+function told(name: string, value: Interval, unit: Unit, tell: () => Telling): Derived {
   return {
     name,
     value,
-    unit: DEG,
-    formula,
+    unit,
+    get formula() {
+      return tell().formula;
+    },
     get working() {
-      return `${terms.map(text).join(' + ')} = ${formatValue(value, DEG)}`;
+      return tell().working;
     },
     get inputs() {
-      return [...terms.map((term) => ({ name: term.name, value: text(term), by: term.by })), ...beside];
+      return tell().inputs;
     },
   };
+}
+
+interface Terms {
+  readonly formula: string;
+  /** Of each value of the sum, in order. */
+  readonly names: readonly string[];
+  readonly from: readonly InForce[];
+  /** What the sum rests on and does not add. */
+  readonly beside?: readonly Input[];
+}
+
+function sum(name: string, values: readonly Interval[], terms: () => Terms): Derived {
+  const value = values.reduce(add);
+  return told(name, value, DEG, () => {
+    const { formula, names, from, beside = [] } = terms();
+    const texts = values.map((each) => formatValue(each, DEG));
+    const added = names.map((each, i) => ({ name: each, value: texts[i] ?? '', by: from[i]?.by }));
+    return {
+      formula,
+      working: `${texts.join(' + ')} = ${formatValue(value, DEG)}`,
+      inputs: [...added, ...beside],
+    };
+  });
 }
 
 function lacking(name: string, needs: Readonly<Record<string, unknown>>): Lacking {
@@ -227,10 +238,18 @@ function greatest({ mechanicalLimit }: Timing, curve: Curve): Interval {
 
 const onlyMostKnown = (curve: Curve): boolean => curve.points.at(-1)?.at === UNKNOWN_SPEED;
 
-const curveText = (curve: Curve): string =>
-  curve.points
+const allInOf = ({ mechanical, mechanicalLimit }: Timing): number | undefined =>
+  mechanical && !onlyMostKnown(mechanical)
+    ? allInSpeed(mechanical.points, mechanicalLimit?.value)
+    : undefined;
+
+const curveInput = ({ points, setting }: Curve): Input => ({
+  name: 'mechanical',
+  value: points
     .map((point) => `${formatValue(point.value, DEG)} @ ${formatNumber(point.at, RPM)} rpm`)
-    .join(', ');
+    .join(', '),
+  by: setting.by,
+});
 
 function readingOf(
   taken: Taken | undefined,

@@ -62,8 +62,16 @@ function crankAngle(setting: InForce | undefined): { value: Interval; setting: I
   return value && { value, setting };
 }
 
+const curves = new WeakMap<InForce, Curve | undefined>();
+
+/** Worked out once for a setting: it is asked for again at every line until it is changed. */
 function curveOf(setting: InForce | undefined, against: 'rpm' | 'inHg'): Curve | undefined {
   if (!setting) return undefined;
+  if (!curves.has(setting)) curves.set(setting, readCurve(setting, against));
+  return curves.get(setting);
+}
+
+function readCurve(setting: InForce, against: 'rpm' | 'inHg'): Curve | undefined {
   const points = setting.points.flatMap((point) => curvePoint(point, against, setting));
   if (points.length > 0) return { points, setting };
   const most = crankAngle(setting);
