@@ -13,7 +13,7 @@ export function mixedUp(outside: Outside, about: (kind: Dimension) => boolean): 
   return [
     {
       span: amount.span,
-      message: `Did you mean ${slip.unit.symbol}? ${odd}; ${formatValue(value, slip.unit)} is inside.`,
+      message: `${odd}; ${formatValue(value, slip.unit)} is inside. Did you mean ${slip.unit.symbol}?`,
       fixes: [written(amount, slip.unit.symbol)],
     },
   ];

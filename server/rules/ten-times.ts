@@ -18,7 +18,7 @@ export const tenTimes = rule({
       return [
         {
           span: amount.span,
-          message: `Did you mean ${slip.value}? ${quantity.name} ${formatValue(value, unit)} is outside the usual ${bandText(band, unit)}.`,
+          message: `${quantity.name} ${formatValue(value, unit)} is outside the usual ${bandText(band, unit)}. Did you mean ${slip.value}?`,
           fixes: plain ? [replaceWith(amount.numberSpan, String(slip.value))] : [],
         },
       ];
