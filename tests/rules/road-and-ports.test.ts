@@ -195,3 +195,17 @@ rows('log-outside', [
   ['log logs/../run.csv'],
   ['photo ../run.jpg'],
 ]);
+
+rows('done-nothing-open', [
+  ['recheck head bolts after 200 mi | done head bolts'],
+  [
+    'recheck head bolts after 200 mi | done «head bolt»',
+    'open are: head bolts',
+    'recheck head bolts after 200 mi | done head bolts',
+  ],
+  ['recheck head bolts after 200 mi | check head bolts ok | done «head bolts»', 'nothing is'],
+]);
+rows('check-misspelt', [
+  ['recheck throttle returns after 1 day | check throttle returns ok'],
+  ['check «throttle returns» ok', 'Did you mean throttle return?', 'check throttle return ok'],
+]);
