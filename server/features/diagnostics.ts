@@ -3,6 +3,7 @@ import type { Range } from '../../grammar/index.ts';
 import type { Severity } from '../model/findings.ts';
 import { findingsIn, type LocatedFinding, lineOf } from '../model/locate.ts';
 import type { Snapshot } from '../model/snapshot.ts';
+import { ruleOf } from '../rules/index.ts';
 import { onLine, wholeLines } from './ranges.ts';
 
 export type Level = Severity | 'off';
@@ -14,6 +15,10 @@ export interface Diagnostic {
   readonly range: Range;
   readonly message: string;
   readonly related: readonly { readonly range: Range; readonly message: string }[];
+  /** What stands in `range` has no effect. */
+  readonly isUnnecessary: boolean;
+  /** Undefined as `code` is. */
+  readonly finding: LocatedFinding | undefined;
 }
 
 export interface Choice {
@@ -52,7 +57,12 @@ function diagnostic(snapshot: Snapshot, finding: LocatedFinding): Diagnostic {
     const line = lineOf(snapshot, origin.ref);
     return line === undefined ? [] : [{ range: wholeLines(snapshot, line, line), message }];
   });
-  return { code, severity, message, range: onLine(at, span), related };
+  const told = { code, severity, finding };
+  const here = { range: onLine(at, span), message };
+  const [other, ...others] = related;
+  return other && ruleOf(code)?.isAboutRelated
+    ? { ...told, ...other, related: [here, ...others], isUnnecessary: true }
+    : { ...told, ...here, related, isUnnecessary: false };
 }
 
 function leftOut(count: number): Diagnostic {
@@ -62,5 +72,7 @@ function leftOut(count: number): Diagnostic {
     range: onLine(0, { from: 0, to: 0 }),
     message: `${count} more findings are left out here, the least severe ones. They show as those above are mended.`,
     related: [],
+    isUnnecessary: false,
+    finding: undefined,
   };
 }

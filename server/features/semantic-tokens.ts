@@ -1,7 +1,7 @@
 /** What each word of a notebook is, for editors that colour by meaning: only the notebook tells its own words. */
 import type { Span } from '../../grammar/index.ts';
-import { lineCount, pageReadings } from '../model/locate.ts';
-import type { Page } from '../model/page.ts';
+import { keptByPage } from '../model/kept.ts';
+import { lineCount } from '../model/locate.ts';
 import { pageAt, type Snapshot } from '../model/snapshot.ts';
 import { type Meaning, meaningsOf } from './semantic/meanings.ts';
 
@@ -30,17 +30,7 @@ export function* semanticTokens(
   }
 }
 
-const known = new WeakMap<Page, readonly SemanticToken[]>();
-
-/** Kept with the page, with lines of the page: an editor asks again after every keystroke, and all pages but one are as they were. */
-function tokensOn(snapshot: Snapshot, index: number): readonly SemanticToken[] {
-  const page = snapshot.pages[index] as Page;
-  let tokens = known.get(page);
-  if (!tokens) {
-    tokens = pageReadings(snapshot, index).flatMap(({ entry }, line) =>
-      meaningsOf(entry).map((token) => ({ ...token, line })),
-    );
-    known.set(page, tokens);
-  }
-  return tokens;
-}
+/** Lines of the page, from zero. */
+const tokensOn = keptByPage((readings): readonly SemanticToken[] =>
+  readings.flatMap(({ entry }, line) => meaningsOf(entry).map((token) => ({ ...token, line }))),
+);

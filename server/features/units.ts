@@ -67,18 +67,28 @@ export function inOtherUnits(amounts: readonly Amount[], quantity: Quantity, cho
   const unit = first && unitOf(first, quantity);
   if (!unit || amounts.some((amount) => unitOf(amount, quantity) !== unit))
     return { preferred: undefined, others: [] };
+  const { preferred, others } = unitsBeside(unit, quantity, choice);
+  const inUnit = (to: Unit) => together(amounts.map((amount) => converted(amount, unit, to)));
+  return { preferred: preferred && inUnit(preferred), others: others.map(inUnit) };
+}
+
+/** The units that a value in `unit` is also given in: the reader's own, if it is another, and at most two more. */
+export function unitsBeside(
+  unit: Unit,
+  quantity: Quantity | undefined,
+  choice: UnitChoice,
+): { readonly preferred: Unit | undefined; readonly others: readonly Unit[] } {
   const kind = kindOf(unit, quantity);
   const topic = TOPICS[kind];
   const chosen = topic && choice.get(topic);
   const preferred = chosen?.dimension === unit.dimension && chosen !== unit ? chosen : undefined;
   const beside = (BESIDE[kind] ?? []).map(unitById);
   const others = beside.filter((other) => other !== unit && other !== preferred).slice(0, MOST_OTHERS);
-  const inUnit = (to: Unit) => together(amounts.map((amount) => converted(amount, unit, to)));
-  return { preferred: preferred && inUnit(preferred), others: others.map(inUnit) };
+  return { preferred, others };
 }
 
-function kindOf({ dimension }: Unit, quantity: Quantity): Kind {
-  if (dimension !== 'pressure') return dimension;
+function kindOf({ dimension }: Unit, quantity: Quantity | undefined): Kind {
+  if (dimension !== 'pressure' || !quantity) return dimension;
   if (quantity.form === 'several') return 'barometer';
   return quantity.unit === 'inHg' || quantity.against?.unit === 'inHg' ? 'depression' : 'pressure';
 }

@@ -149,6 +149,8 @@ export interface Carried {
   readonly past: By<Window>;
   /** Settings and parts changed since the last reading that answers to them. */
   readonly turned: readonly Turned[];
+  /** Settings given whole on the lines right above, with nothing but settings between; by `name|place`. */
+  readonly untried: By<Origin>;
   /** The last session that set a jet, with its air. */
   readonly jetDay: JetDay | undefined;
   readonly trial: Trial | undefined;
@@ -183,6 +185,7 @@ export const NOTHING_CARRIED: Carried = {
   lastly: NONE,
   past: NONE,
   turned: [],
+  untried: NONE,
   jetDay: undefined,
   trial: undefined,
   kept: undefined,

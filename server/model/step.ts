@@ -23,6 +23,7 @@ import { withPort } from './ports.ts';
 import { rechecksAfterReading, rechecksAfterSession, withRecheck } from './rechecks.ts';
 import { set } from './setting.ts';
 import { alsoTurned, withTurned } from './turned.ts';
+import { sinceTried, withUntried } from './untried.ts';
 
 /** What a line may ask beyond what is carried to it. */
 export type Question =
@@ -44,7 +45,8 @@ export type LookUp = (question: Question) => Found;
 export const isAbsent = (found: Found): found is Absent => found !== undefined && 'problem' in found;
 
 export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
-  const state = carried.trial && endsTrial(entry) ? { ...carried, trial: undefined } : carried;
+  const since = sinceTried(carried, entry);
+  const state = since.trial && endsTrial(entry) ? { ...since, trial: undefined } : since;
   switch (entry.kind) {
     case 'section':
       return {
@@ -152,7 +154,8 @@ function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   let settings = state.settings;
   for (const said of entry.said) settings = set(settings, entry, said, where);
   const turned = withTurned(state.turned, entry, state.settings, settings, where);
-  return withDue({ ...state, settings, turned }, [entry.quantity], where);
+  const untried = withUntried(state.untried, entry, where);
+  return withDue({ ...state, settings, turned, untried }, [entry.quantity], where);
 }
 
 /** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */

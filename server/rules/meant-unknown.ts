@@ -25,14 +25,15 @@ export interface Meant {
   readonly span: Span;
 }
 
-/** The codes in `; meant: outside-band, ten-times`: the line is as it should be, whatever those rules say. */
+/** The codes in `; meant: outside-band, ten-times ; a word more`: the line is as it should be, whatever those rules say. */
 export function meantIn(line: Line): readonly Meant[] {
   if (line.comment === undefined) return NOTHING_MEANT;
   const comment = tokenText(line, line.comment);
   const head = /^;\s*meant:/i.exec(comment)?.[0];
   if (head === undefined) return NOTHING_MEANT;
   const from = tokenSpan(line, line.comment).from + head.length;
-  return [...comment.slice(head.length).matchAll(/[^\s,]+/g)].map(({ 0: text, index }) => ({
+  const [codes = ''] = comment.slice(head.length).split(';');
+  return [...codes.matchAll(/[^\s,]+/g)].map(({ 0: text, index }) => ({
     code: text.toLowerCase(),
     span: { from: from + index, to: from + index + text.length },
   }));

@@ -34,6 +34,8 @@ export interface RuleOn<Kind extends EntryKind> {
   readonly bad: string;
   /** Codes whose findings on the same columns say no more than this one does; they are left out. */
   readonly outranks?: readonly string[];
+  /** It is found on one line, but what it says is that the first related line has no effect. */
+  readonly isAboutRelated?: true;
   readonly on: readonly Kind[];
   /** Depends on its arguments alone; never throws. */
   check(entry: EntryOf<Kind>, context: Context): readonly Problem[];

@@ -53,6 +53,7 @@ import { odometerBackwards } from './odometer-backwards.ts';
 import { outsideBandRule } from './outside-band.ts';
 import { outsideSpec } from './outside-spec.ts';
 import { overLimit } from './over-limit.ts';
+import { overridden } from './overridden.ts';
 import { ownWordIncomplete } from './own-word-incomplete.ts';
 import { pistonSpeedHigh } from './piston-speed-high.ts';
 import { placeAfterValue } from './place-after-value.ts';
@@ -170,6 +171,7 @@ const ROWS: readonly Rule[] = [
   leakDownSpread,
   sidesApart,
   changedTogether,
+  overridden,
   unlikeItsPast,
   idleDropLarge,
   idleInGearLow,

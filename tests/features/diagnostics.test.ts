@@ -35,10 +35,21 @@ test('beyond the most that are shown the least severe are left out, and it is sa
   const warnings = '  initial 9 F\n'.repeat(MOST_DIAGNOSTICS);
   const errors = '  initial 9,5 deg\n'.repeat(20);
   const text = `session 2026-05-02\n${warnings}${errors}`;
-  const all = diagnosticsIn(text, { 'comma-number': 'error' });
+  const all = diagnosticsIn(text, { 'comma-number': 'error', overridden: 'off' });
   expect(all).toHaveLength(MOST_DIAGNOSTICS + 1);
   expect(all.filter(({ code }) => code === 'comma-number')).toHaveLength(20);
   expect(all.at(-1)?.message).toMatch(/^20 more findings are left out/);
   const lines = all.slice(0, -1).map(({ range }) => range.start.line);
   expect(lines).toEqual(lines.toSorted((a, b) => a - b));
+});
+
+test('what was never in use is told where it stands, with the line that overrides it', () => {
+  const [found, ...more] = diagnosticsIn('session 2026-05-02\n  initial 9 deg\n  initial 11 deg\n');
+  expect(more).toEqual([]);
+  expect(found).toMatchObject({
+    code: 'overridden',
+    isUnnecessary: true,
+    range: { start: { line: 1, character: 0 }, end: { line: 1, character: 15 } },
+    related: [{ range: { start: { line: 2, character: 2 } } }],
+  });
 });

@@ -107,3 +107,16 @@ rows('want-without-rows', [
   [`${TRIAL} | 1/4 in 7 deg | «want 8 deg»`, 'one row'],
   [`${TRIAL} | 1/4 in 7 deg | 9/32 in 9.5 deg | want 8 deg`],
 ]);
+
+rows('overridden', [
+  ['initial 9 deg | «initial» 11 deg', 'set again before anything was read'],
+  ['initial 9 deg | idle 850 rpm in neutral | initial 11 deg'],
+  ['initial 9 deg | note too little | initial 11 deg'],
+  ['initial 9 deg | initial +2 deg'],
+  ['initial 9 deg | initial +2 deg | initial 12 deg'],
+  ['initial 9 deg | main jet 105 | «initial» 11 deg'],
+  ['mixture left 1 turn | mixture right 2 turns'],
+  ['mixture left 1 turn, right 1 turn | «mixture» right 2 turns'],
+  ['vacuum advance 0 deg @ 4 inHg, 12 deg @ 12 inHg | vacuum advance plugged'],
+  ['initial 9 deg | session 2026-05-03 | initial 11 deg'],
+]);
