@@ -17,16 +17,37 @@ interface Answer {
   readonly problem?: string;
 }
 
-/** Answers the server's `tappet/readFile`. */
+/** Answers the server's `tappet/readFile` and `tappet/listFolder`. */
 export function answerFileRequests(client: BaseLanguageClient): vscode.Disposable {
-  return client.onRequest<Answer, void>('tappet/readFile', (asked: Asked) => read(asked));
+  return vscode.Disposable.from(
+    client.onRequest<Answer, void>('tappet/readFile', (asked: Asked) => read(asked)),
+    client.onRequest<readonly Entry[], void>('tappet/listFolder', (asked: Asked) => list(asked)),
+  );
+}
+
+interface Entry {
+  readonly name: string;
+  readonly isFolder: boolean;
+}
+
+/** Nothing where it may not be looked into. */
+async function list({ notebook, parts }: Pick<Asked, 'notebook' | 'parts'>): Promise<readonly Entry[]> {
+  const uri = within(notebook, parts);
+  if (!uri) return [];
+  const entries = await vscode.workspace.fs.readDirectory(uri);
+  return entries.map(([name, type]) => ({ name, isFolder: (type & vscode.FileType.Directory) !== 0 }));
+}
+
+/** Undefined for what is not below the notebook's folder, or outside the workspace. */
+function within(notebook: string, parts: readonly string[]): vscode.Uri | undefined {
+  const uri = vscode.Uri.joinPath(vscode.Uri.parse(notebook, true), '..', ...parts);
+  const plain = parts.every((part) => part !== '' && part !== '..' && !/[/\\]/.test(part));
+  return plain && vscode.workspace.getWorkspaceFolder(uri) ? uri : undefined;
 }
 
 async function read({ notebook, parts, largest }: Asked): Promise<Answer> {
-  const uri = vscode.Uri.joinPath(vscode.Uri.parse(notebook, true), '..', ...parts);
-  const plain =
-    parts.length > 0 && parts.every((part) => part !== '' && part !== '..' && !/[/\\]/.test(part));
-  if (!plain || !vscode.workspace.getWorkspaceFolder(uri)) return { problem: 'outside' };
+  const uri = parts.length > 0 ? within(notebook, parts) : undefined;
+  if (!uri) return { problem: 'outside' };
   try {
     const { type, size } = await vscode.workspace.fs.stat(uri);
     if (type & vscode.FileType.SymbolicLink) return { problem: 'outside' };

@@ -1,8 +1,10 @@
 /** The part of the extension that desktop and browser share: one client, its commands, and what happens when the server ends. */
 import * as vscode from 'vscode';
-import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import type { BaseLanguageClient, LanguageClientOptions, Middleware } from 'vscode-languageclient';
 import { answerFileRequests } from './files.ts';
+import { createPages } from './pages.ts';
 import { restartingHandler } from './restarts.ts';
+import { executingCommands, sessionCommands } from './sessions.ts';
 
 /** A fresh client with a fresh server behind it. In the browser a stopped worker cannot be started again, so each start takes a new one. */
 export type CreateClient = (options: LanguageClientOptions) => BaseLanguageClient;
@@ -15,9 +17,13 @@ const NAME = 'Tappet';
  */
 export async function start(context: vscode.ExtensionContext, create: CreateClient): Promise<void> {
   const output = vscode.window.createOutputChannel(NAME, { log: true });
-  const connection = connectionTo(create, output);
+  const pages = createPages();
+  const executeCommand = executingCommands(pages);
+  const connection = connectionTo(create, output, { executeCommand });
   context.subscriptions.push(
     output,
+    pages,
+    ...sessionCommands(),
     { dispose: connection.stop },
     vscode.commands.registerCommand('tappet.restartServer', connection.restart),
     vscode.commands.registerCommand('tappet.showOutput', () => output.show()),
@@ -25,7 +31,7 @@ export async function start(context: vscode.ExtensionContext, create: CreateClie
   await connection.restart();
 }
 
-function connectionTo(create: CreateClient, output: vscode.LogOutputChannel) {
+function connectionTo(create: CreateClient, output: vscode.LogOutputChannel, middleware: Middleware) {
   let client: BaseLanguageClient | undefined;
   const stop = async () => {
     const ending = client;
@@ -35,7 +41,7 @@ function connectionTo(create: CreateClient, output: vscode.LogOutputChannel) {
   };
   const replace = async () => {
     await stop();
-    client = create(optionsWith(output, restart));
+    client = create(optionsWith(output, middleware, restart));
     answerFileRequests(client);
     await client.start();
   };
@@ -48,11 +54,17 @@ function connectionTo(create: CreateClient, output: vscode.LogOutputChannel) {
   return { stop, restart };
 }
 
-function optionsWith(output: vscode.LogOutputChannel, restart: () => Promise<void>): LanguageClientOptions {
+function optionsWith(
+  output: vscode.LogOutputChannel,
+  middleware: Middleware,
+  restart: () => Promise<void>,
+): LanguageClientOptions {
   return {
     // By language alone: notebooks in every scheme (unsaved, on a remote, inside an archive) are served alike.
     documentSelector: [{ language: 'tappet' }],
     outputChannel: output,
+    middleware,
+    initializationOptions: { showsText: true },
     errorHandler: restartingHandler(() => offerRestart(restart)),
   };
 }

@@ -1,6 +1,6 @@
 /** Files beside a notebook, read from the disk: nothing outside the notebook's own folder, through whatever links. */
 /// <reference types="node" />
-import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { type FileText, LARGEST_FILE } from '../model/files.ts';
 import type { Place } from './terminal.ts';
@@ -20,6 +20,24 @@ export function readBeside(
     return isWithin(folder, target) ? readTarget(target, largest) : { problem: 'outside' };
   } catch (error) {
     return { problem: isMissing(error) ? 'missing' : 'not readable' };
+  }
+}
+
+/** What lies in the folder at `parts` below that of the notebook; nothing where that is outside it or no folder. Never throws. */
+export function listBeside(
+  notebook: string,
+  parts: readonly string[],
+): readonly { readonly name: string; readonly isFolder: boolean }[] {
+  try {
+    const folder = realpathSync(dirname(notebook));
+    const target = realpathSync(join(folder, ...parts));
+    if (parts.length > 0 && !isWithin(folder, target)) return [];
+    return readdirSync(target, { withFileTypes: true }).map((entry) => ({
+      name: entry.name,
+      isFolder: entry.isDirectory(),
+    }));
+  } catch {
+    return [];
   }
 }
 

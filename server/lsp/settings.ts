@@ -1,6 +1,7 @@
 /** The reader's settings. They come from outside: whatever is not of the right form counts as not set. */
 import type { Level } from '../features/diagnostics.ts';
 import { DEFAULT_STYLE, type FormatStyle } from '../features/formatting.ts';
+import type { HintKind } from '../features/inlay-hints.ts';
 import type { UnitChoice, UnitTopic } from '../features/units.ts';
 import { ruleOf } from '../rules/index.ts';
 import { matchUnit, type Unit } from '../trade/units.ts';
@@ -12,6 +13,8 @@ export interface Settings {
   /** Milliseconds; 0 for not at all. */
   readonly holdBack: number;
   readonly format: FormatStyle;
+  /** None where the reader wants no hints at all. */
+  readonly hints: ReadonlySet<HintKind>;
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -19,6 +22,7 @@ export const DEFAULT_SETTINGS: Settings = {
   units: new Map(),
   holdBack: 800,
   format: DEFAULT_STYLE,
+  hints: new Set(['total', 'change']),
 };
 
 const LONGEST_HOLD_BACK = 10_000;
@@ -36,12 +40,13 @@ const TOPICS: ReadonlySet<string> = new Set<UnitTopic>([
 
 /** From the section `tappet` of the editor's settings. */
 export function settingsFrom(section: unknown): Settings {
-  const { severity, units, holdBack, format } = record(section);
+  const { severity, units, holdBack, format, hints } = record(section);
   return {
     levels: levelsFrom(severity),
     units: unitsFrom(units),
     holdBack: holdBackFrom(holdBack),
     format: formatFrom(format),
+    hints: hintsFrom(hints),
   };
 }
 
@@ -75,6 +80,22 @@ function formatFrom(format: unknown): FormatStyle {
 function holdBackFrom(value: unknown): number {
   const isTime = typeof value === 'number' && Number.isFinite(value);
   return isTime ? Math.min(Math.max(value, 0), LONGEST_HOLD_BACK) : DEFAULT_SETTINGS.holdBack;
+}
+
+const HINTS: readonly (readonly [setting: string, kind: HintKind])[] = [
+  ['totals', 'total'],
+  ['changes', 'change'],
+  ['units', 'unit'],
+];
+
+/** Each kind by its own switch, all of them by `enabled`. */
+function hintsFrom(hints: unknown): ReadonlySet<HintKind> {
+  const switches = record(hints);
+  const isOn = (name: string, otherwise: boolean) =>
+    typeof switches[name] === 'boolean' ? switches[name] : otherwise;
+  if (!isOn('enabled', true)) return new Set();
+  const chosen = HINTS.filter(([name, kind]) => isOn(name, DEFAULT_SETTINGS.hints.has(kind)));
+  return new Set(chosen.map(([, kind]) => kind));
 }
 
 const record = (value: unknown): Readonly<Record<string, unknown>> =>

@@ -1,0 +1,41 @@
+/** Texts that are no files, to be read and not changed: what a command of the server answered. */
+import * as vscode from 'vscode';
+
+export interface Pages extends vscode.Disposable {
+  /** Opens a Markdown text under a name; the page of that name that is open shows the new text. */
+  readonly show: (name: string, text: string) => Promise<void>;
+}
+
+const SCHEME = 'tappet-page';
+
+export function createPages(): Pages {
+  const texts = new Map<string, string>();
+  const changed = new vscode.EventEmitter<vscode.Uri>();
+  const provider = vscode.workspace.registerTextDocumentContentProvider(SCHEME, {
+    onDidChange: changed.event,
+    provideTextDocumentContent: (uri) => texts.get(uri.path) ?? '',
+  });
+  const closed = vscode.workspace.onDidCloseTextDocument(({ uri }) => {
+    if (uri.scheme === SCHEME) texts.delete(uri.path);
+  });
+  return {
+    async show(name, text) {
+      const uri = vscode.Uri.from({ scheme: SCHEME, path: `/${name}.md` });
+      texts.set(uri.path, text);
+      changed.fire(uri);
+      await open(uri);
+    },
+    dispose: () => vscode.Disposable.from(provider, closed, changed).dispose(),
+  };
+}
+
+/** Laid out, where the editor has its Markdown preview; else as text. */
+async function open(uri: vscode.Uri): Promise<void> {
+  const commands = await vscode.commands.getCommands(true);
+  if (commands.includes('markdown.showPreview')) {
+    await vscode.commands.executeCommand('markdown.showPreview', uri);
+    return;
+  }
+  const document = await vscode.workspace.openTextDocument(uri);
+  await vscode.window.showTextDocument(document, { preview: true });
+}

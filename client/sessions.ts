@@ -1,0 +1,71 @@
+/** Commands about sessions: the server does the work, the editor asks for a title and shows what comes. */
+import * as vscode from 'vscode';
+import type { Middleware } from 'vscode-languageclient';
+import type { Pages } from './pages.ts';
+
+/** Of the server; the language client registers them as commands of the editor. */
+const COMPARE = 'tappet.compare';
+const START = 'tappet.start';
+
+/** In the palette, for the notebook and line the cursor is in. */
+export function sessionCommands(): readonly vscode.Disposable[] {
+  return [
+    vscode.commands.registerCommand('tappet.compareWithKept', () => onNotebook(COMPARE, { against: 'kept' })),
+    // From what holds at the end, wherever the cursor is.
+    vscode.commands.registerCommand('tappet.startSession', () => onNotebook(START, { line: undefined })),
+  ];
+}
+
+async function onNotebook(command: string, given: object): Promise<void> {
+  const editor = vscode.window.activeTextEditor;
+  if (editor?.document.languageId !== 'tappet') {
+    await vscode.window.showInformationMessage('Open a notebook first.');
+    return;
+  }
+  const uri = editor.document.uri.toString();
+  await vscode.commands.executeCommand(command, { uri, line: editor.selection.active.line, ...given });
+}
+
+/** What stands before and after a command of the server, however it was called. */
+export function executingCommands(pages: Pages): NonNullable<Middleware['executeCommand']> {
+  return async (command, given, next) => {
+    if (command === COMPARE) return showComparison(pages, await next(command, given));
+    return command === START
+      ? startSession(given[0] ?? {}, (asked) => next(command, [asked]))
+      : next(command, given);
+  };
+}
+
+async function showComparison(
+  pages: Pages,
+  answer: { readonly text?: string; readonly problem?: string } | null,
+) {
+  if (answer?.problem) await vscode.window.showInformationMessage(answer.problem);
+  if (answer?.text) await pages.show('Comparison', answer.text);
+}
+
+async function startSession(
+  given: { readonly uri?: string },
+  run: (asked: object) => vscode.ProviderResult<vscode.Position | null>,
+): Promise<void> {
+  const title = await vscode.window.showInputBox({
+    prompt: 'What is the session about?',
+    placeHolder: 'A title, or nothing',
+  });
+  if (title === undefined) return;
+  const cursor = await run({ ...given, title, date: localDate(new Date()) });
+  const editor = vscode.window.visibleTextEditors.find(
+    ({ document }) => document.uri.toString() === given.uri,
+  );
+  if (!cursor || !editor) return;
+  const at = new vscode.Position(cursor.line, cursor.character);
+  editor.selection = new vscode.Selection(at, at);
+  editor.revealRange(new vscode.Range(at, at));
+  await vscode.window.showTextDocument(editor.document, editor.viewColumn);
+}
+
+/** The reader's day, which need not be that of the machine the server runs on. */
+const localDate = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+    .map((part) => String(part).padStart(2, '0'))
+    .join('-');

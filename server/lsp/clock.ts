@@ -1,0 +1,5 @@
+/** The only clock of the server: which day it is, where it runs. */
+import { Temporal } from 'temporal-polyfill';
+
+/** ISO date. */
+export const today = (): string => Temporal.Now.plainDateISO().toString();
