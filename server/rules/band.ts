@@ -25,10 +25,11 @@ export type Slip =
   | { readonly kind: 'unit'; readonly unit: Unit }
   | { readonly kind: 'ten times'; readonly value: number };
 
+/** Whether values of it have a band to be held to. */
+export const isBanded = ({ band, parts }: Quantity): boolean => band !== undefined || parts !== undefined;
+
 /** The values of a line that are wholly outside their bands. */
 export function outsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
-  const { quantity } = entry;
-  if (!quantity.band && !quantity.parts) return NOTHING;
   const known = KNOWN.get(context);
   if (known) return known;
   const found = judgeAll(entry, context);

@@ -20,8 +20,8 @@ export const barometerAtSeaLevel = rule({
   good: 'session 2026-05-02\n  altitude 5000 ft\n  weather 15 C, 845 hPa, 40 %RH\n',
   bad: 'session 2026-05-02\n  altitude 5000 ft\n  weather 15 C, 1016 hPa, 40 %RH\n',
   on: ['reading'],
-  check({ quantity, line }, { after }) {
-    if (!AIR.has(quantity.name)) return NO_PROBLEMS;
+  about: ({ name }) => AIR.has(name),
+  check({ line }, { after }) {
     const altitude = readingOf(after, 'altitude', 'm');
     const air = altitude && airOf(after);
     if (!altitude || !air) return NO_PROBLEMS;

@@ -11,8 +11,9 @@ export const boostWithoutRetard = rule({
   good: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 20 deg @ 3200 rpm\n  boost retard 1 deg/psi\n  boost 6 psi\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 20 deg @ 3200 rpm\n  boost 6 psi\n',
   on: ['reading'],
-  check({ quantity, line }, { before }) {
-    if (quantity.name !== 'boost' || before.settings.has('boost retard|')) return NO_PROBLEMS;
+  about: ({ name }) => name === 'boost',
+  check({ line }, { before }) {
+    if (before.settings.has('boost retard|')) return NO_PROBLEMS;
     const { initial, mechanical } = timingOf(before);
     const told = [...before.readings.values()].some((taken) => taken.quantity.name === 'boost');
     if (!initial || !mechanical || told) return NO_PROBLEMS;

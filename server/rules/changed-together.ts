@@ -10,9 +10,10 @@ export const changedTogether = rule({
   good: 'session 2026-05-02\n  initial 9 deg\n  mixture 1 1/2 turns\n  idle 820 rpm in neutral\n  initial 11 deg\n  idle 850 rpm in neutral\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  mixture 1 1/2 turns\n  idle 820 rpm in neutral\n  initial 11 deg\n  mixture in 1/4 turn\n  idle 850 rpm in neutral\n',
   on: ['reading'],
+  about: isResponse,
   check(entry, { before }) {
     const { turned } = before;
-    if (turned.length < 2 || !isResponse(entry.quantity)) return NO_PROBLEMS;
+    if (turned.length < 2) return NO_PROBLEMS;
     const names = turned.map(({ name }) => name);
     return [
       {

@@ -15,8 +15,8 @@ export const coldCylinder = rule({
   good: 'session 2026-05-02\n  tube 300 300 530 450 360 470 350 390 F at idle\n',
   bad: 'session 2026-05-02\n  tube 402 415 398 120 F at idle\n',
   on: ['reading'],
+  about: ({ name }) => name === 'tube' || name === 'egt',
   check(entry, { after, where }) {
-    if (entry.quantity.name !== 'tube' && entry.quantity.name !== 'egt') return [];
     return cylinderSets(after, entry.quantity.name).flatMap((set) => {
       const judged = judgeCold(after, set);
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));

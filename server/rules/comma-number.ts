@@ -13,6 +13,7 @@ export const commaNumber = rule({
   bad: 'session 2026-05-02\n  mixture 1,5 turns\n',
   outranks: ['unreadable', 'list-length'],
   on: EVERY_KIND,
+  formed: ({ kinds }) => kinds.includes(KIND.CommaNumber),
   check: ({ line }) =>
     tokensOf(line, KIND.CommaNumber).map((token) => {
       const span = tokenSpan(line, token);

@@ -19,8 +19,8 @@ export const compressionLow = rule({
   good: 'session 2026-05-02\n  compression 150 148 152 149 psi\n',
   bad: 'session 2026-05-02\n  compression 150 148 108 149 psi\n',
   on: ['reading'],
+  about: ({ name }) => name === 'compression',
   check(entry, context) {
-    if (entry.quantity.name !== 'compression') return [];
     return cylinderSets(context.after, 'compression').flatMap((set) => lowIn(entry, context, set));
   },
 });

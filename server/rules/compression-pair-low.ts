@@ -14,8 +14,8 @@ export const compressionPairLow = rule({
   bad: 'engine\n  cylinders 4\n  layout inline\nsession 2026-05-02\n  compression 150 96 98 149 psi\n',
   outranks: ['compression-low'],
   on: ['reading'],
+  about: ({ name }) => name === 'compression',
   check(entry, { after, where }) {
-    if (entry.quantity.name !== 'compression') return [];
     return cylinderSets(after, 'compression').flatMap((set) => {
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
       const pairs = judgeSet(after, set)?.verdicts[0]?.lowPairs ?? [];

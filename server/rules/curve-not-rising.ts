@@ -12,6 +12,7 @@ export const curveNotRising = rule({
   good: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 3200 rpm\n',
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 320 rpm\n',
   on: ['setting'],
+  about: ({ against }) => against !== undefined,
   check({ quantity, said }) {
     const { against } = quantity;
     if (!against) return [];

@@ -18,8 +18,8 @@ export const depressionAboveBarometer = rule({
   bad: 'session 2026-05-02\n  depression 31 inHg at idle\n',
   outranks: ['outside-band', 'ten-times', 'units-mixed-up'],
   on: ['reading'],
-  check({ quantity, said }, { before }) {
-    if (quantity.name !== 'depression') return [];
+  about: ({ name }) => name === 'depression',
+  check({ said }, { before }) {
     return said.flatMap(ownAmounts).flatMap(({ interval, unit: written, span }) => {
       const unit = written ?? unitById('inHg');
       const air = barometer(before);

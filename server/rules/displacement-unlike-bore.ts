@@ -18,8 +18,8 @@ export const displacementUnlikeBore = rule({
   good: 'engine\n  cylinders 4\n  bore 86 mm\n  stroke 94 mm\n  displacement 2.2 L\n',
   bad: 'engine\n  cylinders 4\n  bore 86 mm\n  stroke 94 mm\n  displacement 2.4 L\n',
   on: ['fact'],
-  check({ quantity, line }, { after }) {
-    if (!SIZES.has(quantity.name)) return NO_PROBLEMS;
+  about: ({ name }) => SIZES.has(name),
+  check({ line }, { after }) {
     const written = factOf(after, 'displacement', 'cc');
     const worked = written && sweptByAll(after);
     if (!written || !worked) return NO_PROBLEMS;

@@ -12,6 +12,7 @@ export const dividedByNought = rule({
   good: 'session 2026-05-02\n  mixture 1/2 turn\n',
   bad: 'session 2026-05-02\n  mixture 1/0 turn\n',
   on: EVERY_KIND,
+  formed: ({ kinds }) => [KIND.Fraction, KIND.Mixed, KIND.Ratio].some((kind) => kinds.includes(kind)),
   check: ({ line }) =>
     [KIND.Fraction, KIND.Mixed, KIND.Ratio]
       .flatMap((kind) => tokensOf(line, kind))

@@ -18,8 +18,8 @@ export const dwellTooLong = rule({
   bad: 'engine\n  cylinders 8\nsession 2026-05-02\n  dwell 50 deg\n',
   outranks: ['outside-band', 'ten-times'],
   on: ['setting'],
+  about: ({ name }) => name === 'dwell',
   check(entry, { before }) {
-    if (entry.quantity.name !== 'dwell') return [];
     const engine = cylindersOf(before);
     return entry.said.flatMap(ownAmounts).flatMap((amount) => {
       const most = engine && dwellAvailable(engine.count);

@@ -19,8 +19,8 @@ export const effectiveRatioHigh = rule({
   good: 'engine\n  compression 8:1\nsession 2026-05-02\n  boost 6 psi\n',
   bad: 'engine\n  compression 9:1\nsession 2026-05-02\n  boost 10 psi\n',
   on: ['reading', 'setting'],
+  about: ({ name }) => name === 'boost' || name === 'wastegate',
   check({ quantity, said }, { after }) {
-    if (quantity.name !== 'boost' && quantity.name !== 'wastegate') return NO_PROBLEMS;
     const fuel = fuelOf(after);
     const ratio = compressionOf(after);
     if (!ratio || !fuel || !PUMP_FUELS.has(fuel.fuel.name)) return NO_PROBLEMS;

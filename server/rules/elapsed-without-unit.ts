@@ -1,4 +1,4 @@
-import { runSpan, runText } from '../../grammar/index.ts';
+import { isEmpty, runSpan, runText } from '../../grammar/index.ts';
 import { matchUnit } from '../trade/units.ts';
 import { EVERY_KIND } from './kinds.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
@@ -14,6 +14,7 @@ export const elapsedWithoutUnit = rule({
   bad: 'session 2026-05-02\n  +20 idle 800 rpm\n',
   outranks: ['row-outside-trial', 'row-incomplete', 'no-value', 'unreadable'],
   on: EVERY_KIND,
+  formed: ({ syntax }) => !isEmpty(syntax.time),
   check({ time, line }) {
     if (!time?.startsWith('+')) return NO_PROBLEMS;
     const words = runText(line, line.syntax.time).replace(/^\+\s*[\d./ ]*/, '');

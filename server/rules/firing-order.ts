@@ -19,6 +19,7 @@ export const firingOrder = rule({
   bad: 'engine\n  cylinders 4\n  firing order 1-3-4-3\n',
   outranks: ['too-many-values', 'no-value'],
   on: ['fact'],
+  about: ({ name }) => name === 'firing order' || name === 'cylinders',
   check(entry, context) {
     if (entry.quantity.name === 'firing order') return orderProblems(entry, context);
     return entry.quantity.name === 'cylinders' ? countProblems(entry, context) : [];

@@ -2,7 +2,7 @@ import { carburettorKind } from '../model/figures/feed.ts';
 import { inWords, settingOf } from '../model/figures/known.ts';
 import { NEEDLE_BANDS, pressureAtNeedle } from '../trade/carburation.ts';
 import { exact, monotoneEach } from '../trade/interval.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 export const fuelPressureForNeedle = rule({
@@ -15,8 +15,8 @@ export const fuelPressureForNeedle = rule({
   bad: 'parts\n  carb twin "pair of side-draughts"\nsession 2026-05-02\n  fit carb twin\n  fuel pressure 6 psi\n',
   outranks: ['outside-band'],
   on: ['reading', 'setting'],
+  about: ({ name }) => name === 'fuel pressure' || name === 'fuel regulator',
   check({ quantity, said }, { after }) {
-    if (quantity.name !== 'fuel pressure' && quantity.name !== 'fuel regulator') return NO_PROBLEMS;
     const kind = carburettorKind(after);
     const band = NEEDLE_BANDS[kind];
     const rise = settingOf(after, 'needle height', 'in')?.value ?? exact(0);

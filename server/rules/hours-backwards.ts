@@ -1,5 +1,5 @@
 import { backwards } from './meters.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { rule } from './rule.ts';
 
 export const hoursBackwards = rule({
   code: 'hours-backwards',
@@ -10,5 +10,6 @@ export const hoursBackwards = rule({
   good: 'session 2026-05-02\n  hours 1200 h\nsession 2026-05-09\n  hours 1320 h\n',
   bad: 'session 2026-05-02\n  hours 1200 h\nsession 2026-05-09\n  hours 1020 h\n',
   on: ['reading'],
-  check: (entry, context) => (entry.quantity.name === 'hours' ? backwards(entry, context, 'h') : NO_PROBLEMS),
+  about: ({ name }) => name === 'hours',
+  check: (entry, context) => backwards(entry, context, 'h'),
 });

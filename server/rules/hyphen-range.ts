@@ -20,6 +20,7 @@ export const hyphenRange = rule({
     'missing-unit',
   ],
   on: LISTED_KINDS,
+  formed: ({ kinds }) => kinds.includes(KIND.Order) || kinds.includes('n-n'),
   check(entry) {
     if ('quantity' in entry && entry.quantity?.form === 'order') return [];
     if ('quantity' in entry && entry.quantity?.form === 'text') return [];

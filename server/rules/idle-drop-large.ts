@@ -16,8 +16,8 @@ export const idleDropLarge = rule({
   good: 'session 2026-05-02\n  idle 850 rpm in neutral\n  idle 720 rpm in drive\n',
   bad: 'session 2026-05-02\n  idle 950 rpm in neutral\n  idle 690 rpm in drive\n',
   on: ['reading'],
+  about: ({ name }) => name === 'idle',
   check(entry, { after, where }) {
-    if (entry.quantity.name !== 'idle') return [];
     const { inGear, outOfGear } = idleOf(after);
     if (!inGear || !outOfGear || (inGear.by !== where && outOfGear.by !== where)) return [];
     const drop = subtract(outOfGear.value, inGear.value);

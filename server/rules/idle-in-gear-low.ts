@@ -19,8 +19,8 @@ export const idleInGearLow = rule({
   good: 'session 2026-05-02\n  idle 600 rpm in drive\n',
   bad: 'session 2026-05-02\n  idle 500 rpm in drive\n',
   on: ['reading'],
+  about: ({ name }) => name === 'idle',
   check({ quantity, said }, { before }) {
-    if (quantity.name !== 'idle') return [];
     return said.flatMap((each) => {
       const value = valueIn(each, 'rpm', quantity);
       if (!value || !(value.high < LOWEST) || !isInGear(each) || !isAutomatic(before, each)) return [];

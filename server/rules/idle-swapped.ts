@@ -16,8 +16,8 @@ export const idleSwapped = rule({
   good: 'session 2026-05-02\n  idle 850 rpm in neutral\n  idle 720 rpm in drive\n',
   bad: 'session 2026-05-02\n  idle 720 rpm in neutral\n  idle 850 rpm in drive\n',
   on: ['reading'],
+  about: ({ name }) => name === 'idle',
   check(entry, context) {
-    if (entry.quantity.name !== 'idle') return [];
     return entry.said.flatMap((said) => problemsOf(entry, said, context));
   },
 });

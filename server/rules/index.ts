@@ -1,8 +1,9 @@
 /** The rules: one table, and what checks a line by it. */
-import type { Span } from '../../grammar/index.ts';
+import type { LineSyntax, Span } from '../../grammar/index.ts';
 import type { Check, Finding } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
 import { open, type Shared, type Snapshot } from '../model/snapshot.ts';
+import type { Quantity } from '../trade/quantity.ts';
 import { EVERY_KIND } from './kinds.ts';
 import { meantIn } from './meant-unknown.ts';
 import type { Problem, Rule } from './rule.ts';
@@ -15,9 +16,8 @@ export const openNotebook = (text: string, shared?: Shared): Snapshot => open(te
 
 /** All findings of one line in the order of their columns, but those that its comment says are meant. */
 export const checkLine: Check = (entry, context) => {
-  const rules = RULES_ON.get(entry.kind) as readonly Rule[];
   const found: Finding[] = [];
-  for (const rule of rules) {
+  for (const rule of rulesFor(entry)) {
     for (const problem of rule.check(entry, context)) found.push(findingOf(rule, problem));
   }
   return found.length === 0 ? NOTHING_FOUND : judged(found, entry);
@@ -31,6 +31,49 @@ const BY_CODE: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.cod
 const RULES_ON: ReadonlyMap<EntryKind, readonly Rule[]> = new Map(
   EVERY_KIND.map((kind) => [kind, RULES.filter((rule) => rule.on.includes(kind))]),
 );
+
+/** Words of the notebook's own come and go, so they are not held. */
+interface ByWord {
+  none: readonly Rule[] | undefined;
+  readonly of: WeakMap<Quantity, readonly Rule[]>;
+}
+
+/** By the form of a line (with a comment and without), then by what it says, then by its word. */
+const asked = new WeakMap<LineSyntax, Map<string, ByWord>>();
+
+/** The rules that a line of this form about this word can break: a few of the hundred. */
+function rulesFor(entry: Entry): readonly Rule[] {
+  const quantity = 'quantity' in entry ? entry.quantity : undefined;
+  const byWord = byWordOf(entry);
+  const known = quantity ? byWord.of.get(quantity) : byWord.none;
+  if (known) return known;
+  const rules = selected(entry, quantity);
+  if (quantity) byWord.of.set(quantity, rules);
+  else byWord.none = rules;
+  return rules;
+}
+
+function selected({ kind, line }: Entry, quantity: Quantity | undefined): readonly Rule[] {
+  const form = { syntax: line.syntax, kinds: line.tokens.kinds };
+  return (RULES_ON.get(kind) ?? []).filter(
+    ({ about, formed }) => (!about || !quantity || about(quantity)) && (!formed || formed(form)),
+  );
+}
+
+function byWordOf({ kind, line }: Entry): ByWord {
+  let byKind = asked.get(line.syntax);
+  if (!byKind) {
+    byKind = new Map();
+    asked.set(line.syntax, byKind);
+  }
+  const key = line.comment === undefined ? kind : `${kind};`;
+  let byWord = byKind.get(key);
+  if (!byWord) {
+    byWord = { none: undefined, of: new WeakMap() };
+    byKind.set(key, byWord);
+  }
+  return byWord;
+}
 
 const findingOf = ({ code, severity }: Rule, problem: Problem): Finding => ({
   code,

@@ -6,7 +6,7 @@ import { MAIN_JETS } from '../model/jet-day.ts';
 import { jetAreaForAir, relativeDensity } from '../trade/air.ts';
 import { areaRatio } from '../trade/carburation.ts';
 import { exact, middle, monotoneEach } from '../trade/interval.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { rule } from './rule.ts';
 
 /** Below this share of density other reasons weigh more than the air: it is about 1500 ft, or 27 degrees F. */
 const LEAST_CHANGE_OF_AIR = 0.05;
@@ -23,8 +23,8 @@ export const jetAgainstAir = rule({
   good: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 120\n',
   bad: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 128\n',
   on: ['setting'],
+  about: ({ name }) => MAIN_JETS.includes(name),
   check({ quantity, said }, { before, after }) {
-    if (!MAIN_JETS.includes(quantity.name)) return NO_PROBLEMS;
     return said.flatMap((each) => {
       const key = keyOf(quantity.name, each.place?.text);
       const [was, now] = [before.settings.get(key), after.settings.get(key)];

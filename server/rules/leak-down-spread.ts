@@ -16,8 +16,8 @@ export const leakDownSpread = rule({
   good: 'session 2026-05-02\n  leak down 8 7 9 12 %\n',
   bad: 'session 2026-05-02\n  leak down 8 7 9 24 %\n',
   on: ['reading'],
+  about: ({ name }) => name === 'leak down',
   check(entry, { after, where }) {
-    if (entry.quantity.name !== 'leak down') return [];
     return cylinderSets(after, 'leak down').flatMap((set) => {
       const numbers = numbersOf(set);
       const test = leakDown(numbers.map(({ value }) => value));

@@ -14,15 +14,13 @@ export const listLength = rule({
   good: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 410 F\n',
   bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 F\n',
   on: ['setting', 'reading'],
+  about: ({ places = [] }) => places.includes('cylinder') && !places.includes('carburettor'),
   check({ quantity, said }, context) {
-    if (!isByCylinder(quantity)) return [];
     return said.flatMap((each) => problemsOf(quantity, each, context));
   },
 });
 
 /** One carburettor a cylinder is rare: a list of jets or screws may be of any length. */
-const isByCylinder = ({ places = [] }: Quantity): boolean =>
-  places.includes('cylinder') && !places.includes('carburettor');
 
 function problemsOf(quantity: Quantity, said: Said, { before }: Context): Problem[] {
   const values = amountsOf(said.values);

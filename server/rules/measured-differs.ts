@@ -22,9 +22,8 @@ export const measuredDiffers = rule({
   good: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  total 32 deg @ 3200 rpm, vacuum plugged\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  total 37 deg @ 3200 rpm, vacuum plugged\n',
   on: ['reading'],
+  about: ({ name }) => name === 'total' || name === 'timing',
   check(entry, context) {
-    const { name } = entry.quantity;
-    if (name !== 'total' && name !== 'timing') return [];
     return entry.said.flatMap((said) => problemsOf(entry, said, context));
   },
 });

@@ -13,6 +13,10 @@ export const missingNumber = rule({
   bad: 'session 2026-05-02\n  egt 1200.. F\n',
   outranks: ['unreadable', 'no-value', 'missing-unit', 'unknown-unit'],
   on: LISTED_KINDS,
+  formed: ({ syntax }) =>
+    [...amountsIn(syntax)].some(
+      ({ low, link, high }) => low === undefined || (link !== undefined && high === undefined),
+    ),
   check({ line }) {
     const found: Problem[] = [];
     for (const amount of amountsIn(line.syntax)) {

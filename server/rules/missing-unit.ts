@@ -18,9 +18,9 @@ export const missingUnit = rule({
   good: 'session 2026-05-02\n  water 180 F\n',
   bad: 'session 2026-05-02\n  water 180\n',
   on: [...QUANTITY_KINDS, 'spec'],
+  about: (quantity) => !quantity.bare && quantity.dimension !== 'number' && dimensionsOf(quantity).length > 0,
   check(entry, context) {
     const { quantity, line } = entry;
-    if (quantity.bare || quantity.dimension === 'number' || dimensionsOf(quantity).length === 0) return [];
     return saidIn(entry).flatMap((said) => [
       ...problemsOf(line, said, quantity, context),
       ...pressureProblems(said, quantity),

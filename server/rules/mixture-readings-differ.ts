@@ -21,6 +21,7 @@ export const mixtureReadingsDiffer = rule({
   good: 'engine\n  fuel gasoline\nsession 2026-05-02\n  lambda 0.85\n  air fuel ratio 12.5\n',
   bad: 'engine\n  fuel gasoline\nsession 2026-05-02\n  lambda 0.85\n  air fuel ratio 14.0\n',
   on: ['reading'],
+  about: ({ name }) => OTHER[name] !== undefined,
   check({ quantity, said }, { before, after }) {
     const other = OTHER[quantity.name];
     const burnt = other === undefined ? undefined : fuelOf(after);

@@ -19,8 +19,8 @@ export const mixtureUnlikeFuel = rule({
   good: 'engine\n  fuel methanol\nsession 2026-05-02\n  air fuel ratio 5.5\n',
   bad: 'engine\n  fuel methanol\nsession 2026-05-02\n  air fuel ratio 12.5\n',
   on: ['reading'],
+  about: ({ name }) => name === 'air fuel ratio',
   check({ quantity, said }, { after }) {
-    if (quantity.name !== 'air fuel ratio') return NO_PROBLEMS;
     const burnt = fuelOf(after);
     if (!burnt || !GASOLINE || burnt.fuel.name === GASOLINE.name) return NO_PROBLEMS;
     return said.flatMap((each) => {

@@ -1,3 +1,4 @@
+import { KIND } from '../../grammar/index.ts';
 import { cylindersOf } from './engine.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
 import { rule } from './rule.ts';
@@ -11,6 +12,7 @@ export const noSuchCylinder = rule({
   good: 'engine\n  cylinders 4\nsession 2026-05-02\n  plug #4 "sooty, wet"\n',
   bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  plug #5 "sooty, wet"\n',
   on: QUANTITY_KINDS,
+  formed: ({ kinds }) => kinds.includes(KIND.Cylinder),
   check({ said }, { before }) {
     return said.flatMap(({ place }) => {
       if (place?.cylinder === undefined) return [];

@@ -13,6 +13,7 @@ export const notATime = rule({
   good: 'session 2026-05-02 09:30\n  09:45 idle 800 rpm\n',
   bad: 'session 2026-05-02 09:30\n  09:75 idle 800 rpm\n',
   on: EVERY_KIND,
+  formed: ({ kinds }) => kinds.includes(KIND.Clock),
   check: ({ line }) =>
     tokensOf(line, KIND.Clock)
       .filter((token) => !isTime(tokenText(line, token)))

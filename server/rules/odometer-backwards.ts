@@ -1,5 +1,5 @@
 import { backwards } from './meters.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { rule } from './rule.ts';
 
 export const odometerBackwards = rule({
   code: 'odometer-backwards',
@@ -10,6 +10,6 @@ export const odometerBackwards = rule({
   good: 'session 2026-05-02\n  odometer 1200 mi\nsession 2026-05-09\n  odometer 1320 mi\n',
   bad: 'session 2026-05-02\n  odometer 1200 mi\nsession 2026-05-09\n  odometer 1020 mi\n',
   on: ['reading'],
-  check: (entry, context) =>
-    entry.quantity.name === 'odometer' ? backwards(entry, context, 'km') : NO_PROBLEMS,
+  about: ({ name }) => name === 'odometer',
+  check: (entry, context) => backwards(entry, context, 'km'),
 });

@@ -1,5 +1,5 @@
 import { formatValue } from '../trade/format.ts';
-import { bandIn, bandText, type Outside, outsideBand } from './band.ts';
+import { bandIn, bandText, isBanded, type Outside, outsideBand } from './band.ts';
 import { rule } from './rule.ts';
 
 export const outsideBandRule = rule({
@@ -11,6 +11,7 @@ export const outsideBandRule = rule({
   good: 'session 2026-05-02\n  idle 850 rpm\n',
   bad: 'session 2026-05-02\n  idle 2400 rpm\n',
   on: ['setting', 'reading', 'fact'],
+  about: isBanded,
   check: (entry, context) =>
     outsideBand(entry, context)
       .filter(({ slip }) => slip === undefined)

@@ -11,8 +11,9 @@ export const outsideSpec = rule({
   good: 'specs\n  plug gap 0.024..0.026 in\nsession 2026-05-02\n  plug gap 0.025 in\n',
   bad: 'specs\n  plug gap 0.024..0.026 in\nsession 2026-05-02\n  plug gap 0.035 in\n',
   on: ['setting', 'reading'],
+  about: ({ dimension }) => dimension !== 'torque',
   check(entry, context) {
-    if (context.before.specs.size === 0 || entry.quantity.dimension === 'torque') return NO_PROBLEMS;
+    if (context.before.specs.size === 0) return NO_PROBLEMS;
     return outsideSpecs(
       entry,
       context,

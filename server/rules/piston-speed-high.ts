@@ -18,8 +18,8 @@ export const pistonSpeedHigh = rule({
   good: 'engine\n  stroke 94 mm\n  red line 5500 rpm\n',
   bad: 'engine\n  stroke 94 mm\n  red line 7000 rpm\n',
   on: ['fact', 'setting', 'reading'],
+  about: ({ name }) => SPEEDS.has(name),
   check({ quantity, said }, { after }) {
-    if (!SPEEDS.has(quantity.name)) return NO_PROBLEMS;
     const stroke = factOf(after, 'stroke', 'm');
     if (!stroke) return NO_PROBLEMS;
     return said.flatMap((each) => {

@@ -15,6 +15,7 @@ export const placeAfterValue = rule({
   bad: 'session 2026-05-02\n  mixture 1 1/4 turns left\n',
   outranks: ['list-length', 'too-many-values'],
   on: ['setting', 'reading', 'limit', 'target'],
+  about: ({ places }) => (places?.length ?? 0) > 0,
   check: ({ quantity, said, line }) => said.flatMap((each) => problemsOf(quantity, each, line)),
 });
 

@@ -18,8 +18,8 @@ export const powerValveHigh = rule({
   good: 'session 2026-05-02\n  depression 12 inHg at idle in drive\n  power valve 6.5 inHg\n',
   bad: 'session 2026-05-02\n  depression 10 inHg at idle in drive\n  power valve 8.5 inHg\n',
   on: ['setting', 'reading'],
-  check({ kind, quantity, said, name }, { after, where }) {
-    if (quantity.name !== 'power valve' && quantity.name !== 'depression') return NO_PROBLEMS;
+  about: ({ name }) => name === 'power valve' || name === 'depression',
+  check({ kind, said, name }, { after, where }) {
     const setting = after.settings.get(keyOf('power valve', undefined));
     const rating = settingIn(setting, 'inHg');
     const depression = idleDepression(after);

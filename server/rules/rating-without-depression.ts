@@ -1,4 +1,4 @@
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { rule } from './rule.ts';
 
 export const ratingWithoutDepression = rule({
   code: 'rating-without-depression',
@@ -10,8 +10,8 @@ export const ratingWithoutDepression = rule({
   good: 'session 2026-05-02\n  carb rating 500 cfm @ 3 inHg\n',
   bad: 'session 2026-05-02\n  carb rating 500 cfm\n',
   on: ['setting'],
-  check({ quantity, said }) {
-    if (quantity.name !== 'carb rating') return NO_PROBLEMS;
+  about: ({ name }) => name === 'carb rating',
+  check({ said }) {
     return said.flatMap(({ points, values, span }) =>
       points.length > 0 || values.length === 0
         ? []

@@ -27,8 +27,8 @@ export const ratioUnlikeVolumes = rule({
   good: 'engine\n  bore 86 mm\n  stroke 94 mm\n  chamber volume 58 cc\n  piston volume 4 cc\n  deck clearance 0.5 mm\n  gasket thickness 1.2 mm\n  compression 8.6:1\n',
   bad: 'engine\n  bore 86 mm\n  stroke 94 mm\n  chamber volume 58 cc\n  piston volume 4 cc\n  deck clearance 0.5 mm\n  gasket thickness 1.2 mm\n  compression 9.8:1\n',
   on: ['fact'],
-  check({ quantity, line }, { after }) {
-    if (!SIZES.has(quantity.name)) return NO_PROBLEMS;
+  about: ({ name }) => SIZES.has(name),
+  check({ line }, { after }) {
     const written = factOf(after, 'compression', 'ratio');
     const worked = written && ratioFromVolumes(after);
     if (!written || !worked) return NO_PROBLEMS;

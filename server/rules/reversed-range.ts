@@ -13,6 +13,7 @@ export const reversedRange = rule({
   good: 'targets\n  idle 750..800 rpm\n',
   bad: 'targets\n  idle 800..750 rpm\n',
   on: LISTED_KINDS,
+  formed: ({ kinds }) => kinds.includes(KIND.Dots),
   check({ line }) {
     if (!line.tokens.kinds.includes(KIND.Dots)) return [];
     const found: Problem[] = [];

@@ -1,8 +1,8 @@
 /** The form of a rule: one row, in a file of its own, that says everything there is to say about one kind of finding. */
-import type { Span } from '../../grammar/index.ts';
+import type { Line, Span, Tokens } from '../../grammar/index.ts';
 import type { Context, Finding, Fix, Severity } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
-import type { Standing } from '../trade/quantity.ts';
+import type { Quantity, Standing } from '../trade/quantity.ts';
 
 /** What a rule found on its line; code and severity are the rule's. */
 export interface Problem {
@@ -16,6 +16,9 @@ export interface Problem {
 
 /** `notation`: follows from how a notebook is written, not from the trade. */
 export type RuleStanding = Standing | 'notation';
+
+/** What all lines that are built alike share. */
+export type Form = Pick<Line, 'syntax'> & Pick<Tokens, 'kinds'>;
 
 /** A rule on lines of the kinds `Kind`. */
 export interface RuleOn<Kind extends EntryKind> {
@@ -37,6 +40,10 @@ export interface RuleOn<Kind extends EntryKind> {
   /** It is found on one line, but what it says is that the first related line has no effect. */
   readonly isAboutRelated?: true;
   readonly on: readonly Kind[];
+  /** Which words it can be found with; all where it is left out. Asked once for a word, not once for a line. */
+  readonly about?: (quantity: Quantity) => boolean;
+  /** Which forms of line it can be found in; all where it is left out. Asked once for a form, not once for a line. */
+  readonly formed?: (form: Form) => boolean;
   /** Depends on its arguments alone; never throws. */
   check(entry: EntryOf<Kind>, context: Context): readonly Problem[];
 }

@@ -11,8 +11,8 @@ export const sidesApart = rule({
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns, right 1 1/2 turns\n',
   bad: 'session 2026-05-02\n  mixture left 1 turn, right 1 3/4 turns\n',
   on: ['setting'],
+  about: ({ name }) => name === 'mixture',
   check(entry, { after, where }) {
-    if (entry.quantity.name !== 'mixture') return [];
     return mixtureSides(after.settings)
       .filter((pair) => farApart(pair) && (pair.left.by === where || pair.right.by === where))
       .map(({ left, right }) => {

@@ -24,8 +24,8 @@ export const speedNotPossible = rule({
   good: 'vehicle\n  tyre diameter 25 in\n  final drive 3.9\n  gear ratios 3.5 2 1.3 1\nsession 2026-05-02\n  speed 55 mph @ 3000 rpm in fourth\n',
   bad: 'vehicle\n  tyre diameter 25 in\n  final drive 3.9\n  gear ratios 3.5 2 1.3 1\nsession 2026-05-02\n  speed 80 mph @ 3000 rpm in fourth\n',
   on: ['reading'],
-  check({ quantity, said }, { before }) {
-    if (quantity.name !== 'speed') return NO_PROBLEMS;
+  about: ({ name }) => name === 'speed',
+  check({ said }, { before }) {
     const gearing = gearingOf(before);
     if (!gearing) return NO_PROBLEMS;
     return said.flatMap((each) => {

@@ -1,5 +1,5 @@
 import { formatValue } from '../trade/format.ts';
-import { bandText, outsideBand } from './band.ts';
+import { bandText, isBanded, outsideBand } from './band.ts';
 import { replaceWith, rule } from './rule.ts';
 
 export const tenTimes = rule({
@@ -11,6 +11,7 @@ export const tenTimes = rule({
   good: 'session 2026-05-02\n  idle 750 rpm\n',
   bad: 'session 2026-05-02\n  idle 75 rpm\n',
   on: ['setting', 'reading', 'fact'],
+  about: isBanded,
   check: (entry, context) =>
     outsideBand(entry, context).flatMap(({ quantity, amount, value, unit, band, slip }) => {
       if (slip?.kind !== 'ten times') return [];

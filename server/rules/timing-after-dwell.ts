@@ -12,8 +12,8 @@ export const timingAfterDwell = rule({
   good: 'session 2026-05-02\n  points gap 0.016 in\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  points gap 0.016 in\n',
   on: ['setting'],
-  check({ quantity, line }, { before }) {
-    if (quantity.name !== 'dwell' && quantity.name !== 'points gap') return NO_PROBLEMS;
+  about: ({ name }) => name === 'dwell' || name === 'points gap',
+  check({ line }, { before }) {
     const timing = timingInSession(before);
     if (!timing) return NO_PROBLEMS;
     return [

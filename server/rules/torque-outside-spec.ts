@@ -11,8 +11,9 @@ export const torqueOutsideSpec = rule({
   good: 'specs\n  head bolts torque 58..62 lb-ft source "manual, table 4"\nsession 2026-05-02\n  head bolts torque 60 lb-ft\n',
   bad: 'specs\n  head bolts torque 58..62 lb-ft source "manual, table 4"\nsession 2026-05-02\n  head bolts torque 72 lb-ft\n',
   on: ['setting', 'reading'],
+  about: ({ dimension }) => dimension === 'torque',
   check(entry, context) {
-    if (context.before.specs.size === 0 || entry.quantity.dimension !== 'torque') return NO_PROBLEMS;
+    if (context.before.specs.size === 0) return NO_PROBLEMS;
     return outsideSpecs(
       entry,
       context,

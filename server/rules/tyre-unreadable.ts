@@ -11,9 +11,9 @@ export const tyreUnreadable = rule({
   good: 'vehicle\n  tyre 185/65R15\n',
   bad: 'vehicle\n  tyre "big blocks"\n',
   on: ['fact'],
-  check({ quantity, text, said }, { before: { facts } }) {
-    if (quantity.name !== 'tyre' || !text || parseTyreSize(text) || facts.has('tyre diameter|'))
-      return NO_PROBLEMS;
+  about: ({ name }) => name === 'tyre',
+  check({ text, said }, { before: { facts } }) {
+    if (!text || parseTyreSize(text) || facts.has('tyre diameter|')) return NO_PROBLEMS;
     return [
       {
         span: said[0]?.span ?? { from: 0, to: 0 },

@@ -13,6 +13,7 @@ export const unclosedQuote = rule({
   bad: 'session 2026-05-02\n  plug #4 "sooty, wet\n',
   outranks: ['unreadable', 'no-value', 'nothing-said'],
   on: EVERY_KIND,
+  formed: ({ kinds }) => kinds.includes(KIND.OpenText),
   check: ({ line }) =>
     tokensOf(line, KIND.OpenText).map((token) => ({
       span: tokenSpan(line, token),

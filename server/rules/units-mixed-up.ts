@@ -1,4 +1,4 @@
-import { outsideBand } from './band.ts';
+import { isBanded, outsideBand } from './band.ts';
 import { mixedUp } from './mixed-up.ts';
 import { rule } from './rule.ts';
 
@@ -12,6 +12,7 @@ export const unitsMixedUp = rule({
   bad: 'session 2026-05-02\n  points gap 0.4 in\n',
   outranks: ['missing-unit'],
   on: ['setting', 'reading', 'fact'],
+  about: isBanded,
   check: (entry, context) =>
     outsideBand(entry, context).flatMap((outside) => mixedUp(outside, (kind) => kind !== 'temperature')),
 });

@@ -13,8 +13,8 @@ export const unknownPlace = rule({
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns\n',
   bad: 'session 2026-05-02\n  mixture lefft 1 1/4 turns\n',
   on: ['setting', 'reading', 'limit', 'target'],
+  about: ({ form }) => form !== 'text' && form !== 'order',
   check({ quantity, said }) {
-    if (quantity.form === 'text' || quantity.form === 'order') return [];
     return said.flatMap(({ words, values, points }) => {
       const value = values[0]?.span.from ?? points[0]?.span.from ?? 0;
       return words

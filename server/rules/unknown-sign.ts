@@ -13,6 +13,7 @@ export const unknownSign = rule({
   bad: 'session 2026-05-02\n  initial 9 deg $\n',
   outranks: ['unreadable'],
   on: EVERY_KIND,
+  formed: ({ kinds }) => kinds.includes(KIND.Unknown),
   check({ line }) {
     const tokens = tokensOf(line, KIND.Unknown);
     const first = tokens[0];

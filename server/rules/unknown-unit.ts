@@ -17,8 +17,8 @@ export const unknownUnit = rule({
   bad: 'session 2026-05-02\n  fuel pressure 5 pzi\n',
   outranks: ['misspelt-word', 'missing-unit'],
   on: QUANTITY_KINDS,
-  check: ({ quantity, said, line }) =>
-    dimensionsOf(quantity).length === 0 ? [] : said.flatMap((each) => problemsOf(line, each, quantity)),
+  about: (quantity) => dimensionsOf(quantity).length > 0,
+  check: ({ quantity, said, line }) => said.flatMap((each) => problemsOf(line, each, quantity)),
 });
 
 /** Where the trade leaves the unit out, any word may follow: only one that is nearly a unit is told. */

@@ -1,6 +1,7 @@
 import type { Span } from '../../grammar/index.ts';
 import { firstAmount } from '../model/amounts.ts';
 import type { Carried } from '../model/carry.ts';
+import { isResponse } from '../model/comparable.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { numbersIn } from '../model/past.ts';
 import { readingKey } from '../model/step.ts';
@@ -25,6 +26,7 @@ export const unlikeItsPast = rule({
   good: `session 2026-05-02\n${PAST}  idle 840 rpm in neutral\n`,
   bad: `session 2026-05-02\n${PAST}  idle 1180 rpm in neutral\n`,
   on: ['reading'],
+  about: isResponse,
   check(entry, { before }) {
     if (before.past.size === 0) return NO_PROBLEMS;
     return entry.said.flatMap((said) => problemsOf(entry, said, before.past));

@@ -11,6 +11,7 @@ export const unreadable = rule({
   good: 'session 2026-05-02\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg : 7\n',
   on: EVERY_KIND,
+  formed: ({ syntax }) => !isEmpty(syntax.stray),
   check({ line }) {
     const { stray } = line.syntax;
     if (isEmpty(stray)) return NO_PROBLEMS;

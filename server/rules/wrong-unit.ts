@@ -15,9 +15,9 @@ export const wrongUnit = rule({
   good: 'session 2026-05-02\n  water 180 F\n',
   bad: 'session 2026-05-02\n  water 180 psi\n',
   on: [...QUANTITY_KINDS, 'spec'],
+  about: (quantity) => dimensionsOf(quantity).length > 0,
   check(entry) {
     const allowed = dimensionsOf(entry.quantity);
-    if (allowed.length === 0) return [];
     return saidIn(entry).flatMap((said) => problemsOf(entry.quantity, said, allowed));
   },
 });
