@@ -28,6 +28,8 @@ export interface Editor {
   readonly process: ChildProcess;
   /** What the server answered to `initialize`. */
   readonly capabilities: Readonly<Record<string, unknown>>;
+  /** All that was published, in order. */
+  readonly published: () => readonly PublishDiagnosticsParams[];
   /** What the server logged. */
   readonly logged: readonly string[];
   /** Opens a notebook as version 1. */
@@ -66,7 +68,10 @@ export async function connect({ capabilities = {}, settings }: Manner = {}): Pro
   const answer: { capabilities: Record<string, unknown> } = await connection.sendRequest('initialize', {
     processId: process.pid,
     rootUri: null,
-    capabilities: { ...capabilities, ...(settings && { workspace: { configuration: true } }) },
+    capabilities: {
+      ...capabilities,
+      ...(settings && { workspace: { ...capabilities.workspace, configuration: true } }),
+    },
   });
   await connection.sendNotification('initialized', {});
   return { ...editor, capabilities: answer.capabilities };
@@ -92,7 +97,15 @@ export function unready(): Editor {
     });
     return notebook(connection, uri, () => published.filter((told) => told.uri === uri));
   };
-  return { connection, process: child, capabilities: {}, logged, open, stop: () => stop(connection, child) };
+  return {
+    connection,
+    process: child,
+    capabilities: {},
+    published: () => published,
+    logged,
+    open,
+    stop: () => stop(connection, child),
+  };
 }
 
 function notebook(
