@@ -2,7 +2,7 @@
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
-import { readBeside } from './cli/node-files.ts';
+import { listBeside, readBeside } from './cli/node-files.ts';
 import { serve } from './lsp/serve.ts';
 
 const TRANSPORTS = /^--(?:stdio|node-ipc|(?:pipe|socket)(?:=|$))/;
@@ -10,8 +10,10 @@ const TRANSPORTS = /^--(?:stdio|node-ipc|(?:pipe|socket)(?:=|$))/;
 if (process.argv.slice(2).some((argument) => TRANSPORTS.test(argument))) {
   // An editor that is killed says no goodbye; over IPC the lost channel is all there is to notice.
   process.on('disconnect', () => process.exit(1));
-  serve(createConnection(ProposedFeatures.all), (notebook, parts) =>
-    readBeside(fileURLToPath(notebook), parts),
+  serve(
+    createConnection(ProposedFeatures.all),
+    (notebook, parts, largest) => readBeside(fileURLToPath(notebook), parts, largest),
+    (notebook, parts) => listBeside(fileURLToPath(notebook), parts),
   );
 } else {
   console.error('usage: server.cjs --stdio | --node-ipc | --pipe=NAME | --socket=PORT');

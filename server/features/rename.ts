@@ -2,9 +2,10 @@
 import { comparePositions, type Position, type Range } from '../../grammar/index.ts';
 import { readingsBetween, textOf } from '../model/locate.ts';
 import type { Entry } from '../model/notebook.ts';
-import { edit, open, type Snapshot } from '../model/snapshot.ts';
+import { edit, open, type Shared, type Snapshot } from '../model/snapshot.ts';
 import { kindOfPart } from '../model/step.ts';
 import type { PartKind } from '../trade/quantity.ts';
+import { findQuantity } from '../trade/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';
 import { type LocatedMention, mentionAt, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
 
@@ -34,11 +35,13 @@ export function renamableAt(snapshot: Snapshot, { line, character }: Position): 
 /**
  * The edits that give a subject another name wherever the notebook names it. Refused where the lines would not mean
  * the same afterwards: the name is taken, is a word of the trade, says another kind of part, cannot be read as a name.
+ * `shared`: what other notebooks will give then.
  */
 export function renameIn(
   snapshot: Snapshot,
   subject: Subject,
   newName: string,
+  shared: Shared = snapshot.shared,
 ): readonly TextEdit[] | Refusal {
   const text = newName.trim();
   const name = text.toLowerCase().replace(/[\s-]+/g, ' ');
@@ -46,15 +49,22 @@ export function renameIn(
     return refused(
       `"${text}" cannot be a name: it is made of words, letters and numbers, with blanks or hyphens.`,
     );
+  if (subject.of === 'word' && isOfTheTrade(name))
+    return refused(`"${text}" is a word of the trade: lines that mean that would be read as yours.`);
   const mentions = mentionsOf(snapshot, subject);
   if (name !== subject.name && mentionsOf(snapshot, { of: subject.of, name }).length > 0)
     return refused(`There is ${CALLED[subject.of]} "${name}" already: the two could not be told apart.`);
   const edits = mentions.map(({ range }) => ({ range, text }));
-  const because = whyNot(snapshot, renamed(snapshot, edits), mentions, name);
+  const because = whyNot(snapshot, renamed(snapshot, edits, shared), mentions, name);
   return because ? refused(`"${text}" cannot be the name: ${because}.`) : edits;
 }
 
 const refused = (why: string): Refusal => ({ refused: why });
+
+const isOfTheTrade = (name: string): boolean => {
+  const words = name.split(' ');
+  return findQuantity(words, 0, undefined)?.length === words.length;
+};
 
 const isDefinedIn = (snapshot: Snapshot, subject: Subject): boolean =>
   mentionsOf(snapshot, subject).some(({ role }) => role === 'defines');
@@ -73,11 +83,16 @@ const CALLED: Partial<Readonly<Record<SubjectKind, string>>> = {
   word: 'a word of your own',
 };
 
-function renamed(snapshot: Snapshot, edits: readonly TextEdit[]): Snapshot {
+/** The notebook after the edits of a rename; unchecked. */
+export function renamed(
+  snapshot: Snapshot,
+  edits: readonly TextEdit[],
+  shared: Shared = snapshot.shared,
+): Snapshot {
   const backwards = [...edits].sort((a, b) => comparePositions(b.range.start, a.range.start));
   return backwards.reduce(
     edit,
-    open(textOf(snapshot), () => [], snapshot.shared),
+    open(textOf(snapshot), () => [], shared),
   );
 }
 

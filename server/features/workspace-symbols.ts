@@ -4,13 +4,19 @@ import type { EntryKind } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { type OutlineSymbol, symbolsOf } from './symbols.ts';
 
-export interface FoundSymbol {
-  readonly uri: string;
+/** A symbol as it is kept of a notebook that may not be open. */
+export interface ListedSymbol {
   readonly name: string;
   /** The session or section it stands in; empty for those themselves. */
   readonly container: string;
   readonly kind: EntryKind;
   readonly range: Range;
+  /** What it is looked for by: lower case. */
+  readonly words: string;
+}
+
+export interface FoundSymbol extends ListedSymbol {
+  readonly uri: string;
 }
 
 /** More are of no use in a list to choose from. */
@@ -19,33 +25,32 @@ const LISTED: ReadonlySet<EntryKind> = new Set(['session', 'part', 'item', 'word
 
 /** Those whose name or detail has every word of the query somewhere in it, in any letter case; for an empty one all. */
 export function findSymbols(
-  notebooks: Iterable<{ readonly uri: string; readonly snapshot: Snapshot }>,
+  notebooks: Iterable<{ readonly uri: string; readonly symbols: Iterable<ListedSymbol> }>,
   query: string,
 ): readonly FoundSymbol[] {
   const words = query.toLowerCase().split(/\s+/);
   const found: FoundSymbol[] = [];
-  for (const { uri, snapshot } of notebooks) {
-    for (const { symbol, container } of listed(symbolsOf(snapshot))) {
-      if (!matches(symbol, words)) continue;
-      found.push({ uri, name: fullName(symbol), container, kind: symbol.kind, range: symbol.range });
+  for (const { uri, symbols } of notebooks) {
+    for (const symbol of symbols) {
+      if (!words.every((word) => symbol.words.includes(word))) continue;
+      found.push({ ...symbol, uri });
       if (found.length === MOST_FOUND) return found;
     }
   }
   return found;
 }
 
-function* listed(
-  symbols: readonly OutlineSymbol[],
-): Generator<{ readonly symbol: OutlineSymbol; readonly container: string }> {
-  for (const top of symbols) {
-    if (LISTED.has(top.kind)) yield { symbol: top, container: '' };
-    for (const symbol of top.children) if (LISTED.has(symbol.kind)) yield { symbol, container: top.name };
+/** The sessions, parts, items and own words of a notebook. */
+export function* listedIn(snapshot: Snapshot): Generator<ListedSymbol> {
+  for (const top of symbolsOf(snapshot)) {
+    if (LISTED.has(top.kind)) yield listed(top, '');
+    for (const symbol of top.children) if (LISTED.has(symbol.kind)) yield listed(symbol, top.name);
   }
 }
 
-function matches({ name, detail }: OutlineSymbol, words: readonly string[]): boolean {
-  const text = `${name} ${detail}`.toLowerCase();
-  return words.every((word) => text.includes(word));
+function listed(symbol: OutlineSymbol, container: string): ListedSymbol {
+  const { name, detail, kind, range } = symbol;
+  return { name: fullName(symbol), container, kind, range, words: `${name} ${detail}`.toLowerCase() };
 }
 
 /** What an item says is what it is looked for by. */

@@ -3,9 +3,12 @@ import { type CancellationToken, ErrorCodes, LSPErrorCodes, ResponseError } from
 import type { Client } from './client.ts';
 import type { Coloured } from './coloured.ts';
 import type { Documents } from './documents.ts';
+import type { Editor } from './editor.ts';
 import type { ReadFile } from './files.ts';
+import type { ListFolder } from './folders.ts';
 import type { Handler } from './rows.ts';
 import type { Settings } from './settings.ts';
+import type { Workspace } from './workspace/workspace.ts';
 
 export interface Server {
   readonly documents: Documents;
@@ -13,7 +16,10 @@ export interface Server {
   readonly client: () => Client;
   readonly log: (message: string) => void;
   readonly readFile: ReadFile;
+  readonly listFolder: ListFolder;
+  readonly editor: Editor;
   readonly coloured: Coloured;
+  readonly workspace: Workspace;
   readonly phase: () => 'starting' | 'running' | 'ended';
 }
 
@@ -38,13 +44,16 @@ export function answering(server: Server, handler: Handler) {
 }
 
 async function answerOf(server: Server, handler: Handler, params: unknown): Promise<unknown> {
-  const { documents, readFile, coloured } = server;
+  const { documents, readFile, listFolder, editor, coloured, workspace } = server;
   const around = {
     settings: server.settings(),
     client: server.client(),
     notebooks: documents.all,
     readFile,
+    listFolder,
+    editor,
     coloured,
+    workspace,
   };
   if (handler.about === 'workspace') return handler.answer(around, params);
   const uri = uriIn(params);

@@ -8,13 +8,34 @@ export interface Client {
   readonly configuration: boolean;
   /** It tells of changed settings only if it was asked to. */
   readonly asksForRegistration: boolean;
+  /** It goes to the target of a definition from the whole of what was asked about. */
+  readonly definitionLinks: boolean;
+  readonly workspaceFolders: boolean;
+  /** It tells of changed files if it was asked to. */
+  readonly watchesFiles: boolean;
+  /** It moves the cursor through the stops of an inserted text. */
+  readonly snippets: boolean;
+  readonly takesEdits: boolean;
+  /** It shows the text that a command answers; else the server tells it. */
+  readonly showsText: boolean;
+  /** Asks again for hints when it is told to. */
+  readonly refreshesHints: boolean;
 }
 
-export function clientOf({ textDocument, workspace }: ClientCapabilities): Client {
+/** `options`: what the editor says of itself beside the protocol. */
+export function clientOf({ textDocument, workspace }: ClientCapabilities, options?: unknown): Client {
+  const { showsText } = (options ?? {}) as { readonly showsText?: unknown };
   return {
     markdown: textDocument?.hover?.contentFormat?.includes(MarkupKind.Markdown) ?? false,
     relatedLines: textDocument?.publishDiagnostics?.relatedInformation ?? false,
     configuration: workspace?.configuration ?? false,
     asksForRegistration: workspace?.didChangeConfiguration?.dynamicRegistration ?? false,
+    definitionLinks: textDocument?.definition?.linkSupport ?? false,
+    workspaceFolders: workspace?.workspaceFolders ?? false,
+    watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false,
+    snippets: textDocument?.completion?.completionItem?.snippetSupport ?? false,
+    takesEdits: workspace?.applyEdit ?? false,
+    showsText: showsText === true,
+    refreshesHints: workspace?.inlayHint?.refreshSupport ?? false,
   };
 }

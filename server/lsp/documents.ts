@@ -1,7 +1,7 @@
 /** The notebooks an editor has open: a snapshot each, kept in step change by change. */
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { comparePositions } from '../../grammar/index.ts';
-import { type Change, edit, type Snapshot } from '../model/snapshot.ts';
+import { type Change, edit, type Shared, type Snapshot } from '../model/snapshot.ts';
 import { openNotebook } from '../rules/index.ts';
 import { type TypedLine, typedLines } from './typing.ts';
 
@@ -18,12 +18,15 @@ export interface Documents {
   readonly open: (uri: string, version: number, text: string) => void;
   /** Of a notebook that is not open nothing is known, so nothing changes. */
   readonly change: (uri: string, version: number, changes: readonly TextDocumentContentChangeEvent[]) => void;
+  /** The same text, read again since another notebook that it uses has changed. */
+  readonly renew: (uri: string, snapshot: Snapshot) => void;
   /** Typing has paused: no line counts as being typed. */
   readonly settle: (uri: string) => void;
   readonly close: (uri: string) => void;
 }
 
-export function createDocuments(): Documents {
+/** `sharedFor`: what a notebook gets of those that it uses. */
+export function createDocuments(sharedFor: (uri: string) => Shared): Documents {
   const byUri = new Map<string, OpenDocument>();
   const update = (uri: string, next: (document: OpenDocument) => OpenDocument) => {
     const document = byUri.get(uri);
@@ -32,8 +35,10 @@ export function createDocuments(): Documents {
   return {
     get: (uri) => byUri.get(uri),
     all: () => byUri.values(),
-    open: (uri, version, text) => byUri.set(uri, { uri, version, snapshot: openNotebook(text), typed: [] }),
+    open: (uri, version, text) =>
+      byUri.set(uri, { uri, version, snapshot: openNotebook(text, sharedFor(uri)), typed: [] }),
     change: (uri, version, changes) => update(uri, (document) => changed(document, version, changes)),
+    renew: (uri, snapshot) => update(uri, (document) => ({ ...document, snapshot })),
     settle: (uri) => update(uri, (document) => ({ ...document, typed: [] })),
     close: (uri) => byUri.delete(uri),
   };
@@ -45,7 +50,10 @@ function changed(
   events: readonly TextDocumentContentChangeEvent[],
 ): OpenDocument {
   const whole = events.findLastIndex((event) => !('range' in event));
-  const start = whole < 0 ? document.snapshot : openNotebook((events[whole] as { text: string }).text);
+  const start =
+    whole < 0
+      ? document.snapshot
+      : openNotebook((events[whole] as { text: string }).text, document.snapshot.shared);
   const changes = events.slice(whole + 1).map((event) => forwards(event as Change));
   const snapshot = changes.reduce(edit, start);
   const wasTyped = whole < 0 ? document.typed : [];

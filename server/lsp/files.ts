@@ -6,7 +6,10 @@ import { type FileProblem, type Files, type FileText, LARGEST_FILE, partsWithin 
 export type ReadFile = (notebook: string, path: string) => Promise<FileText>;
 
 /** What a door with a disk reads by itself: the file at `parts` below the folder of a notebook with a `file:` URI. */
-export type ReadLocal = (notebook: string, parts: readonly string[]) => FileText;
+export type ReadLocal = (notebook: string, parts: readonly string[], largest?: number) => FileText;
+
+/** A file at `parts` below a folder, whatever is behind its URI. */
+export type ReadBelow = (folder: string, parts: readonly string[], largest: number) => Promise<FileText>;
 
 /** Asked of the editor where the server has no disk, or the notebook lies on none: `{ notebook, parts }` to a text or a problem. */
 export const READ_FILE = 'tappet/readFile';
@@ -19,10 +22,16 @@ export function readingFiles(connection: Connection, local: ReadLocal | undefine
   return async (notebook, path) => {
     const parts = partsWithin(path);
     if (!parts) return { problem: 'outside' };
-    const file = await readFrom(connection, local, notebook, parts);
+    const file = await readFrom(connection, local, notebook, parts, LARGEST_FILE);
     return keptOr(kept, `${notebook}\n${parts.join('/')}`, file);
   };
 }
+
+/** As `readingFiles`, from a folder's address; nothing is kept. */
+export const readingBelow =
+  (connection: Connection, local: ReadLocal | undefined): ReadBelow =>
+  (folder, parts, largest) =>
+    readFrom(connection, local, `${folder}/-`, parts, largest);
 
 /** All that an answer asks for, by path. */
 export async function filesFor(
@@ -39,10 +48,11 @@ async function readFrom(
   local: ReadLocal | undefined,
   notebook: string,
   parts: readonly string[],
+  largest: number,
 ): Promise<FileText> {
   try {
-    if (local && notebook.startsWith('file:')) return local(notebook, parts);
-    return answered(await connection.sendRequest(READ_FILE, { notebook, parts, largest: LARGEST_FILE }));
+    if (local && notebook.startsWith('file:')) return local(notebook, parts, largest);
+    return answered(await connection.sendRequest(READ_FILE, { notebook, parts, largest }));
   } catch {
     // A path that is none here, an editor that does not know the request or is going away.
     return { problem: 'not readable' };

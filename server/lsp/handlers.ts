@@ -8,10 +8,14 @@ import {
 import { foldsOf } from '../features/folding.ts';
 import { filesWanted, hoverAt } from '../features/hover.ts';
 import { symbolsOf } from '../features/symbols.ts';
-import { findSymbols } from '../features/workspace-symbols.ts';
+import { findSymbols, listedIn } from '../features/workspace-symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
+import type { OpenDocument } from './documents.ts';
 import { filesFor } from './files.ts';
 import { MEANINGS_ASKED } from './rows/meanings.ts';
+import { NAVIGATION } from './rows/navigation.ts';
+import { RENAMING } from './rows/renaming.ts';
+import { WHILE_TYPING } from './rows/typing.ts';
 import { WRITING } from './rows/writing.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from './rows.ts';
 
@@ -40,9 +44,15 @@ export const HANDLERS: readonly Handler[] = [
   aboutWorkspace({
     request: WorkspaceSymbolRequest.type,
     capability: { workspaceSymbolProvider: true },
-    run: ({ notebooks }, { query }) => findSymbols(notebooks(), query),
+    run: ({ notebooks, workspace }, { query }) =>
+      findSymbols([...[...notebooks()].map(listedOpen), ...workspace.closed()], query),
     convert: (symbols) => symbols.map(toWorkspaceSymbol),
   }),
+  ...WHILE_TYPING,
+  ...NAVIGATION,
+  ...RENAMING,
   ...WRITING,
   ...MEANINGS_ASKED,
 ];
+
+const listedOpen = ({ uri, snapshot }: OpenDocument) => ({ uri, symbols: listedIn(snapshot) });

@@ -4,8 +4,11 @@ import type { Snapshot } from '../model/snapshot.ts';
 import type { Client } from './client.ts';
 import type { Coloured } from './coloured.ts';
 import type { OpenDocument } from './documents.ts';
+import type { Editor } from './editor.ts';
 import type { ReadFile } from './files.ts';
+import type { ListFolder } from './folders.ts';
 import type { Settings } from './settings.ts';
+import type { Workspace } from './workspace/workspace.ts';
 
 /** What any answer may be made from. */
 export interface Surroundings {
@@ -14,7 +17,12 @@ export interface Surroundings {
   /** Every open notebook. */
   readonly notebooks: () => Iterable<OpenDocument>;
   readonly readFile: ReadFile;
+  readonly listFolder: ListFolder;
+  /** What may be asked of the editor in turn. */
+  readonly editor: Editor;
   readonly coloured: Coloured;
+  /** All notebooks of the open folders, and the files around them. */
+  readonly workspace: Workspace;
 }
 
 /** What an answer about one notebook is made from. */

@@ -9,10 +9,14 @@ import { answering, listening, type Server } from './answering.ts';
 import { type Client, clientOf } from './client.ts';
 import { createColoured } from './coloured.ts';
 import { createDocuments } from './documents.ts';
-import { type ReadLocal, readingFiles } from './files.ts';
+import { editorAt } from './editor.ts';
+import { type ReadLocal, readingBelow, readingFiles } from './files.ts';
+import { type ListLocal, listingFolders } from './folders.ts';
 import { HANDLERS } from './handlers.ts';
 import { createPublisher, type Publisher } from './publish.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from './settings.ts';
+import { foldersIn, followWorkspace } from './workspace/follow.ts';
+import { createWorkspace, type WorkspaceKeeper } from './workspace/workspace.ts';
 
 /** Of the editor's settings; also what the server calls itself. */
 const NAME = 'tappet';
@@ -24,16 +28,28 @@ interface State {
   settings: Settings;
 }
 
-/** Serves until the client says `exit` or goes away. `readLocal`: where the server has a disk of its own. */
-export function serve(connection: Connection, readLocal?: ReadLocal): void {
+/** Serves until the client says `exit` or goes away. `readLocal`, `listLocal`: where the server has a disk of its own. */
+export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?: ListLocal): void {
   const state: State = { phase: 'starting', client: clientOf({}), settings: DEFAULT_SETTINGS };
   const log = (message: string) => connection.console.error(message);
+  const documents = createDocuments((uri) => workspace.used.sharedFor(uri));
+  const listFolder = listingFolders(connection, listLocal);
+  const workspace: WorkspaceKeeper = createWorkspace({
+    documents,
+    readBelow: readingBelow(connection, readLocal),
+    listFolder,
+    log,
+    renewed: (uri) => publisher.soon(uri),
+  });
   const server: Server = {
-    documents: createDocuments(),
+    documents,
+    workspace,
     settings: () => state.settings,
     client: () => state.client,
     log,
     readFile: readingFiles(connection, readLocal),
+    listFolder,
+    editor: editorAt(connection),
     coloured: createColoured(),
     phase: () => state.phase,
   };
@@ -41,16 +57,25 @@ export function serve(connection: Connection, readLocal?: ReadLocal): void {
     ...server,
     send: (told) => void connection.sendDiagnostics(told).catch((error) => log(String(error))),
   });
-  greet(connection, state);
-  followSettings(connection, server, (section) => {
+  greet(connection, state, workspace);
+  const startWorkspace = followWorkspace(connection, server.client, workspace, log);
+  const askSettings = followSettings(connection, server, (section) => {
     state.settings = settingsFrom(section);
     for (const { uri } of server.documents.all()) publisher.soon(uri);
+    if (state.client.refreshesHints) void connection.languages.inlayHint.refresh().catch(() => undefined);
   });
-  followNotebooks(connection, server, publisher);
+  connection.onInitialized(
+    listening(log, async () => {
+      await askSettings();
+      await startWorkspace();
+    }),
+  );
+  followNotebooks(connection, server, workspace, publisher);
   for (const handler of HANDLERS) connection.onRequest(handler.method, answering(server, handler));
   connection.onShutdown(() => {
     state.phase = 'ended';
     publisher.stop();
+    workspace.index.stop();
   });
   connection.listen();
 }
@@ -60,50 +85,52 @@ const CAPABILITIES: ServerCapabilities = Object.assign(
   ...HANDLERS.map(({ capability }) => capability),
 );
 
-function greet(connection: Connection, state: State): void {
-  connection.onInitialize(({ capabilities }) => {
-    state.client = clientOf(capabilities);
+function greet(connection: Connection, state: State, { places }: WorkspaceKeeper): void {
+  connection.onInitialize((params) => {
+    state.client = clientOf(params.capabilities, params.initializationOptions);
+    places.setRoots(foldersIn(params));
     state.phase = 'running';
     return { capabilities: CAPABILITIES, serverInfo: { name: NAME } };
   });
 }
 
-/** Asked for where the editor can be asked; taken as they are pushed where it cannot. */
+/** Asked for where the editor can be asked, first by what is returned; taken as they are pushed where it cannot. */
 function followSettings(
   connection: Connection,
   { client, log }: Server,
   use: (section: unknown) => void,
-): void {
+): () => Promise<void> {
   const ask = async () => use(await connection.workspace.getConfiguration(NAME));
-  connection.onInitialized(
-    listening(log, async () => {
-      if (client().asksForRegistration)
-        await connection.client.register(DidChangeConfigurationNotification.type, { section: NAME });
-      if (client().configuration) await ask();
-    }),
-  );
   connection.onDidChangeConfiguration(
     listening(log, async ({ settings }) => {
       if (client().configuration) await ask();
       else use(settings?.[NAME]);
     }),
   );
+  return async () => {
+    if (client().asksForRegistration)
+      await connection.client.register(DidChangeConfigurationNotification.type, { section: NAME });
+    if (client().configuration) await ask();
+  };
 }
 
 function followNotebooks(
   connection: Connection,
   { documents, coloured, log }: Server,
+  { used, index }: WorkspaceKeeper,
   publisher: Publisher,
 ): void {
   connection.onDidOpenTextDocument(
     listening(log, ({ textDocument: { uri, version, text } }) => {
       documents.open(uri, version, text);
+      used.changed(uri);
       publisher.soon(uri);
     }),
   );
   connection.onDidChangeTextDocument(
     listening(log, ({ textDocument: { uri, version }, contentChanges }) => {
       documents.change(uri, version, contentChanges);
+      used.changed(uri);
       publisher.soon(uri);
     }),
   );
@@ -112,6 +139,8 @@ function followNotebooks(
       documents.close(uri);
       coloured.forget(uri);
       publisher.takeBack(uri);
+      used.closed(uri);
+      return index.fileChanged(uri);
     }),
   );
 }

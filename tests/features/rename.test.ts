@@ -28,7 +28,7 @@ test.each([
   ['«', ITEM, 'cannot be a name'],
   ['distributor new', PART, 'it would be read as a distributor'],
   ['twin', PART, 'a carburettor is named by that word'],
-  ['initial', `${WORD} | initial 9 deg`, 'it has a meaning already'],
+  ['initial', `${WORD} | initial 9 deg`, 'is a word of the trade'],
   ['cold setting', WORD, 'cannot be the name'],
   ['x', 'session 2026-05-02 | init‸ial 9 deg', '"initial" is a word of the trade'],
   ['x', 'session 2026-05-02 | check throttle‸ return ok', 'is a check'],

@@ -1,0 +1,74 @@
+/** Addresses of files (URIs) taken apart and put together, so that two spellings of one file are the same. */
+
+/** Before the path, and the names of the path, decoded. */
+interface Address {
+  readonly start: string;
+  readonly parts: readonly string[];
+}
+
+const known = new Map<string, Address>();
+const MOST_KNOWN = 20_000;
+
+function addressOf(uri: string): Address {
+  let address = known.get(uri);
+  if (!address) {
+    if (known.size >= MOST_KNOWN) known.clear();
+    address = takenApart(uri);
+    known.set(uri, address);
+  }
+  return address;
+}
+
+function takenApart(uri: string): Address {
+  const [, scheme = '', authority = '', path = ''] =
+    /^([a-z][a-z0-9+.-]*:)?(\/\/[^/]*)?(.*)$/is.exec(uri) ?? [];
+  const [first = '', ...rest] = path.split('/').filter(Boolean).map(decoded);
+  const parts = /^[A-Z]:$/.test(first) ? [first.toLowerCase(), ...rest] : [first, ...rest];
+  return { start: `${scheme.toLowerCase()}${authority}`, parts: parts.filter(Boolean) };
+}
+
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
+const together = (start: string, parts: readonly string[]): string =>
+  `${start}/${parts.map(encodeURIComponent).join('/')}`;
+
+/** The one spelling of an address. */
+export function plainAddress(uri: string): string {
+  const { start, parts } = addressOf(uri);
+  return together(start, parts);
+}
+
+/** The names from a folder down to a file in it; undefined where it is not below that folder. */
+export function partsBelow(folder: string, uri: string): readonly string[] | undefined {
+  const [above, below] = [addressOf(folder), addressOf(uri)];
+  const isBelow =
+    above.start === below.start &&
+    above.parts.length < below.parts.length &&
+    above.parts.every((part, i) => part === below.parts[i]);
+  return isBelow ? below.parts.slice(above.parts.length) : undefined;
+}
+
+export function addressBelow(folder: string, parts: readonly string[]): string {
+  const { start, parts: above } = addressOf(folder);
+  return together(start, [...above, ...parts]);
+}
+
+export function folderOf(uri: string): string {
+  const { start, parts } = addressOf(uri);
+  return together(start, parts.slice(0, -1));
+}
+
+/** The path from a notebook's folder to a file; undefined where there is none. */
+export function pathBetween(notebook: string, file: string): string | undefined {
+  const [from, to] = [addressOf(folderOf(notebook)), addressOf(file)];
+  if (from.start !== to.start) return undefined;
+  let shared = 0;
+  while (shared < from.parts.length && from.parts[shared] === to.parts[shared]) shared++;
+  return [...from.parts.slice(shared).map(() => '..'), ...to.parts.slice(shared)].join('/');
+}

@@ -1,0 +1,64 @@
+/** Keeps the workspace in step with what the editor tells: folders, files, and the notebooks that are open. */
+import {
+  type Connection,
+  DidChangeWatchedFilesNotification,
+  type FileEvent,
+  type InitializeParams,
+} from 'vscode-languageserver';
+import { listening } from '../answering.ts';
+import type { Client } from '../client.ts';
+import type { WorkspaceKeeper } from './workspace.ts';
+
+const NOTEBOOKS = '**/*.tappet';
+const TITLE = 'Reading the notebooks of this workspace';
+
+/** The folders that are open; older editors tell of one only. */
+export const foldersIn = ({ workspaceFolders, rootUri }: InitializeParams): readonly string[] =>
+  workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []);
+
+/** @returns what asks for all that is to be told, and reads the notebooks for the first time. */
+export function followWorkspace(
+  connection: Connection,
+  client: () => Client,
+  { places, index, used }: WorkspaceKeeper,
+  log: (message: string) => void,
+): () => Promise<void> {
+  const readAll = async () => {
+    if (places.roots().length === 0) return;
+    const progress = await connection.window.createWorkDoneProgress();
+    progress.begin(TITLE, 0);
+    try {
+      await index.readAll({ report: (percent) => progress.report(percent) });
+    } finally {
+      progress.done();
+    }
+  };
+  connection.onDidChangeWatchedFiles(
+    listening(log, async ({ changes }: { readonly changes: readonly FileEvent[] }) => {
+      for (const { uri } of changes) {
+        used.fileChanged(uri);
+        await index.fileChanged(uri);
+      }
+    }),
+  );
+  const followFolders = () =>
+    connection.workspace.onDidChangeWorkspaceFolders(
+      listening(log, async ({ added, removed }) => {
+        const gone = new Set(removed.map(({ uri }) => uri));
+        const left = folders.filter((uri) => !gone.has(uri));
+        folders = [...left, ...added.map(({ uri }) => uri)];
+        places.setRoots(folders);
+        await readAll();
+      }),
+    );
+  let folders: readonly string[] = [];
+  return async () => {
+    folders = places.roots();
+    if (client().workspaceFolders) followFolders();
+    if (client().watchesFiles)
+      await connection.client.register(DidChangeWatchedFilesNotification.type, {
+        watchers: [{ globPattern: NOTEBOOKS }],
+      });
+    await readAll();
+  };
+}

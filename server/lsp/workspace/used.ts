@@ -1,0 +1,136 @@
+/** The notebooks that open ones use: read once, kept in step with their files, and told on to those that use them. */
+import { same } from '../../model/carry.ts';
+import type { FileText } from '../../model/files.ts';
+import { type Known, sharedFor, stateGiven, usesOf } from '../../model/shared.ts';
+import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot.ts';
+import type { Absent } from '../../model/step.ts';
+import type { Documents, OpenDocument } from '../documents.ts';
+import { plainAddress } from './addresses.ts';
+import type { Places } from './places.ts';
+
+export interface Used {
+  readonly known: Known;
+  readonly sharedFor: (uri: string) => Shared;
+  /** A notebook was opened or changed: what it uses is read, and those that use it are told. */
+  readonly changed: (uri: string) => void;
+  readonly closed: (uri: string) => void;
+  /** A file was changed on the disk, came or went. */
+  readonly fileChanged: (uri: string) => void;
+  /** Everything that a text uses, and what that uses, has been read. */
+  readonly readFor: (uri: string, uses: readonly string[]) => Promise<void>;
+}
+
+interface Around {
+  readonly documents: Documents;
+  readonly places: Places;
+  readonly read: (uri: string) => Promise<FileText>;
+  /** A notebook reads differently now, though its text is the same. */
+  readonly renewed: (uri: string) => void;
+}
+
+/** More than this are not kept; one that is not kept counts as one that cannot be read. */
+const MOST_USED = 200;
+const NOT_KEPT: Absent = { problem: 'not readable' };
+
+export function createUsed({ documents, places, read, renewed }: Around): Used {
+  /** Undefined while it is being read. */
+  const files = new Map<string, Snapshot | Absent | undefined>();
+  const openAt = (name: string): OpenDocument | undefined => {
+    for (const document of documents.all()) if (plainAddress(document.uri) === name) return document;
+    return undefined;
+  };
+  const snapshotOf = (name: string): Snapshot | undefined => {
+    const file = openAt(name)?.snapshot ?? files.get(name);
+    return file && 'pages' in file ? file : undefined;
+  };
+  const known: Known = {
+    resolve: places.resolve,
+    usesOf: (name) => {
+      const snapshot = snapshotOf(name);
+      return snapshot ? usesOf(snapshot) : [];
+    },
+    stateOf: (name) => {
+      const snapshot = snapshotOf(name);
+      if (snapshot) return stateGiven(snapshot);
+      const file = files.get(name);
+      return file && 'problem' in file ? file : undefined;
+    },
+  };
+  const sharedAt = (name: string) => sharedFor(name, known);
+  const targetsOf = (name: string, uses = known.usesOf(name)) =>
+    uses.flatMap((path) => places.resolve(name, path) ?? []);
+  const names = () => [...[...documents.all()].map(({ uri }) => plainAddress(uri)), ...files.keys()];
+  const usersOf = (name: string) => [...new Set(names())].filter((each) => targetsOf(each).includes(name));
+
+  async function load(name: string): Promise<void> {
+    files.set(name, files.get(name));
+    const file = files.size > MOST_USED ? NOT_KEPT : await read(name);
+    // Meanwhile it may have been opened, or be used no more.
+    if (!files.has(name)) return;
+    files.set(name, 'text' in file ? open(file.text, () => [], sharedAt(name)) : file);
+    await follow(name);
+    spread(name);
+  }
+
+  /** Reads what is used and not yet known. */
+  async function follow(name: string, uses?: readonly string[]): Promise<void> {
+    const missing = targetsOf(name, uses).filter((target) => !openAt(target) && !files.has(target));
+    await Promise.all([...new Set(missing)].map(load));
+  }
+
+  /** All that use it, through others too, once; again as long as what they give changes. A cycle gives nothing, so that ends. */
+  function spread(from: string): void {
+    const seen = new Set<string>();
+    const waiting = [from];
+    for (let name = waiting.pop(); name !== undefined; name = waiting.pop()) {
+      for (const user of usersOf(name)) {
+        const changes = renew(user);
+        if (changes || !seen.has(user)) waiting.push(user);
+        seen.add(user);
+      }
+    }
+  }
+
+  /** @returns whether it gives something else now. */
+  function renew(name: string): boolean {
+    const before = snapshotOf(name);
+    if (!before) return false;
+    const after = refresh(before, before.shared);
+    if (after.pages.every((page, i) => page === before.pages[i])) return false;
+    const document = openAt(name);
+    if (document) {
+      documents.renew(document.uri, after);
+      renewed(document.uri);
+    } else files.set(name, after);
+    return !same(stateGiven(before), stateGiven(after));
+  }
+
+  /** What no open notebook uses any more is let go. */
+  function letGo(): void {
+    const needed = new Set([...documents.all()].flatMap(({ uri }) => targetsOf(plainAddress(uri))));
+    for (const name of needed) for (const target of targetsOf(name)) needed.add(target);
+    for (const name of files.keys()) if (!needed.has(name) || openAt(name)) files.delete(name);
+  }
+
+  const changed = (uri: string) => {
+    const name = plainAddress(uri);
+    letGo();
+    spread(name);
+    void follow(name);
+  };
+  return {
+    known,
+    sharedFor: (uri) => sharedAt(plainAddress(uri)),
+    changed,
+    closed: (uri) => {
+      const name = plainAddress(uri);
+      letGo();
+      if (usersOf(name).length > 0) void load(name);
+    },
+    fileChanged: (uri) => {
+      const name = plainAddress(uri);
+      if (files.has(name) && !openAt(name)) void load(name);
+    },
+    readFor: (uri, uses) => follow(plainAddress(uri), uses),
+  };
+}

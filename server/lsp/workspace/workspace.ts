@@ -1,0 +1,107 @@
+/** All notebooks of the open folders, whether they are open or not, and the files around them. */
+
+import { LARGEST_USED, usesIn, usesOf } from '../../model/shared.ts';
+import { open, type Snapshot } from '../../model/snapshot.ts';
+import type { Documents, OpenDocument } from '../documents.ts';
+import type { ReadBelow } from '../files.ts';
+import type { ListFolder } from '../folders.ts';
+import { plainAddress } from './addresses.ts';
+import { createIndex, type IndexedNotebook, type NotebookIndex } from './notebook-index.ts';
+import { notebooksBelow } from './notebooks-below.ts';
+import { createPlaces, type Places } from './places.ts';
+import { createUsed, type Used } from './used.ts';
+
+/** What answers are made from. */
+export interface Workspace {
+  readonly resolve: Places['resolve'];
+  readonly known: Used['known'];
+  /** Whether there is a file at an address; it is not read. */
+  readonly isThere: (uri: string) => Promise<boolean>;
+  /** A notebook at an address, as its editor has it or as the file is; undefined where it cannot be read. */
+  readonly notebookAt: (uri: string) => Promise<Notebook | undefined>;
+  /** Those of the open folders that are not open themselves, as far as they have been read. */
+  readonly closed: () => Iterable<IndexedNotebook>;
+  /** The addresses of all that use a notebook, through others too; the nearest first. */
+  readonly usersOf: (uri: string) => readonly string[];
+}
+
+export interface Notebook {
+  /** As the editor spells it, where it is open. */
+  readonly uri: string;
+  readonly snapshot: Snapshot;
+}
+
+export interface WorkspaceKeeper extends Workspace {
+  readonly places: Places;
+  readonly used: Used;
+  readonly index: NotebookIndex;
+}
+
+interface Around {
+  readonly documents: Documents;
+  readonly readBelow: ReadBelow;
+  readonly listFolder: ListFolder;
+  readonly log: (message: string) => void;
+  readonly renewed: (uri: string) => void;
+}
+
+export function createWorkspace({ documents, readBelow, listFolder, log, renewed }: Around): WorkspaceKeeper {
+  const places = createPlaces();
+  const readAt = (uri: string, largest: number) => {
+    const { root, parts } = places.placeOf(uri);
+    return readBelow(root, parts, largest);
+  };
+  const read = (uri: string) => readAt(uri, LARGEST_USED);
+  const used = createUsed({ documents, places, read, renewed });
+  const index = createIndex({
+    places,
+    read,
+    list: (root, most) => notebooksBelow(root, listFolder, most),
+    log,
+  });
+  const openAt = (uri: string): OpenDocument | undefined =>
+    [...documents.all()].find((document) => plainAddress(document.uri) === uri);
+
+  async function notebookAt(address: string): Promise<Notebook | undefined> {
+    const uri = plainAddress(address);
+    const document = openAt(uri);
+    if (document) return document;
+    const file = await read(uri);
+    if (!('text' in file)) return undefined;
+    await used.readFor(uri, usesIn(file.text));
+    return { uri, snapshot: open(file.text, () => [], used.sharedFor(uri)) };
+  }
+
+  function* closed(): Generator<IndexedNotebook> {
+    const opened = new Set([...documents.all()].map(({ uri }) => plainAddress(uri)));
+    for (const notebook of index.all()) if (!opened.has(notebook.uri)) yield notebook;
+  }
+
+  function usersOf(uri: string): readonly string[] {
+    const uses = [...documents.all()].map((document): Pick<IndexedNotebook, 'uri' | 'uses'> => {
+      const name = plainAddress(document.uri);
+      const paths = usesOf(document.snapshot);
+      return { uri: name, uses: paths.flatMap((path) => places.resolve(name, path) ?? []) };
+    });
+    const all = [...uses, ...closed()];
+    const users = new Set([plainAddress(uri)]);
+    for (const name of users) for (const each of all) if (each.uses.includes(name)) users.add(each.uri);
+    return [...users].slice(1);
+  }
+
+  return {
+    resolve: places.resolve,
+    known: used.known,
+    // A file of any size is larger than nothing.
+    isThere: async (uri) => {
+      const file = await readAt(uri, 0);
+      return 'text' in file || file.problem === 'too large';
+    },
+    notebookAt,
+    closed,
+    usersOf,
+    places,
+    used,
+    index,
+  };
+}
