@@ -1,6 +1,7 @@
 /** The only callers of the features in tests: a marked notebook in, the expected answer out. */
 import { expect } from 'vitest';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { type ActionAround, type CodeAction, codeActionsAt } from '../../server/features/code-actions.ts';
 import { type Diagnostic, diagnosticsOf, type Level } from '../../server/features/diagnostics.ts';
 import { foldsOf } from '../../server/features/folding.ts';
 import { DEFAULT_STYLE, type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
@@ -10,7 +11,7 @@ import { selectionsAt } from '../../server/features/selection-ranges.ts';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
-import { findSymbols } from '../../server/features/workspace-symbols.ts';
+import { findSymbols, listedIn } from '../../server/features/workspace-symbols.ts';
 import type { Change } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { dedent, fixture } from './fixture.ts';
@@ -53,7 +54,7 @@ export function diagnosticsIn(
 
 /** What is found across notebooks, as `name | container`. */
 export function foundSymbols(query: string, ...texts: readonly string[]): readonly string[] {
-  const notebooks = texts.map((text, i) => ({ uri: `${i}`, snapshot: openNotebook(dedent(text)) }));
+  const notebooks = texts.map((text, i) => ({ uri: `${i}`, symbols: listedIn(openNotebook(dedent(text))) }));
   return findSymbols(notebooks, query).map(({ name, container }) => `${name} | ${container}`);
 }
 
@@ -86,4 +87,28 @@ export function selections(marked: string): readonly string[] {
   if (!cursor) throw new Error('no ‸ in the notebook');
   const document = TextDocument.create('bench:x', 'tappet', 1, text);
   return selectionsAt(openNotebook(text), cursor).map((range) => document.getText(range));
+}
+
+const AROUND: ActionAround = {
+  levels: new Map(),
+  units: new Map(),
+  indent: 2,
+  today: '2026-05-20',
+  only: undefined,
+};
+
+/** What can be done at `‸`. */
+export function actionsAt(marked: string, around: Partial<ActionAround> = {}): readonly CodeAction[] {
+  const { text, cursor } = fixture(marked);
+  if (!cursor) throw new Error('no ‸ in the notebook');
+  return codeActionsAt(openNotebook(text), { start: cursor, end: cursor }, { ...AROUND, ...around });
+}
+
+/** The notebook after the one action at `‸` whose title begins like this. */
+export function acted(marked: string, title: string, around: Partial<ActionAround> = {}): string {
+  const actions = actionsAt(marked, around);
+  const [action, ...others] = actions.filter((each) => each.title.startsWith(title));
+  if (!action || others.length > 0)
+    throw new Error(`not one "${title}": ${actions.map((each) => each.title)}`);
+  return withEdits(fixture(marked).text, action.edits);
 }

@@ -1,0 +1,24 @@
+/** What can be done at a place in one step: mend what was found, or write the same in another way. */
+import type { Range } from '../../grammar/index.ts';
+import { readingAt } from '../model/locate.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { type ActionAround, type CodeAction, isWanted } from './code-actions/action.ts';
+import { fixAll, fixesAt } from './code-actions/fixes.ts';
+import { doneToday, settingsWritten } from './code-actions/lines.ts';
+import { madeAbsolute, otherUnits } from './code-actions/values.ts';
+
+export type { ActionAround, ActionKind, CodeAction } from './code-actions/action.ts';
+
+/** At the lines of a range, or at its start. The edits of one action never overlap. */
+export function codeActionsAt(snapshot: Snapshot, range: Range, around: ActionAround): readonly CodeAction[] {
+  const reading = readingAt(snapshot, range.start.line);
+  const place = reading && { snapshot, reading, line: range.start.line, column: range.start.character };
+  const rewrites = place && isWanted(around, 'refactor.rewrite');
+  return [
+    ...(isWanted(around, 'quickfix') ? fixesAt(snapshot, range, around) : []),
+    ...(rewrites
+      ? [otherUnits, madeAbsolute, settingsWritten, doneToday].flatMap((act) => act(place, around))
+      : []),
+    ...(isWanted(around, 'source.fixAll') ? fixAll(snapshot, around) : []),
+  ];
+}

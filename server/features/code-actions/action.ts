@@ -1,0 +1,55 @@
+/** What can be done, and what it depends on. */
+import type { Reading } from '../../model/page.ts';
+import type { Change, Snapshot } from '../../model/snapshot.ts';
+import type { Diagnostic, Level } from '../diagnostics.ts';
+import type { UnitChoice } from '../units.ts';
+
+/** As the protocol names them. */
+export type ActionKind = 'quickfix' | 'refactor.rewrite' | 'source.fixAll';
+
+export interface CodeAction {
+  readonly title: string;
+  readonly kind: ActionKind;
+  /** Of the text as it is; none overlap. None for an action that only tells. */
+  readonly edits: readonly Change[];
+  /** What it is about. */
+  readonly found: readonly Diagnostic[];
+  /** It does what was surely meant. */
+  readonly isSure: boolean;
+  /** Code of the rule whose page it shows. */
+  readonly explains?: string;
+}
+
+export interface ActionAround {
+  readonly levels: ReadonlyMap<string, Level>;
+  readonly units: UnitChoice;
+  /** Blanks before a line inside a section. */
+  readonly indent: number;
+  /** ISO date. */
+  readonly today: string;
+  /** Kinds, or what kinds begin with; undefined for all. */
+  readonly only: readonly string[] | undefined;
+}
+
+/** A line and a column on it. */
+export interface Place {
+  readonly snapshot: Snapshot;
+  readonly reading: Reading;
+  readonly line: number;
+  readonly column: number;
+}
+
+export const isWanted = ({ only }: ActionAround, kind: ActionKind): boolean =>
+  only === undefined ||
+  only.some(
+    (each) => each === '' || each === kind || kind.startsWith(`${each}.`) || each.startsWith(`${kind}.`),
+  );
+
+/** An action that only writes the same in another way. */
+export const rewriting = (title: string, edits: readonly Change[]): CodeAction => ({
+  title,
+  kind: 'refactor.rewrite',
+  edits,
+  found: [],
+  isSure: false,
+});

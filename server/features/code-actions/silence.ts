@@ -1,0 +1,47 @@
+/** A line that is as it should be says so in its comment: `; meant: CODE`. */
+import { parseLine, tokenSpan } from '../../../grammar/index.ts';
+import { type LocatedFinding, parsedLine } from '../../model/locate.ts';
+import type { Snapshot } from '../../model/snapshot.ts';
+import { meantIn } from '../../rules/meant-unknown.ts';
+import type { Diagnostic } from '../diagnostics.ts';
+import { onLine } from '../ranges.ts';
+import type { CodeAction } from './action.ts';
+
+/** Undefined where the line can hold no comment, as a note, or where none would help. */
+export function silenced(
+  snapshot: Snapshot,
+  { code, at }: LocatedFinding,
+  found: readonly Diagnostic[],
+): CodeAction | undefined {
+  const { text } = parsedLine(snapshot, at);
+  const { from, to, put } = withCode(text, code);
+  const after = parseLine(text.slice(0, from) + put + text.slice(to));
+  const codes = meantIn(after).map((each) => each.code);
+  if (code === OWN_CODE || !codes.includes(code)) return undefined;
+  return {
+    title: `This is meant: say no more of "${code}" on this line`,
+    kind: 'quickfix',
+    edits: [{ range: onLine(at, { from, to }), text: put }],
+    found,
+    isSure: false,
+  };
+}
+
+/** The rule on these comments; a comment does not silence it. */
+const OWN_CODE = 'meant-unknown';
+
+/** Behind the codes that are there, before another comment, or at the end of the line. */
+function withCode(
+  text: string,
+  code: string,
+): { readonly from: number; readonly to: number; readonly put: string } {
+  const line = parseLine(text);
+  const last = meantIn(line).at(-1);
+  if (last) return { from: last.span.to, to: last.span.to, put: `, ${code}` };
+  if (line.comment !== undefined) {
+    const { from } = tokenSpan(line, line.comment);
+    return { from, to: from, put: `; meant: ${code} ` };
+  }
+  const from = text.trimEnd().length;
+  return { from, to: text.length, put: `  ; meant: ${code}` };
+}

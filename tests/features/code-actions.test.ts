@@ -1,0 +1,185 @@
+import { describe, expect, test } from 'vitest';
+import type { ActionAround } from '../../server/features/code-actions.ts';
+import { unitById } from '../../server/trade/units.ts';
+import { acted, actionsAt } from '../harness/checks.ts';
+import { dedent } from '../harness/fixture.ts';
+
+type Row = readonly [title: string, before: string, after: string, around?: Partial<ActionAround>];
+
+/** Lines of one row are told apart by ` | `; all stand in a session. */
+const inSession = (lines: string) => ['session 2026-05-02', ...lines.split(' | ')].join('\n');
+
+function rows(table: readonly Row[]): void {
+  test.each(table.map((row) => [row[0], row[1], row] as const))(
+    '%s: %s',
+    (_title, _before, [title, before, after, around]) =>
+      expect(acted(inSession(before), title, around)).toBe(inSession(after)),
+  );
+}
+
+const titles = (lines: string, around?: Partial<ActionAround>) =>
+  actionsAt(inSession(lines), around).map(({ title }) => title);
+
+describe('fixes', () => {
+  rows([
+    ['Write "idle"', '‸idel 850 rpm', 'idle 850 rpm'],
+    ['Fix all 2 of', '‸idel 850 rpm | idle 9 rmp | idel 900 rpm', 'idle 850 rpm | idle 9 rmp | idle 900 rpm'],
+    [
+      'Fix all that is sure (3)',
+      '‸idel 850 rpm | idle 900 rmp | idel 900 rpm',
+      'idle 850 rpm | idle 900 rpm | idle 900 rpm',
+    ],
+  ]);
+
+  test('the only fix of a finding is the one to take, and it names its finding', () => {
+    const [fix] = actionsAt(inSession('‸idel 850 rpm'));
+    expect(fix).toMatchObject({ kind: 'quickfix', isSure: true, found: [{ code: 'unknown-word' }] });
+  });
+
+  test('each rule has its page', () =>
+    expect(actionsAt(inSession('idel‸ 850 rpm')).at(-2)).toMatchObject({
+      title: 'About this check: A word that is not known',
+      edits: [],
+      explains: 'unknown-word',
+    }));
+
+  test('only what is asked for', () => {
+    expect(titles('‸idel 850 rpm', { only: ['source'] })).toEqual(['Fix all that is sure (1)']);
+    expect(titles('‸idel 850 rpm', { only: ['source.fixAll.tappet'] })).toEqual(['Fix all that is sure (1)']);
+    expect(titles('‸idel 850 rpm', { only: ['refactor'] })).toEqual([]);
+    expect(titles('‸idel 850 rpm', { only: ['quickfix'] })).not.toContain('Fix all that is sure (1)');
+  });
+
+  test('nothing of a rule that is off', () =>
+    expect(titles('‸idel 850 rpm', { levels: new Map([['unknown-word', 'off']]) })).toEqual([]));
+});
+
+describe('this is meant', () => {
+  rows([
+    ['This is meant', '‸idle 2600 rpm', 'idle 2600 rpm  ; meant: outside-band'],
+    ['This is meant', '‸idle 2600 rpm ; cold', 'idle 2600 rpm ; meant: outside-band ; cold'],
+    ['This is meant', '‸idle 2600 rpm ; meant: ten-times', 'idle 2600 rpm ; meant: ten-times, outside-band'],
+    [
+      'This is meant: say no more of "overridden"',
+      '‸initial 9 deg | initial 11 deg',
+      'initial 9 deg | initial 11 deg  ; meant: overridden',
+    ],
+  ]);
+
+  test.each(['‸initial 9 deg "open', '‸idle 900 rpm ; meant: outside-bnad'])(
+    'not where it would not help: %s',
+    (line) => expect(titles(line).filter((title) => title.startsWith('This is meant'))).toEqual([]),
+  );
+});
+
+describe('another unit', () => {
+  rows([
+    ['Write as 66 C', '  water ‸150 F ; hot', '  water 66 C ; hot'],
+    ['Write as in 1.27 mm', '  pull off gap in ‸0.05 in', '  pull off gap in 1.27 mm'],
+    ['Write as 206 213 C', '  tube ‸402 415 F infrared', '  tube 206 213 C infrared'],
+    ['Write as <= 0.6895 bar', '  fuel pressure <= ‸10 psi', '  fuel pressure <= 0.6895 bar'],
+    ['Write as ~1.034 bar', '  fuel pressure ~‸15 psi', '  fuel pressure ~1.034 bar'],
+    ['Write as 0.4064 mm', '  points gap 0.016‸"', '  points gap 0.4064 mm'],
+    ['Write as 12.7..25.4 mm', '  float level 1/2..‸1 in', '  float level 12.7..25.4 mm'],
+    ['Write as 5 F', '  air temperature ‸-15 C', '  air temperature 5 F'],
+    [
+      'Write as 13.55 kPa 40.64 kPa',
+      '  vacuum advance 0 deg @ 4 inHg, 12 deg @ ‸12 inHg',
+      '  vacuum advance 0 deg @ 13.55 kPa, 12 deg @ 40.64 kPa',
+    ],
+    [
+      'Write as 450 K',
+      '  water ‸177 C',
+      '  water 450 K',
+      { units: new Map([['temperature', unitById('K')]]) },
+    ],
+  ]);
+
+  test.each(['  idle ‸850 rpm', '  plug ‸"black"', '  water ‸F', '  tube 402 ‸415 C 3 F'])(
+    'none: %s',
+    (line) => expect(titles(line).filter((title) => title.startsWith('Write as'))).toEqual([]),
+  );
+});
+
+describe('what a change comes to', () => {
+  rows([
+    [
+      'Write what it comes to: 11 deg',
+      '  initial 9 deg |   initial ‸+2 deg',
+      '  initial 9 deg |   initial 11 deg',
+    ],
+    [
+      'Write what it comes to',
+      '  mixture 1 1/2 turns |   mixture ‸in 1/4 turn ; lean',
+      '  mixture 1 1/2 turns |   mixture 1 1/4 turns ; lean',
+    ],
+    [
+      'Write what it comes to',
+      '  mixture left 1 turn, right 2 turns |   mixture ‸right out 1/8 turn',
+      '  mixture left 1 turn, right 2 turns |   mixture right 2 1/8 turns',
+    ],
+  ]);
+
+  test.each([
+    '  initial ‸+2 deg',
+    '  initial ‸9 deg',
+    '  mixture left 1 turn, right 2 turns |   mixture ‸in 1/4 turn',
+  ])('not known, or no change: %s', (line) =>
+    expect(titles(line).filter((title) => title.startsWith('Write what'))).toEqual([]),
+  );
+});
+
+test('settings in force, but those that the session gives itself', () =>
+  expect(
+    acted(
+      `
+      session 2026-05-02
+        initial 9 deg
+        main jet 105
+        mixture left 1 turn, right 1 1/4 turns
+        idle screw out 1/4 turn
+      ‸session 2026-05-03
+        main jet 110
+      `,
+      'Write the 3 settings in force',
+    ),
+  ).toBe(
+    dedent(`
+      session 2026-05-02
+        initial 9 deg
+        main jet 105
+        mixture left 1 turn, right 1 1/4 turns
+        idle screw out 1/4 turn
+      session 2026-05-03
+        initial          9 deg
+        mixture left     1 turn
+        mixture right    1 1/4 turns
+        main jet 110
+      `),
+  ));
+
+describe('done', () => {
+  const OPEN = 'session 2026-05-02\n  todo ‸choke: hook it up\n';
+  const plain = OPEN.replace('‸', '');
+
+  test('in a session of today, begun for it', () =>
+    expect(acted(OPEN, 'Mark choke done today')).toBe(`${plain}\nsession 2026-05-20\n  done choke\n`));
+
+  test('in the session of today that is there', () =>
+    expect(acted(`${OPEN}session 2026-05-20\n  keep\n\nwords\n`, 'Mark choke done on 2026-05-20')).toBe(
+      `${plain}session 2026-05-20\n  keep\n  done choke\n\nwords\n`,
+    ));
+
+  test('with the line breaks of the notebook', () =>
+    expect(acted(OPEN.replaceAll('\n', '\r\n'), 'Mark choke')).toBe(
+      `${plain}\nsession 2026-05-20\n  done choke\n`.replaceAll('\n', '\r\n'),
+    ));
+
+  test.each([
+    ['done already', `${OPEN}  done choke: hooked up\n`],
+    ['said again below', `${OPEN}  todo choke: again\n`],
+    ['done itself', 'session 2026-05-02\n  done ‸choke\n'],
+  ])('not where it is %s', (_what, marked) =>
+    expect(actionsAt(marked).filter(({ title }) => title.startsWith('Mark'))).toEqual([]),
+  );
+});

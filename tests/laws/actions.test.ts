@@ -1,0 +1,76 @@
+/** Law 6 for what can be done: every edit lies inside the text, those of one action never overlap, and a rewriting says the same. */
+import fc from 'fast-check';
+import { expect } from 'vitest';
+import { comparePositions } from '../../grammar/index.ts';
+import { codeActionsAt } from '../../server/features/code-actions.ts';
+import { sameSetting } from '../../server/model/changes.ts';
+import { findingsIn, lineCount, parsedLine, readingAt } from '../../server/model/locate.ts';
+import { openNotebook } from '../../server/rules/index.ts';
+import { withEdits } from '../harness/checks.ts';
+import { law } from './law.ts';
+import { notebook } from './notebooks.ts';
+
+const place = fc.record({ line: fc.nat({ max: 25 }), character: fc.nat({ max: 40 }) });
+const around = { levels: new Map(), units: new Map(), indent: 2, today: '2026-05-03', only: undefined };
+
+law(
+  'law 6: edits of one action lie inside the text and do not overlap',
+  fc.tuple(notebook, place),
+  ([text, at]) => {
+    const snapshot = openNotebook(text);
+    for (const { title, edits } of codeActionsAt(snapshot, { start: at, end: at }, around)) {
+      expect(title).not.toBe('');
+      const sorted = [...edits].sort((a, b) => comparePositions(a.range.start, b.range.start));
+      for (const [i, { range }] of sorted.entries()) {
+        expect(comparePositions(range.start, range.end)).toBeLessThanOrEqual(0);
+        expect(range.end.line).toBeLessThan(lineCount(snapshot));
+        expect(range.end.character).toBeLessThanOrEqual(parsedLine(snapshot, range.end.line).text.length);
+        const before = sorted[i - 1];
+        if (before) expect(comparePositions(before.range.end, range.start)).toBeLessThanOrEqual(0);
+      }
+    }
+  },
+);
+
+law(
+  'writing settings out, or what a change comes to, leaves them in force as they were',
+  fc.tuple(notebook, place),
+  ([text, at]) => {
+    const snapshot = openNotebook(text);
+    const actions = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] });
+    for (const { title, edits } of actions.filter(({ title }) => /^Write (?:the|what)/.test(title))) {
+      const after = openNotebook(withEdits(text, edits));
+      const [old, now] = [snapshot, after].map((each) => each.pages.at(-1)?.after.settings);
+      expect([...(now?.keys() ?? [])].sort(), title).toEqual([...(old?.keys() ?? [])].sort());
+      for (const [key, setting] of old ?? []) {
+        const other = now?.get(key);
+        expect(other && sameSetting(setting, other), `${title} ${key}`).toBe(true);
+      }
+    }
+  },
+);
+
+law('a line that is said to be meant is not told of by that rule any more', notebook, (text) => {
+  const snapshot = openNotebook(text);
+  const [first] = findingsIn(snapshot);
+  if (!first) return;
+  const at = { line: first.at, character: 0 };
+  const actions = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['quickfix'] });
+  for (const { edits, found } of actions.filter(({ title }) => title.startsWith('This is meant'))) {
+    const after = openNotebook(withEdits(text, edits));
+    for (const { finding } of found) {
+      const line = finding?.at ?? 0;
+      expect([...findingsIn(after, line, line + 1)].map(({ code }) => code)).not.toContain(finding?.code);
+    }
+  }
+});
+
+law('a value in another unit is of that line and nothing else', fc.tuple(notebook, place), ([text, at]) => {
+  const snapshot = openNotebook(text);
+  const actions = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] });
+  for (const { edits } of actions.filter(({ title }) => title.startsWith('Write as'))) {
+    const after = openNotebook(withEdits(text, edits));
+    expect(lineCount(after)).toBe(lineCount(snapshot));
+    expect(readingAt(after, at.line)?.entry.kind).toBe(readingAt(snapshot, at.line)?.entry.kind);
+  }
+});
