@@ -31,8 +31,7 @@ export function createPages(): Pages {
 
 /** Laid out, where the editor has its Markdown preview; else as text. */
 async function open(uri: vscode.Uri): Promise<void> {
-  const commands = await vscode.commands.getCommands(true);
-  if (commands.includes('markdown.showPreview')) {
+  if (vscode.extensions.getExtension('vscode.markdown-language-features')) {
     await vscode.commands.executeCommand('markdown.showPreview', uri);
     return;
   }

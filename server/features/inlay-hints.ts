@@ -53,18 +53,23 @@ const TOTALS: ReadonlyMap<string, string> = new Map([
   ['timing at idle', 'at idle'],
 ]);
 
-/** Those that the line changes. */
+/** Those that the line changes, all of them in degrees, which are said once: an editor cuts a long line of remarks. */
 function totals({ quantity }: QuantityEntry, before: Carried, after: Carried): readonly Remark[] {
   if (quantity.owner !== 'distributor') return [];
-  const was = new Map(totalsOf(before).given.map((total) => [total.name, total]));
-  const changed = totalsOf(after).given.filter(
-    (total) => TOTALS.has(total.name) && !isSame(total, was.get(total.name)),
-  );
+  const [was, is] = [totalsByName(before), totalsByName(after)];
+  const changed = [...TOTALS.keys()].flatMap((name) => {
+    const total = is.get(name);
+    return total && !isSame(total, was.get(name)) ? [total] : [];
+  });
   if (changed.length === 0) return [];
   const texts = changed.map(({ name, value, unit }) => `${TOTALS.get(name)} ${formatValue(value, unit)}`);
+  const text = texts.map((each, i) => (i < texts.length - 1 ? each.replace(/ deg$/, '') : each)).join(', ');
   const about = changed.map(({ name, working }) => `${name}: ${working}`).join('\n');
-  return [{ kind: 'total', text: texts.join(', '), about }];
+  return [{ kind: 'total', text, about }];
 }
+
+const totalsByName = (carried: Carried): ReadonlyMap<string, Derived> =>
+  new Map(totalsOf(carried).given.map((total) => [total.name, total]));
 
 const isSame = (a: Derived, b: Derived | undefined): boolean =>
   a.value.low === b?.value.low && a.value.high === b.value.high && a.value.about === b.value.about;

@@ -14,12 +14,19 @@ export function comparisonText(comparison: Comparison): string {
   return `${blocks.filter(Boolean).join('\n\n')}\n`;
 }
 
+/** Its columns stand below each other, so that it reads as text too. */
 function table(title: string, rows: readonly ComparedRow[]): string {
   if (rows.length === 0) return '';
   const cells = rows.map(({ name, before, after, change }) => [name, before, after, change].map(cell));
-  const lines = [['', 'before', 'after', 'change'], ['---', '---', '---', '---'], ...cells];
-  return [`## ${title}`, '', ...lines.map((row) => `| ${row.join(' | ')} |`)].join('\n');
+  const lines = [['', 'before', 'after', 'change'], ...cells];
+  const widths = [0, 1, 2, 3].map((column) =>
+    Math.max(3, ...lines.map((line) => (line[column] ?? '').length)),
+  );
+  const [head, ...body] = lines.map((line) => rowOf(line.map((text, i) => text.padEnd(widths[i] ?? 0))));
+  return [`## ${title}`, '', head, rowOf(widths.map((width) => '-'.repeat(width))), ...body].join('\n');
 }
+
+const rowOf = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 
 const list = (title: string, items: readonly string[]): string =>
   items.length === 0 ? '' : [`## ${title}`, '', ...items.map((item) => `- ${plain(item)}`)].join('\n');

@@ -52,7 +52,8 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   ['the unit this notebook uses', '  egt 600 ‸', 'C | temperature', 'F | temperature'],
   ['the unit the trade uses', '  water 80 ‸', 'F | temperature', 'C | temperature'],
   ['a unit behind @', '  mechanical 0 deg @ 900 ‸', 'rpm | rotation'],
-  ['a unit of a change', '  mixture in 1/4 ‸', 'turns | turns'],
+  ['a unit of a change, of less than one', '  mixture in 1/4 ‸', 'turn | turns'],
+  ['of more than one', '  mixture 1 1/4 ‸', 'turns | turns'],
   ['time gone by', '  +20 ‸', 'min | time'],
   ['an entry after a time', '  +20 min tu‸', 'tube | reading, F'],
   ['what it was read under, as is usual here', '  idle 820 rpm i‸', 'in neutral | beside the value'],
@@ -155,6 +156,7 @@ const TAKEN: readonly (readonly [what: string, line: string, choice: string, aft
     'limits',
     'limits\n  total            <=  deg\n  ',
   ],
+  ['today, and the head at the edge', '  session ‸', TODAY, `session ${TODAY}`],
   ['the flag', '  fault brake: drags [sa‸', '[safety]', '  fault brake: drags [safety]'],
   ['the day with its word', '  revert ‸', '2026-05-02', '  revert to 2026-05-02'],
 ];

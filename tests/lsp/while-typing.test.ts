@@ -123,7 +123,7 @@ test('lenses, and the commands they name', async () => {
   expect(compare).toMatchObject({ range: { start: { line: 5, character: 0 } } });
   const { command, arguments: given } = compare?.command ?? { command: '' };
   const answer = await plainly(editor, command, given ?? []);
-  expect(answer).toEqual({ text: expect.stringContaining('| initial | 9 deg | 11 deg | 2 deg more |') });
+  expect(answer).toEqual({ text: expect.stringContaining('| initial | 9 deg  | 11 deg | 2 deg more |') });
 });
 
 const plainly = (which: Editor, command: string, given: readonly unknown[]) =>

@@ -63,6 +63,6 @@ test('as a page: tables, and no sign of the notebook is taken for Markdown', () 
     compared(BOOK.replace('knocks', 'knocks | *badly*'), { line: 12, against: 'kept' }),
   );
   expect(text).toContain('# Marsh runner: 2026-05-04 Worse against 2026-05-02 Good\n');
-  expect(text).toContain('| initial | 9 deg | 12 deg | 3 deg more |');
+  expect(text).toContain('| initial | 9 deg  | 12 deg | 3 deg more |');
   expect(text).toContain('- fault rod: knocks \\| \\*badly\\*');
 });

@@ -4,9 +4,9 @@ import type { Carried, InForce } from '../../model/carry.ts';
 import { sameSetting } from '../../model/changes.ts';
 import { settingText } from '../../model/describe.ts';
 import { entryOf } from '../../model/entries.ts';
-import type { Page } from '../../model/page.ts';
+import { parsedLine } from '../../model/locate.ts';
 import { set } from '../../model/setting.ts';
-import { linesOf, pageAt, type Snapshot } from '../../model/snapshot.ts';
+import type { Snapshot } from '../../model/snapshot.ts';
 
 export interface ReadyLine {
   /** With its place. */
@@ -32,16 +32,16 @@ function readsAs(text: string, carried: Carried, setting: InForce): boolean {
 }
 
 const LINES_LOOKED_AT = 20;
-/** A name, two blanks or more, a value; not a line that begins with a time. */
+/** A name, two blanks or more, a value. */
 const COLUMNS = /^\s*\p{L}\S*(?: \S+)*\s{2,}(?=\S)/u;
+/** Lines on which something else stands behind the gap. */
+const OTHER = /^\s*(?:session|notebook|note|todo|fault|done|check|photo|log|use|keep|trial)\b/i;
 
 /** The column that values begin in on the lines just above; 0 where they have none. */
 export function valueColumn(snapshot: Snapshot, line: number): number {
-  const page = pageAt(snapshot, line);
-  const { lines } = linesOf(snapshot.pages[page] as Page);
-  const at = line - (snapshot.starts[page] as number);
-  for (const text of lines.slice(Math.max(1, at - LINES_LOOKED_AT), at).reverse()) {
-    const columns = COLUMNS.exec(text)?.[0].length;
+  for (let at = line - 1; at >= Math.max(0, line - LINES_LOOKED_AT); at--) {
+    const { text } = parsedLine(snapshot, at);
+    const columns = OTHER.test(text) ? undefined : COLUMNS.exec(text)?.[0].length;
     if (columns !== undefined) return columns;
   }
   return 0;

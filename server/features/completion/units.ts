@@ -1,5 +1,6 @@
 /** Units for a number: those the quantity may be given in, as this notebook gives it first. */
-import { KIND, type Line } from '../../../grammar/index.ts';
+import { KIND, type Line, tokenText } from '../../../grammar/index.ts';
+import { symbolAfter } from '../../trade/format.ts';
 import type { Quantity } from '../../trade/quantity.ts';
 import { type Dimension, UNITS, type Unit, unitById } from '../../trade/units.ts';
 import type { CompletionQuestion, Offer } from './suggestion.ts';
@@ -46,10 +47,12 @@ function offersOf(
   dimensions: readonly Dimension[],
   weight: (unit: Unit) => number,
 ): readonly Offer[] {
+  const number = endsInNumber(written) ? tokenText(written, written.tokens.kinds.length - 1) : '';
   const touches = endsInNumber(written) && !/\s$/.test(written.text);
   return UNITS.filter(({ dimension, symbol }) => dimensions.includes(dimension) && /^[\p{L}%°]/u.test(symbol))
     .toSorted((a, b) => rank(dimensions, a) - rank(dimensions, b))
     .toSorted((a, b) => weight(b) - weight(a))
+    .map((unit) => ({ symbol: symbolAfter(number, unit), dimension: unit.dimension }))
     .map(({ symbol, dimension }) => ({
       label: symbol,
       kind: 'unit',

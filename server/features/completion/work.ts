@@ -89,8 +89,10 @@ const MOST_DAYS = 50;
 
 export function sessionOffers(question: CompletionQuestion, syntax: Syntax<'session'>): readonly Offer[] {
   if (syntax.date !== undefined || syntax.title !== undefined) return [];
-  const { today, from } = question;
-  return [{ label: today, kind: 'date', detail: 'today', text: today, from }];
+  const { today, written } = question;
+  // From the edge: a head that was typed under an indented line is not left there.
+  const text = `${written.text.trim()} ${today}`;
+  return [{ label: today, kind: 'date', detail: 'today', text, foundBy: text, from: 0 }];
 }
 
 export function recheckOffers(question: CompletionQuestion, syntax: Syntax<'recheck'>): readonly Offer[] {
