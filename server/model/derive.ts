@@ -45,18 +45,29 @@ export type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
 export function totalsOf(carried: TotalsTake): Totals {
   const timing = timingOf(carried);
   if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };
-  const all = [
-    idleTotal(carried, timing),
-    openTotal(timing),
-    cruiseTotal(timing),
-    allIn(timing),
-    slope(timing),
-  ];
+  const all = Object.values(TOTALS).map((work) => work(timing, carried));
   return {
     given: all.filter((each): each is Derived => 'value' in each),
     lacking: all.filter((each): each is Lacking => 'lacks' in each && each.lacks.length > 0),
   };
 }
+
+/** One total by its name; undefined where it cannot be given, or none is called so. */
+export function totalNamed(carried: TotalsTake, name: string): Derived | undefined {
+  const total = TOTALS[name]?.(timingOf(carried), carried);
+  return total && 'value' in total ? total : undefined;
+}
+
+/** In the order in which they are shown. */
+const TOTALS: Readonly<Record<string, (timing: Timing, carried: TotalsTake) => Derived | Lacking>> = {
+  'timing at idle': (timing, carried) => idleTotal(carried, timing),
+  total: openTotal,
+  'cruise total': cruiseTotal,
+  'all in': allIn,
+  slope,
+};
+
+export const TOTAL_NAMES: readonly string[] = Object.keys(TOTALS);
 
 /** The wide-open total at one speed; what a measured total is held to. */
 export function totalAtSpeed(carried: TotalsTake, rpm: number): Derived | Lacking {

@@ -61,16 +61,23 @@ const saidNowhere = <T extends { readonly by: Origin }>(
   map: ReadonlyMap<string, T>,
 ): ReadonlyMap<string, T> => new Map([...map].map(([key, value]) => [key, { ...value, by: NOWHERE }]));
 
+const usesOfAll = new WeakMap<Snapshot, readonly string[]>();
 const usesOn = new WeakMap<Page, readonly string[]>();
 
-/** The paths of a notebook's `use` lines, each once, as written. */
-export function usesOf({ pages }: Snapshot): readonly string[] {
-  const uses = pages.flatMap((page) => {
-    const known = usesOn.get(page) ?? usesIn(page.text);
-    usesOn.set(page, known);
-    return known;
-  });
-  return [...new Set(uses)];
+/** The paths of a notebook's `use` lines, each once, as written. Asked at every keystroke, of every open notebook. */
+export function usesOf(snapshot: Snapshot): readonly string[] {
+  let uses = usesOfAll.get(snapshot);
+  if (!uses) {
+    uses = [...new Set(snapshot.pages.flatMap(usesOnPage))];
+    usesOfAll.set(snapshot, uses);
+  }
+  return uses;
+}
+
+function usesOnPage(page: Page): readonly string[] {
+  const uses = usesOn.get(page) ?? usesIn(page.text);
+  usesOn.set(page, uses);
+  return uses;
 }
 
 /** As `usesOf`, of a text that is not open. */

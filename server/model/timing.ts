@@ -6,6 +6,7 @@ import type { CurvePoint } from '../trade/quantity.ts';
 import { amountIn, settingIn } from './amounts.ts';
 import type { Carried, InForce } from './carry.ts';
 import type { Point } from './notebook.ts';
+import { recently } from './recent.ts';
 import type { Value } from './values.ts';
 
 export interface Curve {
@@ -26,13 +27,14 @@ export interface Timing {
 
 export function timingOf(carried: Pick<Carried, 'settings'>): Timing {
   const setting = (name: string) => carried.settings.get(`${name}|`);
+  const [mechanical, vacuum] = [setting('mechanical'), setting('vacuum advance')];
   return {
     initial: crankAngle(setting('initial')),
-    mechanical: curveOf(setting('mechanical'), 'rpm'),
+    mechanical: mechanical && byRpm(mechanical),
     mechanicalLimit: crankAngle(setting('mechanical limit')),
-    vacuum: curveOf(setting('vacuum advance'), 'inHg'),
+    vacuum: vacuum && byDepression(vacuum),
     vacuumLimit: crankAngle(setting('vacuum limit')),
-    source: sourceOf(setting('vacuum source'), setting('vacuum advance')),
+    source: sourceOf(setting('vacuum source'), vacuum),
   };
 }
 
@@ -62,14 +64,9 @@ function crankAngle(setting: InForce | undefined): { value: Interval; setting: I
   return value && { value, setting };
 }
 
-const curves = new WeakMap<InForce, Curve | undefined>();
-
-/** Worked out once for a setting: it is asked for again at every line until it is changed. */
-function curveOf(setting: InForce | undefined, against: 'rpm' | 'inHg'): Curve | undefined {
-  if (!setting) return undefined;
-  if (!curves.has(setting)) curves.set(setting, readCurve(setting, against));
-  return curves.get(setting);
-}
+/** A curve is asked for again at every line until it is changed. */
+const byRpm = recently(4, (setting: InForce) => readCurve(setting, 'rpm'));
+const byDepression = recently(4, (setting: InForce) => readCurve(setting, 'inHg'));
 
 function readCurve(setting: InForce, against: 'rpm' | 'inHg'): Curve | undefined {
   const points = setting.points.flatMap((point) => curvePoint(point, against, setting));

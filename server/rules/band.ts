@@ -30,16 +30,13 @@ export const isBanded = ({ band, parts }: Quantity): boolean => band !== undefin
 
 /** The values of a line that are wholly outside their bands. */
 export function outsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
-  const known = KNOWN.get(context);
-  if (known) return known;
-  const found = judgeAll(entry, context);
-  KNOWN.set(context, found);
-  return found;
+  if (latest?.context !== context) latest = { context, found: judgeAll(entry, context) };
+  return latest.found;
 }
 
 const NOTHING: readonly Outside[] = [];
-/** Four rules ask of the same line. */
-const KNOWN = new WeakMap<Context, readonly Outside[]>();
+/** Four rules ask of the same line, one after another. */
+let latest: { readonly context: Context; readonly found: readonly Outside[] } | undefined;
 
 function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
   const { quantity } = entry;

@@ -8,7 +8,7 @@ import { isComparable, ofDay, statedFor, statedIn } from './limits.ts';
 import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
 import { signedAmounts } from './said.ts';
 import { lineSpan } from './syntax.ts';
-import { changedTotals, inputLines } from './totals.ts';
+import { changedTotals, inputLines, namesIn } from './totals.ts';
 
 export const missesTarget = rule({
   code: 'misses-target',
@@ -47,7 +47,7 @@ function readingProblems({ quantity, kind }: QuantityEntry, said: Said, { before
 }
 
 const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
-  changedTotals(entry, context).flatMap((total) => {
+  changedTotals(entry, context, namesIn(context.before.targets)).flatMap((total) => {
     const target = statedFor(context.before.targets, total.name, undefined);
     const wanted = target && statedIn(target, total.unit);
     if (!target || !wanted) return [];

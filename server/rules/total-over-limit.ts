@@ -1,8 +1,8 @@
 import { formatValue } from '../trade/format.ts';
 import { limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
-import { changedTotals, inputLines, TOTALS_CHANGE_ON } from './totals.ts';
+import { changedTotals, inputLines, namesIn, TOTALS_CHANGE_ON } from './totals.ts';
 
 export const totalOverLimit = rule({
   code: 'total-over-limit',
@@ -16,8 +16,7 @@ export const totalOverLimit = rule({
   on: TOTALS_CHANGE_ON,
   check(entry, context) {
     const { limits } = context.before;
-    if (limits.size === 0) return NO_PROBLEMS;
-    return changedTotals(entry, context).flatMap((total) => {
+    return changedTotals(entry, context, namesIn(limits)).flatMap((total) => {
       const limit = statedFor(limits, total.name, undefined);
       const allowed = limit && limitIn(limit, total.unit);
       const past = allowed && pastLimit(total.value, allowed);

@@ -19,7 +19,7 @@ export const totalOverUsual = rule({
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 34 deg @ 3200 rpm\n  initial 16 deg\n',
   on: TOTALS_CHANGE_ON,
   check: (entry, context) =>
-    changedTotals(entry, context).flatMap((total) => {
+    changedTotals(entry, context, [...BANDS.keys()]).flatMap((total) => {
       const band = BANDS.get(total.name);
       if (!band || statedFor(context.before.limits, total.name, undefined)) return [];
       if (convertInterval(total.value, total.unit, unitById(band.unit)).low <= band.high) return [];

@@ -1,23 +1,32 @@
 /** What a line makes of the timing totals, for rules that judge them. */
 import type { Carried } from '../model/carry.ts';
-import { type Derived, totalsOf } from '../model/derive.ts';
+import { type Derived, TOTAL_NAMES, totalNamed } from '../model/derive.ts';
 import type { Context } from '../model/findings.ts';
 import type { Entry } from '../model/notebook.ts';
+import { recently } from '../model/recent.ts';
 import { equal } from '../trade/interval.ts';
+import { statedFor } from './limits.ts';
 
 /** The entries after which a total may be another one. */
 export const TOTALS_CHANGE_ON = ['setting', 'fit', 'revert'] as const;
 
-/** The totals that are not what they were before the line; nothing for a line that has no part in them. */
-export function changedTotals(entry: Entry, { before, after }: Context): readonly Derived[] {
-  if (before.settings === after.settings) return NONE;
+/** The totals of these names that are not what they were before the line; nothing for a line that has no part in them. */
+export function changedTotals(
+  entry: Entry,
+  { before, after }: Context,
+  names: readonly string[],
+): readonly Derived[] {
+  if (before.settings === after.settings || names.length === 0) return NONE;
   if (entry.kind === 'setting' && entry.quantity.owner !== 'distributor') return NONE;
-  const then = given(before);
-  return given(after).filter((total) => {
-    const old = then.find((each) => each.name === total.name);
-    return !old || !equal(old.value, total.value);
+  return names.flatMap((name) => {
+    const [old, total] = [totalIn(before, name), totalIn(after, name)];
+    return total && !(old && equal(old.value, total.value)) ? [total] : [];
   });
 }
+
+/** The totals that something is stated for. */
+export const namesIn = (stated: Carried['limits']): readonly string[] =>
+  stated.size === 0 ? NO_NAMES : TOTAL_NAMES.filter((name) => statedFor(stated, name, undefined));
 
 /** The other lines a total rests on, for `related`. */
 export const inputLines = (total: Derived, { where }: Context) =>
@@ -26,19 +35,13 @@ export const inputLines = (total: Derived, { where }: Context) =>
   );
 
 const NONE: readonly Derived[] = [];
+const NO_NAMES: readonly string[] = [];
 
-interface Known {
-  readonly lastly: Carried['lastly'];
-  readonly totals: readonly Derived[];
-}
+/** Three rules ask of the same two states, one after another. */
+const totalsIn = recently(2, (_: Carried) => new Map<string, Derived | undefined>());
 
-const known = new WeakMap<Carried['settings'], Known>();
-
-/** Several rules ask, and the totals depend on nothing else that is carried. */
-function given({ settings, lastly }: Carried): readonly Derived[] {
-  const before = known.get(settings);
-  if (before?.lastly === lastly) return before.totals;
-  const totals = totalsOf({ settings, lastly }).given;
-  known.set(settings, { lastly, totals });
-  return totals;
+function totalIn(carried: Carried, name: string): Derived | undefined {
+  const totals = totalsIn(carried);
+  if (!totals.has(name)) totals.set(name, totalNamed(carried, name));
+  return totals.get(name);
 }

@@ -43,7 +43,7 @@ function settings(random: Random): string[] {
     `  plug gap         0.0${28 + random(9)} in`,
     `  fuel regulator   ${4 + random(2)}.${random(10)} psi`,
   ];
-  return all.filter(() => random(2) === 0);
+  return all.filter(() => random(4) === 0);
 }
 
 function readings(day: number, random: Random): string[] {
