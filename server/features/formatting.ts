@@ -6,8 +6,8 @@ import type { Range } from '../../grammar/index.ts';
 import { lineCount, rawLine, readingsBetween } from '../model/locate.ts';
 import { stretchesOf } from '../model/sessions.ts';
 import type { Change, Snapshot } from '../model/snapshot.ts';
-import { cellsOf } from './formatting/cells.ts';
-import { type Laid, laidOut } from './formatting/columns.ts';
+import { cellsOf, type Laid } from './formatting/cells.ts';
+import { laidOut } from './formatting/columns.ts';
 import { lineEdits } from './formatting/edits.ts';
 import { inTableUnits } from './formatting/spelling.ts';
 

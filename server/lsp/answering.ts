@@ -8,6 +8,7 @@ import type { ReadFile } from './files.ts';
 import type { ListFolder } from './folders.ts';
 import type { Handler } from './rows.ts';
 import type { Settings } from './settings.ts';
+import type { EveryReport } from './workspace/findings.ts';
 import type { Workspace } from './workspace/workspace.ts';
 
 export interface Server {
@@ -20,6 +21,7 @@ export interface Server {
   readonly editor: Editor;
   readonly coloured: Coloured;
   readonly workspace: Workspace;
+  readonly everyReport: EveryReport;
   readonly phase: () => 'starting' | 'running' | 'ended';
 }
 
@@ -44,7 +46,7 @@ export function answering(server: Server, handler: Handler) {
 }
 
 async function answerOf(server: Server, handler: Handler, params: unknown): Promise<unknown> {
-  const { documents, readFile, listFolder, editor, coloured, workspace } = server;
+  const { documents, readFile, listFolder, editor, coloured, workspace, everyReport } = server;
   const around = {
     settings: server.settings(),
     client: server.client(),
@@ -54,6 +56,7 @@ async function answerOf(server: Server, handler: Handler, params: unknown): Prom
     editor,
     coloured,
     workspace,
+    everyReport,
   };
   if (handler.about === 'workspace') return handler.answer(around, params);
   const uri = uriIn(params);
@@ -61,7 +64,7 @@ async function answerOf(server: Server, handler: Handler, params: unknown): Prom
   if (!document)
     return new ResponseError(ErrorCodes.InvalidParams, `not open: ${uri ?? 'no document named'}`);
   const { snapshot } = document;
-  const answer = await handler.answer({ ...around, uri: document.uri, snapshot }, params);
+  const answer = await handler.answer({ ...around, uri: document.uri, snapshot, document }, params);
   return documents.get(document.uri)?.snapshot === snapshot ? answer : outdated();
 }
 

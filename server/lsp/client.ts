@@ -1,5 +1,5 @@
 /** What the editor at the other end can do. Everything is asked for, nothing is taken for granted. */
-import { type ClientCapabilities, MarkupKind } from 'vscode-languageserver';
+import { type ClientCapabilities, DiagnosticTag, MarkupKind } from 'vscode-languageserver';
 
 export interface Client {
   readonly markdown: boolean;
@@ -20,6 +20,15 @@ export interface Client {
   readonly showsText: boolean;
   /** Asks again for hints when it is told to. */
   readonly refreshesHints: boolean;
+  /** It asks for what was found, so that nothing is to be sent unasked. */
+  readonly asksForFindings: boolean;
+  /** It asks again for what was found when it is told to. */
+  readonly asksAgain: boolean;
+  /** It fades what is unnecessary. */
+  readonly fades: boolean;
+  readonly codeActions: boolean;
+  /** It holds a change to the version it was made for. */
+  readonly versionedEdits: boolean;
 }
 
 /** `options`: what the editor says of itself beside the protocol. */
@@ -37,5 +46,11 @@ export function clientOf({ textDocument, workspace }: ClientCapabilities, option
     takesEdits: workspace?.applyEdit ?? false,
     showsText: showsText === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport ?? false,
+    asksForFindings: textDocument?.diagnostic !== undefined,
+    asksAgain: workspace?.diagnostics?.refreshSupport ?? false,
+    fades:
+      textDocument?.publishDiagnostics?.tagSupport?.valueSet.includes(DiagnosticTag.Unnecessary) ?? false,
+    codeActions: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
+    versionedEdits: workspace?.workspaceEdit?.documentChanges ?? false,
   };
 }

@@ -3,6 +3,8 @@ import { ErrorCodes, ResponseError } from 'vscode-languageserver';
 import { newSession } from '../features/new-session.ts';
 import { type ComparisonAsked, comparisonOf } from '../report/comparison.ts';
 import { comparisonText } from '../report/comparison-text.ts';
+import { RULES, ruleOf } from '../rules/index.ts';
+import { pageOf } from '../rules/pages.ts';
 import { today } from './clock.ts';
 import type { OpenDocument } from './documents.ts';
 import type { Surroundings } from './rows.ts';
@@ -12,20 +14,35 @@ export const COMPARE = 'tappet.compare';
 /** `{ uri, line?, title?, date? }`: the head of a new session at the end, from the session at `line`. */
 export const START = 'tappet.start';
 
+/** `{ code }`: the page of a rule; without one, all rules that there are. */
+export const EXPLAIN = 'tappet.explain';
+
 type Command = (asked: Surroundings, document: OpenDocument, given: Given) => unknown;
 type Given = Readonly<Record<string, unknown>>;
 
 const COMMANDS: Readonly<Record<string, Command>> = { [COMPARE]: compare, [START]: start };
 
-export const COMMAND_NAMES: readonly string[] = Object.keys(COMMANDS);
+export const COMMAND_NAMES: readonly string[] = [...Object.keys(COMMANDS), EXPLAIN];
 
 /** Answers what the command answers; an error for one that is not known or a notebook that is not open. */
 export function runCommand(asked: Surroundings, name: string, [given]: readonly unknown[]): unknown {
+  if (name === EXPLAIN) return explain(asked, record(given));
   const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (!command) return refused(`no command ${name}`);
   const values = record(given);
   const document = [...asked.notebooks()].find(({ uri }) => uri === values.uri);
   return document ? command(asked, document, values) : refused(`not open: ${String(values.uri)}`);
+}
+
+/** @returns `{ text }` in Markdown, or `{ rules }`; told to the reader as a comparison is. */
+function explain({ client, editor }: Surroundings, { code }: Given) {
+  if (code === undefined)
+    return { rules: RULES.map(({ code, title, severity }) => ({ code, title, severity })) };
+  const rule = typeof code === 'string' ? ruleOf(code) : undefined;
+  if (!rule) return refused(`no rule ${String(code)}`);
+  const text = pageOf(rule);
+  if (!client.showsText) editor.tell(text);
+  return { text };
 }
 
 /** @returns `{ text }` in Markdown, or `{ problem }`; told to the reader by the server where the editor does not show it. */

@@ -1,6 +1,7 @@
 /** Answers in the protocol's terms. Ranges are the protocol's already: lines and UTF-16 columns from zero. */
 import {
   DiagnosticSeverity,
+  DiagnosticTag,
   type DocumentSymbol,
   type FoldingRange,
   FoldingRangeKind,
@@ -33,7 +34,7 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 
 /** Lines that belong to it are told in the message where the editor does not show them by themselves. */
 export function toDiagnostic(diagnostic: Diagnostic, uri: string, client: Client): ProtocolDiagnostic {
-  const { code, severity, range, message, related } = diagnostic;
+  const { code, severity, range, message, related, isUnnecessary } = diagnostic;
   const told = related.map((each) => `line ${each.range.start.line + 1}: ${each.message}`);
   return {
     range,
@@ -41,6 +42,7 @@ export function toDiagnostic(diagnostic: Diagnostic, uri: string, client: Client
     source: 'tappet',
     ...(code !== undefined && { code }),
     message: client.relatedLines ? message : [message, ...told].join('\n'),
+    ...(isUnnecessary && client.fades && { tags: [DiagnosticTag.Unnecessary] }),
     ...(client.relatedLines &&
       related.length > 0 && {
         relatedInformation: related.map(({ range, message }) => ({ location: { uri, range }, message })),

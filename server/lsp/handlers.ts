@@ -12,6 +12,7 @@ import { findSymbols, listedIn } from '../features/workspace-symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
 import { filesFor } from './files.ts';
+import { FINDINGS } from './rows/findings.ts';
 import { MEANINGS_ASKED } from './rows/meanings.ts';
 import { NAVIGATION } from './rows/navigation.ts';
 import { RENAMING } from './rows/renaming.ts';
@@ -53,6 +54,7 @@ export const HANDLERS: readonly Handler[] = [
   ...RENAMING,
   ...WRITING,
   ...MEANINGS_ASKED,
+  ...FINDINGS,
 ];
 
 const listedOpen = ({ uri, snapshot }: OpenDocument) => ({ uri, symbols: listedIn(snapshot) });

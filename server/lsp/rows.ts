@@ -8,6 +8,7 @@ import type { Editor } from './editor.ts';
 import type { ReadFile } from './files.ts';
 import type { ListFolder } from './folders.ts';
 import type { Settings } from './settings.ts';
+import type { EveryReport } from './workspace/findings.ts';
 import type { Workspace } from './workspace/workspace.ts';
 
 /** What any answer may be made from. */
@@ -23,12 +24,14 @@ export interface Surroundings {
   readonly coloured: Coloured;
   /** All notebooks of the open folders, and the files around them. */
   readonly workspace: Workspace;
+  readonly everyReport: EveryReport;
 }
 
 /** What an answer about one notebook is made from. */
 export interface NotebookAsked extends Surroundings {
   readonly uri: string;
   readonly snapshot: Snapshot;
+  readonly document: OpenDocument;
 }
 
 /** A row as the server uses it. `answer` may throw or promise; whoever calls it turns that into an honest answer. */
@@ -39,7 +42,7 @@ export type Handler = { readonly method: string; readonly capability: ServerCapa
 
 interface Row<Asked, Params, Answer, Result> {
   // biome-ignore lint/suspicious/noExplicitAny: what a request reports on the way does not matter here
-  readonly request: ProtocolRequestType<Params, Result, any, void, any>;
+  readonly request: ProtocolRequestType<Params, Result, any, any, any>;
   readonly capability: ServerCapabilities;
   readonly run: (asked: Asked, params: Params) => Answer;
   readonly convert: (answer: Awaited<Answer>, asked: Asked) => Result;

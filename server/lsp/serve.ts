@@ -1,6 +1,7 @@
 /** The language server over any connection: a process's, a worker's, a test's. */
 import {
   type Connection,
+  DiagnosticRefreshRequest,
   DidChangeConfigurationNotification,
   type ServerCapabilities,
   TextDocumentSyncKind,
@@ -15,6 +16,7 @@ import { type ListLocal, listingFolders } from './folders.ts';
 import { HANDLERS } from './handlers.ts';
 import { createPublisher, type Publisher } from './publish.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from './settings.ts';
+import { createEveryReport } from './workspace/findings.ts';
 import { foldersIn, followWorkspace } from './workspace/follow.ts';
 import { createWorkspace, type WorkspaceKeeper } from './workspace/workspace.ts';
 
@@ -39,13 +41,12 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
     readBelow: readingBelow(connection, readLocal),
     listFolder,
     log,
-    renewed: (uri) => publisher.soon(uri),
+    renewed: (uri) => publisher.renewed(uri),
   });
+  const around = { documents, workspace, settings: () => state.settings, client: () => state.client };
   const server: Server = {
-    documents,
-    workspace,
-    settings: () => state.settings,
-    client: () => state.client,
+    ...around,
+    everyReport: createEveryReport(around),
     log,
     readFile: readingFiles(connection, readLocal),
     listFolder,
@@ -56,12 +57,14 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
   const publisher = createPublisher({
     ...server,
     send: (told) => void connection.sendDiagnostics(told).catch((error) => log(String(error))),
+    askAgain: () =>
+      void connection.sendRequest(DiagnosticRefreshRequest.type).catch((error) => log(String(error))),
   });
   greet(connection, state, workspace);
   const startWorkspace = followWorkspace(connection, server.client, workspace, log);
   const askSettings = followSettings(connection, server, (section) => {
     state.settings = settingsFrom(section);
-    for (const { uri } of server.documents.all()) publisher.soon(uri);
+    for (const { uri } of server.documents.all()) publisher.renewed(uri);
     if (state.client.refreshesHints) void connection.languages.inlayHint.refresh().catch(() => undefined);
   });
   connection.onInitialized(

@@ -21,6 +21,14 @@ export interface Cells {
   readonly comment: string;
 }
 
+/** A line to be laid out. */
+export interface Laid {
+  readonly at: number;
+  readonly text: string;
+  /** Undefined where it stays as it stands. */
+  readonly cells: Cells | undefined;
+}
+
 /** Undefined for a line that cannot be read, wholly or in part: it stays as it stands. */
 export function cellsOf(entry: Entry, before: Carried): Cells | undefined {
   const { line } = entry;

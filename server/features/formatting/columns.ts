@@ -1,16 +1,8 @@
 /** Where the columns of a section stand, and its lines with their cells in them. */
 import { widthOf } from '../../../grammar/index.ts';
-import type { Cells } from './cells.ts';
+import type { Cells, Laid } from './cells.ts';
 import { sameTokens } from './edits.ts';
 import { type Placed, placed } from './margins.ts';
-
-/** A line to be laid out. */
-export interface Laid {
-  readonly at: number;
-  readonly text: string;
-  /** Undefined where it stays as it stands. */
-  readonly cells: Cells | undefined;
-}
 
 /** Blanks between two columns. */
 const GAP = 2;

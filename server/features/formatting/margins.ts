@@ -1,6 +1,5 @@
 /** How far each line of a section is moved in, and with which lines it shares its columns. */
-import type { Cells } from './cells.ts';
-import type { Laid } from './columns.ts';
+import type { Cells, Laid } from './cells.ts';
 
 export interface Placed extends Laid {
   /** Blanks. */

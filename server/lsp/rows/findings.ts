@@ -1,0 +1,46 @@
+/** What an editor asks about what was found: the findings themselves, and what can be done about them. */
+import {
+  CodeActionRequest,
+  DocumentDiagnosticRequest,
+  WorkspaceDiagnosticRequest,
+} from 'vscode-languageserver';
+import { codeActionsAt } from '../../features/code-actions.ts';
+import { today } from '../clock.ts';
+import { ACTION_KINDS, toCodeActions } from '../convert-actions.ts';
+import { reportOn, unchangedIf } from '../findings.ts';
+import { aboutNotebook, aboutWorkspace, type Handler } from '../rows.ts';
+
+/** What is found in a notebook may depend on those that it uses. */
+const capability = {
+  diagnosticProvider: { identifier: 'tappet', interFileDependencies: true, workspaceDiagnostics: true },
+};
+
+export const FINDINGS: readonly Handler[] = [
+  aboutNotebook({
+    request: DocumentDiagnosticRequest.type,
+    capability,
+    run: ({ document, settings, client }, { previousResultId }) =>
+      unchangedIf(reportOn(document, settings, client), previousResultId),
+    convert: (report) => report,
+  }),
+  aboutWorkspace({
+    request: WorkspaceDiagnosticRequest.type,
+    capability,
+    run: ({ everyReport }, { previousResultIds }) =>
+      everyReport(new Map(previousResultIds.map(({ uri, value }) => [uri, value]))),
+    convert: (items) => ({ items }),
+  }),
+  aboutNotebook({
+    request: CodeActionRequest.type,
+    capability: { codeActionProvider: { codeActionKinds: [...ACTION_KINDS] } },
+    run: ({ snapshot, settings }, { range, context: { only } }) =>
+      codeActionsAt(snapshot, range, {
+        levels: settings.levels,
+        units: settings.units,
+        indent: settings.format.indent,
+        today: today(),
+        only,
+      }),
+    convert: (actions, { document, client }) => toCodeActions(actions, document, client),
+  }),
+];

@@ -1,0 +1,81 @@
+/** What is found in every notebook of the open folders, for editors that ask. */
+import type { WorkspaceDocumentDiagnosticReport } from 'vscode-languageserver';
+import { textOf } from '../../model/locate.ts';
+import { openNotebook } from '../../rules/index.ts';
+import type { Client } from '../client.ts';
+import type { Documents } from '../documents.ts';
+import { type Report, reportOn, unchangedIf } from '../findings.ts';
+import type { Settings } from '../settings.ts';
+import { plainAddress } from './addresses.ts';
+import type { IndexedNotebook } from './notebook-index.ts';
+import type { Workspace } from './workspace.ts';
+
+/** `told`: by uri, the names of the findings that the editor has. */
+export type EveryReport = (told: ReadonlyMap<string, string>) => Promise<WorkspaceDocumentDiagnosticReport[]>;
+
+interface Around {
+  readonly documents: Documents;
+  readonly workspace: Workspace;
+  readonly settings: () => Settings;
+  readonly client: () => Client;
+}
+
+/** A report on a notebook that is not open, and what else it was made from. */
+interface Kept {
+  readonly settings: Settings;
+  readonly uses: readonly unknown[];
+  readonly report: Report;
+}
+
+/** Editors ask again every few seconds: what is not open is read again only when it, or one that it uses, has changed. */
+export function createEveryReport({ documents, workspace, settings, client }: Around): EveryReport {
+  const kept = new WeakMap<IndexedNotebook, Kept>();
+  const reportOf = async (
+    notebook: IndexedNotebook,
+    uses: readonly unknown[],
+  ): Promise<Report | undefined> => {
+    const last = kept.get(notebook);
+    const holds = last?.settings === settings() && sameItems(last.uses, uses);
+    if (last && holds) return last.report;
+    const asked = settings();
+    const read = await workspace.notebookAt(notebook.uri);
+    if (!read) return undefined;
+    const snapshot = openNotebook(textOf(read.snapshot), read.snapshot.shared);
+    const report = reportOn({ uri: notebook.uri, snapshot, typed: [] }, asked, client());
+    kept.set(notebook, { settings: asked, uses, report });
+    return report;
+  };
+  return async (told) => {
+    const opened = [...documents.all()];
+    const reports: WorkspaceDocumentDiagnosticReport[] = opened.map((document) => {
+      const { uri, version } = document;
+      return { ...unchangedIf(reportOn(document, settings(), client()), told.get(uri)), uri, version };
+    });
+    const closed = [...workspace.closed()];
+    const sources = new Map<string, Source>([
+      ...closed.map((each) => [each.uri, each] as const),
+      ...opened.map(({ uri, snapshot }) => [plainAddress(uri), snapshot] as const),
+    ]);
+    for (const notebook of closed) {
+      const { uri } = notebook;
+      const report = await reportOf(notebook, usedBy(notebook, sources));
+      if (report) reports.push({ ...unchangedIf(report, told.get(uri)), uri, version: null });
+    }
+    return reports;
+  };
+}
+
+type Source = IndexedNotebook | object;
+
+/** All that it uses, through others too, each as it is now. */
+function usedBy({ uses }: IndexedNotebook, sources: ReadonlyMap<string, Source>): readonly unknown[] {
+  const seen = new Set(uses);
+  for (const uri of seen) {
+    const source = sources.get(uri);
+    if (source && 'uses' in source) for (const each of (source as IndexedNotebook).uses) seen.add(each);
+  }
+  return [...seen].map((uri) => sources.get(uri));
+}
+
+const sameItems = (a: readonly unknown[], b: readonly unknown[]): boolean =>
+  a.length === b.length && a.every((each, i) => each === b[i]);

@@ -1,0 +1,173 @@
+/** What was found, for editors that ask; and what can be done about it, over a real connection. */
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import type {
+  CodeAction,
+  Command,
+  Diagnostic,
+  FullDocumentDiagnosticReport,
+  ShowMessageParams,
+  WorkspaceDiagnosticReport,
+} from 'vscode-languageserver/node';
+import { connect, type Editor, until } from './connect.ts';
+
+const ALL = {
+  workspace: { diagnostics: { refreshSupport: true }, workspaceEdit: { documentChanges: true } },
+  textDocument: {
+    diagnostic: {},
+    publishDiagnostics: { relatedInformation: true, tagSupport: { valueSet: [1 as const] } },
+    codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } },
+  },
+};
+const TEXT = 'session 2026-05-02\n  initial 9 deg\n  initial 11 deg\n  idel 850 rpm\n';
+
+let settings: object = {};
+let editor: Editor;
+let asked = 0;
+beforeAll(async () => {
+  editor = await connect({ capabilities: ALL, settings: () => settings });
+  editor.connection.onRequest('workspace/diagnostic/refresh', () => {
+    asked++;
+    return null;
+  });
+});
+afterAll(async () => {
+  expect(editor.logged).toEqual([]);
+  expect(await editor.stop()).toBe(0);
+});
+
+const codes = ({ items }: FullDocumentDiagnosticReport) => items.map(({ code }) => code);
+
+describe('an editor that asks', () => {
+  test('is told what was found, and is sent nothing', async () => {
+    const notebook = await editor.open(TEXT);
+    const report = await notebook.ask<FullDocumentDiagnosticReport>('diagnostic');
+    expect(report.kind).toBe('full');
+    expect(codes(report)).toEqual(['overridden', 'unknown-word']);
+    expect(notebook.published()).toEqual([]);
+  });
+
+  test('is told that nothing has changed, by the name it was told before', async () => {
+    const notebook = await editor.open(TEXT);
+    const { resultId } = await notebook.ask<FullDocumentDiagnosticReport>('diagnostic');
+    const again = { previousResultId: resultId };
+    expect(await notebook.ask('diagnostic', again)).toEqual({ kind: 'unchanged', resultId });
+    await notebook.change(2, [[1, 10], [1, 11], '8']);
+    expect(await notebook.ask('diagnostic', again)).toEqual({ kind: 'unchanged', resultId });
+    await notebook.change(3, [[3, 2], [3, 6], 'idle']);
+    const report = await notebook.ask<FullDocumentDiagnosticReport>('diagnostic', again);
+    expect(codes(report)).toEqual(['overridden']);
+  });
+
+  test('is asked to ask again when typing pauses, and when its settings change', async () => {
+    const notebook = await editor.open('session 2026-05-02\n  \n');
+    await notebook.change(2, [[1, 2], [1, 2], 'idel 850 rpm']);
+    const before = asked;
+    expect(codes(await notebook.ask('diagnostic'))).toEqual([]);
+    await until('a pause', () => (asked > before ? true : undefined));
+    expect(codes(await notebook.ask('diagnostic'))).toEqual(['unknown-word']);
+    const then = asked;
+    settings = { severity: { 'unknown-word': 'off' } };
+    await editor.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
+    await until('a change', () => (asked > then ? true : undefined));
+    expect(codes(await notebook.ask('diagnostic'))).toEqual([]);
+    settings = {};
+    await editor.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
+    await vi.waitFor(async () => expect(codes(await notebook.ask('diagnostic'))).toHaveLength(1));
+  });
+
+  test('is told of all notebooks at once', async () => {
+    const notebook = await editor.open(TEXT);
+    const ask = (previousResultIds: object[]) =>
+      editor.connection.sendRequest<WorkspaceDiagnosticReport>('workspace/diagnostic', { previousResultIds });
+    const find = ({ items }: WorkspaceDiagnosticReport) => items.find(({ uri }) => uri === notebook.uri);
+    const report = find(await ask([]));
+    expect(report).toMatchObject({ kind: 'full', version: 1 });
+    const again = find(await ask([{ uri: notebook.uri, value: report?.resultId }]));
+    expect(again).toMatchObject({ kind: 'unchanged' });
+  });
+
+  test('sees what was never in use faded, with the line that overrides it', async () => {
+    const notebook = await editor.open(TEXT);
+    const [found] = (await notebook.ask<FullDocumentDiagnosticReport>('diagnostic')).items;
+    expect(found).toMatchObject({
+      code: 'overridden',
+      severity: 4,
+      tags: [1],
+      range: { start: { line: 1 } },
+      relatedInformation: [{ location: { uri: notebook.uri, range: { start: { line: 2 } } } }],
+    });
+  });
+});
+
+const at = (line: number, only?: readonly string[]) => ({
+  range: { start: { line, character: 2 }, end: { line, character: 2 } },
+  context: { diagnostics: [], ...(only && { only }) },
+});
+
+describe('what can be done', () => {
+  test('a fix of the version that was looked at, with its finding', async () => {
+    const notebook = await editor.open(TEXT);
+    const [fix] = await notebook.ask<CodeAction[]>('codeAction', at(3, ['quickfix']));
+    const report = await notebook.ask<{ items: Diagnostic[] }>('diagnostic');
+    expect(fix).toEqual({
+      title: 'Write "idle"',
+      kind: 'quickfix',
+      isPreferred: true,
+      diagnostics: [report.items[1]],
+      edit: {
+        documentChanges: [
+          {
+            textDocument: { uri: notebook.uri, version: 1 },
+            edits: [
+              {
+                range: { start: { line: 3, character: 2 }, end: { line: 3, character: 6 } },
+                newText: 'idle',
+              },
+            ],
+          },
+        ],
+      },
+    });
+  });
+
+  test('everything that is sure, when it is asked for', async () => {
+    const notebook = await editor.open(TEXT);
+    const actions = await notebook.ask<CodeAction[]>('codeAction', at(0, ['source.fixAll']));
+    expect(actions).toMatchObject([{ title: 'Fix all that is sure (1)', kind: 'source.fixAll.tappet' }]);
+  });
+
+  test('the page of a check, by its code alone', async () => {
+    const notebook = await editor.open(TEXT);
+    const actions = await notebook.ask<CodeAction[]>('codeAction', at(3));
+    const command = actions.find(({ command }) => command)?.command as Command;
+    expect(command).toMatchObject({ command: 'tappet.explain', arguments: [{ code: 'unknown-word' }] });
+    const told = new Promise<ShowMessageParams>((resolve) => {
+      editor.connection.onNotification('window/showMessage', resolve);
+    });
+    const page = await editor.connection.sendRequest<{ text: string }>('workspace/executeCommand', command);
+    expect(page.text).toContain('# A word that is not known');
+    expect((await told).message).toBe(page.text);
+    const { rules } = await editor.connection.sendRequest<{ rules: object[] }>('workspace/executeCommand', {
+      command: 'tappet.explain',
+    });
+    expect(rules).toContainEqual({
+      code: 'overridden',
+      title: 'Set again before anything was read',
+      severity: 'hint',
+    });
+    const unknown = { command: 'tappet.explain', arguments: [{ code: 'no-such-rule' }] };
+    await expect(editor.connection.sendRequest('workspace/executeCommand', unknown)).rejects.toThrow(
+      'no rule',
+    );
+  });
+});
+
+test('an editor that knows no actions gets commands, and one that cannot be asked to ask again gets all at once', async () => {
+  const plain = await connect({ capabilities: { textDocument: { diagnostic: {} } } });
+  const notebook = await plain.open('session 2026-05-02\n  \n');
+  await notebook.change(2, [[1, 2], [1, 2], 'idel 850 rpm']);
+  expect(codes(await notebook.ask('diagnostic'))).toEqual(['unknown-word']);
+  const actions = await notebook.ask<Command[]>('codeAction', at(1));
+  expect(actions.map(({ command }) => command)).toEqual(['tappet.explain']);
+  expect(await plain.stop()).toBe(0);
+});
