@@ -36,7 +36,18 @@ function lensesOn(snapshot: Snapshot, session: Stretch, kept: Stretch | undefine
   return [summary, { line, text, act: { act: 'compare', against: kept.from } }, start];
 }
 
+const known = new WeakMap<Carried, { readonly before: Carried; readonly text: string }>();
+
+/** Kept with what it is made from: an editor asks again after every keystroke, and all sessions but one are as they were. */
 function summaryOf(before: Carried, after: Carried): string {
+  const last = known.get(after);
+  if (last?.before === before) return last.text;
+  const text = summaryText(before, after);
+  known.set(after, { before, text });
+  return text;
+}
+
+function summaryText(before: Carried, after: Carried): string {
   // As if the parts were the same: the settings that came with another part count too.
   const settings = changesBetween({ ...before, fitted: after.fitted }, after).filter((each) => each.after);
   const changed = settings.filter((each) => each.before !== undefined).length;

@@ -50,7 +50,7 @@ function remarksOn(
 const TOTALS: ReadonlyMap<string, string> = new Map([
   ['total', 'total'],
   ['cruise total', 'cruise'],
-  ['timing at idle', 'at idle'],
+  ['timing at idle', 'idle'],
 ]);
 
 /** Those that the line changes, all of them in degrees, which are said once: an editor cuts a long line of remarks. */

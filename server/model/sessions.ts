@@ -36,7 +36,21 @@ export function stretchesOf(snapshot: Snapshot): readonly Stretch[] {
 export const sessionsOf = (snapshot: Snapshot): readonly Stretch[] =>
   stretchesOf(snapshot).filter((stretch) => stretch.kind === 'session');
 
-function headOf(page: Page): Pick<Stretch, 'kind' | 'title' | 'date' | 'clock'> | undefined {
+type Head = Pick<Stretch, 'kind' | 'title' | 'date' | 'clock'>;
+
+const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
+
+/** Kept with the page: after a keystroke all pages but one are as they were. */
+function headOf(page: Page): Head | undefined {
+  let known = heads.get(page);
+  if (!known) {
+    known = { head: headIn(page) };
+    heads.set(page, known);
+  }
+  return known.head;
+}
+
+function headIn(page: Page): Head | undefined {
   const line = parseLine(withoutBreak(firstLine(page)));
   const syntax = line.syntax;
   const text = (token: number | undefined) => (token === undefined ? undefined : tokenText(line, token));

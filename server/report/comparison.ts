@@ -1,12 +1,13 @@
 /** Two moments of a notebook beside each other: settings, totals, readings under the same conditions, what was opened and done. */
 import type { Carried, OpenItem } from '../model/carry.ts';
 import { type Changed, changesBetween, stepText, stoodText } from '../model/changes.ts';
-import { totalsOf } from '../model/derive.ts';
+import { type Derived, totalsOf } from '../model/derive.ts';
 import { differenceText, saidText } from '../model/describe.ts';
 import { carriedAfter, carriedBefore, keptBefore } from '../model/kept-sessions.ts';
 import { type Stretch, sessionsOf } from '../model/sessions.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { formatValue } from '../trade/format.ts';
+import { exact, middle } from '../trade/interval.ts';
 
 export interface Comparison {
   readonly notebook: string;
@@ -100,14 +101,27 @@ const named = (name: string, place: string | undefined): string => (place ? `${n
 
 /** Those that differ. */
 function totalRows(was: Carried, is: Carried): readonly ComparedRow[] {
-  const [before, after] = [totalTexts(was), totalTexts(is)];
-  return [...new Set([...before.keys(), ...after.keys()])]
-    .filter((name) => before.get(name) !== after.get(name))
-    .map((name) => ({ name, before: before.get(name), after: after.get(name), change: undefined }));
+  const [before, after] = [totalsByName(was), totalsByName(is)];
+  return [...new Set([...before.keys(), ...after.keys()])].flatMap((name) => {
+    const row = totalRow(name, before.get(name), after.get(name));
+    return row.before === row.after ? [] : [row];
+  });
 }
 
-const totalTexts = (carried: Carried): ReadonlyMap<string, string> =>
-  new Map(totalsOf(carried).given.map(({ name, value, unit }) => [name, formatValue(value, unit)]));
+const totalsByName = (carried: Carried): ReadonlyMap<string, Derived> =>
+  new Map(totalsOf(carried).given.map((total) => [total.name, total]));
+
+function totalRow(name: string, was: Derived | undefined, is: Derived | undefined): ComparedRow {
+  const [before, after] = [was, is].map((total) => total && formatValue(total.value, total.unit));
+  return { name, before, after, change: was && is && stepBetween(was, is) };
+}
+
+/** By their middles; undefined where one has an open end. */
+function stepBetween({ value: was }: Derived, { value: is, unit }: Derived): string | undefined {
+  const step = middle(is) - middle(was);
+  if (!Number.isFinite(step)) return undefined;
+  return `${formatValue(exact(Math.abs(step)), unit)} ${step > 0 ? 'more' : 'less'}`;
+}
 
 /** The last of each kind that both sessions took. */
 function readingRows(was: Carried['readings'], is: Carried['readings']): readonly ComparedRow[] {

@@ -37,7 +37,7 @@ test.each(CHANGES)('change: %s', (_what, line, ...shown) =>
 );
 
 const TOTALS: readonly (readonly [what: string, line: string, ...shown: readonly string[]])[] = [
-  ['after what changes it', 'initial 11 deg‸', 'initial 11 deg «total 33, at idle 11 deg»'],
+  ['after what changes it', 'initial 11 deg‸', 'initial 11 deg «total 33, idle 11 deg»'],
   ['not after what does not', 'initial 9 deg‸'],
   ['not after a setting of another kind', 'mixture left 1 turn‸'],
 ];

@@ -30,7 +30,7 @@ test('with the session kept: settings, totals, readings of both, items', () => {
   });
   expect([before, after]).toEqual(['2026-05-02 Good', '2026-05-04 Worse']);
   expect(settings).toEqual([{ name: 'initial', before: '9 deg', after: '12 deg', change: '3 deg more' }]);
-  expect(totals).toContainEqual({ name: 'total', before: '31 deg', after: '34 deg', change: undefined });
+  expect(totals).toContainEqual({ name: 'total', before: '31 deg', after: '34 deg', change: '3 deg more' });
   expect(readings).toEqual([
     { name: 'idle', before: '850 rpm in neutral', after: '800 rpm in neutral', change: '50 rpm less' },
   ]);
