@@ -2,6 +2,7 @@
 import * as vscode from 'vscode';
 import type { Middleware } from 'vscode-languageclient';
 import type { Pages } from './pages.ts';
+import { EXPLAIN, explainRule } from './rules.ts';
 
 /** Of the server; the language client registers them as commands of the editor. */
 const COMPARE = 'tappet.compare';
@@ -29,6 +30,7 @@ async function onNotebook(command: string, given: object): Promise<void> {
 /** What stands before and after a command of the server, however it was called. */
 export function executingCommands(pages: Pages): NonNullable<Middleware['executeCommand']> {
   return async (command, given, next) => {
+    if (command === EXPLAIN) return explainRule(pages, given[0], (asked) => next(command, [asked]));
     if (command === COMPARE) return showComparison(pages, await next(command, given));
     return command === START
       ? startSession(given[0] ?? {}, (asked) => next(command, [asked]))

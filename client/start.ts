@@ -4,6 +4,7 @@ import type { BaseLanguageClient, LanguageClientOptions, Middleware } from 'vsco
 import { answerFileRequests } from './files.ts';
 import { createPages } from './pages.ts';
 import { restartingHandler } from './restarts.ts';
+import { ruleCommand } from './rules.ts';
 import { executingCommands, sessionCommands } from './sessions.ts';
 
 /** A fresh client with a fresh server behind it. In the browser a stopped worker cannot be started again, so each start takes a new one. */
@@ -24,6 +25,7 @@ export async function start(context: vscode.ExtensionContext, create: CreateClie
     output,
     pages,
     ...sessionCommands(),
+    ruleCommand(),
     { dispose: connection.stop },
     vscode.commands.registerCommand('tappet.restartServer', connection.restart),
     vscode.commands.registerCommand('tappet.showOutput', () => output.show()),

@@ -15,7 +15,11 @@ const TYPES: Readonly<Record<Meaning, readonly [type: string, modifier?: string]
   condition: ['modifier'],
   id: ['class'],
   note: ['comment', 'documentation'],
+  title: ['namespace'],
 };
+
+/** As the manifest of an extension names it. */
+export const selectorOf = (meaning: Meaning): string => TYPES[meaning].join('.');
 
 const types = [...new Set(MEANINGS.map((meaning) => TYPES[meaning][0]))];
 const modifiers = [...new Set(MEANINGS.flatMap((meaning) => TYPES[meaning].slice(1) as string[]))];

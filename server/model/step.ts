@@ -24,6 +24,7 @@ import { rechecksAfterReading, rechecksAfterSession, withRecheck } from './reche
 import { set } from './setting.ts';
 import { alsoTurned, withTurned } from './turned.ts';
 import { sinceTried, withUntried } from './untried.ts';
+import { withShared } from './with-shared.ts';
 
 /** What a line may ask beyond what is carried to it. */
 export type Question =
@@ -102,9 +103,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     case 'keep':
       return { ...state, kept: { date: state.session?.date, by: where } };
     case 'file':
-      return entry.word === 'use'
-        ? withShared(state, lookUp({ of: 'notebook', path: entry.path }), where)
-        : state;
+      return entry.word === 'use' ? use(state, lookUp({ of: 'notebook', path: entry.path }), where) : state;
     case 'revert':
       return revert(
         state,
@@ -285,18 +284,5 @@ function revert(state: Carried, then: Found, where: Origin): Carried {
   return withDue({ ...state, settings, fitted, parked, turned: NOTHING_TURNED }, quantities, where);
 }
 
-/**
- * A shared page gives its specs, limits and words; where both say something, the later line holds. They count as said
- * by the line that uses the page: references of another notebook mean nothing in this one.
- */
-function withShared(state: Carried, shared: Found, where: Origin): Carried {
-  if (!shared || isAbsent(shared)) return state;
-  const saidHere = <T extends { readonly by: Origin }>(map: ReadonlyMap<string, T>) =>
-    [...map].map(([key, value]) => [key, { ...value, by: where }] as const);
-  return {
-    ...state,
-    specs: new Map([...state.specs, ...saidHere(shared.specs)]),
-    limits: new Map([...state.limits, ...saidHere(shared.limits)]),
-    words: new Map([...state.words, ...shared.words]),
-  };
-}
+const use = (state: Carried, shared: Found, where: Origin): Carried =>
+  shared && !isAbsent(shared) ? withShared(state, shared, where) : state;

@@ -2,14 +2,14 @@ import { expect, test } from 'vitest';
 import { meanings } from '../harness/checks.ts';
 
 test.each<[line: string, ...told: string[]]>([
-  ['session 2026-05-02  New springs', 'keyword session', 'value 2026-05-02', 'note New springs'],
+  ['session 2026-05-02  New springs', 'keyword session', 'value 2026-05-02', 'title New springs'],
   ['limits', 'keyword limits'],
   ['  initial 9 deg ; as found', 'setting initial', 'value 9', 'unit deg'],
-  ['  idle 850 rpm in neutral', 'reading idle', 'value 850', 'unit rpm', 'condition in', 'condition neutral'],
+  ['  idle 850 rpm in neutral', 'reading idle', 'value 850', 'unit rpm', 'condition neutral'],
   [
     '  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm',
-    ...['setting mechanical', 'value 0', 'unit deg', 'condition @', 'value 900', 'unit rpm'],
-    ...['value 8', 'unit deg', 'condition @', 'value 1500', 'unit rpm'],
+    ...['setting mechanical', 'value 0', 'unit deg', 'value 900', 'unit rpm'],
+    ...['value 8', 'unit deg', 'value 1500', 'unit rpm'],
   ],
   ['  mixture left in 1/4 turn', 'setting mixture', 'place left', 'value in 1/4', 'unit turn'],
   ['  plug #4 "sooty"', 'reading plug', 'place #4', 'text "sooty"'],

@@ -1,5 +1,7 @@
 /** The parts of the extension's manifest and of its editing rules that a table can say. */
 import { FIRST_WORDS } from '../../grammar/index.ts';
+import { MEANINGS, type Meaning } from '../../server/features/semantic-tokens.ts';
+import { selectorOf } from '../../server/lsp/semantic.ts';
 import { RULES } from '../../server/rules/index.ts';
 import { type Dimension, UNITS } from '../../server/trade/units.ts';
 
@@ -23,9 +25,29 @@ export function manifest(old: string): string {
   const properties = read.contributes.configuration.properties;
   properties['tappet.severity'] = severitySetting();
   properties['tappet.units'] = unitSetting();
+  read.contributes.semanticTokenScopes = [{ language: 'tappet', scopes: meaningScopes() }];
   read.contributes.configuration.properties = Object.fromEntries(Object.entries(properties).sort());
   return `${JSON.stringify(read, null, 2)}\n`;
 }
+
+/** What the colouring by letters gives the same words, so that nothing changes its colour when their meaning is known. */
+const SCOPES: Readonly<Record<Meaning, string>> = {
+  keyword: 'keyword.control',
+  setting: 'variable.parameter',
+  reading: 'entity.name.function',
+  fact: 'variable.parameter',
+  value: 'constant.numeric',
+  unit: 'keyword.other.unit',
+  text: 'string.quoted.double',
+  place: 'constant.language',
+  condition: 'constant.language',
+  id: 'entity.name.type',
+  note: 'markup.italic',
+  title: 'entity.name.section',
+};
+
+const meaningScopes = () =>
+  Object.fromEntries(MEANINGS.map((meaning) => [selectorOf(meaning), [`${SCOPES[meaning]}.tappet`]]));
 
 /** The editing rules, with the words after which an editor indents. */
 export function languageConfiguration(old: string): string {

@@ -16,6 +16,7 @@ export const MEANINGS = [
   'condition',
   'id',
   'note',
+  'title',
 ] as const;
 
 export type Meaning = (typeof MEANINGS)[number];
@@ -42,16 +43,17 @@ function* wordsOf(entry: Entry): Generator<Meant> {
   yield* keywordIn(entry.line);
   yield* 'said' in entry ? quantityWords(entry) : otherWords(entry);
   for (const [kind, meaning] of ALWAYS) yield* tokensIn(entry.line, kind, meaning);
+  yield* tokensIn(entry.line, KIND.Prose, isHead(entry) ? 'title' : 'note');
 }
 
 /** Tokens that mean the same wherever they stand. */
 const ALWAYS: readonly (readonly [Kind, Meaning])[] = [
-  [KIND.At, 'condition'],
   [KIND.Date, 'value'],
   [KIND.Clock, 'value'],
   [KIND.Text, 'text'],
-  [KIND.Prose, 'note'],
 ];
+
+const isHead = ({ kind }: Entry): boolean => kind === 'session' || kind === 'section';
 
 /** The word that begins a line of its own kind. */
 function* keywordIn(line: Line): Generator<Meant> {
