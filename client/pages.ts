@@ -32,8 +32,11 @@ export function createPages(): Pages {
 /** Laid out, where the editor has its Markdown preview; else as text. */
 async function open(uri: vscode.Uri): Promise<void> {
   if (vscode.extensions.getExtension('vscode.markdown-language-features')) {
-    await vscode.commands.executeCommand('markdown.showPreview', uri);
-    return;
+    const shown = vscode.commands.executeCommand('markdown.showPreview', uri).then(
+      () => true,
+      () => false, // it is there and does not run in this kind of host
+    );
+    if (await shown) return;
   }
   const document = await vscode.workspace.openTextDocument(uri);
   await vscode.window.showTextDocument(document, { preview: true });

@@ -31,6 +31,16 @@ test('the defaults are the same on both sides', () => {
   );
 });
 
+test('hints: each kind by its switch, all of them by one', () => {
+  const chosen = (hints: object) => [...settingsFrom({ hints }).hints];
+  const defaults = ['totals', 'changes', 'units'].filter((name) => offered[`tappet.hints.${name}`].default);
+  expect(defaults).toEqual(['totals', 'changes']);
+  expect(chosen({})).toEqual(['total', 'change']);
+  expect(chosen({ totals: false, units: true })).toEqual(['change', 'unit']);
+  expect(chosen({ enabled: false, units: true })).toEqual([]);
+  expect(chosen({ enabled: 'no', changes: 3 })).toEqual(['total', 'change']);
+});
+
 test.each([
   [undefined],
   [null],

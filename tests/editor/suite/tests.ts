@@ -18,6 +18,9 @@ export const TESTS: readonly EditorTest[] = [
   },
   { name: 'the hover of a timing setting has a total', test: hoverHasTotal },
   { name: 'a session folds from its head to its last line', test: sessionsFold },
+  { name: 'a ready line is suggested where a word is begun', test: suggestsReadyLine },
+  { name: 'a session is summed up above its head, and compared', test: comparesSessions },
+  { name: 'a total stands behind the setting that makes it', test: hintsTotal },
   { name: 'the finding goes once the unit is put right', test: findingGoes },
   { name: 'a rule that is set to off falls silent at once, and speaks again', test: severityIsLive },
   { name: 'an unsaved notebook is checked too', test: unsavedIsChecked },
@@ -46,6 +49,51 @@ async function sessionsFold(): Promise<void> {
     folds.some(({ start, end }) => start === head && end === last),
     `a fold ${head}..${last}, not ${said}`,
   );
+}
+
+async function suggestsReadyLine(): Promise<void> {
+  const content = 'session 2026-05-02\n  initial  9 deg\nsession 2026-05-03\n  ini';
+  const notebook = await vscode.workspace.openTextDocument({ language: 'tappet', content });
+  const labels = await until('suggestions', async () => {
+    const { items } = await vscode.commands.executeCommand<vscode.CompletionList>(
+      'vscode.executeCompletionItemProvider',
+      notebook.uri,
+      notebook.positionAt(content.length),
+    );
+    return items.length > 0 && items.map(({ label }) => label);
+  });
+  expect(labels.includes('initial 9 deg'), `a ready line among ${JSON.stringify(labels)}`);
+}
+
+async function comparesSessions(): Promise<void> {
+  const notebook = await open();
+  const { command, arguments: given = [] } = await until('a lens that counts the settings', async () => {
+    const lenses = await vscode.commands.executeCommand<vscode.CodeLens[]>(
+      'vscode.executeCodeLensProvider',
+      notebook.uri,
+    );
+    return lenses.find((lens) => lens.command?.title.startsWith('3 settings first written'))?.command;
+  });
+  await vscode.commands.executeCommand(command, ...given);
+  await until('the comparison', async () => openTabs().some((label) => label.includes('Comparison')));
+  await vscode.commands.executeCommand('workbench.action.closeActiveEditor');
+}
+
+const openTabs = (): readonly string[] =>
+  vscode.window.tabGroups.all.flatMap(({ tabs }) => tabs.map(({ label }) => label));
+
+async function hintsTotal(): Promise<void> {
+  const notebook = await open();
+  const all = new vscode.Range(0, 0, notebook.lineCount, 0);
+  const line = lineOf(notebook, 'mechanical');
+  await until('a hint with the total', async () => {
+    const hints = await vscode.commands.executeCommand<vscode.InlayHint[]>(
+      'vscode.executeInlayHintProvider',
+      notebook.uri,
+      all,
+    );
+    return hints.some(({ position, label }) => position.line === line && label === 'total 31 deg');
+  });
 }
 
 async function findingGoes(): Promise<void> {
