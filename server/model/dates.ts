@@ -6,8 +6,11 @@ export function isoDate(text: string): string | undefined {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (!parts) return undefined;
   const [, year, month, day] = parts.map(Number) as [number, number, number, number];
-  return month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month) ? text : undefined;
+  if (month < 1 || month > 12 || day < 1) return undefined;
+  return day <= SHORTEST_MONTH || day <= daysIn(year, month) ? text : undefined;
 }
+
+const SHORTEST_MONTH = 28;
 
 const daysIn = (year: number, month: number): number =>
   Temporal.PlainYearMonth.from({ year, month }).daysInMonth;

@@ -2,10 +2,10 @@
  * A page: one section of the notebook, or a piece of a long one. Its lines are read in order from what was carried to
  * it; of all that is read, a page keeps only what later pages and the reader need.
  */
-import { parseLine, withoutBreak } from '../../grammar/index.ts';
+import { withoutBreak } from '../../grammar/index.ts';
 import { type Carried, same } from './carry.ts';
-import { entryOf } from './entries.ts';
 import type { Check, Finding } from './findings.ts';
+import { entryOfText } from './lines.ts';
 import type { Entry, Origin } from './notebook.ts';
 import { type Found, type LookUp, type Question, step } from './step.ts';
 
@@ -107,8 +107,7 @@ export function readPage(from: Lines, before: Carried, check: Check, lookUp: Loo
 export function* readings(from: Omit<Lines, 'text'>, before: Carried, lookUp: LookUp): Generator<Reading> {
   let carried = before;
   for (let i = 0; i < from.lines.length; i++) {
-    const line = parseLine(withoutBreak(from.lines[i] as string));
-    const entry = entryOf(line, carried);
+    const entry = entryOfText(withoutBreak(from.lines[i] as string), carried);
     const date = entry.kind === 'session' ? entry.date : carried.session?.date;
     const where: Origin = { ref: { page: from.id, line: from.lineIds[i] as number }, date };
     const after = entry.kind === 'blank' ? carried : step(carried, entry, where, lookUp);

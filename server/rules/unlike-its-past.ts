@@ -38,8 +38,9 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
   const numbers = lists ? numbersIn(entry.quantity, said) : undefined;
   if (!lists || !numbers) return NO_PROBLEMS;
   return numbers.flatMap((number, i) => {
-    const before = lists.flatMap((list) => (list.length === numbers.length ? [list[i] ?? number] : []));
-    if (isAmong(number, before)) return [];
+    const alike = lists.filter((list) => list.length === numbers.length);
+    if (isAmong(number, i, alike)) return [];
+    const before = alike.map((list) => list[i] ?? number);
     const found = compareWithPast(before, number);
     if (!found?.odd || Math.abs(number - found.median) <= WITHIN_GAUGES * Math.abs(found.median)) return [];
     return [problemOf(entry, said, said.values[i]?.span ?? said.span, number, before, found.median)];
@@ -47,8 +48,9 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
 }
 
 /** What lies between readings that were there before is not new; and most readings need no more than this look. */
-const isAmong = (number: number, before: readonly number[]): boolean =>
-  before.some((each) => each <= number) && before.some((each) => each >= number);
+const isAmong = (number: number, i: number, before: readonly (readonly number[])[]): boolean =>
+  before.some((list) => (list[i] ?? number) <= number) &&
+  before.some((list) => (list[i] ?? number) >= number);
 
 function problemOf(
   { quantity }: QuantityEntry,
