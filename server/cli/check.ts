@@ -8,7 +8,7 @@ import { textFindings } from './check-text.ts';
 import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { notebooksOf, textOf } from './texts.ts';
+import { pathsOf, type Tell, textOf } from './texts.ts';
 import type { Tally, Writer } from './writer.ts';
 
 export const LEVELS = ['error', 'warning', 'info'] as const;
@@ -29,7 +29,7 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   };
   const open = openingWith(terminal);
   let unreadable = 0;
-  const tell = (path: string, problem: string) => {
+  const tell: Tell = (path, problem) => {
     unreadable++;
     terminal.complain(`tappet: ${visible(path)}: ${problem}\n`);
   };
@@ -41,21 +41,6 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   writer.end(tally);
   if (unreadable > 0) return EXIT.unusable;
   return AT_LEAST[options.failOn].some((severity) => tally.findings[severity] > 0) ? EXIT.found : EXIT.clean;
-}
-
-/** Each once, however often and by whatever folder it was named. */
-function pathsOf(
-  args: readonly string[],
-  terminal: Terminal,
-  tell: (path: string, problem: string) => void,
-): ReadonlySet<string> {
-  const paths = new Set<string>();
-  for (const argument of args.length > 0 ? args : ['.']) {
-    const found = notebooksOf(argument, terminal);
-    if ('problem' in found) tell(argument === '.' ? 'the current folder' : argument, found.problem);
-    else for (const path of found.paths) paths.add(path);
-  }
-  return paths;
 }
 
 interface Count extends Tally {

@@ -1,11 +1,13 @@
 /** The terminal's commands: what may be written after `tappet`, and what it comes to. */
-import { Command, CommanderError, Option } from 'commander';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { type CheckOptions, check, FORMATS, LEVELS } from './check.ts';
+import { type FormatOptions, format, UNIT_SPELLINGS } from './format.ts';
 import { wrap } from './layout.ts';
 import { type ShowOptions, show } from './show.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 
-const ABOUT = 'Reads engine tuning notebooks (*.tappet): what may be wrong in them, and what is set where.';
+const ABOUT =
+  'Reads engine tuning notebooks (*.tappet): what may be wrong in them, what is set where, and how they are laid out.';
 
 const EXAMPLES = `
 Examples:
@@ -15,6 +17,7 @@ Examples:
   tappet show boat.tappet                   what holds at the end
   tappet show boat.tappet --at 2026-05-02   as it was at the end of that day
   tappet show boat.tappet --at 17           as it was after line 17
+  tappet format boat.tappet                 laid out in columns; written with --write
 
 Exit codes: 0 nothing found at the level of --fail-on or above, 1 something found, 2 wrong usage or a file that cannot be read (the others are still checked).
 
@@ -75,7 +78,36 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
     .addOption(new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]))
     .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((file: string, options: ShowOptions) => end(show(file, options, terminal)));
+  program
+    .command('format')
+    .summary('lay notebooks out in columns')
+    .description(
+      'Lays notebooks out: names and values in columns within a section, comments below each other. No word is changed, and a line that cannot be read stays as it stands. One notebook is printed; a file is written only with --write.',
+    )
+    .argument(
+      '[FILES...]',
+      'notebooks, folders of notebooks, or - for the standard input; else all below here',
+    )
+    .option('--check', 'write nothing; name those that are not laid out, with exit code 1 if there are any')
+    .addOption(
+      new Option('--write', 'lay them out in place, and name those that were changed').conflicts('check'),
+    )
+    .addOption(
+      new Option('--indent <blanks>', 'before a line inside a section').default(2).argParser(indentIn),
+    )
+    .addOption(
+      new Option('--units <spelling>', 'how units are spelled')
+        .choices(UNIT_SPELLINGS)
+        .default(UNIT_SPELLINGS[0]),
+    )
+    .action((files: readonly string[], options: FormatOptions) => end(format(files, options, terminal)));
   return program;
+}
+
+/** Throws for anything but a whole number from 0 to 8, as commander wants it. */
+function indentIn(text: string): number {
+  if (!/^[0-8]$/.test(text)) throw new InvalidArgumentError('It is a whole number from 0 to 8.');
+  return Number(text);
 }
 
 function outputTo({ write, complain, columns, colours }: Terminal) {

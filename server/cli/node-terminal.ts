@@ -1,6 +1,6 @@
 /** The terminal that Node gives: files, standard streams, the window's width. */
 /// <reference types="node" />
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { placeOf, readBeside } from './node-files.ts';
 import { wantsColours } from './paint.ts';
 import type { Terminal } from './terminal.ts';
@@ -12,6 +12,7 @@ export function nodeTerminal(version: string): Terminal {
   stdout.on('error', endWhenNobodyReads);
   return {
     read: (path) => readFileSync(path === '-' ? STANDARD_INPUT : path),
+    save: (path, text) => writeFileSync(path, text),
     list: (folder) =>
       readdirSync(folder, { withFileTypes: true }).map((entry) =>
         entry.isDirectory() ? `${entry.name}/` : entry.name,

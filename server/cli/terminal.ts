@@ -9,6 +9,8 @@ export interface Place {
 export interface Terminal {
   /** The bytes of a file; `-` is the standard input. Throws as Node does. */
   readonly read: (path: string) => Uint8Array;
+  /** Writes a whole file. Throws as Node does. */
+  readonly save: (path: string, text: string) => void;
   /** The names in a folder, those of folders ending in `/`. Throws as Node does. */
   readonly list: (folder: string) => readonly string[];
   readonly isFolder: (path: string) => boolean;

@@ -8,8 +8,22 @@ const PASSED_OVER = /^(?:\.|node_modules\/$)/;
 export type Text = { readonly text: string } | { readonly problem: string };
 export type Paths = { readonly paths: readonly string[] } | { readonly problem: string };
 
+/** Says of a path why nothing can be done with it. */
+export type Tell = (path: string, problem: string) => void;
+
+/** Each once, however often and by whatever folder it was named. */
+export function pathsOf(args: readonly string[], terminal: Terminal, tell: Tell): ReadonlySet<string> {
+  const paths = new Set<string>();
+  for (const argument of args.length > 0 ? args : ['.']) {
+    const found = notebooksOf(argument, terminal);
+    if ('problem' in found) tell(argument === '.' ? 'the current folder' : argument, found.problem);
+    else for (const path of found.paths) paths.add(path);
+  }
+  return paths;
+}
+
 /** The notebooks meant by an argument: the file itself, or every one below a folder. */
-export function notebooksOf(argument: string, terminal: Terminal): Paths {
+function notebooksOf(argument: string, terminal: Terminal): Paths {
   if (argument === STANDARD_INPUT || !terminal.isFolder(argument)) return { paths: [argument] };
   try {
     const paths = below(argument, terminal);
@@ -46,15 +60,17 @@ export function textOf(path: string, terminal: Terminal): Text {
 const PROBLEMS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   ENOTDIR: 'there is no such file',
-  EACCES: 'no permission to read it',
-  EPERM: 'no permission to read it',
+  EACCES: 'no permission',
+  EPERM: 'no permission',
+  EROFS: 'lies where nothing can be written',
   EISDIR: 'is a folder, not a notebook',
   ERR_ENCODING_INVALID_ENCODED_DATA: 'is not text in UTF-8',
   ERR_FS_FILE_TOO_LARGE: 'is too large to be read',
   ERR_STRING_TOO_LONG: 'is too large to be read',
 };
 
-function problemOf(error: unknown): string {
+/** Why reading or writing failed, in words. */
+export function problemOf(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
   return PROBLEMS[code] ?? `could not be read (${code})`;
 }

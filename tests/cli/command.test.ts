@@ -60,7 +60,7 @@ describe('exit codes', () => {
 describe('what is complained of', () => {
   it.each<[string, RegExp]>([
     ['check missing.tappet', /^tappet: missing\.tappet: there is no such file\n$/],
-    ['check locked.tappet', /^tappet: locked\.tappet: no permission to read it\n$/],
+    ['check locked.tappet', /^tappet: locked\.tappet: no permission\n$/],
     ['check latin.tappet', /^tappet: latin\.tappet: is not text in UTF-8\n$/],
     ['check odd.tappet', /^tappet: odd\.tappet: could not be read \(EMFILE\)\n$/],
     ['check --format xml', /choices are text, json/],

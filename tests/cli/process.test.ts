@@ -55,6 +55,6 @@ describe('as a process', { timeout: 30_000 }, () => {
     chmodSync(locked, 0);
     const { status, stderr } = tappet(['check', locked]);
     rmSync(locked);
-    expect([status, stderr]).toEqual([2, `tappet: ${locked}: no permission to read it\n`]);
+    expect([status, stderr]).toEqual([2, `tappet: ${locked}: no permission\n`]);
   });
 });

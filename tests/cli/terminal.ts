@@ -10,6 +10,8 @@ export interface Ran {
   readonly code: number;
   readonly out: string;
   readonly err: string;
+  /** By path. */
+  readonly saved: Readonly<Record<string, string>>;
 }
 
 type Window = Partial<Pick<Terminal, 'columns' | 'colours'>>;
@@ -18,8 +20,13 @@ type Window = Partial<Pick<Terminal, 'columns' | 'colours'>>;
 export function ran(commandLine: string, files: Files = {}, window: Window = {}): Ran {
   let out = '';
   let err = '';
+  const saved: Record<string, string> = {};
   const code = run(commandLine.split(' ').filter(Boolean), {
     read: (path) => bytesOf(files[path] ?? 'ENOENT'),
+    save: (path, text) => {
+      if (path.includes('locked')) throw Object.assign(new Error(path), { code: 'EACCES' });
+      saved[path] = text;
+    },
     list: (folder) => namesIn(files, folder),
     isFolder: (path) => path === '.' || Object.keys(files).some((each) => each.startsWith(`${path}/`)),
     placeOf: (notebook) => ({ root: '', parts: notebook.split('/').slice(0, -1) }),
@@ -35,7 +42,7 @@ export function ran(commandLine: string, files: Files = {}, window: Window = {})
     version: '9.8.7',
     ...window,
   });
-  return { code, out, err };
+  return { code, out, err, saved };
 }
 
 function bytesOf(file: string | Uint8Array): Uint8Array {
