@@ -1,8 +1,8 @@
 /** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
-import { comparePositions, type Position, type Range } from '../../grammar/index.ts';
+import { comparePositions, cutLines, type Position, type Range } from '../../grammar/index.ts';
 import { readingsBetween, textOf } from '../model/locate.ts';
 import type { Entry } from '../model/notebook.ts';
-import { edit, open, type Shared, type Snapshot } from '../model/snapshot.ts';
+import { open, type Shared, type Snapshot } from '../model/snapshot.ts';
 import { kindOfPart } from '../model/step.ts';
 import type { PartKind } from '../trade/quantity.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
@@ -83,17 +83,20 @@ const CALLED: Partial<Readonly<Record<SubjectKind, string>>> = {
   word: 'a word of your own',
 };
 
-/** The notebook after the edits of a rename; unchecked. */
+/** The notebook after the edits of a rename, each inside one line; unchecked. */
 export function renamed(
   snapshot: Snapshot,
   edits: readonly TextEdit[],
   shared: Shared = snapshot.shared,
 ): Snapshot {
-  const backwards = [...edits].sort((a, b) => comparePositions(b.range.start, a.range.start));
-  return backwards.reduce(
-    edit,
-    open(textOf(snapshot), () => [], shared),
-  );
+  const lines = cutLines(textOf(snapshot));
+  // From the end, so that columns before an edit stay what they are; one by one the notebook would be read over and over.
+  for (const { range, text } of [...edits].sort((a, b) => comparePositions(b.range.start, a.range.start))) {
+    const { line, character } = range.start;
+    const old = lines[line] as string;
+    lines[line] = old.slice(0, character) + text + old.slice(range.end.character);
+  }
+  return open(lines.join(''), () => [], shared);
 }
 
 /** Read again, the notebook must say what it said, of the same lines. */

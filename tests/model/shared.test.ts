@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { findingsIn } from '../../server/model/locate.ts';
 import { type Known, sharedFor, stateGiven, usesIn, usesOf } from '../../server/model/shared.ts';
-import { refresh, type Snapshot } from '../../server/model/snapshot.ts';
+import { edit, refresh, type Snapshot } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 
 /** The names of files are their paths here; what begins with `/` is outside. */
@@ -49,6 +49,21 @@ test('what is used may change: the pages that asked are read again, and what fol
   const after = refresh(before, changed('user').shared);
   expect(codesIn(after)).toEqual(codesIn(changed('user')));
   expect(codesIn(after)).not.toContain('3 over-limit');
+});
+
+test.each([
+  ['a line that uses it, added', '', 'use shop\n'],
+  ['taken out', 'use shop\n', ''],
+  ['turned to another', 'use shop\n', 'use nowhere\n'],
+])('an edit of the user reads what opening would: %s', (_, before, after) => {
+  const rest = USER.replace('use shop\n', '');
+  const texts = { before: before + rest, after: after + rest, shop: SHOP };
+  const end = { line: before === '' ? 0 : 1, character: 0 };
+  const edited = edit(shelf(texts)('before'), {
+    range: { start: { line: 0, character: 0 }, end },
+    text: after,
+  });
+  expect(codesIn(edited)).toEqual(codesIn(shelf(texts)('after')));
 });
 
 test('sessions of the shared page are nothing to its users', () => {
