@@ -1,9 +1,9 @@
 /** The head of a new session at the end of a notebook, as a piece of text to be put there. */
-import { endsInBreak, type Position, type Range } from '../../grammar/index.ts';
+import { type Position, type Range, withoutBreak } from '../../grammar/index.ts';
 import { lineCount, parsedLine } from '../model/locate.ts';
 import type { Page } from '../model/page.ts';
 import { sessionsOf } from '../model/sessions.ts';
-import { linesOf, type Snapshot } from '../model/snapshot.ts';
+import { linesOf, pageAt, type Snapshot } from '../model/snapshot.ts';
 
 export interface SessionAsked {
   /** ISO date. */
@@ -51,9 +51,12 @@ function revertOf(snapshot: Snapshot, from: number | undefined): string | undefi
   return `revert to ${session.date}`;
 }
 
-/** As the notebook's own lines end. */
-export function breakOf({ pages }: Snapshot): string {
-  const first = linesOf(pages[0] as Page).lines[0] ?? '';
-  if (!endsInBreak(first)) return '\n';
-  return first.endsWith('\r\n') ? '\r\n' : first.slice(-1);
+/** As the last line that is ended is: what is put behind a lone `\r` must not begin with `\n`, or the two would be one. */
+export function breakOf(snapshot: Snapshot): string {
+  const line = lineCount(snapshot) - 2;
+  if (line < 0) return '\n';
+  const page = pageAt(snapshot, line);
+  const { lines } = linesOf(snapshot.pages[page] as Page);
+  const raw = lines[line - (snapshot.starts[page] as number)] ?? '';
+  return raw.slice(withoutBreak(raw).length) || '\n';
 }
