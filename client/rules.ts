@@ -34,8 +34,7 @@ async function chosen(ask: Ask): Promise<string | undefined> {
   const rules = (await ask({}))?.rules ?? [];
   const items = rules.map(({ code, title, severity }) => ({
     label: title,
-    description: code,
-    detail: severity,
+    description: `${code}, ${severity}`,
     code,
   }));
   const item = await vscode.window.showQuickPick(items, {

@@ -60,7 +60,7 @@ describe('this is meant', () => {
     ['This is meant', '‸idle 2600 rpm ; cold', 'idle 2600 rpm ; meant: outside-band ; cold'],
     ['This is meant', '‸idle 2600 rpm ; meant: ten-times', 'idle 2600 rpm ; meant: ten-times, outside-band'],
     [
-      'This is meant: say no more of "overridden"',
+      'This is meant: say no more of "overridden" on line 3',
       '‸initial 9 deg | initial 11 deg',
       'initial 9 deg | initial 11 deg  ; meant: overridden',
     ],

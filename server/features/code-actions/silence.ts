@@ -17,9 +17,10 @@ export function silenced(
   const { from, to, put } = withCode(text, code);
   const after = parseLine(text.slice(0, from) + put + text.slice(to));
   const codes = meantIn(after).map((each) => each.code);
+  const isHere = found.every(({ range }) => range.start.line === at);
   if (code === OWN_CODE || !codes.includes(code)) return undefined;
   return {
-    title: `This is meant: say no more of "${code}" on this line`,
+    title: `This is meant: say no more of "${code}" on ${isHere ? 'this line' : `line ${at + 1}`}`,
     kind: 'quickfix',
     edits: [{ range: onLine(at, { from, to }), text: put }],
     found,

@@ -24,6 +24,7 @@ export const TESTS: readonly EditorTest[] = [
   { name: 'the finding goes once the unit is put right', test: findingGoes },
   { name: 'a rule that is set to off falls silent at once, and speaks again', test: severityIsLive },
   { name: 'an unsaved notebook is checked too', test: unsavedIsChecked },
+  { name: 'a notebook is laid out, and what was found in it is mended', test: laidOutAndMended },
   { name: 'the restart command brings a server that answers', test: restarts },
   { name: 'a killed server comes back and no typing is lost', host: 'node', test: survivesKill },
 ];
@@ -120,6 +121,33 @@ async function severityIsLive(): Promise<void> {
 async function unsavedIsChecked(): Promise<void> {
   const content = `notebook  Scratch\n\nsession 2026-05-02\n  ${WRONG_UNIT}\n`;
   await findingAt(await vscode.workspace.openTextDocument({ language: 'tappet', content }), WRONG_UNIT);
+}
+
+async function laidOutAndMended(): Promise<void> {
+  const content = 'session 2026-05-02\nidel 850 rpm\nwater 150 F\n';
+  const notebook = await vscode.workspace.openTextDocument({ language: 'tappet', content });
+  await findingAt(notebook, 'idel');
+  const range = notebook.lineAt(1).range;
+  const command = 'vscode.executeCodeActionProvider';
+  const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(command, notebook.uri, range);
+  const titles = actions.map(({ title }) => title);
+  expect(
+    titles.some((title) => title.startsWith('About this check')),
+    `the page of the check in ${titles}`,
+  );
+  const fix = actions.find(({ isPreferred }) => isPreferred);
+  expect(fix?.edit !== undefined && (await vscode.workspace.applyEdit(fix.edit)), `a fix in ${titles}`);
+  const options = { tabSize: 2, insertSpaces: true };
+  const edits = await vscode.commands.executeCommand<vscode.TextEdit[]>(
+    'vscode.executeFormatDocumentProvider',
+    notebook.uri,
+    options,
+  );
+  const edit = new vscode.WorkspaceEdit();
+  edit.set(notebook.uri, edits);
+  expect(await vscode.workspace.applyEdit(edit), 'the layout to be taken');
+  const laid = 'session 2026-05-02\n  idle             850 rpm\n  water            150 F\n';
+  expect(notebook.getText() === laid, `columns, not ${JSON.stringify(notebook.getText())}`);
 }
 
 async function restarts(): Promise<void> {
