@@ -4,6 +4,7 @@ import {
   mkdtempSync,
   readFileSync,
   realpathSync,
+  renameSync,
   rmSync,
   unlinkSync,
   writeFileSync,
@@ -250,18 +251,32 @@ test('a folder more, and one less', async () => {
   const tell = (event: object) =>
     editor.connection.sendNotification('workspace/didChangeWorkspaceFolders', { event });
   await tell({ added: [folder], removed: [] });
-  await untilFound('2035', 1);
+  await untilFound('2035', [`${named(pathToFileURL(join(other, 'second.tappet')).href)}: 2035-05-05`]);
   await tell({ added: [], removed: [folder] });
-  await untilFound('2035', 0);
+  await untilFound('2035', []);
   rmSync(other, { recursive: true });
 });
 
-async function untilFound(query: string, count: number): Promise<void> {
+test('a folder renamed, and one deleted', async () => {
+  const tell = (what: string, files: readonly object[]) =>
+    editor.connection.sendNotification(`workspace/${what}`, { files });
+  write('barges/ebb.tappet', 'session 2036-06-06\n');
+  await changedFile('barges/ebb.tappet', 1);
+  await untilFound('2036', ['barges/ebb.tappet: 2036-06-06']);
+  renameSync(join(root, 'barges'), join(root, 'lighters'));
+  await tell('didRenameFiles', [{ oldUri: uriOf('barges'), newUri: uriOf('lighters') }]);
+  await untilFound('2036', ['lighters/ebb.tappet: 2036-06-06']);
+  rmSync(join(root, 'lighters'), { recursive: true });
+  await tell('didDeleteFiles', [{ uri: uriOf('lighters') }]);
+  await untilFound('2036', []);
+});
+
+async function untilFound(query: string, wanted: readonly string[]): Promise<void> {
   for (let tries = 0; tries < 500; tries++) {
-    if ((await symbols(query)).length === count) return;
+    if ((await symbols(query)).join() === wanted.join()) return;
     await new Promise((resolve) => setTimeout(resolve, 20));
   }
-  throw new Error(`not ${count} of ${query}`);
+  expect(await symbols(query)).toEqual(wanted);
 }
 
 const range = (line: number, from: number, toLine: number, to: number): Range => ({

@@ -14,10 +14,12 @@ import { aboutNotebook, aboutWorkspace, type Handler } from '../rows.ts';
 import { editsForMoves } from '../workspace/moves.ts';
 import { renameEverywhere } from '../workspace/rename-everywhere.ts';
 
+const ANY_FILE = { filters: [{ pattern: { glob: '**/*' } }] };
+
 const FILES: ServerCapabilities = {
   workspace: {
     workspaceFolders: { supported: true, changeNotifications: true },
-    fileOperations: { willRename: { filters: [{ pattern: { glob: '**/*' } }] } },
+    fileOperations: { willRename: ANY_FILE, didRename: ANY_FILE, didDelete: ANY_FILE },
   },
 };
 

@@ -41,6 +41,17 @@ export function followWorkspace(
       }
     }),
   );
+  // Of a folder's files nobody tells one by one.
+  const readAgain = async (uris: readonly string[]) => {
+    for (const uri of uris) used.fileChanged(uri);
+    await readAll();
+  };
+  connection.workspace.onDidRenameFiles(
+    listening(log, ({ files }) => readAgain(files.flatMap(({ oldUri, newUri }) => [oldUri, newUri]))),
+  );
+  connection.workspace.onDidDeleteFiles(
+    listening(log, ({ files }) => readAgain(files.map(({ uri }) => uri))),
+  );
   const followFolders = () =>
     connection.workspace.onDidChangeWorkspaceFolders(
       listening(log, async ({ added, removed }) => {

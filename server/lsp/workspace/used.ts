@@ -5,7 +5,7 @@ import { type Known, sharedFor, stateGiven, usesOf } from '../../model/shared.ts
 import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot.ts';
 import type { Absent } from '../../model/step.ts';
 import type { Documents, OpenDocument } from '../documents.ts';
-import { plainAddress } from './addresses.ts';
+import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
 export interface Used {
@@ -14,7 +14,7 @@ export interface Used {
   /** A notebook was opened or changed: what it uses is read, and those that use it are told. */
   readonly changed: (uri: string) => void;
   readonly closed: (uri: string) => void;
-  /** A file was changed on the disk, came or went. */
+  /** A file or a folder was changed on the disk, came or went. */
   readonly fileChanged: (uri: string) => void;
   /** Everything that a text uses, and what that uses, has been read. */
   readonly readFor: (uri: string, uses: readonly string[]) => Promise<void>;
@@ -128,8 +128,9 @@ export function createUsed({ documents, places, read, renewed }: Around): Used {
       if (usersOf(name).length > 0) void load(name);
     },
     fileChanged: (uri) => {
-      const name = plainAddress(uri);
-      if (files.has(name) && !openAt(name)) void load(name);
+      const changes = plainAddress(uri);
+      for (const name of files.keys())
+        if ((name === changes || partsBelow(changes, name)) && !openAt(name)) void load(name);
     },
     readFor: (uri, uses) => follow(plainAddress(uri), uses),
   };
