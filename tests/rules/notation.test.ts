@@ -98,4 +98,5 @@ rows('meant-unknown', [
   ['idle 850 ; meant: outside-band, «zzz»', 'No rule is called "zzz"'],
   ['idle 850 ; MEANT: Outside-Band ten-times'],
   ['idle 850 ; as it was meant: warm'],
+  ['idle 850 ; meant: outside-band ; zzz, as it ran'],
 ]);
