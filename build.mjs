@@ -91,7 +91,10 @@ async function test() {
 }
 
 function bench() {
-  need('the benchmark', run(process.execPath, ['tests/bench/main.ts', ...process.argv.slice(3)]));
+  need(
+    'the benchmark',
+    run(process.execPath, ['--expose-gc', 'tests/bench/main.ts', ...process.argv.slice(3)]),
+  );
 }
 
 async function build() {

@@ -193,20 +193,22 @@ export function pageAt(snapshot: Snapshot, line: number): number {
   return low;
 }
 
-/** A day is that of the last page above whose session has its date and is not the one that asks. */
-function lookUpIn(pages: readonly Page[], shared: Shared): LookUp {
+/** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
+function lookUpIn(pages: readonly Page[], shared: Shared, end = Number.POSITIVE_INFINITY): LookUp {
   return (question) => {
     if (question.of === 'notebook') return shared(question.path);
     const { date, asking } = question;
-    return pages.findLast(
-      ({ after: { session } }) => session?.date === date && session.by.ref.line !== asking?.line,
-    )?.after;
+    for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
+      const { after } = pages[i] as Page;
+      if (after.session?.date === date && after.session.by.ref.line !== asking?.line) return after;
+    }
+    return undefined;
   };
 }
 
 /** What a line of the page may look up. */
 export const lookUpAbove = (snapshot: Snapshot, page: number): LookUp =>
-  lookUpIn(snapshot.pages.slice(0, page), snapshot.shared);
+  lookUpIn(snapshot.pages, snapshot.shared, page);
 
 function numbered(lines: readonly string[], ids: () => number): Lines {
   return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
