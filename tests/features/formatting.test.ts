@@ -225,3 +225,10 @@ test('in a range the columns that are there are kept to', () =>
         dwell  49 deg
     `),
   ));
+
+test('a line that would be too long to be read stays as it stands', () => {
+  const long = `plug "${'x'.repeat(1990)}"`;
+  expect(formatted(`session 2026-05-02\n${long}\nidle 850 rpm`)).toBe(
+    `session 2026-05-02\n${long}\n  idle             850 rpm`,
+  );
+});

@@ -11,7 +11,7 @@ test.each<[line: string, ...told: string[]]>([
     ...['setting mechanical', 'value 0', 'unit deg', 'value 900', 'unit rpm'],
     ...['value 8', 'unit deg', 'value 1500', 'unit rpm'],
   ],
-  ['  mixture left in 1/4 turn', 'setting mixture', 'place left', 'value in 1/4', 'unit turn'],
+  ['  mixture left in 1/4 turn', 'setting mixture', 'place left', 'value 1/4', 'unit turn'],
   ['  plug #4 "sooty"', 'reading plug', 'place #4', 'text "sooty"'],
   ['  tube 402 415 F', 'reading tube', 'value 402', 'value 415', 'unit F'],
   ['  todo choke: hook it up [safety]', 'keyword todo', 'id choke', 'note hook it up'],

@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { comparePositions } from '../../grammar/index.ts';
 import { codeActionsAt } from '../../server/features/code-actions.ts';
+import { readyLine } from '../../server/features/completion/ready.ts';
+import { NOTHING_CARRIED } from '../../server/model/carry.ts';
 import { sameSetting } from '../../server/model/changes.ts';
 import { findingsIn, lineCount, parsedLine, readingAt } from '../../server/model/locate.ts';
 import { openNotebook } from '../../server/rules/index.ts';
@@ -47,6 +49,39 @@ law(
         expect(other && sameSetting(setting, other), `${title} ${key}`).toBe(true);
       }
     }
+  },
+);
+
+const step = fc.constantFrom('1', '2 1/2', '9', '0.75', '3/8', '12.3');
+const size = fc.oneof(step, fc.constantFrom('40..44', '~7'));
+const way = fc.constantFrom('+', '-', 'in', 'out');
+const word = fc.constantFrom(
+  ['initial', 'deg'],
+  ['mixture', 'turns'],
+  ['mixture left', 'turns'],
+  ['main jet', ''],
+);
+
+law(
+  'what a change comes to is offered, and is what it came to',
+  fc.tuple(word, size, fc.array(fc.tuple(way, step), { minLength: 1, maxLength: 3 })),
+  ([[name, unit], start, changes]) => {
+    const lines = [`${name} ${start} ${unit}`, ...changes.map(([way, by]) => `${name} ${way} ${by} ${unit}`)];
+    const text = ['session 2026-05-02', ...lines].join('\n');
+    const at = { line: lines.length, character: 1 };
+    const snapshot = openNotebook(text);
+    const [before] = snapshot.pages.at(-1)?.after.settings.values() ?? [];
+    const action = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] }).find(
+      ({ title }) => title.startsWith('Write what'),
+    );
+    if (!action) {
+      // Sums that the notation has no way to write: below nought, or finer than a value is printed.
+      expect(before && readyLine(NOTHING_CARRIED, before)).toBeUndefined();
+      return;
+    }
+    const after = openNotebook(withEdits(text, action.edits));
+    const [now] = after.pages.at(-1)?.after.settings.values() ?? [];
+    expect(before && now && sameSetting(before, now)).toBe(true);
   },
 );
 

@@ -12,13 +12,12 @@ import {
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import {
   type DocumentLink,
   type LocationLink,
   LSPErrorCodes,
   type Range,
-  type WorkspaceDiagnosticReport,
   type WorkspaceEdit,
 } from 'vscode-languageserver/node';
 import { textOf } from '../../server/model/locate.ts';
@@ -293,21 +292,3 @@ function textsAfter({ changes = {} }: WorkspaceEdit): Readonly<Record<string, st
   });
   return Object.fromEntries(texts);
 }
-
-test('what is found in notebooks that are not open, made again only when they or what they use change', async () => {
-  const ask = (previousResultIds: readonly object[] = []) =>
-    editor.connection.sendRequest<WorkspaceDiagnosticReport>('workspace/diagnostic', { previousResultIds });
-  const marsh = ({ items }: WorkspaceDiagnosticReport) =>
-    items.find(({ uri }) => uri === uriOf('boats/marsh.tappet'));
-  const codes = (report: WorkspaceDiagnosticReport) => {
-    const found = marsh(report);
-    return found?.kind === 'full' ? found.items.map(({ code }) => code) : found?.kind;
-  };
-  await vi.waitFor(async () => expect(codes(await ask())).toContain('over-limit'));
-  const told = (await ask()).items.map(({ uri, resultId }) => ({ uri, value: resultId }));
-  expect((await ask(told)).items.map(({ kind }) => kind)).toEqual(told.map(() => 'unchanged'));
-  write('shop/limits.tappet', 'limits\n  total <= 40 deg\nwords\n  flap gap: setting, 2..5 mm\n');
-  await changedFile('shop/limits.tappet', 2);
-  await vi.waitFor(async () => expect(codes(await ask(told))).not.toContain('over-limit'));
-  expect(codes(await ask(told))).not.toBe('unchanged');
-});

@@ -43,7 +43,7 @@ const SCOPES: Readonly<Record<Meaning, string>> = {
   condition: 'constant.language',
   id: 'entity.name.type',
   note: 'markup.italic',
-  title: 'entity.name.section',
+  title: 'markup.heading',
 };
 
 const meaningScopes = () =>

@@ -1,5 +1,5 @@
 /** Where the columns of a section stand, and its lines with their cells in them. */
-import { widthOf } from '../../../grammar/index.ts';
+import { LONGEST_LINE, widthOf } from '../../../grammar/index.ts';
 import type { Cells, Laid } from './cells.ts';
 import { sameTokens } from './edits.ts';
 import { type Placed, placed } from './margins.ts';
@@ -24,7 +24,7 @@ export function laidOut(lines: readonly Laid[], indent: number, chosen: Chosen):
   return known.map(({ at, text, cells, margin }, i) => {
     if (!cells || !chosen(at)) return text;
     const laid = withComment(cells, margin, contents[i] as string, comments);
-    return sameTokens(cells.line.text, laid) ? laid : text;
+    return laid.length <= LONGEST_LINE && sameTokens(cells.line.text, laid) ? laid : text;
   });
 }
 

@@ -78,13 +78,13 @@ function* saidWords({ place, values, points, words, conditions }: Said): Generat
   }
 }
 
-/** What is before the number, such as `~` or `in`, is part of the value. */
+/** A sign or word before the number is left to the colouring. */
 function* valueWords(values: readonly Value[]): Generator<Meant> {
   for (const value of values) {
     if (value.form !== 'amount')
       yield { span: value.span, meaning: value.form === 'text' ? 'text' : 'value' };
     else {
-      yield { span: { from: value.span.from, to: value.numberSpan.to }, meaning: 'value' };
+      yield { span: value.numberSpan, meaning: 'value' };
       if (value.unit) yield { span: value.unitSpan, meaning: 'unit' };
     }
   }

@@ -1,0 +1,53 @@
+/** What is found in notebooks that are not open, over a real connection. */
+import { mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { WorkspaceDiagnosticReport } from 'vscode-languageserver/node';
+import { type Editor, unready } from './connect.ts';
+
+let editor: Editor;
+let root: string;
+beforeAll(async () => {
+  root = realpathSync(mkdtempSync(join(tmpdir(), 'closed-')));
+  write('limits.tappet', 'limits\n  total <= 30 deg\n');
+  write('boat.tappet', 'use limits.tappet\nsession 2026-05-02\n  total 31 deg @ 3000 rpm\n');
+  editor = unready();
+  await editor.connection.sendRequest('initialize', {
+    processId: process.pid,
+    rootUri: uriOf('').slice(0, -1),
+    capabilities: {},
+  });
+  await editor.connection.sendNotification('initialized', {});
+});
+afterAll(async () => {
+  expect(editor.logged).toEqual([]);
+  expect(await editor.stop()).toBe(0);
+  rmSync(root, { recursive: true });
+});
+
+const uriOf = (name: string): string => pathToFileURL(`${root}/${name}`).href;
+const write = (name: string, text: string) => writeFileSync(join(root, name), text);
+
+const ask = (told: readonly object[] = []) =>
+  editor.connection.sendRequest<WorkspaceDiagnosticReport>('workspace/diagnostic', {
+    previousResultIds: told,
+  });
+
+/** Codes found in the boat's notebook; what kind of report it is where that has none. */
+function codes({ items }: WorkspaceDiagnosticReport): readonly unknown[] | string | undefined {
+  const found = items.find(({ uri }) => uri === uriOf('boat.tappet'));
+  return found?.kind === 'full' ? found.items.map(({ code }) => code) : found?.kind;
+}
+
+test('they are made again only when the notebook, or one that it uses, changes', async () => {
+  await vi.waitFor(async () => expect(codes(await ask())).toEqual(['over-limit']), 30_000);
+  const told = (await ask()).items.map(({ uri, resultId }) => ({ uri, value: resultId }));
+  expect((await ask(told)).items.map(({ kind }) => kind)).toEqual(['unchanged', 'unchanged']);
+  write('limits.tappet', 'limits\n  total <= 40 deg\n');
+  await editor.connection.sendNotification('workspace/didChangeWatchedFiles', {
+    changes: [{ uri: uriOf('limits.tappet'), type: 2 }],
+  });
+  await vi.waitFor(async () => expect(codes(await ask(told))).toEqual([]), 30_000);
+});
