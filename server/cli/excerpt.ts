@@ -1,6 +1,7 @@
 /** The part of a line around a spot, as wide as there is room for. */
 import type { Span } from '../../grammar/index.ts';
-import { visible, widthOf } from './layout.ts';
+import { widthOf } from '../../grammar/index.ts';
+import { visible } from './layout.ts';
 
 export interface Excerpt {
   readonly text: string;

@@ -1,8 +1,6 @@
 /** Text on a terminal: how wide it stands, how it wraps, and that a notebook cannot steer the terminal. */
 import { widthOf } from '../../grammar/index.ts';
 
-export { widthOf };
-
 /** Below this, columns stop making sense and text is left to the terminal. */
 const NARROWEST = 24;
 /** Controls, and the marks that turn the direction of writing around. */

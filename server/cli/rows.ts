@@ -1,6 +1,8 @@
 /** How a page of facts is laid out: titled sections, rows with line and day in a margin, names and values in columns. */
+
+import { widthOf } from '../../grammar/index.ts';
 import type { Where } from '../report/where.ts';
-import { padded, visible, widthOf, wrap } from './layout.ts';
+import { padded, visible, wrap } from './layout.ts';
 import type { Paint } from './paint.ts';
 
 export interface Page {

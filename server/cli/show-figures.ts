@@ -1,7 +1,9 @@
 /** What is worked out, by topic, and the cautions that belong to the work, as text for a person. */
+
+import { widthOf } from '../../grammar/index.ts';
 import type { FigureRow } from '../report/figures.ts';
 import type { CautionRow } from '../report/in-force.ts';
-import { padded, visible, widthOf, wrap } from './layout.ts';
+import { padded, visible, wrap } from './layout.ts';
 import { capital, narrower, type Page, rowLines, section } from './rows.ts';
 
 /** A section for each topic; a caution that several figures share is told with the first. */

@@ -1,7 +1,8 @@
 /** What stands on the terminal: widths, wrapping, excerpts, colours. */
 import { describe, expect, it, test } from 'vitest';
+import { widthOf } from '../../grammar/index.ts';
 import { excerpt } from '../../server/cli/excerpt.ts';
-import { visible, widthOf, wrap } from '../../server/cli/layout.ts';
+import { visible, wrap } from '../../server/cli/layout.ts';
 import { painter, wantsColours } from '../../server/cli/paint.ts';
 
 describe('width in columns', () => {
