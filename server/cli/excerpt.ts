@@ -1,6 +1,5 @@
 /** The part of a line around a spot, as wide as there is room for. */
-import type { Span } from '../../grammar/index.ts';
-import { widthOf } from '../../grammar/index.ts';
+import { type Span, widthOf } from '../../grammar/index.ts';
 import { visible } from './layout.ts';
 
 export interface Excerpt {
