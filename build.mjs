@@ -211,7 +211,7 @@ function install() {
   const path = process.env.PATH.split(delimiter)
     .filter((folder) => folder !== OWN_TOOLS)
     .join(delimiter);
-  const status = run('npm', ['ci', '--no-audit', '--no-fund'], {
+  const status = run('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
     env: { ...process.env, PATH: path },
     ...SHELL,
   });
