@@ -15,9 +15,9 @@ export function formatValue(iv: Interval, unit: Unit | undefined): string {
   return `${numbers} ${symbolAfter(numbers, unit)}`;
 }
 
-/** A unit as it is printed after a number: `1 turn`, `1/4 turn`, `1 1/2 turns`. */
+/** A unit as it is printed after a number: `1 turn`, `3/4 turn`, `1 1/2 turns`. */
 export const symbolAfter = (numbers: string, { symbol }: Unit): string =>
-  /^-?1(?:\/\d+)?$/.test(numbers) ? (ONE_OF[symbol] ?? symbol) : symbol;
+  /^-?(?:1|\d+\/\d+)$/.test(numbers) ? (ONE_OF[symbol] ?? symbol) : symbol;
 
 const ONE_OF: Readonly<Record<string, string>> = {
   turns: 'turn',

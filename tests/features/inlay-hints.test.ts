@@ -25,6 +25,11 @@ const CHANGES: readonly (readonly [what: string, line: string, ...shown: readonl
     'idle 800 rpm in neutral‸',
     'idle 800 rpm in neutral «50 rpm less»',
   ],
+  [
+    'the mean of a list',
+    'tube 400 410 420 430 F\ntube 410 420 430 440 F‸',
+    'tube 410 420 430 440 F «mean 10 F more»',
+  ],
   ['a reading in the unit it was written in', 'egt 1200 F‸', 'egt 1200 F «16 F more»'],
   ['not a reading under others', 'idle 800 rpm in drive‸'],
   ['not the same again', 'initial 9 deg‸'],

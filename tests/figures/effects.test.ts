@@ -74,7 +74,7 @@ describe('a reading against the last comparable one', () => {
       ),
       figure: AGAINST,
       text: [
-        `40 rpm more after one change, mixture left and right 1 turn and 1 1/4 turns -> 3/4 turns and 1 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
+        `40 rpm more after one change, mixture left and right 1 turn and 1 1/4 turns -> 3/4 turn and 1 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
       ],
     },
     {
@@ -82,7 +82,7 @@ describe('a reading against the last comparable one', () => {
       book: twoDays('mixture 1 turn | mixture left 1 turn', 'mixture 3/4 turns'),
       figure: AGAINST,
       text: [
-        `40 rpm more after one change, mixture 1 turn -> 3/4 turns: -160 rpm for each turn; ${NOT_KNOWN}`,
+        `40 rpm more after one change, mixture 1 turn -> 3/4 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
       ],
     },
     {

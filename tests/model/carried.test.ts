@@ -45,7 +45,7 @@ const SETTINGS: Readonly<Record<string, readonly (readonly [lines: string, ...in
     ['day 1 / mixture left 1, right 1 turn / mixture 2 turns', 'mixture: 2 turns'],
     [
       'day 1 / mixture left 1 turn, right 1 1/4 turns / mixture in 1/4 turn',
-      'mixture left: 3/4 turns',
+      'mixture left: 3/4 turn',
       'mixture right: 1 turn',
     ],
     [

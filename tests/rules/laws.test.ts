@@ -51,5 +51,7 @@ test('the edits of a fix do not overlap', () => {
 });
 
 test('a message names no line: it would be stale once a line is added above', () => {
-  fc.assert(fc.property(notebook, (text) => found(text).every(({ message }) => !/\bline \d/.test(message))));
+  // A fuel line is no line of the notebook: `fuel line 3 in is outside`.
+  const named = /(?<!fuel )\bline \d/;
+  fc.assert(fc.property(notebook, (text) => found(text).every(({ message }) => !named.test(message))));
 });

@@ -22,11 +22,13 @@ export function readingChanges(snapshot: Snapshot, lines: readonly Line[]): Read
   const latest = new Map<string, Observation>();
   const from = Math.max(0, pageAt(snapshot, first) - PAGES_SEARCHED);
   for (let page = from; page <= pageAt(snapshot, last); page++) {
-    for (const now of observationsOn(snapshot, page)) {
+    const observations = observationsOn(snapshot, page);
+    const lists = new Set(observations.filter(({ ofList }) => ofList).map(({ by }) => by.ref.line));
+    for (const now of observations) {
       if (now.ofList) continue;
       const at = asked.get(now.by.ref.line);
       const was = latest.get(now.key);
-      const remark = at !== undefined && was ? changeSince(was, now) : undefined;
+      const remark = at !== undefined && was ? changeSince(was, now, lists.has(now.by.ref.line)) : undefined;
       if (at !== undefined && remark) changes.set(at, remark);
       latest.set(now.key, now);
     }
@@ -34,7 +36,7 @@ export function readingChanges(snapshot: Snapshot, lines: readonly Line[]): Read
   return changes;
 }
 
-function changeSince(was: Observation, now: Observation): Remark | undefined {
+function changeSince(was: Observation, now: Observation, isMean: boolean): Remark | undefined {
   const usual = unitById(now.quantity.unit ?? 'number');
   const unit = now.written === undefined ? usual : unitById(now.written);
   if (unit.dimension !== usual.dimension) return undefined;
@@ -43,5 +45,6 @@ function changeSince(was: Observation, now: Observation): Remark | undefined {
   const size = formatValue(exact(Math.abs(difference)), unit);
   if (/^0(?!\.\d)/.test(size)) return undefined;
   const about = [`since ${was.by.date ?? 'the last'}`, now.under].filter(Boolean).join(', ');
-  return { kind: 'change', text: `${size} ${difference > 0 ? 'more' : 'less'}`, about };
+  const text = `${isMean ? 'mean ' : ''}${size} ${difference > 0 ? 'more' : 'less'}`;
+  return { kind: 'change', text, about };
 }
