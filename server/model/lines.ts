@@ -8,7 +8,7 @@ import type { Around } from './names.ts';
 import type { Entry } from './notebook.ts';
 
 /** Entries held in each of two generations; the older is dropped as a whole. */
-const HELD = 4000;
+const HELD = 1000;
 /** Sections and stocks of own words held at once. */
 const AROUNDS = 8;
 

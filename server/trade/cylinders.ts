@@ -77,12 +77,18 @@ export function neighbours(banks: readonly (readonly number[])[]): [number, numb
  * without its zero). Fewer than three readings are not judged, nor are tubes whose neighbours are not warm themselves.
  */
 export function coldCylinders(readings: readonly CylinderValue[], surroundingsCelsius = 20): ColdCylinder[] {
-  if (readings.length < 3) return [];
+  if (readings.length < 3 || areClose(readings, surroundingsCelsius)) return [];
   return readings.flatMap((each) => {
     const others = readings.filter((other) => other !== each).map((other) => other.value);
     const cold = compareWithOthers(each, others, surroundingsCelsius);
     return isCold(cold, others) ? [cold] : [];
   });
+}
+
+/** Even against the hottest the coldest has its share of the rise: then no one need be held to the others' median. */
+function areClose(readings: readonly CylinderValue[], surroundings: number): boolean {
+  const values = readings.map((reading) => reading.value);
+  return Math.min(...values) - surroundings >= COLD_RULE.weak * (Math.max(...values) - surroundings);
 }
 
 function compareWithOthers(reading: CylinderValue, others: number[], surroundings: number): ColdCylinder {
