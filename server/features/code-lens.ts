@@ -2,6 +2,7 @@
 import type { Carried } from '../model/carry.ts';
 import { changesBetween } from '../model/changes.ts';
 import { carriedAfter, carriedBefore, isKept } from '../model/kept-sessions.ts';
+import { isDue } from '../model/rechecks.ts';
 import { type Stretch, sessionsOf } from '../model/sessions.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 
@@ -54,11 +55,13 @@ function summaryText(before: Carried, after: Carried): string {
   const written = settings.length - changed;
   const parts = [...after.fitted].filter(([kind, { name }]) => before.fitted.get(kind)?.name !== name).length;
   const open = [...after.items.values()];
+  const due = [...after.rechecks.values()].filter((recheck) => isDue(recheck, after)).length;
   const safety = open.filter((item) => item.safety).length;
   const told = [
     changed > 0 && `${counted(changed, 'setting')} changed`,
     written > 0 && `${counted(written, 'setting')} first written`,
     parts > 0 && `${counted(parts, 'part')} fitted`,
+    due > 0 && `${counted(due, 'recheck')} due`,
     open.length > 0 && `${open.length} open${safety > 0 ? `, ${safety} of safety` : ''}`,
   ];
   return told.filter(Boolean).join(', ') || 'nothing changed';

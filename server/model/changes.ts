@@ -1,4 +1,5 @@
 /** What was changed on the engine between two moments: settings, parts and facts. Written again the same is no change. */
+import { actOf } from '../trade/acts.ts';
 import { type Interval, middle, subtract } from '../trade/interval.ts';
 import type { PartKind } from '../trade/quantity.ts';
 import { type Unit, unitById } from '../trade/units.ts';
@@ -110,6 +111,31 @@ function asOne(group: readonly Changed[]): Changed {
     forAll ?? { ...first, place, before: told(({ before }) => before), after: told(({ after }) => after) }
   );
 }
+
+/**
+ * What one piece of work changed: new springs and the curve they make, the points gap and its dwell. Undefined where more
+ * than one was done, or none.
+ */
+export function oneChange(changes: readonly Changed[]): Changed | undefined {
+  const [first, ...more] = changes;
+  if (!first || more.length === 0) return first;
+  const names = changes.map(({ name }) => name);
+  const isOneAct = new Set(names.map(actOf)).size === 1 && new Set(names).size === names.length;
+  if (!isOneAct) return undefined;
+  const told = (of: (change: Changed) => Stood | undefined): string | undefined =>
+    changes.map((change) => stoodOr(of(change), 'not written')).join(', ');
+  const before = told((change) => change.before);
+  return {
+    ...first,
+    name: names.join(' and '),
+    before,
+    after: told(({ after }) => after),
+    amount: undefined,
+  };
+}
+
+const stoodOr = (stood: Stood | undefined, otherwise: string): string =>
+  stood === undefined ? otherwise : stoodText(stood);
 
 /** What holds for a place: its own, or what was given for all. */
 const standing = (settings: Carried['settings'], key: string): InForce | undefined =>

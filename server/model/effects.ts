@@ -3,7 +3,7 @@ import { mean, sampleStandardDeviation } from 'simple-statistics';
 import type { Noise } from '../trade/history.ts';
 import { studentT } from '../trade/student.ts';
 import type { Unit } from '../trade/units.ts';
-import { type Changed, sizeOf, stoodText } from './changes.ts';
+import { type Changed, oneChange, sizeOf, stoodText } from './changes.ts';
 import { airMoved, type Comparison, type Evidence, numberOf } from './comparisons.ts';
 import type { Observation } from './observe.ts';
 
@@ -43,6 +43,8 @@ interface Seen {
   readonly causeName: string;
   readonly per: Unit | undefined;
   readonly size: number;
+  /** The way a change in words went; a number's is in its size. */
+  readonly forth: boolean;
   /** The difference itself, which is what noise is held against. */
   readonly difference: number;
   readonly comparison: Comparison;
@@ -50,18 +52,19 @@ interface Seen {
 
 function seenIn(comparison: Comparison): Seen | undefined {
   const { changes, after } = comparison;
-  const change = changes[0];
+  const change = oneChange(changes);
   const difference = numberOf(comparison.difference);
-  if (!change || changes.length > 1 || difference === undefined) return undefined;
+  if (!change || difference === undefined) return undefined;
   const amount = sizeOf(change);
   const measured = change.amount && amount !== undefined && amount !== 0;
-  const { cause, sign } = measured ? { cause: causeText(change), sign: 1 } : causeInWords(change);
+  const { cause, either, forth } = measured ? causeInNumbers(change) : causeInWords(change);
   return {
-    key: `${cause}|${after.key}`,
+    key: `${either}|${after.key}`,
     cause,
+    forth,
     causeName: change.name,
     per: measured ? change.amount?.unit : undefined,
-    size: measured ? difference / amount : sign * difference,
+    size: measured ? difference / amount : difference,
     difference,
     comparison,
   };
@@ -69,22 +72,37 @@ function seenIn(comparison: Comparison): Seen | undefined {
 
 export const causeText = ({ name, place }: Changed): string => (place === '' ? name : `${name} ${place}`);
 
-/** Back from the second to the first is the same cause the other way round. */
-function causeInWords(change: Changed): { readonly cause: string; readonly sign: 1 | -1 } {
+interface Cause {
+  readonly cause: string;
+  /** The same both ways: back from the second to the first is the same cause the other way round. */
+  readonly either: string;
+  readonly forth: boolean;
+}
+
+const causeInNumbers = (change: Changed): Cause => ({
+  cause: causeText(change),
+  either: causeText(change),
+  forth: true,
+});
+
+function causeInWords(change: Changed): Cause {
   const [before, after] = [change.before, change.after].map((stood) =>
     stood === undefined ? 'not written' : stoodText(stood),
   ) as [string, string];
+  const told = (from: string, to: string) => `${causeText(change)}: ${from} -> ${to}`;
   const forth = before <= after;
-  const cause = `${causeText(change)}: ${forth ? before : after} -> ${forth ? after : before}`;
-  return { cause, sign: forth ? 1 : -1 };
+  return { cause: told(before, after), either: forth ? told(before, after) : told(after, before), forth };
 }
 
-function effectOf(seen: readonly Seen[], noises: Evidence['noise']): Effect {
+/** Told the way it was seen first. */
+function effectOf(all: readonly Seen[], noises: Evidence['noise']): Effect {
+  const first = all[0] as Seen;
+  const seen = all.map((each) => (each.forth === first.forth ? each : { ...each, size: -each.size }));
   const latest = seen.at(-1) as Seen;
   const sizes = seen.map(({ size }) => size);
   const { after } = latest.comparison;
   return {
-    cause: latest.cause,
+    cause: first.cause,
     causeName: latest.causeName,
     per: latest.per,
     reading: after,

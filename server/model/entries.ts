@@ -215,7 +215,7 @@ function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time
   const { quantity, from, length } = found;
   const name = { from: (head[from] as Word).span.from, to: (head[from + length - 1] as Word).span.to };
   const beside = placeIn([...head.slice(0, from), ...head.slice(from + length)]);
-  const said = saidBy(line, syntax.groups, beside.place, beside.rest, quantity.form === 'curve');
+  const said = saidBy(line, syntax.groups, beside.place, beside.rest, quantity.form);
   return {
     kind: roleOf(quantity, around.section),
     quantity,
@@ -235,7 +235,7 @@ const inOwnDegrees = (said: Said): Said => ({
   ),
 });
 
-/** A place may stand before the name: `left mixture 1 1/4 turns`. */
+/** A place may stand before the name: `left mixture 1 1/4 turns`; the name may be a place's own word: `left bank 1-3`. */
 function named(
   head: readonly Word[],
   around: Around,
@@ -243,9 +243,12 @@ function named(
   const texts = head.map((word) => word.text);
   const atOnce = nameAt(texts, 0, around);
   if (atOnce) return { ...atOnce, from: 0 };
-  const from = placeLength(head, 0);
-  const later = from > 0 ? nameAt(texts, from, around) : undefined;
-  return later ? { ...later, from } : undefined;
+  const place = placeLength(head, 0);
+  for (let from = place; from > 0; from--) {
+    const later = nameAt(texts, from, around);
+    if (later) return { ...later, from };
+  }
+  return undefined;
 }
 
 function roleOf(quantity: Quantity, section: SectionKind | undefined): QuantityEntry['kind'] {

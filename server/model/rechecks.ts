@@ -7,6 +7,7 @@ import { amountIn } from './amounts.ts';
 import type { Carried, Recheck } from './carry.ts';
 import { daysBetween } from './dates.ts';
 import type { Origin, QuantityEntry, RecheckEntry } from './notebook.ts';
+import { specNames } from './specs.ts';
 import type { Amount } from './values.ts';
 import { showsWarm } from './warmth.ts';
 
@@ -54,6 +55,16 @@ export function rechecksAfterReading(rechecks: Rechecks, entry: QuantityEntry, b
 const begun = (recheck: Recheck): Recheck =>
   recheck.cycle === 'not yet' && !isReached(recheck) ? { ...recheck, cycle: 'under way' } : recheck;
 
+/** What was set or read again once it was due has been looked at. */
+export function rechecksAfterWork(state: Carried, { quantity }: QuantityEntry): Rechecks {
+  const { rechecks, specs } = state;
+  if (rechecks.size === 0) return rechecks;
+  const isIt = (name: string): boolean =>
+    name === quantity.name || specNames(specs).get(name)?.name === quantity.name;
+  const left = [...rechecks].filter(([name, recheck]) => !isIt(name) || !isDue(recheck, state));
+  return left.length === rechecks.size ? rechecks : new Map(left);
+}
+
 /** A session that ends has cooled down. */
 export function rechecksAfterSession(rechecks: Rechecks): Rechecks {
   if (rechecks.size === 0) return rechecks;
@@ -95,6 +106,9 @@ export function progressOf(recheck: Recheck, carried: Carried): Progress | undef
   const gone = goneBy(counted, recheck, carried);
   return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low * (1 - ROUNDING) };
 }
+
+export const isDue = (recheck: Recheck | undefined, carried: Carried): boolean =>
+  recheck !== undefined && (progressOf(recheck, carried)?.due ?? false);
 
 function goneBy(counted: Counted, recheck: Recheck, carried: Carried): Interval | undefined {
   if (counted === 'heat cycles') return number(recheck.cycles);

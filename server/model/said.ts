@@ -4,6 +4,7 @@
  */
 import type { ConditionSyntax, GroupSyntax, Line, Span } from '../../grammar/index.ts';
 import { runSpan } from '../../grammar/index.ts';
+import type { ValueForm } from '../trade/quantity.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
 import type { Condition, Place, Point, Said } from './notebook.ts';
 import { type Amount, lowerValue, type Value, type Word, wordsOf } from './values.ts';
@@ -48,7 +49,7 @@ export function saidBy(
   groups: readonly GroupSyntax[],
   place: Place | undefined,
   words: readonly Word[],
-  curve: boolean,
+  form: ValueForm,
 ): readonly Said[] {
   const said: Said[] = [];
   let current: Open = open(place, words);
@@ -57,16 +58,16 @@ export function saidBy(
     const named = placeIn(wordsOf(line, group.words));
     // `0.03 in, #3` is one thing with its place behind it.
     if (named.place && heard && (current.place || group.values.length > 0)) {
-      said.push(close(current));
+      said.push(close(current, form));
       current = open(named.place, named.rest);
     } else {
       current.place ??= named.place;
       current.words.push(...named.rest);
     }
-    addGroup(line, current, group, curve);
+    addGroup(line, current, group, form === 'curve');
     heard ||= group.values.length > 0 || named.rest.length > 0;
   }
-  said.push(close(current));
+  said.push(close(current, form));
   return said;
 }
 
@@ -116,10 +117,11 @@ function conditionOf(line: Line, syntax: ConditionSyntax, beside: Word[]): Condi
   return { value: value.form === 'amount' ? value : undefined, words: [], span };
 }
 
-function close(open: Open): Said {
+/** Where each value is told apart by its unit, none lends its own to another. */
+function close(open: Open, form: ValueForm): Said {
   return {
     place: open.place,
-    values: withSharedUnit(open.values),
+    values: form === 'several' ? open.values : withSharedUnit(open.values),
     points: pointsWithSharedUnits(open.points),
     words: open.words,
     conditions: open.conditions,

@@ -54,7 +54,7 @@ export function partEntry(line: Line, syntax: Syntax, time: Time): Entry {
   };
 }
 
-/** `manifold rear  brake booster`: the port is the first word with the places after it, or what stands before a colon. */
+/** `manifold rear  brake booster`: the port is the first word with the places after it, or what stands before a colon or `capped`. */
 export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
   const head = wordsOf(line, syntax.head);
   const after = syntax.groups.map((group) => wordsOf(line, group.words));
@@ -85,9 +85,22 @@ export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
 
 function portWords(head: readonly Word[]): number {
   let length = 1;
-  while (length < head.length && placeLength(head, length) > 0) length += placeLength(head, length);
-  return length;
+  while (length < head.length && portPartLength(head, length) > 0) length += portPartLength(head, length);
+  return saysStateAlone(head) ? Math.max(length, head.length - 1) : length;
 }
+
+const portPartLength = (head: readonly Word[], at: number): number =>
+  PORT_PARTS.test(head[at]?.text ?? '') ? 1 : placeLength(head, at);
+
+/** What says where on a thing a port is, beside the places. */
+const PORT_PARTS = /^(?:base|body|flange|nipple|plate|port|ported|spacer|tap|timed|top)$/i;
+
+/** `carb ported tap  capped`: what stands before is the name, but for `brake booster and capped`. */
+const saysStateAlone = (head: readonly Word[]): boolean =>
+  STATES.test(head.at(-1)?.text ?? '') && !head.some((word) => JOINING.test(word.text));
+
+const STATES = /^(?:capped|plugged|blanked|blocked|open)$/i;
+const JOINING = /^(?:and|but|then|with)$/i;
 
 /** `head bolts  torque 58..62 lb-ft  source "workshop manual"`: the last word of the trade is what is specified. */
 export function specEntry(line: Line, syntax: Syntax, around: Around, time: Time): Entry {

@@ -20,7 +20,7 @@ import type {
 } from './notebook.ts';
 import { aged, withReading } from './past.ts';
 import { withPort } from './ports.ts';
-import { rechecksAfterReading, rechecksAfterSession, withRecheck } from './rechecks.ts';
+import { rechecksAfterReading, rechecksAfterSession, rechecksAfterWork, withRecheck } from './rechecks.ts';
 import { set } from './setting.ts';
 import { alsoTurned, withTurned } from './turned.ts';
 import { sinceTried, withUntried } from './untried.ts';
@@ -154,7 +154,8 @@ function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   for (const said of entry.said) settings = set(settings, entry, said, where);
   const turned = withTurned(state.turned, entry, state.settings, settings, where);
   const untried = withUntried(state.untried, entry, where);
-  return withDue({ ...state, settings, turned, untried }, [entry.quantity], where);
+  const rechecks = rechecksAfterWork(state, entry);
+  return withDue({ ...state, settings, turned, untried, rechecks }, [entry.quantity], where);
 }
 
 /** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */
@@ -183,7 +184,7 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
     if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
   }
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.turned;
-  const rechecks = rechecksAfterReading(state.rechecks, entry, where);
+  const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry), entry, where);
   return { ...state, readings, lastly, past, turned, rechecks };
 }
 

@@ -1,4 +1,5 @@
 import { isResponse } from '../model/comparable.ts';
+import { actOf } from '../trade/acts.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const changedTogether = rule({
@@ -13,7 +14,7 @@ export const changedTogether = rule({
   about: isResponse,
   check(entry, { before }) {
     const { turned } = before;
-    if (turned.length < 2) return NO_PROBLEMS;
+    if (new Set(turned.map(({ name }) => actOf(name))).size < 2) return NO_PROBLEMS;
     const names = turned.map(({ name }) => name);
     return [
       {

@@ -24,7 +24,9 @@ export const hyphenRange = rule({
   check(entry) {
     if ('quantity' in entry && entry.quantity?.form === 'order') return [];
     if ('quantity' in entry && entry.quantity?.form === 'text') return [];
-    return [...joined(entry.line), ...parted(entry.line)];
+    // What a word that is not known takes may well be an order.
+    const ranges = joined(entry.line).filter(({ fixes }) => fixes || entry.kind !== 'unknown');
+    return [...ranges, ...parted(entry.line)];
   },
 });
 

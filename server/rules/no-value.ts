@@ -1,8 +1,9 @@
 import type { QuantityEntry, Said } from '../model/notebook.ts';
+import { drillNamed } from '../trade/drills.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { unitById } from '../trade/units.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { NO_PROBLEMS, replaceWith, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
 export const noValue = rule({
@@ -22,10 +23,23 @@ export const noValue = rule({
       ? `${inWords(quantity)}, or one of: ${quantity.words.join(', ')}`
       : inWords(quantity);
     const remark = entry.said.some((said) => said.words.length > 0) ? ' A remark is written as a note.' : '';
-    const message = `No value is given for ${quantity.name}: it takes ${wanted}.${remark}`;
-    return [{ span: lineSpan(entry.line), message }];
+    const drill = quantity.dimension === 'length' ? drillIn(entry) : undefined;
+    const said = drill ? ` The ${drill.text} is ${drill.size}.` : remark;
+    const message = `No value is given for ${quantity.name}: it takes ${wanted}.${said}`;
+    const fixes = drill ? [replaceWith(drill.span, drill.size)] : [];
+    return [{ span: lineSpan(entry.line), message, fixes }];
   },
 });
+
+/** `stop hole  #7 drill`: how wide that is. */
+function drillIn({ line, name }: QuantityEntry) {
+  const after = line.text.slice(name.to);
+  const [, before = '', text = '', size = ''] =
+    /^([\s:=]*)(((?:letter |no\.? ?)?#?\w+) drill)/i.exec(after) ?? [];
+  const drill = size === '' ? undefined : drillNamed(size);
+  const from = name.to + before.length;
+  return drill && { text, size: `${drill.inches} in`, span: { from, to: from + text.length } };
+}
 
 function saysEnough(entry: QuantityEntry): boolean {
   if (entry.quantity.form === 'text') return entry.text !== '';
@@ -43,6 +57,6 @@ function inWords({ form, unit, against }: Quantity): string {
   if (form === 'order') return 'the cylinders joined by hyphens';
   if (form === 'several') return 'numbers with their units';
   const symbol = unit ? unitById(unit).symbol : '';
-  const number = symbol === '' || symbol.startsWith(':') ? 'a number' : `a number in ${symbol}`;
+  const number = symbol === '' || symbol.startsWith(':') ? 'a number' : `a number (${symbol})`;
   return against ? `${number}, or points such as 8 ${symbol} @ 1500 ${against.unit}` : number;
 }

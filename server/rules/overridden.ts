@@ -1,6 +1,16 @@
 import { keyOf } from '../model/carry.ts';
 import { type Problem, rule } from './rule.ts';
 
+/** What is measured as it was found, and then set: both values belong on the page. */
+const MEASURED: ReadonlySet<string> = new Set([
+  'points gap',
+  'dwell',
+  'plug gap',
+  'valve lash',
+  'float level',
+  'tyre pressure',
+]);
+
 export const overridden = rule({
   code: 'overridden',
   severity: 'hint',
@@ -11,6 +21,7 @@ export const overridden = rule({
   bad: 'session 2026-05-02\n  initial 9 deg\n  initial 11 deg\n',
   isAboutRelated: true,
   on: ['setting'],
+  about: ({ name }) => !MEASURED.has(name),
   check({ quantity, said, name }, { before, after, where }) {
     return said.flatMap(({ place }): readonly Problem[] => {
       const key = keyOf(quantity.name, place?.text);

@@ -1,7 +1,7 @@
-import type { Carried, Recheck } from '../model/carry.ts';
+import type { Recheck } from '../model/carry.ts';
 import { valueText } from '../model/describe.ts';
 import type { Entry } from '../model/notebook.ts';
-import { progressOf } from '../model/rechecks.ts';
+import { isDue } from '../model/rechecks.ts';
 import { ofDay } from './limits.ts';
 import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
@@ -10,27 +10,21 @@ export const recheckDue = rule({
   code: 'recheck-due',
   severity: 'information',
   title: 'A reminder that has fallen due',
-  why: 'By the notebook\'s own odometer, hours, dates and heat cycles. Told at the meter\'s reading that makes it due and at each session\'s head until "check NAME ok" or "done NAME". A heat cycle is a session in which the engine got warm.',
+  why: 'By the notebook\'s own odometer, hours, dates and heat cycles. Told where it falls due, and above each session from there until "check NAME ok" or "done NAME", or until what is to be rechecked is set or read again. A heat cycle is a session in which the engine got warm.',
   standing: 'notation',
   good: 'session 2026-05-02\n  odometer 100 mi\n  recheck head bolts after 200 mi\nsession 2026-05-09\n  odometer 250 mi\n',
   bad: 'session 2026-05-02\n  odometer 100 mi\n  recheck head bolts after 200 mi\nsession 2026-05-09\n  odometer 320 mi\n',
-  on: ['session', 'reading'],
+  on: ['session', 'section', 'reading'],
   check(entry, { before, after }) {
     if (after.rechecks.size === 0) return NO_PROBLEMS;
-    const isHead = entry.kind === 'session';
-    if (!isHead && !METERS.has(entry.quantity.name)) return NO_PROBLEMS;
+    if (entry.kind === 'reading' && !METERS.has(entry.quantity.name)) return NO_PROBLEMS;
     return [...after.rechecks]
-      .filter(
-        ([name, recheck]) => isDue(recheck, after) && (isHead || !isDue(before.rechecks.get(name), before)),
-      )
+      .filter(([name, recheck]) => isDue(recheck, after) && !isDue(before.rechecks.get(name), before))
       .map(([name, recheck]) => due(entry, name, recheck));
   },
 });
 
 const METERS: ReadonlySet<string> = new Set(['odometer', 'hours']);
-
-const isDue = (recheck: Recheck | undefined, carried: Carried): boolean =>
-  recheck !== undefined && (progressOf(recheck, carried)?.due ?? false);
 
 const due = ({ line }: Entry, name: string, { after, by }: Recheck): Problem => ({
   span: lineSpan(line),

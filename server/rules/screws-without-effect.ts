@@ -1,9 +1,10 @@
+import type { Carried } from '../model/carry.ts';
 import { PLATES_TOO_FAR_OPEN } from '../model/idling.ts';
 import { readTrial } from '../model/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
-/** Rows from which a trial without response is told; told once. */
-const ROWS = 3;
+/** Rows from which a trial without response is told, and up to which it is looked for. */
+const ROWS = { fewest: 3, most: 12 };
 
 export const screwsWithoutEffect = rule({
   code: 'screws-without-effect',
@@ -14,15 +15,19 @@ export const screwsWithoutEffect = rule({
   good: 'session 2026-05-02\n  trial mixture -> idle\n    1 turn 780 rpm\n    1 1/4 turns 820 rpm\n    1 1/2 turns 850 rpm\n',
   bad: 'session 2026-05-02\n  trial mixture -> idle\n    1 turn 820 rpm\n    1 1/4 turns 820 rpm\n    1 1/2 turns 820 rpm\n',
   on: ['row'],
-  check({ values, line }, { after }) {
-    if (after.trial?.rows.length !== ROWS) return NO_PROBLEMS;
+  check({ values, line }, { before, after }) {
+    const rows = after.trial?.rows.length ?? 0;
+    if (!after.trial || rows < ROWS.fewest || rows > ROWS.most) return NO_PROBLEMS;
     const { knob, response, fit } = readTrial(after.trial, after.words);
-    if (knob.quantity?.name !== 'mixture' || !fit?.flat) return NO_PROBLEMS;
+    if (knob.quantity?.name !== 'mixture' || !fit?.flat || isToldAbove(before)) return NO_PROBLEMS;
     const [first, last] = [values[0], values.at(-1)];
     const span = { from: first?.span.from ?? 0, to: last?.span.to ?? line.text.length };
     return [{ span, message: told(`${response.name} does not follow the mixture screws`) }];
   },
 });
+
+const isToldAbove = ({ trial, words }: Carried): boolean =>
+  trial !== undefined && trial.rows.length >= ROWS.fewest && readTrial(trial, words).fit?.flat !== undefined;
 
 const told = (what: string): string =>
   `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${PLATES_TOO_FAR_OPEN} (common practice, no source).`;

@@ -55,6 +55,7 @@ import { outsideSpec } from './outside-spec.ts';
 import { overLimit } from './over-limit.ts';
 import { overridden } from './overridden.ts';
 import { ownWordIncomplete } from './own-word-incomplete.ts';
+import { partWithValue } from './part-with-value.ts';
 import { pistonSpeedHigh } from './piston-speed-high.ts';
 import { placeAfterValue } from './place-after-value.ts';
 import { portConnectedAndCapped } from './port-connected-and-capped.ts';
@@ -159,6 +160,7 @@ const ROWS: readonly Rule[] = [
   sameNameTwice,
   revertNowhere,
   unknownPart,
+  partWithValue,
   notFitted,
   changeWithoutStart,
   recheckWithoutEnd,

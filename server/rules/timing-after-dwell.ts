@@ -13,7 +13,8 @@ export const timingAfterDwell = rule({
   bad: 'session 2026-05-02\n  initial 9 deg\n  points gap 0.016 in\n',
   on: ['setting'],
   about: ({ name }) => name === 'dwell' || name === 'points gap',
-  check({ line }, { before }) {
+  check({ line, quantity }, { before }) {
+    if (isOneAct(before, quantity.name)) return NO_PROBLEMS;
     const timing = timingInSession(before);
     if (!timing) return NO_PROBLEMS;
     return [
@@ -25,6 +26,10 @@ export const timingAfterDwell = rule({
     ];
   },
 });
+
+/** The gap set and its dwell read off, one right after the other, move the timing once. */
+const isOneAct = ({ untried }: Carried, name: string): boolean =>
+  [...untried.keys()].at(-1) === (name === 'dwell' ? 'points gap|' : 'dwell|');
 
 function timingInSession({ settings, readings, session }: Carried): Origin | undefined {
   const initial = settings.get('initial|')?.by;

@@ -1,4 +1,4 @@
-import { readTrial, wantIn } from '../model/trials.ts';
+import { type Axis, readTrial, wantIn } from '../model/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
@@ -22,9 +22,7 @@ export const trialUnitsDiffer = rule({
           after.trial === undefined ||
           readTrial(after.trial, after.words).leftOut === above.leftOut;
     if (fits || values.some((value) => value.form === 'amount' && !value.interval)) return NO_PROBLEMS;
-    const [knob, response] = [above.knob, above.response].map(
-      ({ name, unit }) => `${name}${unit.symbol ? ` in ${unit.symbol}` : ''}`,
-    );
+    const [knob, response] = [above.knob, above.response].map(told);
     return [
       {
         span: lineSpan(line),
@@ -33,3 +31,5 @@ export const trialUnitsDiffer = rule({
     ];
   },
 });
+
+const told = ({ name, unit: { symbol } }: Axis): string => `${name}${symbol ? ` (${symbol})` : ''}`;

@@ -7,7 +7,7 @@ import { numbersIn } from '../model/past.ts';
 import { readingKey } from '../model/step.ts';
 import { formatValue } from '../trade/format.ts';
 import { compareWithPast } from '../trade/history.ts';
-import { exact } from '../trade/interval.ts';
+import { exact, type Interval } from '../trade/interval.ts';
 import { convertInterval, unitById } from '../trade/units.ts';
 import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
 
@@ -62,11 +62,10 @@ function problemOf(
 ): Problem {
   const usual = quantity.unit === undefined ? undefined : unitById(quantity.unit);
   const unit = firstAmount(said.values)?.unit ?? usual;
-  const told = (n: number) =>
-    formatValue(usual && unit ? convertInterval(exact(n), usual, unit) : exact(n), unit);
-  const range = `${told(Math.min(...before))} to ${told(Math.max(...before))}, median ${told(median)}`;
+  const told = (of: Interval) => formatValue(usual && unit ? convertInterval(of, usual, unit) : of, unit);
+  const range = told({ low: Math.min(...before), high: Math.max(...before), about: false });
   return {
     span,
-    message: `${told(number)} is far from this notebook's own past: the last ${before.length} under the same conditions read ${range}. Was it read right, or what has changed? (published: modified z-score over 3.5)`,
+    message: `${told(exact(number))} is far from this notebook's own past: the last ${before.length} under the same conditions read ${range}, median ${told(exact(median))}. Was it read right, or what has changed? (published: modified z-score over 3.5)`,
   };
 }

@@ -29,6 +29,28 @@ const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly 
     '5: start a session from here',
   ],
   [
+    'what is to be rechecked, until it is done',
+    `
+    specs
+      head bolts torque 60 lb-ft
+    session 2026-05-02
+      recheck head bolts after 1 day
+    session 2026-05-04
+      head bolts torque 60 lb-ft
+    session 2026-05-05
+      recheck head bolts after 1 day
+    session 2026-05-07
+    `,
+    '3: nothing changed',
+    '3: start a session from here',
+    '5: nothing changed',
+    '5: start a session from here',
+    '7: nothing changed',
+    '7: start a session from here',
+    '9: 1 recheck due',
+    '9: start a session from here',
+  ],
+  [
     'the last one kept, above',
     `
     session 2026-05-02

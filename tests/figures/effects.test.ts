@@ -233,6 +233,20 @@ describe('noise and known effects', () => {
       rows: ['vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | told from noise'],
     },
     {
+      say: 'told the way round in which it was done',
+      book: twoDays('note as found', 'hose "clipped"'),
+      figure: 'known effects',
+      rows: ['hose: not written -> clipped | idle (neutral) | +40 rpm | 1 |  | noise not known'],
+    },
+    {
+      say: 'two words for one piece of work are one cause',
+      book: twoDays('points gap 0.016 in | dwell 50 deg', 'points gap 0.014 in | dwell 53 deg'),
+      figure: 'known effects',
+      rows: [
+        'points gap and dwell: 0.016 in, 50 deg -> 0.014 in, 53 deg | idle (neutral) | +40 rpm | 1 |  | noise not known',
+      ],
+    },
+    {
       say: 'confounded readings are in no table',
       book: twoDays('initial 9 deg | mixture 1 turn', 'initial 11 deg | mixture out 1/4 turn'),
       figure: 'known effects',

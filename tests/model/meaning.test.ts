@@ -202,6 +202,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['engine\nfuel gasoline', 'fact fuel "gasoline" \'gasoline\''],
     ['engine\nvalve lash 0.012 in', 'setting valve lash 0.012 in'],
     ['vehicle\ntyre 185/70-13', 'fact tyre "185/70-13" 2.642857143, less 13'],
+    ['engine\nleft bank 1-3', 'fact bank left: order 1-3'],
     ['vehicle\nfinal drive 3.9:1', 'fact final drive 3.9 ratio'],
     ['limits\ntotal <= 34 deg', 'limit total -Infinity..34 deg'],
     ['limits\nwater 195 F', 'limit water 195 F'],
@@ -218,6 +219,10 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['ports\nmanifold front capped', 'port manifold front: capped []'],
     ['ports\nmanifold', 'port manifold: undefined []'],
     ['ports\ncarb base: canister', 'port carb base: canister []'],
+    ['ports\ncarb base canister', 'port carb base: canister []'],
+    ['ports\ncarb ported tap canister', 'port carb ported tap: canister []'],
+    ['ports\nheater tee capped', 'port heater tee: capped []'],
+    ['ports\nmanifold rear brake booster and capped', 'port manifold rear: brake booster and capped []'],
     [
       'ports\ncoolant: pump -> block -> radiator',
       'port coolant: pump -> block -> radiator [pump > block > radiator]',

@@ -90,6 +90,14 @@ rows('changed-together', [
     'fit carb single | initial 9 deg | idle 820 rpm | fit carb twin | initial 11 deg | «idle» 850 rpm',
     'Carburettor and initial',
   ],
+  ['points gap 0.016 in | dwell 50 deg | idle 820 rpm | points gap 0.014 in | dwell 53 deg | idle 850 rpm'],
+  [
+    'mechanical 22 deg | advance springs "stiff" | idle 820 rpm | advance springs "light" | mechanical 20 deg | idle 850 rpm',
+  ],
+  [
+    'dwell 50 deg | initial 9 deg | idle 820 rpm | dwell 53 deg | initial 11 deg | «idle» 850 rpm',
+    'Dwell and initial',
+  ],
   [
     'initial 9 deg | mixture 1 turn | idle 820 rpm | initial 11 deg | idle 830 rpm | mixture in 1/4 turn | idle 850 rpm',
   ],
@@ -98,7 +106,7 @@ rows('changed-together', [
 rows(
   'unlike-its-past',
   [
-    ['idle «1180 rpm» in neutral', 'the last 5 under the same conditions read 815 rpm to 835 rpm'],
+    ['idle «1180 rpm» in neutral', 'the last 5 under the same conditions read 815..835 rpm, median 825 rpm'],
     ['idle 840 rpm in neutral'],
     ['idle 1180 rpm in drive'],
     ['idle 860 rpm in neutral'],
@@ -133,6 +141,10 @@ rows(
 rows('idle-in-gear-low', [['idle 500 rpm in drive']], 'vehicle\n  transmission manual\nsession 2026-05-02');
 
 rows('screws-without-effect', [
+  [
+    'trial mixture -> idle |   1 turn 820 rpm |   1 1/4 turns 818 rpm |   1 1/2 turns 821 rpm |   «1 3/4 turns 819 rpm» |   2 turns 820 rpm',
+    'transfer slot',
+  ],
   [
     'trial mixture -> idle |   1 turn 820 rpm |   1 1/4 turns 820 rpm |   «1 1/2 turns 820 rpm»',
     'transfer slot',

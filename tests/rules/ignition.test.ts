@@ -52,6 +52,8 @@ rows('dwell-too-long', [['dwell 94 deg']]);
 rows('timing-after-dwell', [
   ['initial 9 deg | «points gap 0.016 in»', 'take it again'],
   ['timing 9 deg @ 800 rpm | «dwell 50 deg»'],
+  ['initial 9 deg | «points gap 0.016 in» | dwell 50 deg'],
+  ['points gap 0.016 in | initial 9 deg | «dwell 50 deg»'],
   ['dwell 50 deg | initial 9 deg'],
   ['initial 9 deg | session 2026-05-03 | dwell 50 deg'],
 ]);

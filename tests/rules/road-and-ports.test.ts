@@ -108,7 +108,7 @@ rows(
       'recheck head bolts, 200 mi after the reminder of 2026-05-02',
     ],
     [
-      'recheck head bolts after 200 mi | session 2026-05-03 | «odometer 1300 mi» | odometer 1310 mi | «session 2026-05-04»',
+      'recheck head bolts after 200 mi | session 2026-05-03 | «odometer 1300 mi» | odometer 1310 mi | session 2026-05-04',
     ],
     [
       'recheck head bolts after 200 mi | session 2026-05-03 | «odometer 1300 mi» | check head bolts ok | session 2026-05-04',
@@ -118,6 +118,10 @@ rows(
     ['recheck head bolts after 1 heat cycle | water 180 F | «session 2026-05-03»', '1 heat cycle after'],
     ['recheck head bolts after 1 heat cycle | idle 800 rpm | session 2026-05-03'],
     ['recheck head bolts after 200 mi | session 2026-05-03 | odometer 1100..1400 mi'],
+    ['recheck head bolts after 1 heat cycle | water 180 F | «ports»', '1 heat cycle after'],
+    [
+      'recheck points gap after 30 days | recheck dwell after 60 days | «session 2026-06-05» | points gap 0.4 mm | dwell 50 deg | «session 2026-07-06»',
+    ],
   ],
   'session 2026-05-02\n  odometer 1000 mi',
 );

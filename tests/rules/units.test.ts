@@ -39,6 +39,7 @@ rows('missing-unit', [
   ['initial «9»', 'taken as deg', 'initial 9 deg'],
   ['water «180» hot'],
   ['weather «14»', 'told apart by units'],
+  ['weather «14», 1011 hPa', 'told apart by units'],
   ['vacuum advance 0 deg @ «4», 12 deg @ 12', 'taken as inHg'],
   ['mechanical 0 deg @ 900, 8 deg @ 1500'],
   ['tube 402 415 398 240 F'],

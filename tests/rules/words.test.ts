@@ -78,10 +78,11 @@ rows('nothing-said', [
 ]);
 
 rows('no-value', [
-  ['«initial»', 'a number in deg'],
+  ['«initial»', 'a number (deg)'],
   ['«initial nine»'],
   ['«initial "nine"»'],
   ['«mixture left»'],
+  ['«float level #7 drill»', 'The #7 drill is 0.201 in.', 'float level 0.201 in'],
   ['«mechanical»', 'points such as 8 deg @ 1500 rpm'],
   ['«weather fine»', 'numbers with their units'],
   ['«knock»', 'one of: none, trace, light, heavy'],
@@ -90,6 +91,7 @@ rows('no-value', [
   ['vacuum advance plugged'],
   ['plug #4 sooty'],
 ]);
+rows('part-with-value', [['«initial 9 deg»', 'stands under a session'], ['carb twin "38 mm"']], 'parts');
 rows('no-value', [['«firing order»', 'joined by hyphens'], ['firing order 1-2']], 'engine');
 
 rows(

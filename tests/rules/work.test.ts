@@ -119,4 +119,5 @@ rows('overridden', [
   ['mixture left 1 turn, right 1 turn | «mixture» right 2 turns'],
   ['vacuum advance 0 deg @ 4 inHg, 12 deg @ 12 inHg | vacuum advance plugged'],
   ['initial 9 deg | session 2026-05-03 | initial 11 deg'],
+  ['points gap 0.012 in | dwell 56 deg | points gap 0.016 in | dwell 50 deg'],
 ]);

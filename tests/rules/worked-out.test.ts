@@ -41,7 +41,7 @@ rows(
   'trial-units-differ',
   [
     ['7 mm 9 deg'],
-    ['«3 psi 9 deg»', 'The rows above give stop hole in in and vacuum advance in deg'],
+    ['«3 psi 9 deg»', 'The rows above give stop hole (in) and vacuum advance (deg)'],
     ['«5/16 in 3 inHg»'],
     ['5/16 in 12'],
     ['«want 900 rpm»'],

@@ -1,6 +1,6 @@
 /** Readings against the last comparable ones, as figures. */
 import { formatValue } from '../../trade/format.ts';
-import { type Changed, sizeOf, stepText, stoodText } from '../changes.ts';
+import { type Changed, oneChange, sizeOf, stepText, stoodText } from '../changes.ts';
 import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
@@ -65,9 +65,9 @@ function figureOf(
 }
 
 function causeOf({ changes, difference, after }: Comparison): string {
-  const [change, ...more] = changes;
-  if (!change) return ' with nothing changed';
-  if (more.length > 0) {
+  if (changes.length === 0) return ' with nothing changed';
+  const change = oneChange(changes);
+  if (!change) {
     const names = changes.map(causeText);
     return `, but ${changes.length} things changed (${names.slice(0, 5).join(', ')}${names.length > 5 ? ', ...' : ''}): confounded, credited to none`;
   }
@@ -85,7 +85,7 @@ function perUnit(change: Changed, difference: number | undefined): number | unde
 
 function noiseText(comparison: Comparison, evidence: Evidence): readonly string[] {
   const against = againstNoise(comparison, evidence);
-  const one = comparison.changes.length === 1;
+  const one = oneChange(comparison.changes) !== undefined;
   if (comparison.changes.length === 0) return []; // it is one of those that the noise is told from
   if (!against) return one ? ['the noise is not known, so one reading is credited with nothing yet'] : [];
   const from = `${tellerOf(comparison.after).size(against.least)}, by ${repeats(against.noise.degrees)}`;
@@ -105,7 +105,7 @@ function workingOf({ before, after, difference, changes }: Comparison): string {
   const teller = tellerOf(after);
   const told = formatValue(teller.ownDifference(difference), teller.unit);
   const sum = `${teller.value(after.value)} - ${teller.value(before.value)} = ${told}`;
-  const change = changes.length === 1 ? changes[0] : undefined;
+  const change = oneChange(changes);
   const per = change && perUnit(change, numberOf(difference));
   if (!change?.amount || per === undefined) return sum;
   const amount = formatValue(change.amount.value, change.amount.unit);

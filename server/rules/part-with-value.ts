@@ -1,0 +1,22 @@
+import { NO_PROBLEMS, rule } from './rule.ts';
+import { amountsIn, lineSpan } from './syntax.ts';
+
+export const partWithValue = rule({
+  code: 'part-with-value',
+  severity: 'warning',
+  title: 'A value under "parts"',
+  why: 'Under "parts" a line names a part that may be fitted, and nothing else of it is kept but a text in quotes. What was set or read stands under a session, and is lost where a stray "parts" comes before it.',
+  standing: 'notation',
+  good: 'parts\n  carb twin "pair of side-draughts, 38 mm"\n',
+  bad: 'session 2026-05-02\nparts\n  initial 9 deg\n',
+  on: ['part'],
+  check({ line, name }) {
+    if (amountsIn(line.syntax).next().done) return NO_PROBLEMS;
+    return [
+      {
+        span: lineSpan(line),
+        message: `This only names a part, "${name}", and its number is not kept: what is set or read stands under a session, what describes a part in quotes.`,
+      },
+    ];
+  },
+});
