@@ -50,14 +50,28 @@ function meanDeviation(values: readonly number[], centre: number): number {
 
 /**
  * Noise from groups of repeat readings, each group taken with nothing changed: the pooled standard deviation. Groups of one
- * say nothing. Undefined when none has two.
+ * say nothing, and one that strays far more than the others (4 times their median, from five groups on) was no repeat: something
+ * happened to the engine. Undefined when none has two.
  */
 export function noiseOf(groups: readonly (readonly number[])[]): Noise | undefined {
-  const repeats = groups.filter((group) => group.length > 1);
+  const repeats = withoutStray(groups.filter((group) => group.length > 1));
   const degrees = repeats.reduce((sum, group) => sum + group.length - 1, 0);
   if (degrees === 0) return undefined;
   const squares = repeats.reduce((sum, group) => sum + squaresAboutMean(group), 0);
   return { deviation: Math.sqrt(squares / degrees), degrees };
+}
+
+/** Fewest groups of which one is told to stray. */
+const FEWEST_GROUPS = 5;
+
+/** Of pairs of normal readings, one in 150 strays by more than this many times the median pair. */
+const STRAY = 4;
+
+function withoutStray(repeats: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  if (repeats.length < FEWEST_GROUPS) return repeats;
+  const strays = repeats.map((group) => Math.sqrt(squaresAboutMean(group) / (group.length - 1)));
+  const usual = median(strays);
+  return usual > 0 ? repeats.filter((_, i) => (strays[i] ?? 0) <= STRAY * usual) : repeats;
 }
 
 function squaresAboutMean(group: readonly number[]): number {

@@ -12,7 +12,7 @@ describe('a reading against its own past', () => {
       book: laterLine('idle 1180 rpm in neutral'),
       figure: NAME,
       text: [
-        '1180 rpm is far from its past: 5 before it read 815 rpm to 835 rpm, median 825 rpm. Was it read right, or what has changed?',
+        '1180 rpm is far from its past: 5 before it read 815..835 rpm, median 825 rpm. Was it read right, or what has changed?',
       ],
       source: 'NIST/SEMATECH e-Handbook',
     },
@@ -20,7 +20,7 @@ describe('a reading against its own past', () => {
       say: 'near it is like it',
       book: laterLine('idle 840 rpm in neutral'),
       figure: NAME,
-      text: ['840 rpm is like its past: 5 before it read 815 rpm to 835 rpm, median 825 rpm'],
+      text: ['840 rpm is like its past: 5 before it read 815..835 rpm, median 825 rpm'],
     },
     {
       say: 'other conditions have another past',

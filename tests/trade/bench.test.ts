@@ -267,6 +267,18 @@ describe('history', () => {
     expect(noiseOf([[5], [6]])).toBeUndefined();
     expect(leastRealChange({ deviation: 2, degrees: 3 })).toBeCloseTo(5.6, 12);
   });
+
+  test('a group that strays far more than the others was no repeat', () => {
+    const alike = [
+      [142, 141],
+      [139, 138],
+      [145, 144],
+      [140, 138],
+      [138, 137],
+    ];
+    expect(noiseOf([...alike, [141, 104]])).toEqual(noiseOf(alike));
+    expect(noiseOf([...alike.slice(0, 3), [141, 104]])?.deviation).toBeGreaterThan(10);
+  });
 });
 
 describe('road', () => {

@@ -28,7 +28,7 @@ function figureOf({ reading, number, median, deviation, score, odd, past }: Agai
   const teller = tellerOf(reading);
   const told = teller.number;
   const [low, high] = [Math.min(...past), Math.max(...past)];
-  const range = `${past.length} before it read ${told(low)} to ${told(high)}, median ${told(median)}`;
+  const range = `${past.length} before it read ${teller.value({ low, high, about: false })}, median ${told(median)}`;
   return {
     topic: 'history',
     name: `${nameOf(reading)} against its past`,

@@ -109,7 +109,9 @@ function spanText(found: readonly Estimate[], knob: Axis): string {
   if (found.every((each) => each.low === undefined && each.high === undefined)) return '';
   const low = Math.min(...found.map((each) => each.low ?? Number.NEGATIVE_INFINITY));
   const high = Math.max(...found.map((each) => each.high ?? Number.POSITIVE_INFINITY));
-  return `, 19 times in 20 within ${formatValue({ low, high, about: false }, knob.unit)}`;
+  const within = formatValue({ low, high, about: false }, knob.unit);
+  const alike = formatValue(exact(low), knob.unit) === within;
+  return alike ? '; the rows show no scatter to tell how far off' : `, 19 times in 20 within ${within}`;
 }
 
 function outsideText(found: readonly Estimate[], { fit, knob }: Fitted): string | undefined {
