@@ -2,7 +2,7 @@
  * How fast a notebook is opened and edited, beside a language service of the same kind of work in the same run:
  * vscode-json-languageservice parsing and validating a file of as many lines.
  */
-import { getLanguageService, type JSONDocument, type JSONSchema } from 'vscode-json-languageservice';
+import { getLanguageService, type JSONSchema } from 'vscode-json-languageservice';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { findingsIn } from '../../server/model/locate.ts';
 import { edit, open, type Snapshot } from '../../server/model/snapshot.ts';
@@ -10,6 +10,7 @@ import { checkLine } from '../../server/rules/index.ts';
 import { notebookOf } from './notebook.ts';
 
 const SIZES = [1_000, 10_000, 100_000];
+const OPENINGS = 3;
 const EDITS = { ours: 400, peer: 12 };
 
 const SCHEMA: JSONSchema = {
@@ -21,24 +22,37 @@ const SCHEMA: JSONSchema = {
   },
 };
 
-interface Row {
-  readonly lines: number;
+interface Timed {
+  /** Median of a few openings, ms. */
   readonly open: number;
+  /** ms. */
   readonly edits: readonly number[];
-  /** Bytes of heap that the opened file holds. */
+}
+
+interface Row extends Timed {
+  readonly lines: number;
+  /** Bytes that the opened file holds. */
   readonly heap: number;
 }
 
-/** Prints the table; each size once for us, once for the peer, one after the other. */
+/** Prints the table. Bytes are counted after all times are taken: a forced collection slows whatever comes next. */
 export async function benchOpening(): Promise<void> {
   for (const lines of SIZES) await warmUp(lines);
-  const ours: Row[] = [];
-  const peers: Row[] = [];
+  const ours: Timed[] = [];
+  const peers: Timed[] = [];
   for (const lines of SIZES) {
     ours.push(await measureOurs(lines));
     peers.push(await measurePeer(lines));
   }
-  print(ours, peers);
+  const rows = (timed: readonly Timed[], hold: (lines: number) => unknown): Row[] =>
+    SIZES.map((lines, i) => ({ ...(timed[i] as Timed), lines, heap: heapOf(() => hold(lines)) }));
+  print(
+    rows(ours, (lines) => open(notebookOf(lines), checkLine)),
+    rows(peers, (lines) => {
+      const document = TextDocument.create('file:///bench.json', 'json', 0, jsonOf(lines));
+      return [document, getLanguageService({}).parseJSONDocument(document)];
+    }),
+  );
 }
 
 async function warmUp(lines: number): Promise<void> {
@@ -47,15 +61,14 @@ async function warmUp(lines: number): Promise<void> {
   await measurePeer(lines);
 }
 
-async function measureOurs(lines: number): Promise<Row> {
+async function measureOurs(lines: number): Promise<Timed> {
   const text = notebookOf(lines);
   const lineText = text.split('\n');
-  const before = heapNow();
-  const start = performance.now();
-  let snapshot: Snapshot = open(text, checkLine);
-  countOf(findingsIn(snapshot));
-  const opened = performance.now() - start;
-  const heap = heapNow() - before;
+  let snapshot: Snapshot = open('', checkLine);
+  const opened = await medianOf(OPENINGS, () => {
+    snapshot = open(text, checkLine);
+    countOf(findingsIn(snapshot));
+  });
   const edits: number[] = [];
   for (const line of randomLines(lines, EDITS.ours)) {
     const at = afterNumber(lineText[line] as string, line);
@@ -64,24 +77,16 @@ async function measureOurs(lines: number): Promise<Row> {
     countOf(findingsIn(snapshot));
     edits.push(performance.now() - began);
   }
-  return { lines, open: opened, edits, heap };
+  return { open: opened, edits };
 }
 
-async function measurePeer(lines: number): Promise<Row> {
+async function measurePeer(lines: number): Promise<Timed> {
   const service = getLanguageService({});
   const text = jsonOf(lines);
   const lineText = text.split('\n');
   let document = TextDocument.create('file:///bench.json', 'json', 0, text);
-  let parsed: JSONDocument | undefined;
-  const validate = () => {
-    parsed = service.parseJSONDocument(document);
-    return service.doValidation(document, parsed, {}, SCHEMA);
-  };
-  const before = heapNow();
-  const start = performance.now();
-  await validate();
-  const opened = performance.now() - start;
-  const heap = parsed ? heapNow() - before : 0;
+  const validate = () => service.doValidation(document, service.parseJSONDocument(document), {}, SCHEMA);
+  const opened = await medianOf(OPENINGS, validate);
   const edits: number[] = [];
   for (const line of randomLines(lines, EDITS.peer)) {
     const at = afterNumber(lineText[line] as string, line);
@@ -94,7 +99,7 @@ async function measurePeer(lines: number): Promise<Row> {
     await validate();
     edits.push(performance.now() - began);
   }
-  return { lines, open: opened, edits, heap };
+  return { open: opened, edits };
 }
 
 function jsonOf(lines: number): string {
@@ -121,9 +126,22 @@ function countOf(all: Iterable<unknown>): number {
   return count;
 }
 
-function heapNow(): number {
+async function medianOf(times: number, act: () => unknown): Promise<number> {
+  const taken: number[] = [];
+  for (let i = 0; i < times; i++) {
+    const start = performance.now();
+    await act();
+    taken.push(performance.now() - start);
+  }
+  return at(taken, 0.5);
+}
+
+function heapOf(hold: () => unknown): number {
   globalThis.gc?.();
-  return process.memoryUsage().heapUsed;
+  const before = process.memoryUsage().heapUsed;
+  const held = hold();
+  globalThis.gc?.();
+  return held ? process.memoryUsage().heapUsed - before : 0;
 }
 
 function print(ours: readonly Row[], peers: readonly Row[]): void {
