@@ -64,14 +64,15 @@ export function noiseOf(groups: readonly (readonly number[])[]): Noise | undefin
 /** Fewest groups of which one is told to stray. */
 const FEWEST_GROUPS = 5;
 
-/** Of pairs of normal readings, one in 150 strays by more than this many times the median pair. */
+/** Of pairs of normal readings, about one in 150 strays by more than this many times the median pair. */
 const STRAY = 4;
 
 function withoutStray(repeats: readonly (readonly number[])[]): readonly (readonly number[])[] {
   if (repeats.length < FEWEST_GROUPS) return repeats;
   const strays = repeats.map((group) => Math.sqrt(squaresAboutMean(group) / (group.length - 1)));
-  const usual = median(strays);
-  return usual > 0 ? repeats.filter((_, i) => (strays[i] ?? 0) <= STRAY * usual) : repeats;
+  const moved = strays.filter((stray) => stray > 0);
+  const usual = median(strays) || (moved.length > 1 ? median(moved) : Number.POSITIVE_INFINITY);
+  return repeats.filter((_, i) => (strays[i] ?? 0) <= STRAY * usual);
 }
 
 function squaresAboutMean(group: readonly number[]): number {

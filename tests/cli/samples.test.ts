@@ -43,7 +43,9 @@ describe.each(NOTEBOOKS)('%s', (name) => {
     const [file] = JSON.parse(ran(`check samples/${name} --format json`, FILES).out).files;
     const told = file.findings.filter(({ severity }: { severity: string }) => severity !== 'hint');
     expect(told.length).toBeGreaterThanOrEqual(1);
-    expect(told.length).toBeLessThanOrEqual(6);
+    // A long notebook may have more of them: one in three sessions.
+    const sessions = String(FILES[`samples/${name}`]).match(/^session /gm)?.length ?? 0;
+    expect(told.length).toBeLessThanOrEqual(Math.max(6, sessions / 3));
   });
 
   it.each([40, 64])('show fits %i columns', (columns) => {

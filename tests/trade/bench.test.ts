@@ -277,6 +277,15 @@ describe('history', () => {
       [138, 137],
     ];
     expect(noiseOf([...alike, [141, 104]])).toEqual(noiseOf(alike));
+    const toTheFigure = [
+      [7, 7],
+      [8, 8],
+      [6, 6],
+      [8, 8],
+      [9, 8],
+      [9, 7.5],
+    ];
+    expect(noiseOf([...toTheFigure, [22, 7]])).toEqual(noiseOf(toTheFigure));
     expect(noiseOf([...alike.slice(0, 3), [141, 104]])?.deviation).toBeGreaterThan(10);
   });
 });

@@ -21,7 +21,7 @@ export const DAMPER_TAPE: Working = {
 
 export const STOP_TRAVEL: Working = {
   topic: 'timing',
-  about: ['stop radius', 'mechanical limit', 'mechanical', 'trial'],
+  about: ['stop radius', 'mechanical limit', 'mechanical'],
   work: stopTravel,
 };
 
