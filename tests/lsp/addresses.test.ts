@@ -29,17 +29,17 @@ test.each([
 
 describe('what a path means', () => {
   const places = createPlaces();
-  places.setRoots(['file:///work', 'file:///work/boats/inner/']);
+  places.setRoots(['file:///shop-home', 'file:///shop-home/boats/inner/']);
   test.each([
-    ['file:///work/boats/x.tappet', 'a.jpg', 'file:///work/boats/a.jpg'],
-    ['file:///work/boats/x.tappet', '../shop/a.tappet', 'file:///work/shop/a.tappet'],
-    ['file:///work/boats/x.tappet', '../../a.tappet', undefined],
-    ['file:///work/boats/inner/x.tappet', '../a.tappet', undefined],
-    ['file:///work/x.tappet', '/etc/a.tappet', undefined],
-    ['file:///work/x.tappet', 'C:\\a.tappet', undefined],
-    ['file:///work/x.tappet', 'http://a/b.tappet', undefined],
+    ['file:///shop-home/boats/x.tappet', 'a.jpg', 'file:///shop-home/boats/a.jpg'],
+    ['file:///shop-home/boats/x.tappet', '../shop/a.tappet', 'file:///shop-home/shop/a.tappet'],
+    ['file:///shop-home/boats/x.tappet', '../../a.tappet', undefined],
+    ['file:///shop-home/boats/inner/x.tappet', '../a.tappet', undefined],
+    ['file:///shop-home/x.tappet', '/etc/a.tappet', undefined],
+    ['file:///shop-home/x.tappet', 'C:\\a.tappet', undefined],
+    ['file:///shop-home/x.tappet', 'http://a/b.tappet', undefined],
     ['file:///alone/x.tappet', 'b/a.tappet', 'file:///alone/b/a.tappet'],
     ['file:///alone/x.tappet', '../a.tappet', undefined],
-    ['file:///work/x.tappet', '%2e%2e/a.tappet', 'file:///work/%252e%252e/a.tappet'],
+    ['file:///shop-home/x.tappet', '%2e%2e/a.tappet', 'file:///shop-home/%252e%252e/a.tappet'],
   ])('%s: %s', (notebook, path, target) => expect(places.resolve(notebook, path)).toBe(target));
 });
