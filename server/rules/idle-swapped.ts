@@ -1,11 +1,12 @@
 import type { Taken } from '../model/carry.ts';
 import type { Context } from '../model/findings.ts';
+import { isInGear, isOutOfGear } from '../model/idling.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { type Interval, surelyAbove } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
 import { type Problem, rule } from './rule.ts';
-import { valueIn, wordsSaid } from './said.ts';
+import { valueIn } from './said.ts';
 
 export const idleSwapped = rule({
   code: 'idle-swapped',
@@ -45,9 +46,6 @@ function problemOf(said: Said, inGear: Interval, inNeutral: Interval, other: Tak
 }
 
 function loadOf(said: Said): 'gear' | 'neutral' | undefined {
-  const words = wordsSaid(said);
-  if (words.some((word) => IN_GEAR.has(word))) return 'gear';
-  return words.some((word) => word === 'neutral' || word === 'park') ? 'neutral' : undefined;
+  if (isInGear(said)) return 'gear';
+  return isOutOfGear(said) ? 'neutral' : undefined;
 }
-
-const IN_GEAR: ReadonlySet<string> = new Set(['drive', 'gear', 'reverse']);
