@@ -1,6 +1,7 @@
+import { amountIn } from '../model/amounts.ts';
 import { judgeCold } from '../model/cold.ts';
 import { cylinderSets } from '../model/cylinders.ts';
-import type { QuantityEntry } from '../model/notebook.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatNumber } from '../trade/format.ts';
 import { convert, unitById } from '../trade/units.ts';
 import { cylinderSpan } from './cylinder-span.ts';
@@ -17,6 +18,7 @@ export const coldCylinder = rule({
   on: ['reading'],
   about: ({ name }) => name === 'tube' || name === 'egt',
   check(entry, { after, where }) {
+    if (entry.said.every(isEven)) return [];
     return cylinderSets(after, entry.quantity.name).flatMap((set) => {
       const judged = judgeCold(after, set);
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
@@ -32,6 +34,19 @@ export const coldCylinder = rule({
     });
   },
 });
+
+/**
+ * A list whose coldest tube has nearly what its hottest has, and that above 100 degC: on no day hotter than 57 degC is one
+ * of them cold by the rule (0.85 - 0.65 of 100 is 0.35 of 57). Most lists need no more than this look.
+ */
+function isEven({ values, place }: Said): boolean {
+  if (place || values.length < 3) return false;
+  const celsius = values.map((value) => amountIn(value, 'C', 'F')?.low ?? Number.NaN);
+  const hottest = Math.max(...celsius);
+  return hottest > 100 && Math.min(...celsius) >= NEARLY * hottest;
+}
+
+const NEARLY = 0.85;
 
 function problemOf(
   entry: QuantityEntry,
