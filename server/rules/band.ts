@@ -2,7 +2,7 @@
 
 import { keyOf } from '../model/carry.ts';
 import type { Context } from '../model/findings.ts';
-import type { QuantityEntry, Said } from '../model/notebook.ts';
+import type { Origin, QuantityEntry, Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import { formatValue } from '../trade/format.ts';
 import { contains, type Interval, middle, range } from '../trade/interval.ts';
@@ -30,13 +30,13 @@ export const isBanded = ({ band, parts }: Quantity): boolean => band !== undefin
 
 /** The values of a line that are wholly outside their bands. */
 export function outsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
-  if (latest?.context !== context) latest = { context, found: judgeAll(entry, context) };
+  if (latest?.where !== context.where) latest = { where: context.where, found: judgeAll(entry, context) };
   return latest.found;
 }
 
 const NOTHING: readonly Outside[] = [];
-/** Four rules ask of the same line, one after another. */
-let latest: { readonly context: Context; readonly found: readonly Outside[] } | undefined;
+/** Four rules ask of the same line, one after another. The line is known by its origin: a context would keep the whole notebook. */
+let latest: { readonly where: Origin; readonly found: readonly Outside[] } | undefined;
 
 function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
   const { quantity } = entry;
