@@ -4,7 +4,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
+import { delimiter, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('.', import.meta.url));
@@ -85,6 +85,7 @@ async function test() {
     console.log(
       `${part.failed ? 'FAILED' : 'ok    '} ${part.name}: ${part.passed} of ${part.passed + part.failed}`,
     );
+  for (const failure of parts.flatMap(({ failures = [] }) => failures)) console.log(`\n${failure}`);
   const total = (key) => parts.reduce((sum, part) => sum + part[key], 0);
   console.log(`${total('passed')} passed, ${total('failed')} failed`);
   process.exitCode = total('failed') ? 1 : 0;
@@ -160,8 +161,21 @@ function unitTests() {
     '--reporter=json',
     `--outputFile.json=${report}`,
   ]);
-  const { numPassedTests: passed = 0, numFailedTests: failed = 0 } = readReport(report);
-  return counted(status, passed, failed);
+  const { numPassedTests: passed = 0, numFailedTests: failed = 0, testResults = [] } = readReport(report);
+  return { ...counted(status, passed, failed), failures: failuresIn(testResults) };
+}
+
+/** Told again at the end: of a long log often only the end is kept. */
+function failuresIn(testResults) {
+  return testResults.flatMap(({ name: file, message, assertionResults }) => {
+    const failed = assertionResults.filter(({ status }) => status === 'failed');
+    // A file that could not be read at all has a message and no tests.
+    if (assertionResults.length === 0 && message) return [`${relative(ROOT, file)}: ${message}`];
+    return failed.map(
+      ({ fullName, failureMessages }) =>
+        `${relative(ROOT, file)}: ${fullName}\n${failureMessages.join('\n')}`,
+    );
+  });
 }
 
 function editorTests() {

@@ -69,7 +69,7 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
   });
   connection.onInitialized(
     listening(log, async () => {
-      await askSettings();
+      await askSettings().catch((error) => log(String(error)));
       await startWorkspace();
     }),
   );

@@ -1,5 +1,6 @@
 /** Several notebooks and the files around them, over a real connection. */
 import {
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readFileSync,
@@ -76,7 +77,9 @@ function writeAll(): void {
   for (const [path, text] of Object.entries(FILES)) write(path, text);
 }
 
+/** What is there already is not written again: a server that reads it meanwhile would find it empty. */
 function write(path: string, text: string): void {
+  if (existsSync(join(root, path)) && readFileSync(join(root, path), 'utf8') === text) return;
   mkdirSync(dirname(join(root, path)), { recursive: true });
   writeFileSync(join(root, path), text);
 }

@@ -10,6 +10,8 @@ import type { Client } from '../client.ts';
 import type { WorkspaceKeeper } from './workspace.ts';
 
 const NOTEBOOKS = '**/*.tappet';
+const NOTHING = () => undefined;
+const UNSEEN = { begin: NOTHING, report: NOTHING, done: NOTHING };
 const TITLE = 'Reading the notebooks of this workspace';
 
 /** The folders that are open; older editors tell of one only. */
@@ -24,8 +26,9 @@ export function followWorkspace(
   log: (message: string) => void,
 ): () => Promise<void> {
   const readAll = async () => {
-    if (places.roots().length === 0) return;
-    const progress = await connection.window.createWorkDoneProgress();
+    if (places.roots().length === 0) return index.readAll(UNSEEN);
+    // An editor that cannot show it has its notebooks read all the same.
+    const progress = await connection.window.createWorkDoneProgress().catch(() => UNSEEN);
     progress.begin(TITLE, 0);
     try {
       await index.readAll({ report: (percent) => progress.report(percent) });
@@ -67,9 +70,9 @@ export function followWorkspace(
     folders = places.roots();
     if (client().workspaceFolders) followFolders();
     if (client().watchesFiles)
-      await connection.client.register(DidChangeWatchedFilesNotification.type, {
-        watchers: [{ globPattern: NOTEBOOKS }],
-      });
+      await connection.client
+        .register(DidChangeWatchedFilesNotification.type, { watchers: [{ globPattern: NOTEBOOKS }] })
+        .catch((error) => log(String(error)));
     await readAll();
   };
 }

@@ -22,6 +22,7 @@ export async function editsForMoves(
     const found = pathEdits(snapshot, (path) => pathAfter(plainAddress(uri), path, after, workspace));
     if (found.length > 0) edits.set(uri, found);
   };
+  await workspace.whenRead();
   for (const { uri, snapshot } of opened) if (linksIn(snapshot).length > 0) look(uri, snapshot);
   for (const { uri, names } of workspace.closed()) {
     if (names.length === 0 || [uri, ...names].every((each) => after(each) === each)) continue;

@@ -20,6 +20,8 @@ export interface NotebookIndex {
   readonly all: () => Iterable<IndexedNotebook>;
   /** Reads every notebook of the open folders. A later call ends an earlier one. */
   readonly readAll: (progress: Progress) => Promise<void>;
+  /** Waits until all have been read, from the start on: what is asked of all must not miss those still unread. */
+  readonly whenRead: () => Promise<void>;
   readonly fileChanged: (uri: string) => Promise<void>;
   readonly stop: () => void;
 }
@@ -45,6 +47,12 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
   const indexed = new Map<string, IndexedNotebook>();
   let symbols = 0;
   let run = 0;
+  let isRead = false;
+  const waiting: (() => void)[] = [];
+  const letGo = () => {
+    isRead = true;
+    for (const go of waiting.splice(0)) go();
+  };
   const drop = (uri: string) => {
     symbols -= indexed.get(uri)?.symbols.length ?? 0;
     indexed.delete(uri);
@@ -58,29 +66,39 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
     indexed.set(uri, { ...notebook, symbols: notebook.symbols.slice(0, room) });
     symbols += Math.min(room, notebook.symbols.length);
   };
+  const listed = async () => {
+    const lists = await Promise.all(places.roots().map((root) => list(root, MOST_NOTEBOOKS)));
+    const found = [...new Set(lists.flat().map(plainAddress))];
+    if (found.length > MOST_NOTEBOOKS)
+      log(`more than ${MOST_NOTEBOOKS} notebooks: the others are found only while they are open`);
+    return found.slice(0, MOST_NOTEBOOKS);
+  };
   const isInside = (uri: string) => places.roots().includes(places.placeOf(uri).root);
   return {
     all: () => indexed.values(),
     stop: () => {
       run++;
+      letGo();
     },
+    whenRead: () => (isRead ? Promise.resolve() : new Promise((resolve) => void waiting.push(resolve))),
     fileChanged: async (uri) => {
       const plain = plainAddress(uri);
       if (isInside(plain)) await readOne(plain);
     },
     async readAll({ report }) {
       const mine = ++run;
-      const lists = await Promise.all(places.roots().map((root) => list(root, MOST_NOTEBOOKS)));
-      const found = [...new Set(lists.flat().map(plainAddress))];
-      if (found.length > MOST_NOTEBOOKS)
-        log(`more than ${MOST_NOTEBOOKS} notebooks: the others are found only while they are open`);
-      const uris = found.slice(0, MOST_NOTEBOOKS);
-      for (const uri of indexed.keys()) if (!uris.includes(uri)) drop(uri);
-      for (const [i, uri] of uris.entries()) {
-        if (mine !== run) return;
-        await readOne(uri);
-        report(Math.floor(((i + 1) / uris.length) * 100));
-        await pause();
+      isRead = false;
+      try {
+        const uris = await listed();
+        for (const uri of indexed.keys()) if (!uris.includes(uri)) drop(uri);
+        for (const [i, uri] of uris.entries()) {
+          if (mine !== run) return;
+          await readOne(uri);
+          report(Math.floor(((i + 1) / uris.length) * 100));
+          await pause();
+        }
+      } finally {
+        if (mine === run) letGo();
       }
     },
   };

@@ -21,6 +21,7 @@ export async function renameEverywhere(
   if ('refused' in own) return own;
   const edits = new Map([[uri, own]]);
   if (subject.of !== 'word') return edits;
+  await workspace.whenRead();
   // What each gives once it is changed, for those that use it: they must be read the same with the new name.
   const given = new Map<string, Carried>([[plainAddress(uri), stateGiven(renamed(snapshot, own))]]);
   const known: Known = {

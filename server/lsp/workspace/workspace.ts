@@ -21,6 +21,8 @@ export interface Workspace {
   readonly notebookAt: (uri: string) => Promise<Notebook | undefined>;
   /** Those of the open folders that are not open themselves, as far as they have been read. */
   readonly closed: () => Iterable<IndexedNotebook>;
+  /** Waits until those that are not open have been read. */
+  readonly whenRead: () => Promise<void>;
   /** The addresses of all that use a notebook, through others too; the nearest first. */
   readonly usersOf: (uri: string) => readonly string[];
 }
@@ -99,6 +101,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     },
     notebookAt,
     closed,
+    whenRead: index.whenRead,
     usersOf,
     places,
     used,
