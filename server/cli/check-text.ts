@@ -1,6 +1,6 @@
 /** Findings as text for a person: the place, what is odd, the line with the spot underlined, and what goes with it. */
-import type { Severity } from '../model/findings.ts';
-import { type LocatedFinding, lineOf, parsedLine } from '../model/locate.ts';
+import type { LocatedFinding, Severity } from '../model/findings.ts';
+import { lineOf, lineText } from '../model/locate.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { excerpt } from './excerpt.ts';
 import { visible, wrap } from './layout.ts';
@@ -51,7 +51,7 @@ function findingText(
   const coloured = head
     .replace(place, (text) => paint('title', text))
     .replace(severity, (text) => paint(finding.severity, text));
-  const spot = excerpt(parsedLine(snapshot, finding.at).text, finding.span, columns);
+  const spot = excerpt(lineText(snapshot, finding.at), finding.span, columns);
   const below = [
     `${INDENT}${spot.text}`,
     `${INDENT}${' '.repeat(spot.before)}${paint(finding.severity, '^'.repeat(spot.width))}`,

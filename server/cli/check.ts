@@ -1,7 +1,6 @@
 /** `tappet check`: what the rules find in notebooks. */
 
-import type { Severity } from '../model/findings.ts';
-import { findingsIn, type LocatedFinding } from '../model/locate.ts';
+import type { LocatedFinding, Severity } from '../model/findings.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { jsonFindings } from './check-json.ts';
 import { textFindings } from './check-text.ts';
@@ -55,7 +54,7 @@ function checkOne(path: string, snapshot: Snapshot, writer: Writer, tally: Count
     found++;
     tally.findings[finding.severity]++;
   };
-  writer.file({ path, snapshot, findings: passing(findingsIn(snapshot), count) });
+  writer.file({ path, snapshot, findings: passing(snapshot.findings, count) });
   tally.files++;
   if (found > 0) tally.filesWithFindings++;
 }

@@ -1,6 +1,5 @@
 /** How what was found gets written: file by file, as it is found, so that no size needs more memory than its notebook. */
-import type { Severity } from '../model/findings.ts';
-import type { LocatedFinding } from '../model/locate.ts';
+import type { LocatedFinding, Severity } from '../model/findings.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 
 /** What was found in one file. */

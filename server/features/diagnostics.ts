@@ -1,7 +1,7 @@
 /** What the checks found, as an editor lists it: at the severity the reader chose, and never more than a list can hold. */
 import type { Range } from '../../grammar/index.ts';
-import type { Severity } from '../model/findings.ts';
-import { findingsIn, type LocatedFinding, lineOf } from '../model/locate.ts';
+import type { LocatedFinding, Severity } from '../model/findings.ts';
+import { lineOf } from '../model/locate.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { ruleOf } from '../rules/index.ts';
 import { onLine, wholeLines } from './ranges.ts';
@@ -29,14 +29,15 @@ export interface Choice {
 
 /** More than this many in one notebook are of no use to anybody and slow to show. */
 export const MOST_DIAGNOSTICS = 1000;
-const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
+const SEVEREST_FIRST: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
 /** In the order of lines. Beyond `MOST_DIAGNOSTICS` the least severe are left out, and a last one says how many. */
 export function diagnosticsOf(snapshot: Snapshot, { levels, leaveOut }: Choice): readonly Diagnostic[] {
   const chosen: LocatedFinding[] = [];
-  for (const finding of findingsIn(snapshot)) {
+  for (const finding of snapshot.findings) {
     const severity = levels.get(finding.code) ?? finding.severity;
-    if (severity !== 'off' && !leaveOut(finding)) chosen.push({ ...finding, severity });
+    if (severity === 'off' || leaveOut(finding)) continue;
+    chosen.push(severity === finding.severity ? finding : { ...finding, severity });
   }
   const shown = mostSevere(chosen);
   const told = shown.map((finding) => diagnostic(snapshot, finding));
@@ -45,10 +46,17 @@ export function diagnosticsOf(snapshot: Snapshot, { levels, leaveOut }: Choice):
 
 function mostSevere(findings: readonly LocatedFinding[]): readonly LocatedFinding[] {
   if (findings.length <= MOST_DIAGNOSTICS) return findings;
-  return findings
-    .toSorted((a, b) => RANK[a.severity] - RANK[b.severity])
-    .slice(0, MOST_DIAGNOSTICS)
-    .sort((a, b) => a.at - b.at);
+  const room = new Map<Severity, number>();
+  let left = MOST_DIAGNOSTICS;
+  for (const severity of SEVEREST_FIRST) {
+    room.set(severity, left);
+    left -= findings.filter((finding) => finding.severity === severity).length;
+  }
+  return findings.filter(({ severity }) => {
+    const free = room.get(severity) ?? 0;
+    room.set(severity, free - 1);
+    return free > 0;
+  });
 }
 
 function diagnostic(snapshot: Snapshot, finding: LocatedFinding): Diagnostic {

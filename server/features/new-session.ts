@@ -1,6 +1,6 @@
 /** The head of a new session at the end of a notebook, as a piece of text to be put there. */
 import { type Position, type Range, withoutBreak } from '../../grammar/index.ts';
-import { lineCount, parsedLine } from '../model/locate.ts';
+import { lineCount, lineText } from '../model/locate.ts';
 import type { Page } from '../model/page.ts';
 import { sessionsOf } from '../model/sessions.ts';
 import { linesOf, pageAt, type Snapshot } from '../model/snapshot.ts';
@@ -25,7 +25,7 @@ export interface Insertion {
 /** A session started from an earlier one than the last goes back to what held then, by a line `revert to`. */
 export function newSession(snapshot: Snapshot, { today, title, from }: SessionAsked): Insertion {
   const line = lineCount(snapshot) - 1;
-  const character = parsedLine(snapshot, line).text.length;
+  const character = lineText(snapshot, line).length;
   const isEmptyLine = isBlank(snapshot, line);
   const gap = isEmptyLine ? (isBlank(snapshot, line - 1) ? [] : ['']) : ['', ''];
   const revert = revertOf(snapshot, from);
@@ -41,7 +41,7 @@ export function newSession(snapshot: Snapshot, { today, title, from }: SessionAs
 const oneLine = (title: string): string => title.trim().replaceAll(/\s+/g, ' ');
 
 const isBlank = (snapshot: Snapshot, line: number): boolean =>
-  line < 0 || parsedLine(snapshot, line).text.trim() === '';
+  line < 0 || lineText(snapshot, line).trim() === '';
 
 /** Undefined where the settings in force are those of that session already, or it has no date to go back to. */
 function revertOf(snapshot: Snapshot, from: number | undefined): string | undefined {

@@ -1,6 +1,6 @@
 /** Lines and columns as ranges that lie inside the text. */
 import type { Range, Span } from '../../grammar/index.ts';
-import { parsedLine } from '../model/locate.ts';
+import { lineText } from '../model/locate.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 
 /** Columns `from` to `to` of a line, all from zero. */
@@ -12,5 +12,5 @@ export const onLine = (line: number, { from, to }: Span): Range => ({
 /** From the start of one line to the end of another, without its break. */
 export const wholeLines = (snapshot: Snapshot, from: number, to: number): Range => ({
   start: { line: from, character: 0 },
-  end: { line: to, character: parsedLine(snapshot, to).text.length },
+  end: { line: to, character: lineText(snapshot, to).length },
 });

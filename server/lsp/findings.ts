@@ -6,7 +6,7 @@ import {
   type UnchangedDocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { diagnosticsOf } from '../features/diagnostics.ts';
-import type { LocatedFinding } from '../model/locate.ts';
+import type { LocatedFinding } from '../model/findings.ts';
 import { ruleOf } from '../rules/index.ts';
 import type { Client } from './client.ts';
 import { toDiagnostic } from './convert.ts';

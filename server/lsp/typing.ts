@@ -1,6 +1,7 @@
 /** The lines that are being typed, and what is not yet said of them: half a word cannot be read, and needs no telling. */
 import { cutLines } from '../../grammar/index.ts';
-import { findingsIn, type LocatedFinding } from '../model/locate.ts';
+import type { LocatedFinding } from '../model/findings.ts';
+import { findingsIn } from '../model/locate.ts';
 import type { Change, Snapshot } from '../model/snapshot.ts';
 
 /** A line that the last change touched, with the codes it had before the typing on it began. */
@@ -26,7 +27,7 @@ export function typedLines(
     );
     const had =
       wasTyped.find(({ at }) => at === start.line)?.had ??
-      new Set([...findingsIn(before, start.line, start.line + 1)].map(({ code }) => code));
+      new Set(findingsIn(before, start.line, start.line + 1).map(({ code }) => code));
     typed = [...moved, { at: start.line + added, had }];
   }
   return typed;

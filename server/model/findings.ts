@@ -22,6 +22,11 @@ export interface Finding {
   readonly fixes: readonly Fix[];
 }
 
+export interface LocatedFinding extends Finding {
+  /** The line, from zero. */
+  readonly at: number;
+}
+
 /** All that a check may look at: the line's entry, what was carried to it, and what is carried on. */
 export interface Context {
   readonly before: Carried;

@@ -1,6 +1,7 @@
 /** From ids and lines to what stands there, and back. */
 import { type Line, parseLine, type Span, withoutBreak } from '../../grammar/index.ts';
-import type { Finding } from './findings.ts';
+import type { LocatedFinding } from './findings.ts';
+import { firstFrom } from './listing.ts';
 import type { Ref } from './notebook.ts';
 import { type Page, type Reading, readings } from './page.ts';
 import { linesOf, lookUpAbove, pageAt, type Snapshot } from './snapshot.ts';
@@ -15,14 +16,14 @@ export function lineOf(snapshot: Snapshot, ref: Ref): number | undefined {
   return line < 0 ? undefined : (snapshot.starts[page] as number) + line;
 }
 
-const indexesOf = new WeakMap<Snapshot, ReadonlyMap<number, number>>();
+/** By the list of first lines: it stays the same one as long as no line is added or taken, and so do the pages' ids. */
+const indexesOf = new WeakMap<Snapshot['starts'], ReadonlyMap<number, number>>();
 
-/** Made once for a snapshot, and only for one that is asked. */
-function pageIndexes(snapshot: Snapshot): ReadonlyMap<number, number> {
-  let indexes = indexesOf.get(snapshot);
+function pageIndexes({ pages, starts }: Snapshot): ReadonlyMap<number, number> {
+  let indexes = indexesOf.get(starts);
   if (!indexes) {
-    indexes = new Map(snapshot.pages.map((page, i) => [page.id, i]));
-    indexesOf.set(snapshot, indexes);
+    indexes = new Map(pages.map((page, i) => [page.id, i]));
+    indexesOf.set(starts, indexes);
   }
   return indexes;
 }
@@ -57,8 +58,10 @@ export function* readingsBetween(
 }
 
 /** The text of a line without its break, parsed; an empty line outside the text. */
-export const parsedLine = (snapshot: Snapshot, line: number): Line =>
-  parseLine(withoutBreak(rawLine(snapshot, line)));
+export const parsedLine = (snapshot: Snapshot, line: number): Line => parseLine(lineText(snapshot, line));
+
+/** The text of a line without its break; empty outside the text. */
+export const lineText = (snapshot: Snapshot, line: number): string => withoutBreak(rawLine(snapshot, line));
 
 /** The text of a line with its break; empty outside the text. */
 export function rawLine(snapshot: Snapshot, line: number): string {
@@ -67,32 +70,9 @@ export function rawLine(snapshot: Snapshot, line: number): string {
   return lines[line - (snapshot.starts[page] as number)] ?? '';
 }
 
-export interface LocatedFinding extends Finding {
-  /** Of the whole text, from zero. */
-  readonly at: number;
-}
-
-/** All findings, in order of lines. */
-export function* findingsIn(
-  snapshot: Snapshot,
-  from = 0,
-  to = lineCount(snapshot),
-): Generator<LocatedFinding> {
-  if (from >= to) return;
-  for (let page = pageAt(snapshot, from); page < snapshot.pages.length; page++) {
-    const start = snapshot.starts[page] as number;
-    if (start >= to) return;
-    for (const finding of (snapshot.pages[page] as Page).findings) {
-      const at = start + finding.line;
-      if (at >= from && at < to) yield located(finding, at);
-    }
-  }
-}
-
-/** Spelled out: a copy by spread costs ten times as much, and there may be thousands. */
-function located({ code, severity, span, message, related, fixes }: Finding, at: number): LocatedFinding {
-  return { code, severity, span, message, related, fixes, at };
-}
+/** The findings from one line to before another, in order of lines. */
+export const findingsIn = ({ findings }: Snapshot, from: number, to: number): readonly LocatedFinding[] =>
+  findings.slice(firstFrom(findings, from), firstFrom(findings, to));
 
 /** The whole text, as opened and edited. */
 export const textOf = (snapshot: Snapshot): string => snapshot.pages.map((page) => page.text).join('');

@@ -12,13 +12,11 @@ import {
 } from '../../grammar/index.ts';
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
+import { type Listed, listedAfter, NOTHING_LISTED } from './listing.ts';
 import { FULL_PAGE, type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
 import type { Found, LookUp } from './step.ts';
 
-export interface Snapshot {
-  readonly pages: readonly Page[];
-  /** First line of each page, from zero; one more at the end for the number of lines. */
-  readonly starts: readonly number[];
+export interface Snapshot extends Listed {
   /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
   readonly asking: number;
   readonly check: Check;
@@ -48,7 +46,9 @@ export function open(text: string, check: Check, shared: Shared = NONE_SHARED): 
     pages.push(page);
     carried = page.after;
   }
-  return { pages, starts: startsOf([0], pages), asking: askingIn(pages), check, shared, nextId: ids() };
+  const starts = startsOf([0], pages);
+  const findings = listedAfter(NOTHING_LISTED, { pages, starts });
+  return { pages, starts, findings, asking: askingIn(pages), check, shared, nextId: ids() };
 }
 
 /** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
@@ -68,13 +68,21 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
   }
   const starts = movedStarts(snapshot, first, last, next.slice(first));
   const asking = snapshot.asking - askingIn(pages.slice(first, last + 1)) + askingIn(next.slice(first));
-  return { ...snapshot, ...carryOn({ ...snapshot, asking }, next, last + 1, carried), starts, nextId: ids() };
+  const read = carryOn({ ...snapshot, asking }, next, last + 1, carried);
+  return {
+    ...snapshot,
+    ...read,
+    starts,
+    findings: listedAfter(snapshot, { ...read, starts }),
+    nextId: ids(),
+  };
 }
 
 /** The notebook after another one it uses has changed: only the pages that asked for it, and what follows, are read again. */
 export function refresh(snapshot: Snapshot, shared: Shared): Snapshot {
   const renewed = { ...snapshot, shared };
-  return { ...renewed, ...carryOn(renewed, [], 0, NOTHING_CARRIED) };
+  const read = carryOn(renewed, [], 0, NOTHING_CARRIED);
+  return { ...renewed, ...read, findings: listedAfter(snapshot, { ...renewed, ...read }) };
 }
 
 /** Pages below are read again as far as what is carried to them, or what they look up, has changed; the rest are kept as they are. */

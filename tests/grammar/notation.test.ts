@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { isEmpty, KIND } from '../../grammar/index.ts';
-import { findingsIn, readingsBetween } from '../../server/model/locate.ts';
+import { readingsBetween } from '../../server/model/locate.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 
 const file = (name: string) => readFileSync(join(import.meta.dirname, '../../grammar', name), 'utf8');
@@ -16,7 +16,7 @@ const blocks = (fence: string): readonly (readonly [info: string, text: string])
     .map(([, , info, text]) => [(info as string).trim(), text as string]);
 
 const examples = blocks('tappet');
-const codesOf = (text: string) => [...findingsIn(openNotebook(text))].map(({ code }) => code);
+const codesOf = (text: string) => openNotebook(text).findings.map(({ code }) => code);
 
 describe('examples', () => {
   test.each(examples.filter(([info]) => info === ''))('%s%s', (_, text) => {
@@ -24,7 +24,7 @@ describe('examples', () => {
       expect(entry.kind).not.toBe('unknown');
       expect(isEmpty(entry.line.syntax.stray)).toBe(true);
     }
-    const told = [...findingsIn(openNotebook(text))].filter(({ severity }) => /error|warning/.test(severity));
+    const told = openNotebook(text).findings.filter(({ severity }) => /error|warning/.test(severity));
     expect(told.map(({ code, message }) => `${code}: ${message}`)).toEqual([]);
   });
 

@@ -3,14 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { everyToken, lex } from '../../grammar/index.ts';
 import { totalsOf } from '../../server/model/derive.ts';
-import {
-  findingsIn,
-  lineCount,
-  lineOf,
-  parsedLine,
-  readingsBetween,
-  textOf,
-} from '../../server/model/locate.ts';
+import { lineCount, lineOf, parsedLine, readingsBetween, textOf } from '../../server/model/locate.ts';
 import { edit, type Snapshot } from '../../server/model/snapshot.ts';
 import { openNotebook, ruleOf } from '../../server/rules/index.ts';
 import { law } from './law.ts';
@@ -27,7 +20,7 @@ const anyText = fc.oneof(
 /** Everything a snapshot is asked for. */
 function ask(snapshot: Snapshot): void {
   for (const { after } of readingsBetween(snapshot)) totalsOf(after);
-  for (const { message } of findingsIn(snapshot)) expect(message).not.toBe('');
+  for (const { message } of snapshot.findings) expect(message).not.toBe('');
 }
 
 law('law 4: no text throws, and none is lost', anyText, (text) => {
@@ -87,7 +80,7 @@ law('law 6: every span lies inside its line', notebook, (text) => {
 
 law('law 6: findings and their fixes lie inside the text, and edits do not overlap', anyText, (text) => {
   const snapshot = openNotebook(text);
-  for (const { at, span, related, fixes } of findingsIn(snapshot)) {
+  for (const { at, span, related, fixes } of snapshot.findings) {
     const line = parsedLine(snapshot, at).text;
     inside(span.from, span.to, line);
     for (const { origin } of related) expect(lineOf(snapshot, origin.ref)).toBeTypeOf('number');
@@ -102,8 +95,7 @@ law('law 6: findings and their fixes lie inside the text, and edits do not overl
 });
 
 law('law 8: every finding has its code in the table', anyText, (text) => {
-  for (const { code, severity } of findingsIn(openNotebook(text)))
-    expect(ruleOf(code)?.severity).toBe(severity);
+  for (const { code, severity } of openNotebook(text).findings) expect(ruleOf(code)?.severity).toBe(severity);
 });
 
 function inside(from: number, to: number, line: string): void {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { cutLines, everyToken, isEmpty, KIND, parseLine } from '../../grammar/index.ts';
 import { DEFAULT_STYLE, type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
-import { findingsIn, readingsBetween } from '../../server/model/locate.ts';
+import { readingsBetween } from '../../server/model/locate.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { withEdits } from '../harness/checks.ts';
 import { law } from './law.ts';
@@ -70,8 +70,7 @@ law(
   fc.tuple(notebook, style),
   ([text, style]) => {
     const said = (text: string) => [...readingsBetween(openNotebook(text))].map(({ entry }) => entry.kind);
-    const found = (text: string) =>
-      [...findingsIn(openNotebook(text))].map(({ at, code }) => `${at} ${code}`);
+    const found = (text: string) => openNotebook(text).findings.map(({ at, code }) => `${at} ${code}`);
     const after = formatted(text, style);
     expect(said(after)).toEqual(said(text));
     expect(found(after)).toEqual(found(text));

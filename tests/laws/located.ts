@@ -1,5 +1,5 @@
 /** What a snapshot answers, with every reference as the number of its line, so that two snapshots can be compared. */
-import { findingsIn, lineCount, lineOf, readingsBetween, textOf } from '../../server/model/locate.ts';
+import { lineCount, lineOf, readingsBetween, textOf } from '../../server/model/locate.ts';
 import { sessionsOf } from '../../server/model/sessions.ts';
 import type { Snapshot } from '../../server/model/snapshot.ts';
 
@@ -11,7 +11,7 @@ export function answers(snapshot: Snapshot): readonly string[] {
   return [
     textOf(snapshot),
     told(sections),
-    ...[...findingsIn(snapshot)].map((finding) => told({ ...finding, line: undefined })),
+    ...snapshot.findings.map((finding) => told({ ...finding, line: undefined })),
     ...[...readingsBetween(snapshot)].map(({ entry, after, at }) =>
       told([at, entry.kind, ends.has(at) ? after : '']),
     ),

@@ -1,6 +1,5 @@
 /** Notebooks that use one another, kept as texts by name. */
 import { expect, test } from 'vitest';
-import { findingsIn } from '../../server/model/locate.ts';
 import { type Known, sharedFor, stateGiven, usesIn, usesOf } from '../../server/model/shared.ts';
 import { edit, refresh, type Snapshot } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
@@ -15,7 +14,7 @@ function shelf(texts: Readonly<Record<string, string>>) {
   const notebook = (name: string): Snapshot => openNotebook(texts[name] ?? '', sharedFor(name, known));
   return notebook;
 }
-const codesIn = (snapshot: Snapshot) => [...findingsIn(snapshot)].map(({ code, at }) => `${at + 1} ${code}`);
+const codesIn = (snapshot: Snapshot) => snapshot.findings.map(({ code, at }) => `${at + 1} ${code}`);
 
 const SHOP =
   'limits\n  total <= 30 deg\nwords\n  flap gap: setting, 2..5 mm\nspecs\n  head bolts torque 60 lb-ft\n';

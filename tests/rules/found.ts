@@ -1,8 +1,7 @@
 /** What the tests of the rules ask: the findings of a notebook, held to marks in its text, and the text once mended. */
 import { expect, test } from 'vitest';
 import { comparePositions, cutLines, type Range } from '../../grammar/index.ts';
-import type { Finding } from '../../server/model/findings.ts';
-import { findingsIn, type LocatedFinding } from '../../server/model/locate.ts';
+import type { Finding, LocatedFinding } from '../../server/model/findings.ts';
 import { stateGiven } from '../../server/model/shared.ts';
 import type { Shared } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
@@ -25,7 +24,7 @@ export function rows(code: string, table: readonly Row[], above = 'session 2026-
 
 const linesOf = (marked: string): readonly string[] => marked.split(' | ');
 
-export const found = (text: string): readonly LocatedFinding[] => [...findingsIn(openNotebook(text, shelf))];
+export const found = (text: string): readonly LocatedFinding[] => openNotebook(text, shelf).findings;
 
 /** The other notebooks of these tests: one page of limits, and `use-cycle.tappet`, which is the one under test. */
 const shelf: Shared = (path) => {

@@ -1,6 +1,6 @@
 /** What mends a finding: its own fix, the fixes of all that its rule found, or a word that the line is meant so. */
 import type { Range } from '../../../grammar/index.ts';
-import type { LocatedFinding } from '../../model/locate.ts';
+import type { LocatedFinding } from '../../model/findings.ts';
 import type { Change, Snapshot } from '../../model/snapshot.ts';
 import { ruleOf } from '../../rules/index.ts';
 import { type Diagnostic, diagnosticsOf } from '../diagnostics.ts';

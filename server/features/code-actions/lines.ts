@@ -1,6 +1,6 @@
 /** Lines that can be put in: the settings that a session begins with, and that something is done. */
 import type { Carried } from '../../model/carry.ts';
-import { parsedLine, readingsBetween } from '../../model/locate.ts';
+import { lineText, readingsBetween } from '../../model/locate.ts';
 import { type Stretch, sessionsOf } from '../../model/sessions.ts';
 import type { Change, Snapshot } from '../../model/snapshot.ts';
 import { readyLine } from '../completion/ready.ts';
@@ -63,11 +63,11 @@ function begun(snapshot: Snapshot, today: string, done: string): Change {
 /** Its last line that is not blank. */
 function lastLine(snapshot: Snapshot, { from, to }: Stretch): number {
   let line = to - 1;
-  while (line > from && parsedLine(snapshot, line).text.trim() === '') line--;
+  while (line > from && lineText(snapshot, line).trim() === '') line--;
   return line;
 }
 
 function below(snapshot: Snapshot, line: number, texts: readonly string[]): Change {
-  const end = { line, character: parsedLine(snapshot, line).text.length };
+  const end = { line, character: lineText(snapshot, line).length };
   return { range: { start: end, end }, text: texts.map((text) => breakOf(snapshot) + text).join('') };
 }
