@@ -63,7 +63,15 @@ const AFTER_SIGN = scanner([
   ['Colon', /[:=]/],
   ['Unknown', /\S/],
 ]);
-const FIRST_CHARACTER = /([0-9])|([\p{L}°%])|\S/gu;
+const isBlank = (character: string): boolean => /\s/.test(character);
+/** By the first character, or by both halves of one: a pattern would cost more than the token itself. */
+const scanFor = (first: string): Scan =>
+  /^[0-9]/.test(first) ? AFTER_DIGIT : /^[\p{L}°%]/u.test(first) ? AFTER_LETTER : AFTER_SIGN;
+/** As `scanFor`, for the characters that nearly all lines are made of; undefined for a blank. */
+const SCAN_AFTER: readonly (Scan | undefined)[] = Array.from({ length: 128 }, (_, code) => {
+  const character = String.fromCharCode(code);
+  return isBlank(character) ? undefined : scanFor(character);
+});
 const PROSE = /[^\s;][^;]*/y;
 /** To the first flag: one inside the text must not be overlooked. */
 const PROSE_WITH_FLAG = /(?!\[[\p{L}-]+\])[^\s;](?:(?!\[[\p{L}-]+\])[^;])*/uy;
@@ -76,14 +84,14 @@ export function lex(line: string): Tokens {
   let kinds = '';
   let first: KindName | undefined;
   let end = 0;
-  for (let at = nextToken(line, 0); at; at = nextToken(line, end)) {
-    const scanned = at.scan(line, at.from);
-    const prose = startsProse(first, kinds, scanned.kind) ? proseAt(first, line, at.from) : undefined;
-    const text = line.slice(at.from, scanned.to);
+  for (let from = nextToken(line, 0); from < line.length; from = nextToken(line, end)) {
+    const scanned = scanAt(line, from);
+    const prose = startsProse(first, kinds, scanned.kind) ? proseAt(first, line, from) : undefined;
+    const text = line.slice(from, scanned.to);
     if (scanned.kind === KIND.Word && beginsLine(kinds)) first = keyword(text, kinds);
     kinds += prose ? KIND.Prose : kindInLine(scanned.kind, first, kinds, text);
     end = prose ?? scanned.to;
-    starts.push(at.from);
+    starts.push(from);
     ends.push(end);
   }
   return { kinds, starts, ends };
@@ -109,12 +117,15 @@ function scanner(patterns: readonly (readonly [KindName, RegExp])[]): Scan {
   };
 }
 
-function nextToken(line: string, from: number): { readonly scan: Scan; readonly from: number } | undefined {
-  FIRST_CHARACTER.lastIndex = from;
-  const match = FIRST_CHARACTER.exec(line);
-  if (!match) return undefined;
-  return { scan: match[1] ? AFTER_DIGIT : match[2] ? AFTER_LETTER : AFTER_SIGN, from: match.index };
+/** Where the next token begins; the end of the line where none does. */
+function nextToken(line: string, from: number): number {
+  let at = from;
+  while (at < line.length && SCAN_AFTER[line.charCodeAt(at)] === undefined && isBlank(line.charAt(at))) at++;
+  return at;
 }
+
+const scanAt: Scan = (line, from) =>
+  (SCAN_AFTER[line.charCodeAt(from)] ?? scanFor(line.slice(from, from + 2)))(line, from);
 
 function kindInLine(kind: Kind, first: KindName | undefined, before: string, text: string): Kind {
   if (kind !== KIND.Word) return kind;

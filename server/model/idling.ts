@@ -14,12 +14,8 @@ export interface ReadAt {
 const OUT_OF_GEAR = ['neutral', 'park'];
 const IN_GEAR = ['gear', 'drive', 'reverse', 'low', 'ahead', 'astern', 'first', 'top'];
 
-export const isInGear = (said: Said): boolean => conditionWords(said).some((word) => IN_GEAR.includes(word));
-export const isOutOfGear = (said: Said): boolean =>
-  conditionWords(said).some((word) => OUT_OF_GEAR.includes(word));
-
-export const conditionWords = (said: Said): readonly string[] =>
-  [...said.words, ...said.conditions.flatMap(({ words }) => words)].map(({ text }) => text.toLowerCase());
+export const isInGear = (said: Said): boolean => said.heard.some((word) => IN_GEAR.includes(word));
+export const isOutOfGear = (said: Said): boolean => said.heard.some((word) => OUT_OF_GEAR.includes(word));
 
 /** The latest idle of the session in gear and out of it, rpm. */
 export function idleOf(carried: Carried): {
@@ -40,12 +36,7 @@ export function idleDepression(carried: Carried): (ReadAt & { readonly inGear: b
   const atIdle = (said: Said) => said.conditions.every(({ value }) => value === undefined);
   const inGear = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && isInGear(said));
   if (inGear) return { ...inGear, inGear: true };
-  const any = lastRead(
-    carried,
-    'depression',
-    'inHg',
-    (said) => atIdle(said) && conditionWords(said).includes('idle'),
-  );
+  const any = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && said.heard.includes('idle'));
   return any && { ...any, inGear: false };
 }
 
@@ -58,10 +49,16 @@ function lastRead(
   const latest = carried.lastly.get(name);
   const holding = (each: Taken) => each.quantity.name === name && holds(each.said);
   const taken =
-    [...carried.readings.values()].findLast(holding) ??
+    lastOf(carried.readings.values(), holding) ??
     (name === 'depression' && latest && holding(latest) ? latest : undefined);
   const value = taken && amountIn(taken.said.values[0], unit, taken.quantity.unit);
-  return taken && value ? { value, words: conditionWords(taken.said), by: taken.by } : undefined;
+  return taken && value ? { value, words: taken.said.heard, by: taken.by } : undefined;
+}
+
+function lastOf<T>(all: Iterable<T>, holds: (each: T) => boolean): T | undefined {
+  let last: T | undefined;
+  for (const each of all) if (holds(each)) last = each;
+  return last;
 }
 
 /** Left and right end up within about this many turns of each other. Common practice, no source. */

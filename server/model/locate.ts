@@ -31,7 +31,7 @@ function pageIndexes({ pages, starts }: Snapshot): ReadonlyMap<number, number> {
 /** The lines of a page as read. They are not kept: a notebook of 100,000 lines would not fit. */
 export function pageReadings(snapshot: Snapshot, index: number): readonly Reading[] {
   const page = snapshot.pages[index] as Page;
-  return [...readings(linesOf(page), page.before, lookUpAbove(snapshot, index))];
+  return readings(linesOf(page), page.before, lookUpAbove(snapshot, index));
 }
 
 /** One line as read; undefined outside the text. */

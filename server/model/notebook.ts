@@ -59,6 +59,8 @@ export interface Said {
   /** Words beside the values: `manifold`, `infrared`, `plugged`. Lower case. */
   readonly words: readonly Word[];
   readonly conditions: readonly Condition[];
+  /** All words, beside the values and in the conditions; lower case. */
+  readonly heard: readonly string[];
   readonly span: Span;
 }
 

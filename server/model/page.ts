@@ -4,7 +4,7 @@
  */
 import { withoutBreak } from '../../grammar/index.ts';
 import { type Carried, same } from './carry.ts';
-import type { Check, Finding } from './findings.ts';
+import type { Check, Context, Finding } from './findings.ts';
 import { entryOfText } from './lines.ts';
 import type { Entry, Origin } from './notebook.ts';
 import { type Found, type LookUp, type Question, step } from './step.ts';
@@ -33,11 +33,8 @@ export interface LineFinding extends Finding {
 }
 
 /** One line as read: what it says, and what was carried to it and from it. */
-export interface Reading {
+export interface Reading extends Context {
   readonly entry: Entry;
-  readonly before: Carried;
-  readonly after: Carried;
-  readonly where: Origin;
 }
 
 /** A page starts at a section's word; a section longer than this is parted, so that a keystroke costs no more. */
@@ -93,27 +90,30 @@ export function readPage(from: Lines, before: Carried, check: Check, lookUp: Loo
     return found;
   };
   let after = before;
-  let line = 0;
-  for (const reading of readings(from, before, ask)) {
+  for (let line = 0; line < from.lines.length; line++) {
+    const reading = readLine(from, line, after, ask);
+    for (const finding of check(reading.entry, reading)) findings.push({ ...finding, line });
     after = reading.after;
-    for (const finding of check(reading.entry, { ...reading, lookUp: ask }))
-      findings.push({ ...finding, line });
-    line++;
   }
   return { id: from.id, text: from.text, lineIds: from.lineIds, before, after, findings, asked };
 }
 
-/** The lines of a page as read, one after another. */
-export function* readings(from: Omit<Lines, 'text'>, before: Carried, lookUp: LookUp): Generator<Reading> {
+/** The lines of a page as read. */
+export function readings(from: Lines, before: Carried, lookUp: LookUp): readonly Reading[] {
   let carried = before;
-  for (let i = 0; i < from.lines.length; i++) {
-    const entry = entryOfText(withoutBreak(from.lines[i] as string), carried);
-    const date = entry.kind === 'session' ? entry.date : carried.session?.date;
-    const where: Origin = { ref: { page: from.id, line: from.lineIds[i] as number }, date };
-    const after = entry.kind === 'blank' ? carried : step(carried, entry, where, lookUp);
-    yield { entry, before: carried, after, where };
-    carried = after;
-  }
+  return from.lines.map((_, line) => {
+    const reading = readLine(from, line, carried, lookUp);
+    carried = reading.after;
+    return reading;
+  });
+}
+
+function readLine({ id, lines, lineIds }: Lines, line: number, before: Carried, lookUp: LookUp): Reading {
+  const entry = entryOfText(withoutBreak(lines[line] as string), before);
+  const date = entry.kind === 'session' ? entry.date : before.session?.date;
+  const where: Origin = { ref: { page: id, line: lineIds[line] as number }, date };
+  const after = entry.kind === 'blank' ? before : step(before, entry, where, lookUp);
+  return { entry, before, after, where, lookUp };
 }
 
 /** True where reading the page again, from `before`, would give what it gave. */

@@ -125,8 +125,15 @@ function close(open: Open, form: ValueForm): Said {
     points: pointsWithSharedUnits(open.points),
     words: open.words,
     conditions: open.conditions,
+    heard: heardIn(open),
     span: spanOf([...open.values, ...open.points, ...open.conditions, ...open.words], open.place),
   };
+}
+
+function heardIn({ words, conditions }: Open): readonly string[] {
+  const heard = words.map(({ text }) => text.toLowerCase());
+  for (const condition of conditions) for (const { text } of condition.words) heard.push(text.toLowerCase());
+  return heard;
 }
 
 /** In `402 415 398 F` the unit is said once, for all. */

@@ -190,9 +190,8 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
 
 /** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */
 export function readingKey(name: string, said: Said): string {
-  const under = said.words.map((word) => word.text.toLowerCase());
-  for (const { value, words } of said.conditions) {
-    for (const word of words) under.push(word.text.toLowerCase());
+  const under = [...said.heard];
+  for (const { value } of said.conditions) {
     if (value?.interval) under.push(`${value.interval.low}..${value.interval.high}${value.unit?.id ?? ''}`);
   }
   return `${name}|${said.place?.text ?? ''}|${under.sort().join('|')}`;

@@ -8,7 +8,7 @@ import { formatValue } from '../trade/format.ts';
 import { contains, type Interval, middle, range } from '../trade/interval.ts';
 import type { Band, Quantity } from '../trade/quantity.ts';
 import { convertInterval, type Unit, unitById } from '../trade/units.ts';
-import { signedAmounts, wordsSaid } from './said.ts';
+import { signedAmounts } from './said.ts';
 
 export interface Outside {
   readonly quantity: Quantity;
@@ -53,7 +53,7 @@ function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
 
 /** A cold engine is as cold as the day. */
 const isColdOne = (quantity: Quantity, said: Said): boolean =>
-  quantity.dimension === 'temperature' && wordsSaid(said).includes('cold');
+  quantity.dimension === 'temperature' && said.heard.includes('cold');
 
 function judge(entry: QuantityEntry, said: Said, amount: Amount, { after }: Context): Outside | undefined {
   const { quantity } = entry;

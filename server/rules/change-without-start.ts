@@ -1,5 +1,5 @@
 import { keyOf } from '../model/carry.ts';
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 import { isAmount } from './said.ts';
 
 export const changeWithoutStart = rule({
@@ -12,7 +12,7 @@ export const changeWithoutStart = rule({
   bad: 'session 2026-05-02\n  mixture in 1/4 turn\n',
   on: ['setting'],
   check: ({ quantity, said }, { before, after }) =>
-    said.flatMap(({ place, values }) => {
+    problemsIn(said, ({ place, values }) => {
       const change = values.find((value) => isAmount(value) && value.relative && value.interval);
       const key = keyOf(quantity.name, place?.text);
       const setting = after.settings.get(key);

@@ -3,7 +3,7 @@ import { inWords, readingOf } from '../model/figures/known.ts';
 import { fuelOf } from '../model/figures/mixture-reading.ts';
 import { EFFECTIVE_RATIO_LIMIT, effectiveRatio } from '../trade/compression.ts';
 import { exact, monotoneEach } from '../trade/interval.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 /** The planning figure is for pump fuel. */
@@ -25,7 +25,7 @@ export const effectiveRatioHigh = rule({
     const ratio = compressionOf(after);
     if (!ratio || !fuel || !PUMP_FUELS.has(fuel.fuel.name)) return NO_PROBLEMS;
     const barometer = readingOf(after, 'barometer', 'psi')?.value ?? exact(14.7);
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const psi = valueIn(each, 'psi', quantity);
       if (!psi) return [];
       const value = monotoneEach([ratio.value, psi, barometer] as const, effectiveRatio);

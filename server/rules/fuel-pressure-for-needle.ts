@@ -2,7 +2,7 @@ import { carburettorKind } from '../model/figures/feed.ts';
 import { inWords, settingOf } from '../model/figures/known.ts';
 import { NEEDLE_BANDS, pressureAtNeedle } from '../trade/carburation.ts';
 import { exact, monotoneEach } from '../trade/interval.ts';
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 export const fuelPressureForNeedle = rule({
@@ -21,7 +21,7 @@ export const fuelPressureForNeedle = rule({
     const band = NEEDLE_BANDS[kind];
     const rise = settingOf(after, 'needle height', 'in')?.value ?? exact(0);
     const known = after.fitted.has('carburettor');
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const psi = valueIn(each, 'psi', quantity);
       if (!psi) return [];
       const value = monotoneEach([psi, rise] as const, (pump, inches) => pressureAtNeedle(pump, inches));

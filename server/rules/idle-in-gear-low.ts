@@ -1,9 +1,9 @@
 import type { Carried } from '../model/carry.ts';
-import { conditionWords, isInGear } from '../model/idling.ts';
+import { isInGear } from '../model/idling.ts';
 import type { Said } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { unitById } from '../trade/units.ts';
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 /** rpm, with an automatic in drive: TM 5-4210-230-14&P-1. */
@@ -21,7 +21,7 @@ export const idleInGearLow = rule({
   on: ['reading'],
   about: ({ name }) => name === 'idle',
   check({ quantity, said }, { before }) {
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const value = valueIn(each, 'rpm', quantity);
       if (!value || !(value.high < LOWEST) || !isInGear(each) || !isAutomatic(before, each)) return [];
       return [
@@ -37,5 +37,5 @@ export const idleInGearLow = rule({
 /** Only an automatic idles `in drive`. */
 function isAutomatic({ facts }: Carried, said: Said): boolean {
   const gearbox = facts.get('transmission|')?.text?.toLowerCase();
-  return gearbox === undefined ? conditionWords(said).includes('drive') : gearbox.includes('automatic');
+  return gearbox === undefined ? said.heard.includes('drive') : gearbox.includes('automatic');
 }

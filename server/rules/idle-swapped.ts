@@ -5,7 +5,7 @@ import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { type Interval, surelyAbove } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
-import { type Problem, rule } from './rule.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 export const idleSwapped = rule({
@@ -19,7 +19,7 @@ export const idleSwapped = rule({
   on: ['reading'],
   about: ({ name }) => name === 'idle',
   check(entry, context) {
-    return entry.said.flatMap((said) => problemsOf(entry, said, context));
+    return problemsIn(entry.said, (said) => problemsOf(entry, said, context));
   },
 });
 

@@ -6,7 +6,7 @@ import { MAIN_JETS } from '../model/jet-day.ts';
 import { jetAreaForAir, relativeDensity } from '../trade/air.ts';
 import { areaRatio } from '../trade/carburation.ts';
 import { exact, middle, monotoneEach } from '../trade/interval.ts';
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 
 /** Below this share of density other reasons weigh more than the air: it is about 1500 ft, or 27 degrees F. */
 const LEAST_CHANGE_OF_AIR = 0.05;
@@ -25,7 +25,7 @@ export const jetAgainstAir = rule({
   on: ['setting'],
   about: ({ name }) => MAIN_JETS.includes(name),
   check({ quantity, said }, { before, after }) {
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const key = keyOf(quantity.name, each.place?.text);
       const [was, now] = [before.settings.get(key), after.settings.get(key)];
       const date = was?.by.date;

@@ -5,7 +5,7 @@ import { keyOf } from '../model/carry.ts';
 import type { Origin, Said } from '../model/notebook.ts';
 import { atMost, type Interval, isExact } from '../trade/interval.ts';
 import type { Unit } from '../trade/units.ts';
-import { conditionIn, wordsSaid } from './said.ts';
+import { conditionIn } from './said.ts';
 
 /** What was stated for the quantity at this place, else for the whole engine. */
 export function statedFor(
@@ -30,12 +30,11 @@ export function limitIn(limit: Stated, unit: Unit): Interval | undefined {
 
 /** Taken under what the limit or target asks for: its words are said, and its speed or depression is the same. */
 export function isComparable(stated: Said, taken: Said): boolean {
-  const words = wordsSaid(taken);
   const sameAt = ['rpm', 'inHg'].every((unit) => {
     const [wanted, at] = [conditionIn(stated, unit), conditionIn(taken, unit)];
     return !wanted || (at !== undefined && at.low <= wanted.high && at.high >= wanted.low);
   });
-  return sameAt && wordsSaid(stated).every((word) => words.includes(word));
+  return sameAt && stated.heard.every((word) => taken.heard.includes(word));
 }
 
 /** Which way a value goes past a limit: all of it, or the end of it that is known. */

@@ -2,7 +2,7 @@ import type { Context } from '../model/findings.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { cylindersAt, cylindersOf } from './engine.ts';
-import { type Problem, rule } from './rule.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
 import { amountsOf } from './said.ts';
 
 export const listLength = rule({
@@ -16,7 +16,7 @@ export const listLength = rule({
   on: ['setting', 'reading'],
   about: ({ places = [] }) => places.includes('cylinder') && !places.includes('carburettor'),
   check({ quantity, said }, context) {
-    return said.flatMap((each) => problemsOf(quantity, each, context));
+    return problemsIn(said, (each) => problemsOf(quantity, each, context));
   },
 });
 

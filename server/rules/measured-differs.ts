@@ -6,8 +6,8 @@ import { timingOf } from '../model/timing.ts';
 import { formatNumber, formatValue } from '../trade/format.ts';
 import { type Interval, middle, subtract } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
-import { type Problem, rule } from './rule.ts';
-import { speedOf, valueIn, wordsSaid } from './said.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
+import { speedOf, valueIn } from './said.ts';
 import { inputLines } from './totals.ts';
 
 /** How far a measured total may be from the computed one: common practice, no source. */
@@ -24,7 +24,7 @@ export const measuredDiffers = rule({
   on: ['reading'],
   about: ({ name }) => name === 'total' || name === 'timing',
   check(entry, context) {
-    return entry.said.flatMap((said) => problemsOf(entry, said, context));
+    return problemsIn(entry.said, (said) => problemsOf(entry, said, context));
   },
 });
 
@@ -46,8 +46,8 @@ function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): 
 
 /** `total` is read with the vacuum off; any other timing is compared only where that is said. */
 function withoutVacuum(name: string, said: Said, before: Carried): boolean {
-  const plugged = wordsSaid(said).includes('plugged') || timingOf(before).source?.value === 'plugged';
-  return name === 'total' ? !wordsSaid(said).includes('connected') : plugged;
+  const plugged = said.heard.includes('plugged') || timingOf(before).source?.value === 'plugged';
+  return name === 'total' ? !said.heard.includes('connected') : plugged;
 }
 
 /** The least the two can differ, rough values and ranges taken at their kindest. */

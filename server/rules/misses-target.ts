@@ -5,7 +5,7 @@ import { formatValue } from '../trade/format.ts';
 import { surelyAbove, surelyBelow } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
 import { isComparable, ofDay, statedFor, statedIn } from './limits.ts';
-import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
+import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 import { signedAmounts } from './said.ts';
 import { lineSpan } from './syntax.ts';
 import { changedTotals, inputLines, namesIn } from './totals.ts';
@@ -22,7 +22,7 @@ export const missesTarget = rule({
   check(entry, context) {
     if (context.before.targets.size === 0) return NO_PROBLEMS;
     if (entry.kind === 'setting') return totalProblems(entry, context);
-    return entry.said.flatMap((said) => readingProblems(entry, said, context));
+    return problemsIn(entry.said, (said) => readingProblems(entry, said, context));
   },
 });
 

@@ -6,7 +6,7 @@ import type { Amount } from '../model/values.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { type Dimension, unitById } from '../trade/units.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
-import { type Problem, rule } from './rule.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
 import { dimensionsOf, ownAmounts, saidIn, strangeUnit } from './said.ts';
 
 export const missingUnit = rule({
@@ -21,7 +21,7 @@ export const missingUnit = rule({
   about: (quantity) => !quantity.bare && quantity.dimension !== 'number' && dimensionsOf(quantity).length > 0,
   check(entry, context) {
     const { quantity, line } = entry;
-    return saidIn(entry).flatMap((said) => [
+    return problemsIn(saidIn(entry), (said) => [
       ...problemsOf(line, said, quantity, context),
       ...pressureProblems(said, quantity),
     ]);

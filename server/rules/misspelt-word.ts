@@ -5,7 +5,7 @@ import { matchUnit } from '../trade/units.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
 import { knownBeside, wordsBeside } from './known-words.ts';
 import { didYouMean, guessAmong } from './nearest.ts';
-import { type Problem, replaceWith, rule } from './rule.ts';
+import { type Problem, problemsIn, replaceWith, rule } from './rule.ts';
 
 export const misspeltWord = rule({
   code: 'misspelt-word',
@@ -17,7 +17,7 @@ export const misspeltWord = rule({
   bad: 'session 2026-05-02\n  idle 850 rpm in nuetral\n',
   on: QUANTITY_KINDS,
   check: (entry) =>
-    entry.said.flatMap((said) => wordsOf(entry, said).flatMap((word) => misspelt(entry, word))),
+    problemsIn(entry.said, (said) => wordsOf(entry, said).flatMap((word) => misspelt(entry, word))),
 });
 
 function wordsOf(entry: QuantityEntry, said: Said): readonly Word[] {

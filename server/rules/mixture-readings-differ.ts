@@ -4,7 +4,7 @@ import { fuelOf } from '../model/figures/mixture-reading.ts';
 import { readingKey } from '../model/step.ts';
 import { lambdaOf } from '../trade/carburation.ts';
 import { type Interval, monotone } from '../trade/interval.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 const OTHER: Readonly<Record<string, string>> = { lambda: 'air fuel ratio', 'air fuel ratio': 'lambda' };
@@ -26,7 +26,7 @@ export const mixtureReadingsDiffer = rule({
     const other = OTHER[quantity.name];
     const burnt = other === undefined ? undefined : fuelOf(after);
     if (other === undefined || !burnt) return NO_PROBLEMS;
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const taken = before.readings.get(readingKey(other, each));
       const [ratio, lambda] =
         other === 'lambda'

@@ -3,7 +3,7 @@ import { fuelOf } from '../model/figures/mixture-reading.ts';
 import { type Fuel, fuelNamed, lambdaOf } from '../trade/carburation.ts';
 import { type Interval, monotone } from '../trade/interval.ts';
 import { VOCABULARY } from '../trade/vocabulary.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 const GASOLINE = fuelNamed('gasoline');
@@ -23,7 +23,7 @@ export const mixtureUnlikeFuel = rule({
   check({ quantity, said }, { after }) {
     const burnt = fuelOf(after);
     if (!burnt || !GASOLINE || burnt.fuel.name === GASOLINE.name) return NO_PROBLEMS;
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const ratio = valueIn(each, 'ratio', quantity);
       if (!ratio || burns(ratio, burnt.fuel) || !burns(ratio, GASOLINE)) return [];
       const lambda = inWords(

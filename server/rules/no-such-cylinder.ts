@@ -1,7 +1,7 @@
 import { KIND } from '../../grammar/index.ts';
 import { cylindersOf } from './engine.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 
 export const noSuchCylinder = rule({
   code: 'no-such-cylinder',
@@ -14,7 +14,7 @@ export const noSuchCylinder = rule({
   on: QUANTITY_KINDS,
   formed: ({ kinds }) => kinds.includes(KIND.Cylinder),
   check({ said }, { before }) {
-    return said.flatMap(({ place }) => {
+    return problemsIn(said, ({ place }) => {
       if (place?.cylinder === undefined) return [];
       const engine = cylindersOf(before);
       if (place.cylinder > 0 && place.cylinder <= (engine?.count ?? Number.POSITIVE_INFINITY)) return [];

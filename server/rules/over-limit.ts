@@ -5,7 +5,7 @@ import type { Amount } from '../model/values.ts';
 import { formatValue } from '../trade/format.ts';
 import { unitById } from '../trade/units.ts';
 import { isComparable, limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
-import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
+import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 import { isAmount, signedAmounts } from './said.ts';
 
 export const overLimit = rule({
@@ -19,7 +19,7 @@ export const overLimit = rule({
   on: ['setting', 'reading'],
   check(entry, context) {
     if (context.before.limits.size === 0) return NO_PROBLEMS;
-    return entry.said.flatMap((said) => problemsOf(entry, said, context));
+    return problemsIn(entry.said, (said) => problemsOf(entry, said, context));
   },
 });
 

@@ -1,5 +1,5 @@
 import { keyOf } from '../model/carry.ts';
-import { type Problem, rule } from './rule.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
 
 /** What is measured as it was found, and then set: both values belong on the page. */
 const MEASURED: ReadonlySet<string> = new Set([
@@ -23,7 +23,7 @@ export const overridden = rule({
   on: ['setting'],
   about: ({ name }) => !MEASURED.has(name),
   check({ quantity, said, name }, { before, after, where }) {
-    return said.flatMap(({ place }): readonly Problem[] => {
+    return problemsIn(said, ({ place }): readonly Problem[] => {
       const key = keyOf(quantity.name, place?.text);
       const first = before.untried.get(key);
       // A change builds on what was set, and leaves the first line its use.

@@ -1,7 +1,7 @@
 import { factOf, inWords } from '../model/figures/known.ts';
 import { meanPistonSpeed } from '../trade/compression.ts';
 import { monotoneEach } from '../trade/interval.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
 const SPEEDS: ReadonlySet<string> = new Set(['red line', 'rev limit', 'engine speed']);
@@ -22,7 +22,7 @@ export const pistonSpeedHigh = rule({
   check({ quantity, said }, { after }) {
     const stroke = factOf(after, 'stroke', 'm');
     if (!stroke) return NO_PROBLEMS;
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const rpm = valueIn(each, 'rpm', quantity);
       const speed = rpm && monotoneEach([stroke.value, rpm] as const, meanPistonSpeed);
       if (!rpm || !speed || speed.low <= MOST) return [];

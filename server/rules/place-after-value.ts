@@ -2,7 +2,7 @@ import type { Line } from '../../grammar/index.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
-import { type Problem, rule } from './rule.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
 import { ownAmounts } from './said.ts';
 
 export const placeAfterValue = rule({
@@ -16,7 +16,7 @@ export const placeAfterValue = rule({
   outranks: ['list-length', 'too-many-values'],
   on: ['setting', 'reading', 'limit', 'target'],
   about: ({ places }) => (places?.length ?? 0) > 0,
-  check: ({ quantity, said, line }) => said.flatMap((each) => problemsOf(quantity, each, line)),
+  check: ({ quantity, said, line }) => problemsIn(said, (each) => problemsOf(quantity, each, line)),
 });
 
 function problemsOf(quantity: Quantity, said: Said, line: Line): Problem[] {

@@ -1,4 +1,4 @@
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 
 export const ratingWithoutDepression = rule({
   code: 'rating-without-depression',
@@ -12,7 +12,7 @@ export const ratingWithoutDepression = rule({
   on: ['setting'],
   about: ({ name }) => name === 'carb rating',
   check({ said }) {
-    return said.flatMap(({ points, values, span }) =>
+    return problemsIn(said, ({ points, values, span }) =>
       points.length > 0 || values.length === 0
         ? []
         : [

@@ -62,6 +62,19 @@ export const rule = <const Kind extends EntryKind>(row: RuleOn<Kind>): Rule => r
 
 export const NO_PROBLEMS: readonly Problem[] = [];
 
+/** What is found in each of a few things. Nothing is made where nothing is found, which is nearly always. */
+export function problemsIn<T>(
+  all: readonly T[],
+  problemsOf: (each: T) => readonly Problem[],
+): readonly Problem[] {
+  let found = NO_PROBLEMS;
+  for (const each of all) {
+    const more = problemsOf(each);
+    if (more.length > 0) found = found.length > 0 ? [...found, ...more] : more;
+  }
+  return found;
+}
+
 /** A fix that puts `text` in the place of the columns. */
 export const replaceWith = (span: Span, text: string, title = `Write "${text}"`): Fix => ({
   title,

@@ -10,21 +10,23 @@ import { knownBeside } from './known-words.ts';
 
 export const isAmount = (value: Value): value is Amount => value.form === 'amount';
 
-/** The amounts that could be read. */
+const isRead = (value: Value): value is Amount => isAmount(value) && value.interval !== undefined;
+
+/** The amounts that could be read: nearly always all of them. */
 export const amountsOf = (values: readonly Value[]): readonly Amount[] =>
-  values.filter((value): value is Amount => isAmount(value) && value.interval !== undefined);
+  values.every(isRead) ? values : values.filter(isRead);
 
 /** Every amount of a place in its own unit: its values and what its points give. */
-export const ownAmounts = (said: Said): readonly Amount[] => [
-  ...amountsOf(said.values),
-  ...amountsOf(said.points.map((point) => point.value)),
-];
+export const ownAmounts = ({ values, points }: Said): readonly Amount[] =>
+  points.length === 0
+    ? amountsOf(values)
+    : [...amountsOf(values), ...amountsOf(points.map((point) => point.value))];
 
 /** As `ownAmounts`, where a sign that makes no change is the number's own: only the values of a setting change it. */
-export const signedAmounts = (said: Said, kind: Entry['kind']): readonly Amount[] => [
-  ...(kind === 'setting' ? amountsOf(said.values) : amountsOf(said.values).map(signed)),
-  ...amountsOf(said.points.map((point) => point.value)).map(signed),
-];
+export function signedAmounts({ values, points }: Said, kind: Entry['kind']): readonly Amount[] {
+  const own = kind === 'setting' ? amountsOf(values) : amountsOf(values).map(signed);
+  return points.length === 0 ? own : [...own, ...amountsOf(points.map((point) => point.value)).map(signed)];
+}
 
 const signed = (amount: Amount): Amount =>
   amount.interval && (amount.relative === 'less' || amount.relative === 'more')
@@ -34,12 +36,6 @@ const signed = (amount: Amount): Amount =>
         interval: scale(amount.interval, amount.relative === 'less' ? -1 : 1),
       }
     : amount;
-
-/** Words beside the value and in its conditions, lower case. */
-export const wordsSaid = (said: Said): readonly string[] =>
-  [...said.words, ...said.conditions.flatMap((condition) => condition.words)].map((word) =>
-    word.text.toLowerCase(),
-  );
 
 /** The engine speed a value was taken at, in rpm. */
 export const speedOf = (said: Said): Interval | undefined => conditionIn(said, 'rpm');
@@ -81,5 +77,5 @@ export const strangeUnit = (line: Line, amount: Amount, said: Said, quantity: Qu
 export function saidIn(entry: QuantityEntry | (Entry & { readonly kind: 'spec' })): readonly Said[] {
   if (entry.kind !== 'spec') return entry.said;
   const { nameSpan: span, values } = entry;
-  return [{ place: undefined, values, points: [], words: [], conditions: [], span }];
+  return [{ place: undefined, values, points: [], words: [], conditions: [], heard: [], span }];
 }

@@ -12,7 +12,7 @@ import { formatValue } from '../trade/format.ts';
 import { PLAUSIBLE_SLIP } from '../trade/gears.ts';
 import type { Interval } from '../trade/interval.ts';
 import { convertInterval, type Unit, unitById } from '../trade/units.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { amountsOf } from './said.ts';
 
 export const speedNotPossible = rule({
@@ -28,7 +28,7 @@ export const speedNotPossible = rule({
   check({ said }, { before }) {
     const gearing = gearingOf(before);
     if (!gearing) return NO_PROBLEMS;
-    return said.flatMap((each) => {
+    return problemsIn(said, (each) => {
       const read = speedRead(each, before, gearing);
       const [value] = amountsOf(each.values);
       const message =

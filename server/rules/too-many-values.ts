@@ -1,4 +1,4 @@
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 import { amountsOf } from './said.ts';
 
 export const tooManyValues = rule({
@@ -14,7 +14,7 @@ export const tooManyValues = rule({
   check({ quantity, said, line }) {
     if (quantity.form === 'text' || quantity.form === 'several' || quantity.places?.length) return [];
     if (quantity.kind === 'fact') return [];
-    return said.flatMap(({ values, points, place }) => {
+    return problemsIn(said, ({ values, points, place }) => {
       const amounts = amountsOf(values);
       const [first, second] = points.length > 0 ? [points[0]?.value, amounts[0]] : amounts;
       if (!first || !second || place) return [];

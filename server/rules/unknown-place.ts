@@ -2,7 +2,7 @@ import type { Word } from '../model/values.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
 import { knownBeside } from './known-words.ts';
 import { didYouMean, guessAmong } from './nearest.ts';
-import { type Problem, replaceWith, rule } from './rule.ts';
+import { type Problem, problemsIn, replaceWith, rule } from './rule.ts';
 
 export const unknownPlace = rule({
   code: 'unknown-place',
@@ -15,7 +15,7 @@ export const unknownPlace = rule({
   on: ['setting', 'reading', 'limit', 'target'],
   about: ({ form }) => form !== 'text' && form !== 'order',
   check({ quantity, said }) {
-    return said.flatMap(({ words, values, points }) => {
+    return problemsIn(said, ({ words, values, points }) => {
       const value = values[0]?.span.from ?? points[0]?.span.from ?? 0;
       return words
         .filter((word) => word.span.to <= value && !knownBeside(quantity, word.text))

@@ -4,7 +4,7 @@ import type { Quantity } from '../trade/quantity.ts';
 import { nearestUnit } from '../trade/units.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
-import { type Problem, replaceWith, rule } from './rule.ts';
+import { type Problem, problemsIn, replaceWith, rule } from './rule.ts';
 import { dimensionsOf, ownAmounts, strangeUnit } from './said.ts';
 
 export const unknownUnit = rule({
@@ -18,7 +18,7 @@ export const unknownUnit = rule({
   outranks: ['misspelt-word', 'missing-unit'],
   on: QUANTITY_KINDS,
   about: (quantity) => dimensionsOf(quantity).length > 0,
-  check: ({ quantity, said, line }) => said.flatMap((each) => problemsOf(line, each, quantity)),
+  check: ({ quantity, said, line }) => problemsIn(said, (each) => problemsOf(line, each, quantity)),
 });
 
 /** Where the trade leaves the unit out, any word may follow: only one that is nearly a unit is told. */

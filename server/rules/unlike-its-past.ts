@@ -9,7 +9,7 @@ import { formatValue } from '../trade/format.ts';
 import { compareWithPast } from '../trade/history.ts';
 import { exact, type Interval } from '../trade/interval.ts';
 import { convertInterval, unitById } from '../trade/units.ts';
-import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
+import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 
 /** A difference from the median under this share of it is within what gauges and readers do. Common practice, no source. */
 const WITHIN_GAUGES = 0.05;
@@ -29,7 +29,7 @@ export const unlikeItsPast = rule({
   about: isResponse,
   check(entry, { before }) {
     if (before.past.size === 0) return NO_PROBLEMS;
-    return entry.said.flatMap((said) => problemsOf(entry, said, before.past));
+    return problemsIn(entry.said, (said) => problemsOf(entry, said, before.past));
   },
 });
 

@@ -1,6 +1,6 @@
 import type { PlaceKind } from '../trade/quantity.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
-import { rule } from './rule.ts';
+import { problemsIn, rule } from './rule.ts';
 
 export const wrongPlace = rule({
   code: 'wrong-place',
@@ -14,7 +14,7 @@ export const wrongPlace = rule({
   check({ quantity, said }, { before }) {
     if (before.words.has(quantity.name)) return [];
     const places = quantity.places ?? [];
-    return said.flatMap(({ place }) => {
+    return problemsIn(said, ({ place }) => {
       if (!place || kindsOf(place.text).some((kind) => kind === 'any' || places.includes(kind))) return [];
       const given = places.length === 0 ? 'once for the whole engine' : `for each ${places.join(' or ')}`;
       return [{ span: place.span, message: `${quantity.name} is given ${given}, not for "${place.text}".` }];

@@ -3,7 +3,7 @@ import type { Amount } from '../model/values.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { type Dimension, unitById } from '../trade/units.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
-import { type Problem, replaceWith, rule } from './rule.ts';
+import { type Problem, problemsIn, replaceWith, rule } from './rule.ts';
 import { dimensionsOf, ownAmounts, saidIn } from './said.ts';
 
 export const wrongUnit = rule({
@@ -18,7 +18,7 @@ export const wrongUnit = rule({
   about: (quantity) => dimensionsOf(quantity).length > 0,
   check(entry) {
     const allowed = dimensionsOf(entry.quantity);
-    return saidIn(entry).flatMap((said) => problemsOf(entry.quantity, said, allowed));
+    return problemsIn(saidIn(entry), (said) => problemsOf(entry.quantity, said, allowed));
   },
 });
 

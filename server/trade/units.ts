@@ -39,7 +39,7 @@ export function convert(value: number, from: Unit, to: Unit): number {
 
 /** As `convert`, on both ends. */
 export function convertInterval(iv: Interval, from: Unit, to: Unit): Interval {
-  return monotone(iv, (value) => convert(value, from, to));
+  return from === to ? iv : monotone(iv, (value) => convert(value, from, to));
 }
 
 /** A difference of two values: 9 degrees more in F are 5 more in C. Throws where the dimensions differ. */
