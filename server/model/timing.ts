@@ -25,8 +25,11 @@ export interface Timing {
   readonly source: { readonly value: VacuumSource; readonly setting: InForce } | undefined;
 }
 
-export function timingOf(carried: Pick<Carried, 'settings'>): Timing {
-  const setting = (name: string) => carried.settings.get(`${name}|`);
+export const timingOf = ({ settings }: Pick<Carried, 'settings'>): Timing => timingIn(settings);
+
+/** Most lines set nothing, and the settings stay the same. */
+const timingIn = recently(2, (settings: Carried['settings']): Timing => {
+  const setting = (name: string) => settings.get(`${name}|`);
   const [mechanical, vacuum] = [setting('mechanical'), setting('vacuum advance')];
   return {
     initial: crankAngle(setting('initial')),
@@ -36,7 +39,7 @@ export function timingOf(carried: Pick<Carried, 'settings'>): Timing {
     vacuumLimit: crankAngle(setting('vacuum limit')),
     source: sourceOf(setting('vacuum source'), vacuum),
   };
-}
+});
 
 /** What a line says beside its numbers; words in lower case. */
 export type Terms = Pick<InForce, 'words' | 'points'>;

@@ -20,9 +20,9 @@ export const depressionAboveBarometer = rule({
   on: ['reading'],
   about: ({ name }) => name === 'depression',
   check({ said }, { before }) {
+    const air = barometer(before);
     return said.flatMap(ownAmounts).flatMap(({ interval, unit: written, span }) => {
       const unit = written ?? unitById('inHg');
-      const air = barometer(before);
       if (!interval || unit.dimension !== 'pressure' || !surelyAbove(interval, inUnit(air.value, unit)))
         return [];
       return [

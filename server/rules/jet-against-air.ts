@@ -30,12 +30,13 @@ export const jetAgainstAir = rule({
       const [was, now] = [before.settings.get(key), after.settings.get(key)];
       const date = was?.by.date;
       const made = was && now && areaMade(was, now);
+      if (!was || made === undefined || Math.abs(made) < 0.01) return [];
       const then = before.jetDay?.date === date ? before.jetDay : undefined;
       const ratio = then ? densityRatio({ ...before, readings: then.air }, before) : undefined;
-      if (!was || made === undefined || ratio === undefined) return [];
+      if (ratio === undefined) return [];
       const asked = jetAreaForAir(ratio) - 1;
       const astray = made * asked < 0 || Math.abs(made) > TIMES * Math.abs(asked);
-      if (Math.abs(ratio - 1) < LEAST_CHANGE_OF_AIR || Math.abs(made) < 0.01 || !astray) return [];
+      if (Math.abs(ratio - 1) < LEAST_CHANGE_OF_AIR || !astray) return [];
       return [
         {
           span: each.span,

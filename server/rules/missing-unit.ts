@@ -21,10 +21,10 @@ export const missingUnit = rule({
   about: (quantity) => !quantity.bare && quantity.dimension !== 'number' && dimensionsOf(quantity).length > 0,
   check(entry, context) {
     const { quantity, line } = entry;
-    return problemsIn(saidIn(entry), (said) => [
-      ...problemsOf(line, said, quantity, context),
-      ...pressureProblems(said, quantity),
-    ]);
+    const said = saidIn(entry);
+    const problems = problemsIn(said, (each) => problemsOf(line, each, quantity, context));
+    const pressures = problemsIn(said, (each) => pressureProblems(each, quantity));
+    return pressures.length > 0 ? [...problems, ...pressures] : problems;
   },
 });
 

@@ -21,6 +21,7 @@ export const misspeltWord = rule({
 });
 
 function wordsOf(entry: QuantityEntry, said: Said): readonly Word[] {
+  if (said.heard.length === 0) return [];
   if (entry.quantity.form === 'text')
     return entry.quantity.words && said.words.length === 1 ? said.words : [];
   const start = said.values[0]?.span.from ?? said.points[0]?.span.from ?? 0;

@@ -23,7 +23,4 @@ export const notATime = rule({
       })),
 });
 
-function isTime(text: string): boolean {
-  const [hours = 0, minutes = 0, seconds = 0] = text.split(':').map(Number);
-  return hours < 24 && minutes < 60 && seconds < 60;
-}
+const isTime = (text: string): boolean => /^(?:[01]?\d|2[0-3])(?::[0-5]\d){1,2}$/.test(text);

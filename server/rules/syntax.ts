@@ -14,11 +14,10 @@ export function* amountsIn(syntax: LineSyntax): Generator<AmountSyntax> {
 /** The numbers of the line's tokens of a kind. */
 export function tokensOf(line: Line, kind: Kind): readonly number[] {
   const { kinds } = line.tokens;
-  if (!kinds.includes(kind)) return NO_TOKENS;
-  return [...kinds].flatMap((each, token) => (each === kind ? [token] : []));
+  const found: number[] = [];
+  for (let token = kinds.indexOf(kind); token >= 0; token = kinds.indexOf(kind, token + 1)) found.push(token);
+  return found;
 }
-
-const NO_TOKENS: readonly number[] = [];
 
 /** The line without blanks around it and without its comment. */
 export function lineSpan(line: Line): Span {

@@ -35,13 +35,15 @@ export const inputLines = (total: Derived, { where }: Context) =>
   );
 
 const NONE: readonly Derived[] = [];
+/** What rests on readings too. */
+const AT_IDLE: ReadonlySet<string> = new Set(['timing at idle']);
 const NO_NAMES: readonly string[] = [];
 
-/** Three rules ask of the same two states, one after another. */
-const totalsIn = recently(2, (_: Carried) => new Map<string, Derived | undefined>());
+/** Three rules ask of the same two states, one after another; most lines change neither settings nor totals. */
+const totalsIn = recently(2, (_: Carried | Carried['settings']) => new Map<string, Derived | undefined>());
 
 function totalIn(carried: Carried, name: string): Derived | undefined {
-  const totals = totalsIn(carried);
+  const totals = totalsIn(AT_IDLE.has(name) ? carried : carried.settings);
   if (!totals.has(name)) totals.set(name, totalNamed(carried, name));
   return totals.get(name);
 }

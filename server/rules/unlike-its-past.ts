@@ -1,6 +1,6 @@
 import type { Span } from '../../grammar/index.ts';
 import { firstAmount } from '../model/amounts.ts';
-import type { Carried } from '../model/carry.ts';
+import type { Carried, Window } from '../model/carry.ts';
 import { isResponse } from '../model/comparable.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { numbersIn } from '../model/past.ts';
@@ -37,9 +37,9 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
   const lists = past.get(readingKey(entry.quantity.name, said))?.lists;
   const numbers = lists ? numbersIn(entry.quantity, said) : undefined;
   if (!lists || !numbers) return NO_PROBLEMS;
+  if (numbers.every((number, i) => isAmong(number, i, lists, numbers.length))) return NO_PROBLEMS;
+  const alike = lists.filter((list) => list.length === numbers.length);
   return numbers.flatMap((number, i) => {
-    const alike = lists.filter((list) => list.length === numbers.length);
-    if (isAmong(number, i, alike)) return [];
     const before = alike.map((list) => list[i] ?? number);
     const found = compareWithPast(before, number);
     if (!found?.odd || Math.abs(number - found.median) <= WITHIN_GAUGES * Math.abs(found.median)) return [];
@@ -48,9 +48,15 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
 }
 
 /** What lies between readings that were there before is not new; and most readings need no more than this look. */
-const isAmong = (number: number, i: number, before: readonly (readonly number[])[]): boolean =>
-  before.some((list) => (list[i] ?? number) <= number) &&
-  before.some((list) => (list[i] ?? number) >= number);
+function isAmong(number: number, i: number, lists: Window['lists'], length: number): boolean {
+  let [above, below] = [false, false];
+  for (const list of lists) {
+    if (list.length !== length) continue;
+    above ||= (list[i] as number) >= number;
+    below ||= (list[i] as number) <= number;
+  }
+  return above && below;
+}
 
 function problemOf(
   { quantity }: QuantityEntry,
