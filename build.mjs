@@ -157,6 +157,8 @@ function unitTests() {
   const report = freshReport('out/unit.json');
   const status = tool('vitest/vitest.mjs', [
     'run',
+    // None of them measures time: on a busy machine one may take as long as it needs.
+    '--testTimeout=120000',
     '--reporter=dot',
     '--reporter=json',
     `--outputFile.json=${report}`,
