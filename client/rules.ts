@@ -1,4 +1,4 @@
-/** The pages of the checks, from the server: there is no network in them. */
+/** The pages of the rules, from the server: there is no network in them. */
 import * as vscode from 'vscode';
 import type { Pages } from './pages.ts';
 
@@ -18,11 +18,11 @@ interface Answer {
 
 type Ask = (asked: { readonly code?: string }) => vscode.ProviderResult<Answer>;
 
-/** In the palette: any check may be chosen. */
+/** In the palette: any rule may be chosen. */
 export const ruleCommand = (): vscode.Disposable =>
   vscode.commands.registerCommand('tappet.explainRule', () => vscode.commands.executeCommand(EXPLAIN, {}));
 
-/** Shows the page of a check; asks which, where none was named. */
+/** Shows the page of a rule; asks which, where none was named. */
 export async function explainRule(pages: Pages, given: { readonly code?: string }, ask: Ask): Promise<void> {
   const code = given?.code ?? (await chosen(ask));
   if (code === undefined) return;
@@ -38,7 +38,7 @@ async function chosen(ask: Ask): Promise<string | undefined> {
     code,
   }));
   const item = await vscode.window.showQuickPick(items, {
-    placeHolder: 'Which check?',
+    placeHolder: 'Which rule?',
     matchOnDescription: true,
   });
   return item?.code;

@@ -1,6 +1,7 @@
 /** The terminal's commands: what may be written after `tappet`, and what it comes to. */
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { type CheckOptions, check, FORMATS, LEVELS } from './check.ts';
+import { explain } from './explain.ts';
 import { type FormatOptions, format, UNIT_SPELLINGS } from './format.ts';
 import { wrap } from './layout.ts';
 import { type ShowOptions, show } from './show.ts';
@@ -18,6 +19,7 @@ Examples:
   tappet show boat.tappet --at 2026-05-02   as it was at the end of that day
   tappet show boat.tappet --at 17           as it was after line 17
   tappet format boat.tappet                 laid out in columns; written with --write
+  tappet explain over-limit                 why that rule asks
 
 Exit codes: 0 nothing found at the level of --fail-on or above, 1 something found, 2 wrong usage or a file that cannot be read (the others are still checked).
 
@@ -41,7 +43,7 @@ export function run(args: readonly string[], terminal: Terminal): number {
   return code;
 }
 
-function programFor(terminal: Terminal, end: (code: number) => void): Command {
+function programFor(terminal: Terminal, end: End): Command {
   const program = new Command('tappet')
     .description(ABOUT)
     .version(terminal.version, '--version', 'print the version')
@@ -53,15 +55,26 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
     .configureOutput(outputTo(terminal))
     .showHelpAfterError('("tappet --help" tells how it is used)')
     .addHelpText('after', wrapped(EXAMPLES, terminal));
+  addCheck(program, terminal, end);
+  addShow(program, terminal, end);
+  addFormat(program, terminal, end);
+  addExplain(program, terminal, end);
+  return program;
+}
+
+type End = (code: number) => void;
+
+const NOTEBOOKS = 'notebooks, folders of notebooks, or - for the standard input; else all below here';
+
+const written = () => new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]);
+
+function addCheck(program: Command, terminal: Terminal, end: End): void {
   program
     .command('check')
     .summary('tell what may be wrong')
     .description('Tells what may be wrong in notebooks, each with its line.')
-    .argument(
-      '[FILES...]',
-      'notebooks, folders of notebooks, or - for the standard input; else all below here',
-    )
-    .addOption(new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]))
+    .argument('[FILES...]', NOTEBOOKS)
+    .addOption(written())
     .addOption(
       new Option('--fail-on <level>', 'the least severity that gives exit code 1')
         .choices(LEVELS)
@@ -69,25 +82,28 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
     )
     .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((files: readonly string[], options: CheckOptions) => end(check(files, options, terminal)));
+}
+
+function addShow(program: Command, terminal: Terminal, end: End): void {
   program
     .command('show')
     .summary('settings in force, open items, limits and totals')
     .description('Shows what holds: settings, parts, open items, limits, and the totals with their working.')
     .argument('<FILE>', 'a notebook, or - for the standard input')
     .option('--at <line|date>', 'after that line (from one), or at the end of that day; else at the end')
-    .addOption(new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]))
+    .addOption(written())
     .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((file: string, options: ShowOptions) => end(show(file, options, terminal)));
+}
+
+function addFormat(program: Command, terminal: Terminal, end: End): void {
   program
     .command('format')
     .summary('lay notebooks out in columns')
     .description(
       'Lays notebooks out: names and values in columns within a section, comments below each other. No word is changed, and a line that cannot be read stays as it stands. One notebook is printed; a file is written only with --write.',
     )
-    .argument(
-      '[FILES...]',
-      'notebooks, folders of notebooks, or - for the standard input; else all below here',
-    )
+    .argument('[FILES...]', NOTEBOOKS)
     .option('--check', 'write nothing; name those that are not laid out, with exit code 1 if there are any')
     .addOption(
       new Option('--write', 'lay them out in place, and name those that were changed').conflicts('check'),
@@ -101,7 +117,15 @@ function programFor(terminal: Terminal, end: (code: number) => void): Command {
         .default(UNIT_SPELLINGS[0]),
     )
     .action((files: readonly string[], options: FormatOptions) => end(format(files, options, terminal)));
-  return program;
+}
+
+function addExplain(program: Command, terminal: Terminal, end: End): void {
+  program
+    .command('explain')
+    .summary('why a rule asks, and how it is silenced')
+    .description('Prints the page of a rule, with a notebook that has the finding and one that has not.')
+    .argument('[CODE]', 'as it stands in brackets after a finding; without one, all rules are listed')
+    .action((code: string | undefined) => end(explain(code, terminal)));
 }
 
 /** Throws for anything but a whole number from 0 to 8, as commander wants it. */

@@ -1,4 +1,4 @@
-/** A page for every rule, as Markdown, made from its row: to be read inside the editor, without a network. */
+/** A page for every rule, as Markdown, made from its row: to be read in the editor or the terminal, without a network. */
 import type { Rule } from './rule.ts';
 
 /** What the rule is, why it matters, how far it may be leaned on, both examples, and how it is silenced. */
@@ -12,12 +12,6 @@ export function pageOf(rule: Rule): string {
     `## Nothing found here\n\n${fenced(rule.good)}`,
     `## When the line is as it should be\n\n${silencing(rule)}`,
   ].join('\n\n');
-}
-
-/** All rules with what they find, in the order of the table. */
-export function listOfRules(rules: readonly Rule[]): string {
-  const rows = rules.map(({ code, severity, title }) => `| \`${code}\` | ${severity} | ${title} |`);
-  return ['| Code | Severity | What it finds |', '| --- | --- | --- |', ...rows].join('\n');
 }
 
 const severityText = ({ severity }: Rule): string =>
@@ -39,4 +33,4 @@ const fenced = (notebook: string): string =>
     .join('\n')}\n\`\`\``;
 
 const silencing = ({ code }: Rule): string =>
-  `Write \`; meant: ${code}\` at the end of the line. Several codes are parted by commas. The severity of the rule, or that it is off, is set for all notebooks with \`tappet.severity\`.`;
+  `Write \`; meant: ${code}\` at the end of the line. Several codes are parted by commas. In the editor the setting \`tappet.severity\` makes the rule louder, quieter or silent in all notebooks.`;

@@ -38,7 +38,7 @@ describe('fixes', () => {
 
   test('each rule has its page', () =>
     expect(actionsAt(inSession('idel‸ 850 rpm')).at(-2)).toMatchObject({
-      title: 'About this check: A word that is not known',
+      title: 'About this rule: A word that is not known',
       edits: [],
       explains: 'unknown-word',
     }));

@@ -1,7 +1,7 @@
 /** Every rule has a page that says what a reader needs. */
 import { describe, expect, test } from 'vitest';
 import { RULES, ruleOf } from '../../server/rules/index.ts';
-import { listOfRules, pageOf } from '../../server/rules/pages.ts';
+import { pageOf } from '../../server/rules/pages.ts';
 import type { Rule } from '../../server/rules/rule.ts';
 
 describe.each(RULES.map((rule) => [rule.code, rule] as const))('%s', (code, rule) => {
@@ -11,14 +11,16 @@ describe.each(RULES.map((rule) => [rule.code, rule] as const))('%s', (code, rule
     expect(page).toContain(rule.why);
   });
   test('shows both examples', () => {
-    for (const example of [rule.good, rule.bad]) expect(page).toContain(example.split('\n')[0]);
+    const lines = [rule.good, rule.bad].flatMap((example) => example.trimEnd().split('\n'));
+    const shown = (line: string) =>
+      line.length > 120 ? page.includes(line.slice(0, 100)) : page.includes(line);
+    expect(lines.filter((line) => !shown(line))).toEqual([]);
   });
   test('tells how to silence it', () => expect(page).toContain(`; meant: ${code}`));
-  test('names its source', () => expect(page).toContain(rule.source ?? ''));
+  test('says how far it may be leaned on', () =>
+    expect(page).toMatch(/leaned on:\*\* (?:it follows from how|published, \w|from memory|common practice)/));
+  if (rule.source) test('names its source', () => expect(page).toContain(rule.source));
 });
-
-test('the list has a row for each rule', () =>
-  expect(listOfRules(RULES).split('\n')).toHaveLength(RULES.length + 2));
 
 test('a page reads well', () =>
   expect(pageOf(ruleOf('not-a-day') as Rule)).toBe(`# Not a day of the calendar
@@ -45,4 +47,4 @@ session 2026-05-02
 
 ## When the line is as it should be
 
-Write \`; meant: not-a-day\` at the end of the line. Several codes are parted by commas. The severity of the rule, or that it is off, is set for all notebooks with \`tappet.severity\`.`));
+Write \`; meant: not-a-day\` at the end of the line. Several codes are parted by commas. In the editor the setting \`tappet.severity\` makes the rule louder, quieter or silent in all notebooks.`));

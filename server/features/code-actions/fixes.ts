@@ -81,7 +81,7 @@ function collide({ range: a }: Change, { range: b }: Change): boolean {
 }
 
 const about = (told: Told): CodeAction => ({
-  title: `About this check: ${ruleOf(told.code)?.title ?? told.code}`,
+  title: `About this rule: ${ruleOf(told.code)?.title ?? told.code}`,
   kind: 'quickfix',
   edits: [],
   found: [told],

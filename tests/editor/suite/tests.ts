@@ -132,7 +132,7 @@ async function laidOutAndMended(): Promise<void> {
   const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(command, notebook.uri, range);
   const titles = actions.map(({ title }) => title);
   expect(
-    titles.some((title) => title.startsWith('About this check')),
+    titles.some((title) => title.startsWith('About this rule')),
     `the page of the check in ${titles}`,
   );
   const fix = actions.find(({ isPreferred }) => isPreferred);
