@@ -69,6 +69,14 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'timing at idle wants an idle reading',
   ],
   [
+    'a total that nothing asked for yet at the line: its vacuum comes further down',
+    `${FIRST.replace('initial', 'init‸ial')}
+    vacuum advance  0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold`,
+    'cruise total 43 deg = 9 deg + 22 deg + 12 deg',
+    'initial: this line',
+    'the most vacuum: line 4, 2026-05-02',
+  ],
+  [
     'a point of the curve: the total at that speed',
     `${FIRST.replace('8 deg @ 1500 rpm', '«8 deg @ 15‸00 rpm»')}`,
     'mechanical 8 deg @ 1500 rpm',

@@ -61,19 +61,21 @@ interface TotalsFor {
   readonly lacking: readonly Lacking[];
 }
 
-/** As at the line; what lacks something there, as at the session's end, if this line still goes into it. */
+/** As at the line; what cannot be given there, as at the session's end, if this line still goes into it. */
 function totalsFor(question: HoverQuestion): TotalsFor {
   const now = totalsOf(question.reading.after);
-  if (now.lacking.length === 0) return now;
   const end = atEndOfSession(question);
+  if (end === question.reading.after) return now;
   const isRead = [...end.lastly.values()].some(({ by }) => isThisLine(question, by));
   const atEnd = totalsOf(end);
+  const among = (totals: readonly { readonly name: string }[], name: string) =>
+    totals.some((each) => each.name === name);
   const later = atEnd.given.filter(
     ({ name, inputs }) =>
-      now.lacking.some((lacking) => lacking.name === name) &&
-      (isRead || inputs.some(({ by }) => by && isThisLine(question, by))),
+      !among(now.given, name) &&
+      ((isRead && among(now.lacking, name)) || inputs.some(({ by }) => by && isThisLine(question, by))),
   );
-  const lacking = atEnd.lacking.filter(({ name }) => now.lacking.some((each) => each.name === name));
+  const lacking = atEnd.lacking.filter(({ name }) => among(now.lacking, name));
   return { given: [...now.given, ...later], lacking };
 }
 
