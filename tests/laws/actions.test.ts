@@ -1,8 +1,8 @@
 /** Law 6 for what can be done: every edit lies inside the text, those of one action never overlap, and a rewriting says the same. */
 import fc from 'fast-check';
-import { expect } from 'vitest';
-import { comparePositions } from '../../grammar/index.ts';
-import { codeActionsAt } from '../../server/features/code-actions.ts';
+import { expect, test } from 'vitest';
+import { comparePositions, cutLines } from '../../grammar/index.ts';
+import { type CodeAction, codeActionsAt } from '../../server/features/code-actions.ts';
 import { readyLine } from '../../server/features/completion/ready.ts';
 import { NOTHING_CARRIED } from '../../server/model/carry.ts';
 import { sameSetting } from '../../server/model/changes.ts';
@@ -35,14 +35,13 @@ law(
 );
 
 law(
-  'writing settings out, or what a change comes to, leaves them in force as they were',
-  fc.tuple(notebook, place),
-  ([text, at]) => {
-    const snapshot = openNotebook(text);
-    const actions = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] });
-    for (const { title, edits } of actions.filter(({ title }) => /^Write (?:the|what)/.test(title))) {
-      const after = openNotebook(withEdits(text, edits));
-      const [old, now] = [snapshot, after].map((each) => each.pages.at(-1)?.after.settings);
+  'writing settings out leaves them in force as they were',
+  notebook,
+  (text) => {
+    for (const { title, edits } of rewritings(text, /^Write the/)) {
+      const [old, now] = [text, withEdits(text, edits)].map(
+        (each) => openNotebook(each).pages.at(-1)?.after.settings,
+      );
       expect([...(now?.keys() ?? [])].sort(), title).toEqual([...(old?.keys() ?? [])].sort());
       for (const [key, setting] of old ?? []) {
         const other = now?.get(key);
@@ -50,6 +49,7 @@ law(
       }
     }
   },
+  0.5,
 );
 
 const step = fc.constantFrom('1', '2 1/2', '9', '0.75', '3/8', '12.3');
@@ -100,12 +100,33 @@ law('a line that is said to be meant is not told of by that rule any more', note
   }
 });
 
-law('a value in another unit is of that line and nothing else', fc.tuple(notebook, place), ([text, at]) => {
-  const snapshot = openNotebook(text);
-  const actions = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] });
-  for (const { edits } of actions.filter(({ title }) => title.startsWith('Write as'))) {
-    const after = openNotebook(withEdits(text, edits));
-    expect(lineCount(after)).toBe(lineCount(snapshot));
-    expect(readingAt(after, at.line)?.entry.kind).toBe(readingAt(snapshot, at.line)?.entry.kind);
-  }
+law(
+  'a value in another unit is of that line and nothing else',
+  notebook,
+  (text) => {
+    const snapshot = openNotebook(text);
+    for (const { edits } of rewritings(text, /^Write as/)) {
+      const after = openNotebook(withEdits(text, edits));
+      const line = edits[0]?.range.start.line ?? -1;
+      expect(lineCount(after)).toBe(lineCount(snapshot));
+      expect(readingAt(after, line)?.entry.kind).toBe(readingAt(snapshot, line)?.entry.kind);
+    }
+  },
+  0.5,
+);
+
+test.each([/^Write the/, /^Write as/])('notebooks of these laws have something to %s', (title) => {
+  const texts = fc.sample(notebook, { numRuns: 100, seed: 1 });
+  expect(texts.filter((text) => rewritings(text, title).length > 0).length).toBeGreaterThan(5);
 });
+
+/** The rewritings that are offered wherever a line or a number begins. */
+function rewritings(text: string, title: RegExp): readonly CodeAction[] {
+  const snapshot = openNotebook(text);
+  const places = cutLines(text).flatMap((each, line) =>
+    [0, ...[...each.matchAll(/\d+/g)].map(({ index }) => index)].map((character) => ({ line, character })),
+  );
+  return places
+    .flatMap((at) => codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] }))
+    .filter((action) => title.test(action.title));
+}

@@ -3,7 +3,7 @@ import type { Carried } from '../../model/carry.ts';
 import { lineText, readingsBetween } from '../../model/locate.ts';
 import { type Stretch, sessionsOf } from '../../model/sessions.ts';
 import type { Change, Snapshot } from '../../model/snapshot.ts';
-import { readyLine } from '../completion/ready.ts';
+import { type ReadyLine, readyLine } from '../completion/ready.ts';
 import { breakOf, newSession } from '../new-session.ts';
 import { type ActionAround, type CodeAction, type Place, rewriting } from './action.ts';
 
@@ -16,15 +16,27 @@ export function settingsWritten(
   { indent }: ActionAround,
 ): readonly CodeAction[] {
   if (reading.entry.kind !== 'session') return [];
-  const given = settingsGiven(snapshot, line);
-  const lines = [...reading.after.settings].flatMap(([key, setting]) =>
-    given.has(key) ? [] : (readyLine(reading.after, setting) ?? []),
-  );
+  const lines = linesInForce(reading.after, settingsGiven(snapshot, line));
   if (lines.length === 0) return [];
   const widest = Math.max(NAME_COLUMN, ...lines.map(({ name }) => name.length)) + GAP;
   const texts = lines.map(({ name, value }) => ' '.repeat(indent) + name.padEnd(widest) + value);
   const title = `Write the ${lines.length === 1 ? 'setting' : `${lines.length} settings`} in force as lines`;
   return [rewriting(title, [below(snapshot, line, texts)])];
+}
+
+/** A value for no place replaces those of all places, so it is written only where each of those is written below it. */
+function linesInForce(carried: Carried, given: ReadonlySet<string>): readonly ReadyLine[] {
+  const settings = [...carried.settings];
+  const rows = settings.map(([key, setting]) => ({
+    setting,
+    ready: given.has(key) ? undefined : readyLine(carried, setting),
+  }));
+  const partly = new Set(
+    rows.flatMap(({ setting, ready }) => (setting.place && !ready ? [setting.quantity] : [])),
+  );
+  return rows.flatMap(({ setting, ready }) =>
+    ready && (setting.place || !partly.has(setting.quantity)) ? [ready] : [],
+  );
 }
 
 /** By `name|place`. */
