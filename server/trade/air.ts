@@ -76,11 +76,6 @@ export function standardAtmosphere(metres: number): { celsius: number; pascals: 
   };
 }
 
-/** The altitude in metres at which the standard atmosphere has this pressure in pascals. */
-export function pressureAltitude(pascals: number): number {
-  return altitudeOfRatio((pascals / SEA_LEVEL_PASCALS) ** (1 / PRESSURE_EXPONENT));
-}
-
 /** The altitude in metres at which the standard atmosphere has this density in kg/m3. */
 export function densityAltitude(density: number): number {
   return altitudeOfRatio((density / STANDARD_DENSITY) ** (1 / DENSITY_EXPONENT));

@@ -61,19 +61,9 @@ export function airflowDemand(cubicInches: number, rpm: number, volumetricEffici
   return (cubicInches * rpm * volumetricEfficiency) / 3456;
 }
 
-/** The volumetric efficiency, as a fraction, at which an engine of this size draws `cfm` at `rpm`. */
-export function volumetricEfficiency(cfm: number, cubicInches: number, rpm: number): number {
-  return (cfm * 3456) / (cubicInches * rpm);
-}
-
 /** A rating given at one depression as it would read at another (any one unit): flow goes with its square root. */
 export function ratingAt(flow: number, rated: number, wanted: number): number {
   return flow * Math.sqrt(wanted / rated);
-}
-
-/** Area of a round passage, in the square of the unit of its diameter. */
-export function passageArea(diameter: number): number {
-  return (Math.PI * diameter * diameter) / 4;
 }
 
 /** How many times the area of a jet becomes when its diameter goes from `before` to `after`: fuel passed follows it. */
@@ -84,11 +74,6 @@ export function areaRatio(before: number, after: number): number {
 /** Change of a jet's area in per cent when its diameter goes from `before` to `after`. */
 export function areaChangePercent(before: number, after: number): number {
   return (areaRatio(before, after) - 1) * 100;
-}
-
-/** The diameter whose area is `percent` more (or less) than that of `before`. */
-export function diameterForAreaChange(before: number, percent: number): number {
-  return before * Math.sqrt(1 + percent / 100);
 }
 
 /** What a row of passages in series comes to: the smallest meters, and each is told as a ratio of areas to it. */

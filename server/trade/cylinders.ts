@@ -52,14 +52,6 @@ export function summarize(readings: readonly CylinderValue[]): CylinderSummary |
   };
 }
 
-/** The readings of each bank, banks given as lists of cylinder numbers from front to rear. */
-export function byBank(
-  readings: readonly CylinderValue[],
-  banks: readonly (readonly number[])[],
-): CylinderValue[][] {
-  return banks.map((bank) => inFiringOrder(readings, bank));
-}
-
 /** The readings in the order the cylinders fire; a cylinder without a reading is left out. */
 export function inFiringOrder(readings: readonly CylinderValue[], order: readonly number[]): CylinderValue[] {
   return order.flatMap((cylinder) => readings.find((each) => each.cylinder === cylinder) ?? []);

@@ -79,8 +79,3 @@ function squaresAboutMean(group: readonly number[]): number {
   const centre = mean([...group]);
   return group.reduce((sum, value) => sum + (value - centre) ** 2, 0);
 }
-
-/** The least change two single readings must show before 19 in 20 would call it real: `REPEATABILITY` times the noise. */
-export function leastRealChange(noise: Noise): number {
-  return REPEATABILITY * noise.deviation;
-}

@@ -100,63 +100,11 @@ export function steepest(points: readonly CurvePoint[]): Slope | undefined {
   return legs.length ? legs.reduce((a, b) => (middle(b.slope) > middle(a.slope) ? b : a)) : undefined;
 }
 
-/** What the weights add at a speed, no more than their stop allows. Undefined for a curve without points. */
-export function mechanicalAt(
-  points: readonly CurvePoint[],
-  rpm: number,
-  limit?: Interval,
-): Interval | undefined {
-  const advance = curveAt(points, rpm);
-  return advance && limit ? least(advance, limit) : advance;
-}
-
-/**
- * Wide-open total at a speed: initial + mechanical(rpm), no vacuum. Undefined for a curve without points.
- * Source: TM 10-3930-623-12 par. 4-21 and the factory table in the tests.
- */
-export function totalAt(
-  initial: Interval,
-  mechanical: readonly CurvePoint[],
-  rpm: number,
-  limit?: Interval,
-): Interval | undefined {
-  const advance = mechanicalAt(mechanical, rpm, limit);
-  return advance && add(initial, advance);
-}
-
-/** Light-load total: initial + mechanical(rpm) + vacuum(depression in inHg), each part no more than its stop. */
-export function cruiseAt(
-  initial: Interval,
-  mechanical: readonly CurvePoint[],
-  rpm: number,
-  vacuum: readonly CurvePoint[],
-  depression: number,
-  limits: { readonly mechanical?: Interval; readonly vacuum?: Interval } = {},
-): Interval | undefined {
-  const total = totalAt(initial, mechanical, rpm, limits.mechanical);
-  const pulled = mechanicalAt(vacuum, depression, limits.vacuum);
-  return total && pulled && add(total, pulled);
-}
-
-/**
- * Timing at idle: initial + mechanical(idle rpm), and vacuum(idle depression) only with the canister on manifold
- * vacuum. Common practice, no source.
- */
-export function idleTotal(
-  initial: Interval,
-  mechanical: readonly CurvePoint[],
-  rpm: number,
-  vacuum: readonly CurvePoint[],
-  depression: number,
-  source: VacuumSource,
-): Interval | undefined {
-  if (source === 'manifold') return cruiseAt(initial, mechanical, rpm, vacuum, depression);
-  return totalAt(initial, mechanical, rpm);
-}
-
 /**
  * Wide-open totals at each full `step` rpm of a range (no more than 1000 of them), and the greatest total anywhere in
- * it, the curve's own points included. Undefined for a curve without points, an empty range, or no step.
+ * it, the curve's own points included: initial + mechanical(rpm), no vacuum, and the weights no further than `limit`.
+ * Undefined for a curve without points, an empty range, or no step.
+ * Source: TM 10-3930-623-12 par. 4-21 and the factory table in the tests.
  */
 export function totalOver(
   initial: Interval,
@@ -193,19 +141,9 @@ export function boostRetard(total: Interval, boostPsi: Interval, perPsi: Interva
   return subtract(total, multiply(boostPsi, perPsi));
 }
 
-/** Degrees or rpm of the distributor in terms of the crank: it turns once in two turns of the crank. */
-export function distributorToCrank(iv: Interval): Interval {
-  return scale(iv, 2);
-}
-
 /** Length of tape along a damper's rim for an angle, in the unit of the diameter: pi x D x deg / 360. */
 export function damperDistance(diameter: number, degrees: number): number {
   return (Math.PI * diameter * degrees) / 360;
-}
-
-/** The angle a length of tape covers along a damper's rim; both in one unit of length. NaN for a diameter of 0. */
-export function degreesForDamperDistance(diameter: number, distance: number): number {
-  return (distance * 360) / (Math.PI * diameter);
 }
 
 /**
@@ -219,6 +157,16 @@ export function crankDegreesForStopTravel(radius: number, travel: number): numbe
 /** The travel along the arc, in the unit of `radius`, that lets the advance move by so many crank degrees. */
 export function stopTravelForCrankDegrees(radius: number, degrees: number): number {
   return (degrees / 2) * (Math.PI / 180) * radius;
+}
+
+/** What the weights add at a speed, no more than their stop allows. */
+function mechanicalAt(
+  points: readonly CurvePoint[],
+  rpm: number,
+  limit: Interval | undefined,
+): Interval | undefined {
+  const advance = curveAt(points, rpm);
+  return advance && limit ? least(advance, limit) : advance;
 }
 
 function inOrder(points: readonly CurvePoint[]): readonly CurvePoint[] {

@@ -2,14 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { correctionJ607, correctionJ1349, jetAreaForAir, jetDiameterForAir } from '../../server/trade/air.ts';
 import {
   areaChangePercent,
-  diameterForAreaChange,
   judgeNeedlePressure,
   passagesInSeries,
   powerValve,
 } from '../../server/trade/carburation.ts';
 import { judgeCompression, leakDown, staticRatio } from '../../server/trade/compression.ts';
 import {
-  byBank,
   coldCylinders,
   inFiringOrder,
   neighbours,
@@ -58,7 +56,6 @@ describe('air', () => {
 describe('carburation', () => {
   test('a jet from 0.070 to 0.072 in passes 5.8 per cent more', () => {
     expect(areaChangePercent(0.07, 0.072)).toBeCloseTo(5.796, 3);
-    expect(diameterForAreaChange(0.07, 5.7959)).toBeCloseTo(0.072, 6);
   });
 
   test('passages in series are judged by the smallest', () => {
@@ -205,13 +202,7 @@ describe('cylinders', () => {
     expect(summarize([])).toBeUndefined();
   });
 
-  test('by bank, in firing order, and side by side', () => {
-    expect(
-      byBank(readings, [
-        [1, 3],
-        [2, 4],
-      ]).map((bank) => bank.map((each) => each.value)),
-    ).toEqual([[400, 380], [420]]);
+  test('in firing order, and side by side', () => {
     expect(inFiringOrder(readings, [1, 3, 4, 2]).map((each) => each.cylinder)).toEqual([1, 3, 4]);
     expect(
       neighbours([

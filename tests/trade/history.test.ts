@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { compareWithPast, leastRealChange, noiseOf } from '../../server/trade/history.ts';
+import { compareWithPast, noiseOf } from '../../server/trade/history.ts';
 
 describe('history', () => {
   const past = [17, 17.5, 16.8, 17.2, 17.1];
@@ -26,7 +26,6 @@ describe('history', () => {
     const noise = noiseOf([[10, 12], [20, 20, 23], [5]]);
     expect(noise).toEqual({ deviation: Math.sqrt((2 + 6) / 3), degrees: 3 });
     expect(noiseOf([[5], [6]])).toBeUndefined();
-    expect(leastRealChange({ deviation: 2, degrees: 3 })).toBeCloseTo(5.6, 12);
   });
 
   test('a group that strays far more than the others was no repeat', () => {

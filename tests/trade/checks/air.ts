@@ -7,7 +7,6 @@ import {
   correctionJ1349,
   densityAltitude,
   dryPressure,
-  pressureAltitude,
   relativeDensity,
   saturationVapourPressure,
   standardAtmosphere,
@@ -170,20 +169,6 @@ export const AIR_CHECKS: readonly Check[] = [
     5000,
     3,
     () => densityAltitude(0.8617 * 1.225) / FOOT,
-  ),
-  check(
-    'faa-phak',
-    'pressure altitude of an altimeter setting of 30.10 inHg, ft',
-    -165,
-    1,
-    () => pressureAltitude(30.1 * INCH_OF_MERCURY) / FOOT,
-  ),
-  check(
-    'faa-phak',
-    'pressure altitude of an altimeter setting of 29.7 inHg, ft',
-    205,
-    1,
-    () => pressureAltitude(29.7 * INCH_OF_MERCURY) / FOOT,
   ),
   check(
     'faa-phak',

@@ -1,10 +1,4 @@
-import {
-  airflowDemand,
-  fuelNamed,
-  pressureAtNeedle,
-  ratingAt,
-  volumetricEfficiency,
-} from '../../../server/trade/carburation.ts';
+import { airflowDemand, fuelNamed, pressureAtNeedle, ratingAt } from '../../../server/trade/carburation.ts';
 import {
   compressionRatio,
   displacement,
@@ -76,10 +70,10 @@ export const ENGINE_CHECKS: readonly Check[] = [
   ),
   check(
     'army-tm-9-8000',
-    'efficiency of a cylinder of 100 cu in that draws 80 (at 2000 rpm), fraction',
-    0.8,
+    'cubic inches that a cylinder of 100 cu in draws each time at an efficiency of 80 per cent',
+    80,
     1e-6,
-    () => volumetricEfficiency((80 * 1000) / 1728, 100, 2000),
+    () => (airflowDemand(100, 2000, 0.8) * 1728) / 1000,
   ),
   check('nist-sp-811', 'pressure left of 5 psi under 27.6807 in of water, psi', 4, 0.0001, () =>
     pressureAtNeedle(5, 27.6807, 1),
