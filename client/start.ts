@@ -8,7 +8,7 @@ import { ruleCommand } from './rules.ts';
 import { executingCommands, sessionCommands } from './sessions.ts';
 
 /** A fresh client with a fresh server behind it. In the browser a stopped worker cannot be started again, so each start takes a new one. */
-export type CreateClient = (options: LanguageClientOptions) => BaseLanguageClient;
+type CreateClient = (options: LanguageClientOptions) => BaseLanguageClient;
 
 const NAME = 'Tappet';
 

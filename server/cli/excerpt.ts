@@ -2,7 +2,7 @@
 import { type Span, widthOf } from '../../grammar/index.ts';
 import { visible } from './layout.ts';
 
-export interface Excerpt {
+interface Excerpt {
   readonly text: string;
   /** Columns before the spot, and those it takes up; never none, so that a missing thing is pointed at too. */
   readonly before: number;

@@ -12,7 +12,7 @@ const STYLES = {
   fix: 'green',
 } as const;
 
-export type Style = keyof typeof STYLES;
+type Style = keyof typeof STYLES;
 export type Paint = (style: Style, text: string) => string;
 
 /** Paints, or leaves the text as it is. */

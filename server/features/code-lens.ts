@@ -14,9 +14,7 @@ export interface Lens {
 }
 
 /** `compare`: with the session whose head is on the line `against`, where one is given; else with what stood before. */
-export type LensAct =
-  | { readonly act: 'compare'; readonly against: number | undefined }
-  | { readonly act: 'start' };
+type LensAct = { readonly act: 'compare'; readonly against: number | undefined } | { readonly act: 'start' };
 
 export function lensesOf(snapshot: Snapshot): readonly Lens[] {
   let kept: Stretch | undefined;

@@ -21,7 +21,7 @@ export interface Diagnostic {
   readonly finding: LocatedFinding | undefined;
 }
 
-export interface Choice {
+interface Choice {
   /** By code; a code that is not in it keeps the severity of its rule. */
   readonly levels: ReadonlyMap<string, Level>;
   readonly leaveOut: (finding: LocatedFinding) => boolean;

@@ -5,7 +5,7 @@ import type { FileEntry } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { onLine } from './ranges.ts';
 
-export interface FileLink {
+interface FileLink {
   readonly range: Range;
   readonly word: FileEntry['word'];
   /** As written, without quotes. */

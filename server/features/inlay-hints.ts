@@ -13,7 +13,7 @@ import { inOtherUnits, type UnitChoice } from './units.ts';
 
 export type { Hint, HintKind } from './inlay-hints/hint.ts';
 
-export interface HintChoice {
+interface HintChoice {
   readonly kinds: ReadonlySet<HintKind>;
   readonly units: UnitChoice;
 }

@@ -14,7 +14,7 @@ export interface SessionAsked {
   readonly from?: number;
 }
 
-export interface Insertion {
+interface Insertion {
   /** Empty, or the blanks of the last line. */
   readonly range: Range;
   readonly text: string;

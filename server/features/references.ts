@@ -3,7 +3,7 @@ import type { Position, Range } from '../../grammar/index.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { type Mention, mentionAt, mentionsOf } from './mentions.ts';
 
-export interface Highlight {
+interface Highlight {
   readonly range: Range;
   readonly role: Mention['role'];
 }

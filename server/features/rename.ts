@@ -14,7 +14,7 @@ export interface Refusal {
   readonly refused: string;
 }
 
-export interface Renamable {
+interface Renamable {
   readonly range: Range;
   /** The name as it stands there. */
   readonly text: string;

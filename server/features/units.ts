@@ -17,7 +17,7 @@ export type UnitTopic =
 /** The unit the reader wants to see first; a topic that is not in it is shown as written. */
 export type UnitChoice = ReadonlyMap<UnitTopic, Unit>;
 
-export interface OtherUnits {
+interface OtherUnits {
   /** In the reader's unit; undefined where none was chosen or it is written in that unit. */
   readonly preferred: string | undefined;
   /** At most two. */

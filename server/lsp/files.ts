@@ -12,7 +12,7 @@ export type ReadLocal = (notebook: string, parts: readonly string[], largest?: n
 export type ReadBelow = (folder: string, parts: readonly string[], largest: number) => Promise<FileText>;
 
 /** Asked of the editor where the server has no disk, or the notebook lies on none: `{ notebook, parts }` to a text or a problem. */
-export const READ_FILE = 'tappet/readFile';
+const READ_FILE = 'tappet/readFile';
 
 /** How many texts are kept, so that one that has not changed is not worked through again. */
 const MOST_KEPT = 4;

@@ -25,7 +25,7 @@ export interface Changed {
 }
 
 /** A setting as it stood, or words. */
-export type Stood = InForce | string;
+type Stood = InForce | string;
 
 export const stoodText = (stood: Stood): string => (typeof stood === 'string' ? stood : settingText(stood));
 

@@ -6,7 +6,7 @@ import { type CylinderSet, numbersOf } from './cylinders.ts';
 import { airOf } from './observe.ts';
 
 /** All temperatures in degC, which a fraction of a rise needs. */
-export interface ColdJudged {
+interface ColdJudged {
   readonly cold: readonly ColdCylinder[];
   readonly numbers: readonly CylinderValue[];
   readonly around: number;

@@ -9,12 +9,12 @@ import { saidText } from './describe.ts';
 import type { Origin, Said } from './notebook.ts';
 
 /** A bank and its cylinders, front to rear. */
-export interface Bank {
+interface Bank {
   readonly name: string;
   readonly cylinders: readonly number[];
 }
 
-export interface CylinderReading {
+interface CylinderReading {
   readonly cylinder: number;
   readonly value: Interval;
   readonly by: Origin;

@@ -40,7 +40,7 @@ const SLOPE = unitById('deg/1000rpm');
 const INHG = unitById('inHg');
 
 /** What the totals depend on, of all that is carried. */
-export type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
+type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
 
 export function totalsOf(carried: TotalsTake): Totals {
   const timing = timingOf(carried);
@@ -86,7 +86,7 @@ export function totalAtSpeed(carried: TotalsTake, rpm: number): Derived | Lackin
 }
 
 /** Initial + mechanical at idle, and vacuum only with the canister on manifold vacuum. Common practice, no source. */
-export function idleTotal(carried: TotalsTake, timing: Timing = timingOf(carried)): Derived | Lacking {
+function idleTotal(carried: TotalsTake, timing: Timing = timingOf(carried)): Derived | Lacking {
   const { initial, mechanical, source, vacuum } = timing;
   const idle = readingOf(carried.lastly.get('idle'), 'rpm');
   const lacks = { initial, mechanical, 'an idle reading': idle };

@@ -25,7 +25,7 @@ export interface Effect {
   readonly verdict: Verdict;
 }
 
-export type Verdict = 'told from noise' | 'within the noise' | 'noise not known' | 'not the same each time';
+type Verdict = 'told from noise' | 'within the noise' | 'noise not known' | 'not the same each time';
 
 /** Only comparisons with one change count; the latest stands last. */
 export function effectsIn({ comparisons, noise }: Evidence): readonly Effect[] {

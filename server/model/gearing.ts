@@ -40,7 +40,7 @@ export function gearingOf(carried: Carried): Gearing | undefined {
 }
 
 /** The rolling diameter where it is written, else the design diameter of the size. */
-export function tyreOf({ facts }: Carried): Tyre | undefined {
+function tyreOf({ facts }: Carried): Tyre | undefined {
   const rolling = facts.get('tyre diameter|');
   const metres = rolling && amountIn(rolling.said.values[0], 'm', rolling.quantity.unit);
   if (rolling && metres && metres.low > 0) return { metres, kind: 'rolling', fact: rolling };

@@ -4,7 +4,7 @@ import { amountIn, settingIn } from './amounts.ts';
 import type { Carried, InForce, Taken } from './carry.ts';
 import type { Origin, Said } from './notebook.ts';
 
-export interface ReadAt {
+interface ReadAt {
   readonly value: Interval;
   /** The conditions as words: `neutral`, `drive`. */
   readonly words: readonly string[];

@@ -89,12 +89,12 @@ export interface SessionEntry extends Base {
   readonly title: string;
 }
 
-export interface UnknownEntry extends Base {
+interface UnknownEntry extends Base {
   readonly kind: 'unknown';
   readonly words: readonly Word[];
 }
 
-export interface SpecEntry extends Base {
+interface SpecEntry extends Base {
   readonly kind: 'spec';
   /** `head bolts`; the quantity's own name where nothing stands before it. */
   readonly name: string;
@@ -104,7 +104,7 @@ export interface SpecEntry extends Base {
   readonly source: string | undefined;
 }
 
-export interface PartEntry extends Base {
+interface PartEntry extends Base {
   readonly kind: 'part';
   readonly name: string;
   readonly nameSpan: Span;
@@ -124,7 +124,7 @@ export interface PortEntry extends Base {
 }
 
 /** A word of the notebook's own. */
-export interface WordEntry extends Base {
+interface WordEntry extends Base {
   readonly kind: 'word';
   readonly quantity: Quantity | undefined;
   readonly name: string;
@@ -163,13 +163,13 @@ export interface FileEntry extends Base {
   readonly pathSpan: Span;
 }
 
-export interface RevertEntry extends Base {
+interface RevertEntry extends Base {
   readonly kind: 'revert';
   readonly date: string | undefined;
   readonly dateSpan: Span;
 }
 
-export interface TrialEntry extends Base {
+interface TrialEntry extends Base {
   readonly kind: 'trial';
   readonly knob: string;
   readonly response: string;
@@ -191,18 +191,18 @@ export interface RecheckEntry extends Base {
   readonly after: Amount | undefined;
 }
 
-export interface NoteEntry extends Base {
+interface NoteEntry extends Base {
   readonly kind: 'note' | 'keep';
   readonly text: string;
 }
 
-export interface SectionEntry extends Base {
+interface SectionEntry extends Base {
   readonly kind: 'section';
   readonly section: SectionKind;
   readonly title: string;
 }
 
-export interface BlankEntry extends Base {
+interface BlankEntry extends Base {
   readonly kind: 'blank';
 }
 

@@ -17,7 +17,7 @@ export interface Observation extends Measured {
 }
 
 /** Air of which the temperature is known; what else was written. */
-export interface WrittenAir {
+interface WrittenAir {
   readonly celsius: number;
   readonly pascals: number | undefined;
   readonly humidity: number | undefined;

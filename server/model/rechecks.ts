@@ -17,7 +17,7 @@ export const COUNTED_IN = { odometer: 'km', hours: 'h', days: 'day', 'heat cycle
 
 const OF_DAYS: ReadonlySet<string> = new Set(['day', 'week']);
 
-export function countedBy({ unit }: Amount): Counted | undefined {
+function countedBy({ unit }: Amount): Counted | undefined {
   if (unit?.dimension === 'heat cycles') return 'heat cycles';
   if (unit?.dimension === 'distance') return 'odometer';
   if (unit?.dimension !== 'time') return undefined;

@@ -24,7 +24,7 @@ export interface Run {
 }
 
 /** The factor on power in the air of that session, by name; or why there is none. */
-export type Corrected =
+type Corrected =
   | { readonly factor: number; readonly name: string; readonly assumed: string | undefined }
   | { readonly none: string };
 

@@ -78,7 +78,7 @@ function changed(
 }
 
 /** The change as a signed amount: `in 1/4 turn` of a mixture screw is -1/4 turn. */
-export function asChange(change: Amount, name: string): Amount {
+function asChange(change: Amount, name: string): Amount {
   if (!change.interval) return change;
   return { ...change, interval: scale(change.interval, signOf(change, name)), relative: 'more' };
 }

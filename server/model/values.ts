@@ -22,7 +22,7 @@ export interface Word {
   readonly span: Span;
 }
 
-export type NumberProblem = 'no number' | 'comma' | 'no second number' | 'divided by nought';
+type NumberProblem = 'no number' | 'comma' | 'no second number' | 'divided by nought';
 
 export interface Amount {
   readonly form: 'amount';
@@ -50,7 +50,7 @@ export interface Plain {
 export type Value = Amount | Plain;
 
 /** A value and the words after it that are no unit. */
-export interface Lowered {
+interface Lowered {
   readonly value: Value;
   readonly after: readonly Word[];
 }

@@ -28,7 +28,7 @@ export interface FigureRow {
 }
 
 /** What is drawn, as numbers: lines through points, or points alone. */
-export interface PlotRows {
+interface PlotRows {
   readonly across: PlotAxis;
   readonly up: PlotAxis;
   readonly series: readonly {

@@ -37,7 +37,7 @@ export interface InForceReport {
   readonly kept: Where | undefined;
 }
 
-export interface NamedRow {
+interface NamedRow {
   /** With its place: `mixture left`. */
   readonly name: string;
   readonly value: string;
@@ -72,7 +72,7 @@ export interface CautionRow {
 }
 
 /** A check that stands in the way of a road run. */
-export interface CheckRow {
+interface CheckRow {
   readonly name: string;
   /** `due`: not made since the work at `where`; `bad`: made there, and found wanting. */
   readonly state: 'due' | 'bad';

@@ -11,7 +11,7 @@ import { speedOf, valueIn } from './said.ts';
 import { inputLines } from './totals.ts';
 
 /** How far a measured total may be from the computed one: common practice, no source. */
-export const MEASURED_WITHIN = 2;
+const MEASURED_WITHIN = 2;
 
 export const measuredDiffers = rule({
   code: 'measured-differs',

@@ -15,13 +15,13 @@ export interface Problem {
 }
 
 /** `notation`: follows from how a notebook is written, not from the trade. */
-export type RuleStanding = Standing | 'notation';
+type RuleStanding = Standing | 'notation';
 
 /** What all lines that are built alike share. */
 export type Form = Pick<Line, 'syntax'> & Pick<Tokens, 'kinds'>;
 
 /** A rule on lines of the kinds `Kind`. */
-export interface RuleOn<Kind extends EntryKind> {
+interface RuleOn<Kind extends EntryKind> {
   /** Lower case, words joined by hyphens. Never changed, and never used again for another rule. */
   readonly code: string;
   readonly severity: Severity;

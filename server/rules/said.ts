@@ -59,7 +59,7 @@ export function dimensionsOf(quantity: Quantity): readonly Dimension[] {
 }
 
 /** A word right after a number that has no unit: it stands where the unit would. */
-export function wordForUnit(line: Line, amount: Amount, words: readonly Word[]): Word | undefined {
+function wordForUnit(line: Line, amount: Amount, words: readonly Word[]): Word | undefined {
   if (amount.unit) return undefined;
   return words.find(
     (word) =>

@@ -16,7 +16,7 @@ export type Correction =
   | { readonly kind: 'refused'; readonly name: string; readonly reason: string };
 
 /** ISA at sea level: 15 degC, 101325 Pa, 1.2250 kg/m3 (ICAO Doc 7488). */
-export const STANDARD_DENSITY = 1.225;
+const STANDARD_DENSITY = 1.225;
 
 /** What is shown beside every jet size worked out from the air. */
 export const JET_CAUTION =
@@ -45,7 +45,7 @@ export function saturationVapourPressure(celsius: number): number {
 }
 
 /** Partial pressure of the water vapour in the air, in pascals. */
-export function vapourPressure(air: Air): number {
+function vapourPressure(air: Air): number {
   return air.humidity * saturationVapourPressure(air.celsius);
 }
 

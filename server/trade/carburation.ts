@@ -37,7 +37,7 @@ export const FUELS: readonly Fuel[] = [
 export const RATING_DEPRESSIONS = { fourBarrel: 1.5, twoBarrel: 3 } as const;
 
 /** The fuel pressure a float needle holds, in psi, and above which it is likely to be pushed off its seat. */
-export interface NeedleBand {
+interface NeedleBand {
   readonly low: number;
   readonly high: number;
   readonly floods: number;
@@ -77,7 +77,7 @@ export function areaChangePercent(before: number, after: number): number {
 }
 
 /** What a row of passages in series comes to: the smallest meters, and each is told as a ratio of areas to it. */
-export interface Series {
+interface Series {
   /** Place in the row, from 0, of the smallest. */
   readonly smallest: number;
   readonly diameter: number;
@@ -115,7 +115,7 @@ export function judgeNeedlePressure(
 }
 
 /** The power valve an idle asks for, in inHg. */
-export interface PowerValve {
+interface PowerValve {
   /** Half the idle depression in gear. */
   readonly suggested: number;
   /** The idle depression in gear less 2 inHg: a valve rated over it may stand open at idle. */

@@ -1,7 +1,7 @@
 /** The looks taken before a road run, and the work that makes each one due again. Common practice, no source. */
 import type { PartKind } from './quantity.ts';
 
-export interface RoadCheck {
+interface RoadCheck {
   readonly name: string;
   /** Work on a setting of these owners, or on these settings, makes it due. */
   readonly owners: readonly PartKind[];

@@ -62,7 +62,7 @@ export function meanPistonSpeed(strokeMetres: number, rpm: number): number {
 }
 
 /** One of the published rules a compression test is held to. */
-export interface CompressionRule {
+interface CompressionRule {
   readonly name: string;
   readonly fraction: number;
   /** Lowest allowed in any cylinder, psi, beside the fraction. */
@@ -93,7 +93,7 @@ export interface CompressionVerdict {
 }
 
 /** What a compression test comes to. */
-export interface CompressionTest {
+interface CompressionTest {
   readonly highest: number;
   readonly lowest: number;
   /** Lowest over highest, a fraction. */
@@ -133,7 +133,7 @@ function verdict(
 }
 
 /** What a leak-down test comes to, in per cent; the worst cylinder is numbered from 1. */
-export interface LeakDown {
+interface LeakDown {
   readonly best: number;
   readonly worst: number;
   readonly spread: number;

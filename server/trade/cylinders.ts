@@ -8,7 +8,7 @@ export interface CylinderValue {
 }
 
 /** What a set of readings comes to, in the unit they were read in. */
-export interface CylinderSummary {
+interface CylinderSummary {
   readonly mean: number;
   readonly median: number;
   readonly spread: number;

@@ -3,14 +3,14 @@
 export type DrillKind = 'number' | 'letter' | '64ths' | 'metric';
 
 /** One drill: its name as written on the stand, and its diameter in inches. */
-export interface Drill {
+interface Drill {
   readonly kind: DrillKind;
   readonly name: string;
   readonly inches: number;
 }
 
 /** The drill nearest a diameter, and by how much it is over it (inches, negative when under). */
-export interface NearestDrill {
+interface NearestDrill {
   readonly drill: Drill;
   readonly over: number;
 }

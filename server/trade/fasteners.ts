@@ -2,7 +2,7 @@
 import type { Standing } from './quantity.ts';
 
 /** Proof strength of a grade over a range of diameters. Inch grades in inches and psi, metric classes in mm and MPa. */
-export interface ProofStrength {
+interface ProofStrength {
   readonly system: 'inch' | 'metric';
   readonly grade: string;
   /** Largest diameter the row holds for; the smallest is the one above's, or the standard's own. */
@@ -15,7 +15,7 @@ const inch = { system: 'inch', source: 'SAE J429' } as const;
 const metric = { system: 'metric', source: 'ISO 898-1' } as const;
 
 /** Proof strengths by grade, each grade's rows in rising diameter. */
-export const PROOF_STRENGTHS: readonly ProofStrength[] = [
+const PROOF_STRENGTHS: readonly ProofStrength[] = [
   { ...inch, grade: '1', upTo: 1.5, proof: 33000 },
   { ...inch, grade: '2', upTo: 0.75, proof: 55000 },
   { ...inch, grade: '2', upTo: 1.5, proof: 33000 },

@@ -2,7 +2,7 @@
 import { mad, mean, median } from 'simple-statistics';
 
 /** Fewest past readings an odd one is judged against. */
-export const FEWEST_PAST = 5;
+const FEWEST_PAST = 5;
 
 /** Modified z-score past which a reading is asked about (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17). */
 export const SCORE_LIMIT = 3.5;

@@ -26,7 +26,7 @@ export interface Slope {
   readonly slope: Interval;
 }
 
-export interface TotalAtSpeed {
+interface TotalAtSpeed {
   readonly rpm: number;
   readonly mechanical: Interval;
   readonly total: Interval;

@@ -12,7 +12,7 @@ export interface LogTable {
 }
 
 /** What is wrong with some lines, and the first of them, from one. */
-export interface LogFault {
+interface LogFault {
   readonly what:
     | 'more or fewer cells than headings'
     | 'a cell that is no number'

@@ -1,6 +1,6 @@
 /** Phrases of one or more words, found word by word: every line of a notebook is looked up here, so it must be quick. */
 
-export interface PhraseTree<T> {
+interface PhraseTree<T> {
   /** What the words up to here mean, if they are a phrase. */
   readonly value: T | undefined;
   readonly next: ReadonlyMap<string, PhraseTree<T>>;

@@ -1,7 +1,7 @@
 /** Ports and hoses: what is said of a port, which ports stand under manifold vacuum, and the order of coolers. Common practice, no source. */
 
 /** `open` and `capped` as said; `thing` is what is connected, without those words; empty for nothing. */
-export interface PortState {
+interface PortState {
   readonly capped: boolean;
   readonly open: boolean;
   readonly thing: string;
@@ -32,7 +32,7 @@ const COOLER = /\b(?:cooler|radiator|heat exchanger)\b/;
 const AUXILIARY = /\b(?:auxiliary|aux|additional|add on|extra|second|small|stacked plate)\b/;
 
 /** What is odd about the order in which a fluid passes its coolers; undefined where nothing is. */
-export type CoolerOrder = 'auxiliary before main' | 'no main';
+type CoolerOrder = 'auxiliary before main' | 'no main';
 
 /** A small auxiliary cooler goes after the main one, not before it and not in its place. */
 export function coolerOrder(path: readonly string[]): CoolerOrder | undefined {

@@ -6,7 +6,7 @@ const LITRES_PER_IMPERIAL_GALLON = 4.54609;
 const KM_PER_MILE = 1.609344;
 
 /** A metric tyre size as moulded on the wall. */
-export interface TyreSize {
+interface TyreSize {
   /** Section width, mm. */
   readonly width: number;
   /** Section height as per cent of the width. */
@@ -45,7 +45,7 @@ export function slip(workedOut: number, measured: number): number {
 }
 
 /** A run's time or speed brought to the air of a named correction. */
-export interface CorrectedRun {
+interface CorrectedRun {
   readonly value: number;
   /** The name of the correction, and how it was carried from power to the run. */
   readonly name: string;

@@ -11,12 +11,12 @@ export interface TrialRow {
 }
 
 /** A straight line, or a monotone curve through knots. */
-export type TrialModel =
+type TrialModel =
   | { readonly kind: 'line'; readonly slope: number; readonly intercept: number }
   | { readonly kind: 'curve'; readonly knots: readonly CurveKnot[] };
 
 /** Why a response counts as not moved by its knob. */
-export type Flatness = 'does not move' | 'within noise' | 'no trend';
+type Flatness = 'does not move' | 'within noise' | 'no trend';
 
 /** A fitted trial. */
 export interface TrialFit {
@@ -45,7 +45,7 @@ export interface Estimate {
 }
 
 /** The knob that should give a wanted response, or why there is none. */
-export type KnobAnswer =
+type KnobAnswer =
   | ({ readonly kind: 'found' } & Estimate)
   | { readonly kind: 'none'; readonly reason: 'flat' | 'out of reach' };
 

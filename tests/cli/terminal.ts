@@ -6,7 +6,7 @@ import type { FileText } from '../../server/model/files.ts';
 /** Texts and bytes by path; a string of capitals stands for the error that reading gives. */
 export type Files = Readonly<Record<string, string | Uint8Array>>;
 
-export interface Ran {
+interface Ran {
   readonly code: number;
   readonly out: string;
   readonly err: string;

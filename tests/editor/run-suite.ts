@@ -12,7 +12,7 @@ import {
   workbenchAddress,
 } from './host.ts';
 
-export interface SuiteRun {
+interface SuiteRun {
   readonly profile: Profile;
   /** The folder of the extension under development. */
   readonly extension: string;
@@ -28,7 +28,7 @@ export interface SuiteRun {
 }
 
 /** How a run ended. `ok` only if the editor said so and the suite was seen to come to its end. */
-export interface SuiteEnd {
+interface SuiteEnd {
   readonly ok: boolean;
   readonly reason: string;
   readonly counts: Counts | undefined;

@@ -2,7 +2,7 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { AnyChange } from './notebooks.ts';
 
-export const documentOf = (text: string): TextDocument => TextDocument.create('bench:x', 'tappet', 1, text);
+const documentOf = (text: string): TextDocument => TextDocument.create('bench:x', 'tappet', 1, text);
 
 /** The text after a change. */
 export const changed = (text: string, change: AnyChange): string =>

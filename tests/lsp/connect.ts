@@ -38,7 +38,7 @@ export interface Editor {
   readonly stop: () => Promise<number | null>;
 }
 
-export interface OpenNotebook {
+interface OpenNotebook {
   readonly uri: string;
   /** All that was published of it, in order. */
   readonly published: () => readonly PublishDiagnosticsParams[];
@@ -54,7 +54,7 @@ export interface OpenNotebook {
   readonly ask: <Answer>(method: string, params?: object, token?: CancellationToken) => Promise<Answer>;
 }
 
-export interface Manner {
+interface Manner {
   readonly capabilities?: ClientCapabilities;
   /** What the editor answers when it is asked for its settings; may change while it runs. */
   readonly settings?: () => unknown;

@@ -1,8 +1,8 @@
 /// <reference types="node" />
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { SOURCES } from '../../server/trade/sources.ts';
 import type { Check } from './checks/check.ts';
+import { SOURCES } from './checks/sources.ts';
 import { CHECKS } from './outside-checks.ts';
 
 const TABLE = new URL('./CHECKS.md', import.meta.url);

@@ -6,7 +6,7 @@ import { formatNumber, symbolAfter } from '../../trade/format.ts';
 import { type Interval, scale } from '../../trade/interval.ts';
 import { convertDifference, convertInterval, type Unit } from '../../trade/units.ts';
 
-export interface Piece {
+interface Piece {
   readonly span: Span;
   readonly text: string;
 }

@@ -120,7 +120,7 @@ function readyOffers(question: CompletionQuestion, phrase: Phrase, quantity: Qua
 const inForce = ({ settings }: Carried, name: string): readonly InForce[] =>
   [...settings.values()].filter((each) => each.quantity.name === name);
 
-export const isOfSession = (section: SectionKind | undefined): boolean =>
+const isOfSession = (section: SectionKind | undefined): boolean =>
   section === 'session' || section === undefined;
 
 function quantitiesOf(carried: Carried): readonly Quantity[] {

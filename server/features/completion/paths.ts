@@ -10,7 +10,7 @@ const ENDINGS: Readonly<Record<string, RegExp>> = {
   use: /\.tappet$/i,
 };
 
-export interface PathBegun {
+interface PathBegun {
   readonly word: string;
   /** As typed up to its last `/`; empty for the notebook's own folder. */
   readonly folder: string;

@@ -21,7 +21,7 @@ export function usedAbove(snapshot: Snapshot, line: number): Used {
 }
 
 export const unitKey = (quantity: string, unit: string): string => `${quantity}|${unit}`;
-export const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
+const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
 
 /** The words said beside a quantity, the most usual first: `in neutral`, `infrared`. */
 export function wordsBeside(used: Used, quantity: string): readonly string[] {

@@ -5,7 +5,7 @@ import { addressBelow, partsBelow, pathBetween, plainAddress } from './addresses
 import type { Edits } from './rename-everywhere.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
-export interface Move {
+interface Move {
   readonly oldUri: string;
   readonly newUri: string;
 }

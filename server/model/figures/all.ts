@@ -24,7 +24,7 @@ import { DISPLACEMENT, PISTON_SPEED, RATIO } from './squeeze.ts';
 import { TIMING } from './timing.ts';
 import { TRIALS } from './trials.ts';
 
-export const WORKINGS: readonly Working[] = [
+const WORKINGS: readonly Working[] = [
   TIMING,
   BY_SPEED,
   OTHER_STOP,

@@ -16,7 +16,7 @@ export const nameOf = ({ quantity, place, under }: Observation): string =>
   readingName(quantity.name, place, under);
 
 /** A reading's numbers, which come in the quantity's usual unit, in the unit its line was written in. */
-export interface Teller {
+interface Teller {
   readonly unit: Unit | undefined;
   /** The value itself, and a difference of two, in `unit`. */
   readonly own: (value: Interval) => Interval;

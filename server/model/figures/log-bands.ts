@@ -6,7 +6,7 @@ import type { Carried } from '../carry.ts';
 import { totalAtSpeed } from '../derive.ts';
 import { inWords } from './known.ts';
 
-export interface Bands {
+interface Bands {
   readonly column: LogColumn;
   readonly size: number;
   /** The rows of the table in each band, by the band's low end. */

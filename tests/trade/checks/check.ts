@@ -3,7 +3,7 @@ import type { Standing } from '../../../server/trade/quantity.ts';
 /** One value from outside the project and ours beside it. */
 export interface Check {
   readonly what: string;
-  /** Id of a row of server/trade/sources.ts. */
+  /** Id of a row of sources.ts. */
   readonly source: string;
   readonly standing: Standing;
   readonly expected: number;
