@@ -1,9 +1,5 @@
-/** On the road: speed in a gear, tyre sizes, slip, runs compared on corrected time, and fuel used. */
+/** On the road: speed in a gear, tyre sizes, slip, and runs compared on corrected time. */
 import type { Standing } from './quantity.ts';
-
-const LITRES_PER_US_GALLON = 3.785411784;
-const LITRES_PER_IMPERIAL_GALLON = 4.54609;
-const KM_PER_MILE = 1.609344;
 
 /** A metric tyre size as moulded on the wall. */
 interface TyreSize {
@@ -64,14 +60,4 @@ export function correctRunSpeed(speed: number, factor: number, correction: strin
 
 function cubeRootRule(value: number, correction: string): CorrectedRun {
   return { value, name: `${correction}, cube root of power`, standing: 'common practice' };
-}
-
-/** Miles a US gallon to litres a 100 km, and back: the same sum both ways. */
-export function fuelEconomyUS(value: number): number {
-  return (100 * LITRES_PER_US_GALLON) / (KM_PER_MILE * value);
-}
-
-/** Miles an imperial gallon to litres a 100 km, and back: the same sum both ways. */
-export function fuelEconomyImperial(value: number): number {
-  return (100 * LITRES_PER_IMPERIAL_GALLON) / (KM_PER_MILE * value);
 }

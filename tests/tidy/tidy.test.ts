@@ -1,5 +1,6 @@
 /** What nobody should have to remember. */
 import { expect, test } from 'vitest';
+import { unusedExports } from './exports.ts';
 import { imports, projectFiles, ROOT, sources } from './files.ts';
 import { staleFiles } from './generated.ts';
 
@@ -49,6 +50,18 @@ test('each of those places would be found', () => {
       text,
     ).toBe(true);
 });
+
+test('what is exported is used', () => expect(unusedExports(files)).toEqual([]));
+
+test.each<[text: string, others: Readonly<Record<string, string>>, found: readonly string[]]>([
+  ['export const a = 1;', {}, ['server/x.ts: a is named nowhere else']],
+  ['export const a = 1;', { 'tests/x.test.ts': 'a' }, ['server/x.ts: a is named by tests alone']],
+  ['export const a = 1;', { 'tests/tidy/x.ts': 'a' }, []],
+  ['export const a = 1;', { 'server/y.ts': 'a' }, []],
+  ['export const a = 1;\nexport const b = a;', { 'tests/x.test.ts': 'a', 'server/y.ts': 'b' }, []],
+])('%s beside %j', (text, others, found) =>
+  expect(unusedExports(new Map(Object.entries({ 'server/x.ts': text, ...others })))).toEqual(found),
+);
 
 const dependencies = Object.keys({ ...manifest.dependencies, ...manifest.devDependencies });
 

@@ -7,7 +7,7 @@ import { curveAt, knotsOf, monotone } from '../../server/trade/curves.ts';
 import { coldCylinders, numbered } from '../../server/trade/cylinders.ts';
 import { DRILLS, drillNamed, nearestDrill } from '../../server/trade/drills.ts';
 import { compareWithPast } from '../../server/trade/history.ts';
-import { engineSpeed, fuelEconomyImperial, fuelEconomyUS, roadSpeed } from '../../server/trade/road.ts';
+import { engineSpeed, roadSpeed } from '../../server/trade/road.ts';
 import { studentT, withinT } from '../../server/trade/student.ts';
 import { fitTrial, knobFor, responseAt } from '../../server/trade/trials.ts';
 
@@ -39,10 +39,6 @@ describe('round trips', () => {
   });
   law('road speed and engine speed', fc.tuple(size, size, size), ([rpm, ratio, tyre]) => {
     close(engineSpeed(roadSpeed(rpm, ratio, tyre), ratio, tyre), rpm);
-  });
-  law('fuel economy both ways', size, (value) => {
-    close(fuelEconomyUS(fuelEconomyUS(value)), value);
-    close(fuelEconomyImperial(fuelEconomyImperial(value)), value);
   });
   law('a drill by its name and by its size', fc.constantFrom(...DRILLS), (drill) => {
     expect(drillNamed(drill.name)).toBe(drill);

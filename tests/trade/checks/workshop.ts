@@ -8,14 +8,8 @@ import {
   stressAreaInch,
   stressAreaMetric,
 } from '../../../server/trade/fasteners.ts';
-import {
-  engineSpeed,
-  fuelEconomyImperial,
-  fuelEconomyUS,
-  parseTyreSize,
-  roadSpeed,
-  tyreDiameter,
-} from '../../../server/trade/road.ts';
+import { engineSpeed, parseTyreSize, roadSpeed, tyreDiameter } from '../../../server/trade/road.ts';
+import { convert, unitById } from '../../../server/trade/units.ts';
 import { type Check, check, given } from './check.ts';
 
 const MILE_AN_HOUR = 0.44704;
@@ -154,25 +148,21 @@ export const WORKSHOP_CHECKS: readonly Check[] = [
     1e-6,
     () => roadSpeed(60, 1, 0.3048) * 3.6,
   ),
-  check(
-    'mathjs',
-    'litres a 100 km of 1 mile a US gallon',
-    100 * unit(1, 'gal/mile').toNumber('L/km'),
-    0.001,
-    () => fuelEconomyUS(1),
+  check('mathjs', 'km a litre of 1 mile a US gallon', unit(1, 'mile/gal').toNumber('km/L'), 1e-7, () =>
+    convert(1, unitById('mpg'), unitById('km/L')),
   ),
   check(
     'ucum-lhc',
-    'litres a 100 km of 25 miles a US gallon',
-    inUcum('[gal_us]', 100 / 25, 'L') / inUcum('[mi_i]', 1, 'km'),
+    'km a litre of 25 miles a US gallon',
+    inUcum('[mi_i]', 25, 'km') / inUcum('[gal_us]', 1, 'L'),
     1e-5,
-    () => fuelEconomyUS(25),
+    () => convert(25, unitById('mpg'), unitById('km/L')),
   ),
   check(
     'ucum-lhc',
-    'litres a 100 km of 30 miles an imperial gallon',
-    inUcum('[gal_br]', 100 / 30, 'L') / inUcum('[mi_i]', 1, 'km'),
+    'km a litre of 30 miles an imperial gallon',
+    inUcum('[mi_i]', 30, 'km') / inUcum('[gal_br]', 1, 'L'),
     1e-5,
-    () => fuelEconomyImperial(30),
+    () => convert(30, unitById('imp-mpg'), unitById('km/L')),
   ),
 ];
