@@ -55,10 +55,12 @@ function remembered<Answer>(size: number, ask: (question: string) => Answer): (q
   };
 }
 
+/** Empty for a token that the line does not have. */
 export function tokenText(line: Line, token: number): string {
   return line.text.slice(line.tokens.starts[token], line.tokens.ends[token]);
 }
 
+/** The end of the line for a token that it does not have. */
 export function tokenSpan(line: Line, token: number): Span {
   return {
     from: line.tokens.starts[token] ?? line.text.length,
@@ -66,6 +68,7 @@ export function tokenSpan(line: Line, token: number): Span {
   };
 }
 
+/** A rule that found nothing leaves a run without tokens. */
 export const isEmpty = (run: Run): boolean => run[0] === run[1];
 
 /** The columns of a run; of an empty one, the place where it would stand. */
@@ -75,6 +78,7 @@ export function runSpan(line: Line, run: Run): Span {
   return { from, to: from };
 }
 
+/** All that stands in a run, blanks between its tokens too. */
 export function runText(line: Line, run: Run): string {
   const { from, to } = runSpan(line, run);
   return line.text.slice(from, to);

@@ -31,6 +31,7 @@ export function cutLines(text: string): string[] {
   return lines;
 }
 
+/** Whether a line, as cut, has its break: all but the last of a text have. */
 export const endsInBreak = (raw: string): boolean => raw.endsWith('\n') || raw.endsWith('\r');
 
 /** The line as the reader sees it: without its break. */
@@ -54,6 +55,7 @@ function column(raw: string, position: Position): number {
   return Math.max(0, Math.min(position.character, withoutBreak(raw).length));
 }
 
+/** Below 0 where `a` stands before `b`, 0 where they are one; for sorting. */
 export function comparePositions(a: Position, b: Position): number {
   return a.line - b.line || a.character - b.character;
 }

@@ -6,6 +6,7 @@ import type { LocatedFinding } from '../model/findings.ts';
 import type { Terminal } from './terminal.ts';
 import type { Writer } from './writer.ts';
 
+/** One JSON object for all files; lines and characters from zero. */
 export function jsonFindings({ write }: Terminal): Writer {
   let files = 0;
   write('{"files":[');

@@ -24,6 +24,7 @@ const COUNT_WORDS: Readonly<Record<Severity, readonly [one: string, more: string
 /** Under the line of the place, so that the eye finds the next place. */
 const INDENT = '    ';
 
+/** Told file by file; the count of all at the end. */
 export function textFindings({ write, columns, colours }: Terminal): Writer {
   const paint = painter(colours);
   return {

@@ -14,6 +14,7 @@ const NARROWEST = 20;
 const MARGIN = 4;
 const MORE = '…';
 
+/** `columns`: those of the terminal, undefined where it is none. A long line is cut around the spot, with a mark on each side. */
 export function excerpt(line: string, span: Span, columns: number | undefined): Excerpt {
   const room = Math.max(NARROWEST, (columns ?? UNLIMITED) - 2 * MARGIN);
   const { from, to } = windowAround(line, span, room);

@@ -13,6 +13,7 @@ export const visible = (text: string): string =>
     sign === '\t' ? ' ' : sign < ' ' ? String.fromCharCode(0x2400 + sign.charCodeAt(0)) : '\uFFFD',
   );
 
+/** `width` in columns of a terminal, which are not characters. Longer text stays as it is. */
 export const padded = (text: string, width: number): string =>
   text + ' '.repeat(Math.max(0, width - widthOf(text)));
 

@@ -16,6 +16,7 @@ export interface Lens {
 /** `compare`: with the session whose head is on the line `against`, where one is given; else with what stood before. */
 type LensAct = { readonly act: 'compare'; readonly against: number | undefined } | { readonly act: 'start' };
 
+/** Above the head of each session, in the order of their lines. */
 export function lensesOf(snapshot: Snapshot): readonly Lens[] {
   let kept: Stretch | undefined;
   return sessionsOf(snapshot).flatMap((session) => {

@@ -27,6 +27,7 @@ export interface Evidence {
 /** From this change of the air's density on it is told beside a reading: about 1000 ft, one small jet step. Common practice, no source. */
 export const AIR_MOVED = 0.03;
 
+/** Whether density changed by more than readings bear; false where the weather of one of the two is not written. */
 export const airMoved = ({ air }: Comparison): boolean => air !== undefined && Math.abs(air) >= AIR_MOVED;
 
 /** Nothing was changed and the air did not move: the two differ by noise alone. */

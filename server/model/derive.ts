@@ -42,6 +42,7 @@ const INHG = unitById('inHg');
 /** What the totals depend on, of all that is carried. */
 type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
 
+/** All totals of the settings in force, crank degrees; nothing at all where no setting of the timing is written. */
 export function totalsOf(carried: TotalsTake): Totals {
   const timing = timingOf(carried);
   if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };

@@ -19,6 +19,7 @@ export function settingText(setting: InForce): string {
   return setting.base ? said : `${said} from an unknown start`;
 }
 
+/** What one place was said to have, as it would be written; `unit`: of numbers without one. */
 export function saidText(said: Said, unit: string | undefined): string {
   const values = [
     ...said.points.map((point) => pointText(point, unit)),

@@ -79,6 +79,7 @@ export interface SpeedRead {
   readonly gear: Gear | undefined;
 }
 
+/** Undefined where the value is no speed. */
 export function speedRead(said: Said, carried: Carried, gearing: Gearing): SpeedRead | undefined {
   const shown = amountIn(said.values[0], 'm/s', 'mph');
   if (!shown) return undefined;

@@ -14,6 +14,7 @@ interface ReadAt {
 const OUT_OF_GEAR = ['neutral', 'park'];
 const IN_GEAR = ['gear', 'drive', 'reverse', 'low', 'ahead', 'astern', 'first', 'top'];
 
+/** By the words beside a value; false for both where no gear is said. */
 export const isInGear = (said: Said): boolean => said.heard.some((word) => IN_GEAR.includes(word));
 export const isOutOfGear = (said: Said): boolean => said.heard.some((word) => OUT_OF_GEAR.includes(word));
 

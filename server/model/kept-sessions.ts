@@ -4,9 +4,11 @@ import { NOTHING_CARRIED } from './carry.ts';
 import { type Stretch, sessionsOf } from './sessions.ts';
 import type { Snapshot } from './snapshot.ts';
 
+/** Without what the session itself says. */
 export const carriedBefore = ({ pages }: Snapshot, { pagesFrom }: Stretch): Carried =>
   pages[pagesFrom]?.before ?? NOTHING_CARRIED;
 
+/** With all that the session says. */
 export const carriedAfter = ({ pages }: Snapshot, { pagesTo }: Stretch): Carried =>
   pages[pagesTo - 1]?.after ?? NOTHING_CARRIED;
 

@@ -6,6 +6,7 @@ import type { Ref } from './notebook.ts';
 import { type Page, type Reading, readings } from './page.ts';
 import { linesOf, lookUpAbove, pageAt, type Snapshot } from './snapshot.ts';
 
+/** At least one: an empty text is one empty line. */
 export const lineCount = (snapshot: Snapshot): number => snapshot.starts.at(-1) as number;
 
 /** The line of a reference, from zero; undefined where that line is gone. */
@@ -77,4 +78,5 @@ export const findingsIn = ({ findings }: Snapshot, from: number, to: number): re
 /** The whole text, as opened and edited. */
 export const textOf = (snapshot: Snapshot): string => snapshot.pages.map((page) => page.text).join('');
 
+/** Both ends count: a cursor stands between two signs. */
 export const touches = (span: Span, column: number): boolean => span.from <= column && column <= span.to;

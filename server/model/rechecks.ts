@@ -26,6 +26,7 @@ function countedBy({ unit }: Amount): Counted | undefined {
 
 type Rechecks = Carried['rechecks'];
 
+/** The reminders after one more; under a name that is there already the new one holds. */
 export function withRecheck(state: Carried, { name, after }: RecheckEntry, by: Origin): Rechecks {
   if (!after) return state.rechecks;
   const counted = countedBy(after);
@@ -107,6 +108,7 @@ export function progressOf(recheck: Recheck, carried: Carried): Progress | undef
   return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low * (1 - ROUNDING) };
 }
 
+/** False where there is no reminder, or nothing that it counts by. */
 export const isDue = (recheck: Recheck | undefined, carried: Carried): boolean =>
   recheck !== undefined && (progressOf(recheck, carried)?.due ?? false);
 

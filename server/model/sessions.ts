@@ -33,6 +33,7 @@ export function stretchesOf(snapshot: Snapshot): readonly Stretch[] {
   return stretches;
 }
 
+/** In the order of their lines. */
 export const sessionsOf = (snapshot: Snapshot): readonly Stretch[] =>
   stretchesOf(snapshot).filter((stretch) => stretch.kind === 'session');
 

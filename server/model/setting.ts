@@ -8,6 +8,7 @@ import type { Amount } from './values.ts';
 
 type Settings = Carried['settings'];
 
+/** The settings after a line said something of one place, or of none. */
 export function set(settings: Settings, entry: QuantityEntry, said: Said, where: Origin): Settings {
   const place = said.place?.text ?? '';
   const change = said.values[0];

@@ -25,6 +25,7 @@ export interface Timing {
   readonly source: { readonly value: VacuumSource; readonly setting: InForce } | undefined;
 }
 
+/** Undefined for each part that is not known, is no angle, or is a change from an unknown start. */
 export const timingOf = ({ settings }: Pick<Carried, 'settings'>): Timing => timingIn(settings);
 
 /** Most lines set nothing, and the settings stay the same. */

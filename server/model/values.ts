@@ -55,6 +55,7 @@ interface Lowered {
   readonly after: readonly Word[];
 }
 
+/** What cannot be read has its problem in the value; nothing throws. */
 export function lowerValue(line: Line, syntax: ValueSyntax): Lowered {
   const tail = wordsOf(line, syntax.tail);
   if (syntax.form === 'ratio') return lowerRatio(line, syntax.token, tail);

@@ -30,6 +30,7 @@ export interface TotalRows {
   readonly lacking: readonly Lacking[];
 }
 
+/** The totals with the lines of their inputs, from zero. */
 export function totalRows(snapshot: Snapshot, carried: Carried): TotalRows {
   const { given, lacking } = totalsOf(carried);
   return { given: given.map((derived) => totalRow(snapshot, derived)), lacking };

@@ -119,6 +119,7 @@ const OFTEN_MIXED: Readonly<Record<string, readonly string[]>> = {
   L: ['cc', 'cu-in'],
 };
 
+/** A band in another unit of its dimension; throws for any other unit. */
 export const bandIn = (unit: Unit, { low, high, unit: own }: Band): Interval =>
   convertInterval(range(low, high), unitById(own), unit);
 

@@ -6,6 +6,7 @@ import type { Dimension } from '../trade/units.ts';
 import { bandText, type Outside } from './band.ts';
 import { NO_PROBLEMS, type Problem, replaceWith } from './rule.ts';
 
+/** Nothing for a value that no other unit explains, or whose dimension is not asked about. */
 export function mixedUp(outside: Outside, about: (kind: Dimension) => boolean): readonly Problem[] {
   const { quantity, amount, value, unit, band, slip } = outside;
   if (slip?.kind !== 'unit' || !about(unit.dimension)) return NO_PROBLEMS;

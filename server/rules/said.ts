@@ -40,6 +40,7 @@ const signed = (amount: Amount): Amount =>
 /** The engine speed a value was taken at, in rpm. */
 export const speedOf = (said: Said): Interval | undefined => conditionIn(said, 'rpm');
 
+/** The first condition that is an amount of the unit's dimension, in that unit. */
 export function conditionIn(said: Said, unit: string): Interval | undefined {
   for (const { value } of said.conditions) {
     const amount = value && amountIn(value, unit);

@@ -36,10 +36,12 @@ export function atLeast(n: number): Interval {
   return make(n, Infinity, false);
 }
 
+/** Of two rough values, or one, the sum is rough; so it is with the other sums below. */
 export function add(a: Interval, b: Interval): Interval {
   return make(a.low + b.low, a.high + b.high, a.about || b.about);
 }
 
+/** Widest where the two are not tied to each other: a value less itself is not nought. */
 export function subtract(a: Interval, b: Interval): Interval {
   return make(a.low - b.high, a.high - b.low, a.about || b.about);
 }
@@ -127,6 +129,7 @@ export function isExact(iv: Interval): boolean {
   return iv.low === iv.high && !iv.about;
 }
 
+/** Both ends count. */
 export function contains(iv: Interval, n: number): boolean {
   return iv.low <= n && n <= iv.high;
 }

@@ -81,10 +81,12 @@ export function remembered(low: number, high: number, source: string): Limits {
   return limits(low, high, 'from memory', source);
 }
 
+/** Rows of a table in which all are of one kind. */
 export function ofKind(kind: QuantityKind, rows: readonly Row[]): readonly Quantity[] {
   return rows.map((row) => ({ ...row, kind }));
 }
 
+/** Rows of a table in which all belong to one kind of part. */
 export function ownedBy(owner: PartKind, rows: readonly Row[]): readonly Row[] {
   return rows.map((row) => ({ ...row, owner }));
 }

@@ -39,6 +39,7 @@ export interface Place {
   readonly column: number;
 }
 
+/** An editor that asks for `refactor` wants `refactor.rewrite` too. */
 export const isWanted = ({ only }: ActionAround, kind: ActionKind): boolean =>
   only === undefined ||
   only.some(

@@ -3,6 +3,7 @@ import { everyToken, KIND, type Token } from '../../../grammar/index.ts';
 import type { Change } from '../../model/snapshot.ts';
 import { onLine } from '../ranges.ts';
 
+/** Whether two lines differ by their blanks alone. */
 export function sameTokens(a: string, b: string): boolean {
   const [old, next] = [tokensOf(a), tokensOf(b)];
   return (

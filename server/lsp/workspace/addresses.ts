@@ -54,11 +54,13 @@ export function partsBelow(folder: string, uri: string): readonly string[] | und
   return isBelow ? below.parts.slice(above.parts.length) : undefined;
 }
 
+/** `parts`: names as a person reads them, not as a URI writes them. */
 export function addressBelow(folder: string, parts: readonly string[]): string {
   const { start, parts: above } = addressOf(folder);
   return together(start, [...above, ...parts]);
 }
 
+/** Without an ending slash. */
 export function folderOf(uri: string): string {
   const { start, parts } = addressOf(uri);
   return together(start, parts.slice(0, -1));

@@ -68,5 +68,6 @@ export const figuresAbout = (word: string, moment: Moment): readonly Figure[] =>
     working.work(moment, word),
   );
 
+/** Everything that can be worked out at a line, in the order of the table. */
 export const allFigures = (moment: Moment): readonly Figure[] =>
   WORKINGS.flatMap((working) => working.work(moment));

@@ -20,6 +20,7 @@ const WIDTHS: Readonly<Record<string, readonly number[]>> = {
 };
 const MOST_BANDS = 14;
 
+/** By engine speed where it was logged, else by road speed; undefined where neither was. */
 export function bandsOf({ columns, values }: LogTable): Bands | undefined {
   for (const [name, widths] of Object.entries(WIDTHS)) {
     const i = columns.findIndex((column) => column.name === name);
@@ -45,6 +46,7 @@ function grouped(speeds: readonly number[], size: number): ReadonlyMap<number, r
   return new Map([...bands].sort(([a], [b]) => a - b));
 }
 
+/** The means of each column in each band, as cells; the first row names the columns. */
 export function bandRows(
   table: LogTable,
   bands: Bands | undefined,

@@ -10,6 +10,7 @@ interface ReferenceDay {
   readonly air: DayAir;
 }
 
+/** Undefined where no weather is written up to the line. */
 export function referenceDay({ carried, snapshot, line }: Moment): ReferenceDay | undefined {
   const written = writtenReference(carried);
   if (written) return { name: 'the reference weather', air: written };

@@ -25,6 +25,7 @@ export const inputsOf = ({ trial }: WrittenTrial): readonly Input[] =>
     by: row.by,
   }));
 
+/** With its unit, rounded as that unit is read. */
 export const inUnits = (value: number, { unit }: Axis): string => formatValue(exact(value), unit);
 
 /** A difference to two figures; one of rounding alone is none. */
@@ -39,21 +40,24 @@ export const FLAT = {
 
 export const count = (rows: number): string => (rows === 1 ? '1 row' : `${rows} rows`);
 
+/** How the response goes with the knob, and over what. */
 export function courseText({ fit, knob, response }: Fitted): string {
   if (fit.flat) return `${response.name} ${FLAT[fit.flat]} between ${tried(fit, knob)}`;
   if (fit.model.kind === 'curve') return `a curve through ${count(fit.rows.length)}, ${tried(fit, knob)}`;
   return `${perUnit(fit.model.slope, knob, response)}, ${tried(fit, knob)}`;
 }
 
+/** From the least knob value that was tried to the greatest. */
 export const tried = ({ low, high }: TrialFit, { unit }: Axis): string =>
   formatValue({ low, high, about: false }, unit);
 
-/** `56 deg for each in`, `20 rpm for each number`. */
+/** `56 deg for each in`, `20 rpm for each one`. */
 function perUnit(slope: number, knob: Axis, response: Axis): string {
   const symbol = knob.unit.symbol === 'turns' ? 'turn' : knob.unit.symbol;
   return `${inUnits(slope, response)} for each ${symbol || 'one'}`;
 }
 
+/** The line or curve in words and numbers. */
 export function formulaOf({ fit, knob, response }: Fitted): string {
   if (fit.model.kind === 'curve')
     return `${response.name} as a curve over ${knob.name} that never turns back; it foretells a row left out better than a line`;
