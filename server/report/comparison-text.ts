@@ -1,7 +1,7 @@
 /** A comparison as a page to read, in Markdown. */
 import type { ComparedRow, Comparison } from './comparison.ts';
 
-/** In Markdown. */
+/** Only what differs; a part of the page in which nothing does is left out. */
 export function comparisonText(comparison: Comparison): string {
   const { notebook, before, after, settings, totals, readings, opened, done } = comparison;
   const blocks = [
