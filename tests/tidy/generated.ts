@@ -2,6 +2,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { RULES } from '../../server/rules/index.ts';
+import { printedChecks } from '../trade/checks-table.ts';
 import { colouring } from './colouring.ts';
 import { languageConfiguration, manifest } from './manifest.ts';
 import { notation } from './notation.ts';
@@ -17,6 +18,7 @@ const GENERATED: readonly Generated[] = [
   { path: 'grammar/language-configuration.json', make: languageConfiguration },
   { path: 'grammar/NOTATION.md', make: notation },
   { path: 'package.json', make: manifest },
+  { path: 'tests/trade/CHECKS.md', make: printedChecks },
   ...RULES.map(({ code, bad }) => ({ path: `samples/broken/${code}.tappet`, make: () => bad })),
 ];
 
