@@ -1,0 +1,78 @@
+/** What README.md and DEVELOPERS.md say of files and folders, held to those that are there. */
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { imports, ownFile, projectFiles, ROOT } from './files.ts';
+
+const files = projectFiles();
+const textOf = (path: string): string => files.get(path) ?? '';
+const DEVELOPERS = textOf('DEVELOPERS.md');
+/** What is built is not there until it is built, and capitals stand for a name to be chosen. */
+const NOT_THERE = /^(?:dist|out|\.cache)\/|[A-Z]{3,}/;
+
+const quoted = (text: string): readonly string[] =>
+  [...text.matchAll(/`([^`\s]+)`/g)].map((match) => match[1] as string);
+const paths = [
+  ...new Set(['README.md', 'DEVELOPERS.md', 'CHANGELOG.md'].flatMap((path) => quoted(textOf(path)))),
+].filter(
+  (text) =>
+    /^(?:server|client|grammar|tests|samples)\//.test(text) && !NOT_THERE.test(text) && !text.includes('*'),
+);
+
+test('there are paths to look at', () => expect(paths.length).toBeGreaterThan(20));
+test.each(paths)('%s is there', (path) => expect(existsSync(join(ROOT, path))).toBe(true));
+
+/** Cells of the table rows that have so many. */
+const rows = (cells: number): readonly (readonly string[])[] =>
+  DEVELOPERS.split('\n')
+    .filter((line) => line.startsWith('| '))
+    .map((line) => line.slice(2, -2).split(' | '))
+    .filter((row) => row.length === cells);
+
+test('the folders of tests are those that are told of', () => {
+  const told = rows(3).find(([name]) => name === '`tests/`')?.[1] ?? '';
+  const folders = readdirSync(join(ROOT, 'tests'), { withFileTypes: true });
+  expect(told.replaceAll('`', '').split(' ').toSorted()).toEqual(folders.map(({ name }) => name).toSorted());
+});
+
+const asked = rows(3)
+  .filter((row) => row[2]?.includes('rows/') || row[2]?.includes('handlers.ts'))
+  .flatMap(([, features = '', places = '']) =>
+    quoted(features).map((feature) => [feature, quoted(places)] as const),
+  );
+
+/** Asked by the others, not by the protocol. */
+const HELPERS = ['mentions.ts'];
+
+test('every feature that the protocol asks is in the table', () => {
+  const rowFiles = [...files.keys()].filter((path) =>
+    /^server\/lsp\/(?:handlers|rows\/[a-z]+)\.ts$/.test(path),
+  );
+  const told = new Set([...HELPERS, ...asked.map(([feature]) => feature)]);
+  expect(rowFiles.flatMap(featuresOf).filter((feature) => !told.has(feature))).toEqual([]);
+});
+
+// What was found is also told unasked, so its row asks by way of what publishes it.
+test.each(asked.filter(([feature]) => feature !== 'diagnostics.ts'))('%s is asked in %s', (feature, places) =>
+  expect(places.some((place) => featuresOf(`server/lsp/${place}`).includes(feature))).toBe(true),
+);
+
+function featuresOf(path: string): readonly string[] {
+  return imports(textOf(path)).flatMap((specifier) => {
+    const file = ownFile(path, specifier) ?? '';
+    return file.startsWith('server/features/') ? [file.slice('server/features/'.length)] : [];
+  });
+}
+
+const laws = rows(2).filter(([law]) => /^\d+\. /.test(law ?? ''));
+const lawTests = [...files].filter(([path]) => /^tests\/(?:laws|rules)\//.test(path)).map(([, text]) => text);
+
+test('there are ten laws', () => expect(laws).toHaveLength(10));
+test.each(
+  laws.flatMap(([law = '', held = '']) =>
+    (/"(law \d+)"/.exec(held) ?? []).slice(1).map((name) => [law, name]),
+  ),
+)('%s is held by a test called %s', (law, name) => {
+  expect(name).toBe(`law ${Number.parseInt(law as string, 10)}`);
+  expect(lawTests.some((text) => text.includes(`'${name}`))).toBe(true);
+});
