@@ -76,3 +76,18 @@ test.each(
   expect(name).toBe(`law ${Number.parseInt(law as string, 10)}`);
   expect(lawTests.some((text) => text.includes(`'${name}`))).toBe(true);
 });
+
+/** The README is also the page of the extension, where nothing else of the repository is. */
+const pictures = [...textOf('README.md').matchAll(/!\[[^\]]*\]\(([^)]+)\)/g)].map(
+  (match) => match[1] as string,
+);
+
+test('the README has a picture', () => expect(pictures.length).toBeGreaterThan(0));
+test.each(pictures)('%s is packed with the extension', (picture) =>
+  expect(textOf('.vscodeignore').split('\n')).toContain(`!${picture}`),
+);
+
+const links = ['README.md', 'DEVELOPERS.md'].flatMap((path) =>
+  [...textOf(path).matchAll(/(?<!!)\[[^\]]+\]\((?!https?:)([^)#]+)/g)].map((match) => match[1] as string),
+);
+test.each(links)('%s, which is linked, is there', (link) => expect(existsSync(join(ROOT, link))).toBe(true));
