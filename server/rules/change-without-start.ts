@@ -30,7 +30,7 @@ export const changeWithoutStart = rule({
       return [
         {
           span: change.span,
-          message: `One change of several values does not say how each of them is now, so that ${name} is not known any more. Write it whole.`,
+          message: `There are several values and one change, which does not say how each of them is now, so that ${name} is not known any more. Write it whole.`,
         },
       ];
     }),

@@ -77,6 +77,11 @@ rows('change-without-start', [
   ['mixture «in 1/4 turn» | mixture out 1/8 turn'],
   ['mixture 1 turn | mixture left in 1/4 turn'],
   ['initial 9 deg | initial +2 deg'],
+  [
+    'plug gap 0.028 0.030 in | plug gap «+0.002 in»',
+    'how each of them is now, so that plug gap is not known',
+  ],
+  ['mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm | mechanical «+2 deg»', 'so that mechanical is not known'],
 ]);
 
 rows('recheck-without-end', [
