@@ -27,7 +27,7 @@ interface Asked {
   readonly found: Found;
 }
 
-interface LineFinding extends Finding {
+export interface LineFinding extends Finding {
   /** Line of the page, from zero. */
   readonly line: number;
 }
