@@ -5,6 +5,7 @@ import type { Files } from '../model/files.ts';
 import { readingAt } from '../model/locate.ts';
 import type { EntryKind } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
+import { meantHover } from './hover/meant.ts';
 import { namedHover } from './hover/named.ts';
 import { quantityHover } from './hover/quantity.ts';
 import type { HoverAnswer, HoverQuestion } from './hover/question.ts';
@@ -25,6 +26,11 @@ const TELLERS: Partial<Readonly<Record<EntryKind, (question: HoverQuestion) => H
   limit: quantityHover,
   target: quantityHover,
   session: namedHover,
+  part: namedHover,
+  fit: namedHover,
+  item: namedHover,
+  check: namedHover,
+  word: namedHover,
   spec: namedHover,
   port: namedHover,
   recheck: namedHover,
@@ -46,7 +52,7 @@ export function hoverAt(
   const reading = readingAt(snapshot, line);
   if (!reading) return undefined;
   const question = { snapshot, line, column: character, reading, units, ...(files && { files }) };
-  const answer = TELLERS[reading.entry.kind]?.(question);
+  const answer = meantHover(question) ?? TELLERS[reading.entry.kind]?.(question);
   return answer && { range: onLine(line, answer.span), text: answer.text };
 }
 

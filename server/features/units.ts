@@ -1,7 +1,7 @@
 /** A value in the other units that people in the trade give it in, the reader's own first. */
 import { valueText } from '../model/describe.ts';
 import type { Amount } from '../model/values.ts';
-import { scale } from '../trade/interval.ts';
+import { monotone, scale } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { convertDifference, convertInterval, type Dimension, type Unit, unitById } from '../trade/units.ts';
 
@@ -26,8 +26,8 @@ interface OtherUnits {
 
 const MOST_OTHERS = 2;
 
-/** Pressures are read on three kinds of gauge. */
-type Kind = Dimension | 'depression' | 'barometer';
+/** Pressures are read on three kinds of gauge; heights and tanks have units of their own. */
+type Kind = Dimension | 'depression' | 'barometer' | 'height' | 'tank';
 
 /** Which units go beside each other. Common practice, no source. */
 const BESIDE: Partial<Readonly<Record<Kind, readonly string[]>>> = {
@@ -36,9 +36,11 @@ const BESIDE: Partial<Readonly<Record<Kind, readonly string[]>>> = {
   depression: ['inHg', 'kPa'],
   barometer: ['hPa', 'inHg'],
   length: ['in', 'mm'],
+  height: ['ft', 'm'],
   distance: ['mi', 'km'],
   area: ['in2', 'cm2'],
   volume: ['cc', 'cu-in'],
+  tank: ['gal', 'L'],
   mass: ['lb', 'kg'],
   force: ['lbf', 'N'],
   'spring rate': ['lb/in', 'N/mm'],
@@ -87,7 +89,19 @@ export function unitsBeside(
   return { preferred, others };
 }
 
-function kindOf({ dimension }: Unit, quantity: Quantity | undefined): Kind {
+/** Units that nobody gives a bore or a chamber in. */
+const OTHER_KIND: Readonly<Record<string, Kind>> = {
+  ft: 'height',
+  m: 'height',
+  L: 'tank',
+  gal: 'tank',
+  'imp-gal': 'tank',
+  qt: 'tank',
+};
+
+function kindOf({ id, dimension }: Unit, quantity: Quantity | undefined): Kind {
+  const other = OTHER_KIND[id];
+  if (other) return other;
   if (dimension !== 'pressure' || !quantity) return dimension;
   if (quantity.form === 'several') return 'barometer';
   return quantity.unit === 'inHg' || quantity.against?.unit === 'inHg' ? 'depression' : 'pressure';
@@ -114,5 +128,39 @@ function converted(amount: Amount, from: Unit, to: Unit): string {
   const result = relative
     ? scale(interval, convertDifference(1, from, to))
     : convertInterval(interval, from, to);
-  return valueText({ ...amount, interval: result, unit: to }, undefined);
+  return valueText({ ...amount, interval: monotone(result, (n) => asRead(n, to)), unit: to }, undefined);
+}
+
+/** As finely as it is read or set at the bench, places after the point. Common practice, no source. */
+const PLACES: Readonly<Record<string, number>> = {
+  in: 3,
+  mm: 2,
+  cm: 3,
+  m: 0,
+  ft: 0,
+  mi: 0,
+  km: 0,
+  bar: 2,
+  psi: 1,
+  kPa: 1,
+  inHg: 2,
+  hPa: 0,
+  cc: 1,
+  'cu-in': 2,
+  L: 1,
+  gal: 1,
+  lb: 0,
+  kg: 0,
+  'lb-ft': 1,
+  Nm: 1,
+  mph: 1,
+  'km/h': 1,
+};
+
+/** A value too small for that keeps two figures of its own. */
+function asRead(n: number, { id }: Unit): number {
+  const places = PLACES[id];
+  if (places === undefined || !Number.isFinite(n) || n === 0) return n;
+  const own = 1 - Math.floor(Math.log10(Math.abs(n)));
+  return Number(n.toFixed(Math.min(12, Math.max(places, own))));
 }

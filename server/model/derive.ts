@@ -134,7 +134,7 @@ function openTotal(timing: Timing): Derived | Lacking {
       formula: `initial + the most mechanical${where}, no vacuum`,
       names: ['initial', 'the most mechanical'],
       from: [initial.setting, mechanical.setting],
-      beside: limitInput(mechanicalLimit, mechanical),
+      beside: limitInput('mechanical limit', mechanicalLimit, mechanical),
     };
   });
 }
@@ -148,6 +148,10 @@ function cruiseTotal(timing: Timing): Derived | Lacking {
     formula: 'initial + the most mechanical + the most vacuum',
     names: ['initial', 'the most mechanical', 'the most vacuum'],
     from: [initial.setting, mechanical.setting, vacuum.setting],
+    beside: [
+      ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
+      ...limitInput('vacuum limit', vacuumLimit, vacuum),
+    ],
   }));
 }
 
@@ -223,9 +227,10 @@ function lacking(name: string, needs: Readonly<Record<string, unknown>>): Lackin
   return { name, lacks: Object.keys(needs).filter((need) => needs[need] === undefined) };
 }
 
-const limitInput = (limit: Timing['mechanicalLimit'], curve: Curve): Input[] =>
+/** The stop, where it is what holds the curve. */
+const limitInput = (name: string, limit: Timing['mechanicalLimit'], curve: Curve): readonly Input[] =>
   limit && middle(limit.value) < middle(greatestOn(curve.points) ?? NO_ADVANCE)
-    ? [{ name: 'mechanical limit', value: formatValue(limit.value, DEG), by: limit.setting.by }]
+    ? [{ name, value: formatValue(limit.value, DEG), by: limit.setting.by }]
     : [];
 
 const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): Interval =>

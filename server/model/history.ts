@@ -13,7 +13,7 @@ export interface AgainstPast extends PastComparison {
 
 /**
  * The readings of the given lines against all comparable ones above them; those with too short a past, or one without
- * scatter, are left out. `lines` are ids of lines.
+ * scatter, are left out, and none is odd that lies between two that were read before. `lines` are ids of lines.
  */
 export function againstPast(snapshot: Snapshot, lines: ReadonlySet<number>): readonly AgainstPast[] {
   const past = new Map<string, number[]>();
@@ -23,7 +23,8 @@ export function againstPast(snapshot: Snapshot, lines: ReadonlySet<number>): rea
     const before = past.get(reading.key) ?? [];
     past.set(reading.key, before);
     const found = lines.has(reading.by.ref.line) ? compareWithPast(before, number) : undefined;
-    const known = found ? [{ ...found, reading, number, past: [...before] }] : [];
+    const odd = found?.odd === true && (number < Math.min(...before) || number > Math.max(...before));
+    const known = found ? [{ ...found, odd, reading, number, past: [...before] }] : [];
     before.push(number);
     return known;
   });

@@ -6,7 +6,7 @@ import type { Carried, Spec } from './carry.ts';
 type Specs = Carried['specs'];
 
 /** `head bolts torque`; a quantity specified as a whole has its own name. */
-export const specName = ({ name, quantity }: Spec): string =>
+export const specName = ({ name, quantity }: Pick<Spec, 'name' | 'quantity'>): string =>
   name === quantity.name ? name : `${name} ${quantity.name}`;
 
 const namesOf = new WeakMap<Specs, ReadonlyMap<string, Quantity>>();

@@ -31,7 +31,7 @@ export const measuredDiffers = rule({
 function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): Problem[] {
   const measured = valueIn(said, 'deg', quantity);
   const speed = speedOf(said);
-  if (!measured || !speed || !withoutVacuum(quantity.name, said, context.before)) return [];
+  if (!measured || !speed || !isWithoutVacuum(quantity.name, said, context.before)) return [];
   const computed = totalAtSpeed(context.before, middle(speed));
   if (!('value' in computed) || apart(measured, computed.value) <= MEASURED_WITHIN + 1e-9) return [];
   const span = said.values[0]?.span ?? said.span;
@@ -44,8 +44,8 @@ function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): 
   ];
 }
 
-/** `total` is read with the vacuum off; any other timing is compared only where that is said. */
-function withoutVacuum(name: string, said: Said, before: Carried): boolean {
+/** Whether a timing was read with the vacuum off. `total` is, if nothing else is said; any other timing only where it is said. */
+export function isWithoutVacuum(name: string, said: Said, before: Carried): boolean {
   const plugged = said.heard.includes('plugged') || timingOf(before).source?.value === 'plugged';
   return name === 'total' ? !said.heard.includes('connected') : plugged;
 }

@@ -1,4 +1,4 @@
-/** Hovers of lines that are no quantity: session heads, specs, ports, reminders, trials, logs. */
+/** Hovers of lines that are no quantity: session heads, parts, items, checks, specs, ports, reminders, trials, logs. */
 import { expect, test } from 'vitest';
 import { hoverLines } from '../harness/checks.ts';
 
@@ -13,6 +13,64 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'Caution, run on the road or the water: Brakes, steering and throttle return are tried first. Keep to the law of the place; let a passenger read the instruments.',
   ],
   [
+    'a session: what it changed, read and left open',
+    'session 2026-05-02\n  initial 8 deg\nsess‸ion 2026-05-03\n  initial 10 deg\n  main jet 58\n  idle 700 rpm\n  fault throttle: sticks [safety]\n',
+    'Changed: initial 10 deg (2 deg more)',
+    'First written: main jet',
+    'Read: idle',
+    'Open: fault throttle [safety]',
+  ],
+  [
+    'a part: what it is, when it was fitted, what it holds',
+    'parts\n«  carb sin‸gle» "one barrel"\nsession 2026-05-02\n  fit carb single\n  main jet 58\n',
+    'carb single one barrel',
+    'Also fitted line 4, 2026-05-02',
+    'Its settings now: main jet 58',
+  ],
+  [
+    'a part that comes back, with its settings',
+    'parts\n  carb single "one barrel"\n  carb twin "a pair"\nsession 2026-05-02\n  fit carb single\n  main jet 58\n  fit carb twin\nsession 2026-05-03\n«  fit carb sin‸gle»\n',
+    'fit carb single one barrel',
+    'Also fitted line 5, 2026-05-02',
+    'Its settings: main jet 58',
+  ],
+  [
+    'a part that is new',
+    'parts\n  carb single "one barrel"\nsession 2026-05-02\n  fit carb sin‸gle\n',
+    'Its own settings are not known until they are written.',
+  ],
+  [
+    'what is to do, and when it was done',
+    'session 2026-05-02\n«  fault thr‸ottle»: sticks [safety]\nsession 2026-05-03\n  done throttle: bracket moved\n',
+    'fault throttle [safety] sticks',
+    'Done line 4, 2026-05-03: bracket moved',
+  ],
+  ['what is not done yet', 'session 2026-05-02\n  todo ch‸oke: hook it up\n', 'Still open.'],
+  [
+    'what was done, and what it was',
+    'session 2026-05-02\n  fault throttle: sticks [safety]\nsession 2026-05-03\n  done thro‸ttle: bracket moved\n',
+    'done throttle bracket moved',
+    'fault [safety] of line 2, 2026-05-02: sticks',
+  ],
+  [
+    'a look before the run, and the work that asks for it',
+    'session 2026-05-02\n  idle screw 1 turn\n  check throttle re‸turn ok\n',
+    'check throttle return ok',
+    'Before a run: a throttle that does not return cannot be steered around.',
+    'Due since the work of line 2, 2026-05-02',
+  ],
+  [
+    "a word of the notebook's own",
+    'words\n«  stop ho‸le»: setting, in, "hole in the plate"\n',
+    'stop hole setting',
+    'hole in the plate',
+  ],
+  [
+    'a rule that is silenced',
+    'session 2026-05-02\n  idle 2400 rpm  ; meant: «outside-b‸and»\n',
+    'A value outside what is usual (outside-band)',
+  ],
+  [
     'a session: what is due',
     'session 2026-05-02\n  recheck head bolts after 1 day\nsess‸ion 2026-05-03\n',
     'recheck head bolts due',
@@ -20,13 +78,15 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   [
     'a spec',
     'specs\n«  head b‸olts» torque 58..62 lb-ft source "manual"\n',
-    'head bolts torque 58..62 lb-ft',
-    'as the notebook gives it (published: manual)',
+    'head bolts torque 58..62 lb-ft = 78.6..84.1 N·m',
+    'manual',
+    "The maker's own figure for this engine overrules what is written here.",
   ],
   [
     'the same word in a session',
     'specs\n  head bolts torque 58..62 lb-ft\nsession 2026-05-02\n  «head b‸olts» 64 lb-ft\n',
     'head bolts torque 58..62 lb-ft; last written 64 lb-ft on 2026-05-02: above it',
+    'as the notebook gives it (from memory: the notebook does not say where it is from)',
   ],
   [
     'an estimate is marked',
@@ -34,8 +94,8 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'rod bolts torque, estimate about 31 lb-ft, an estimate (~20.5..41 lb-ft), dry',
   ],
   [
-    'a port: the map',
-    'ports\n  manifold front capped\n«  manifold rear brake boo‸ster»\n',
+    'a port: the map of all of the section, wherever the cursor is',
+    'ports\n«  manifold rear brake boo‸ster»\n  manifold front capped\n',
     'ports 1 connected, 1 capped',
     '| manifold rear | brake booster | connected |',
   ],
@@ -49,7 +109,12 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'session 2026-05-02\n  odometer 1000 mi\n«  recheck head b‸olts» after 200 mi\n  odometer 1200 mi\n',
     'recheck head bolts in 200 mi',
   ],
-  ['a trial', `${TRIAL.replace('stop hole', 'stop ho‸le')}`, 'trial'],
+  [
+    'a trial: what is wanted first, then the line through the rows',
+    `${TRIAL.replace('stop hole', 'stop ho‸le')}    want 8 deg\n`,
+    'stop hole for 8 deg 0.2625 in',
+    'stop hole -> vacuum advance 80 deg for each in, 1/4..9/32 in',
+  ],
   [
     'a row of it',
     `${TRIAL.replace('9/32', '9/3‸2')}`,

@@ -41,7 +41,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
   [
     'a depression, in what such gauges read',
     'session 2026-05-02\n  depression  «17‸ inHg»\n',
-    'depression 17 inHg = 57.57 kPa',
+    'depression 17 inHg = 57.6 kPa',
   ],
   ['a bound', 'limits\n  water  «<= 195‸ F»\n', 'water <= 195 F = <= 91 C'],
   [
@@ -88,6 +88,43 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'session 2026-05-02\n  initial 5 deg\n  mechanical  0 deg @ 450 rpm, «11 deg‸ @ 1600 rpm», distributor\n',
     '22 deg @ 3200 rpm at the crank',
     'total 27 deg = 5 deg + 22 deg',
+  ],
+  [
+    'the total before the timing at idle, which is known first',
+    'session 2026-05-02\n  idle 650 rpm\n  init‸ial 8 deg\n  mechanical 0 deg @ 900 rpm, 20 deg @ 2800 rpm\n',
+    'total 28 deg = 8 deg + 20 deg',
+    'timing at idle 8 deg = 8 deg + 0 deg',
+  ],
+  [
+    'timing that was read at a speed, against the sum there',
+    `${FIRST}\n  tim‸ing 18 deg @ 1500 rpm, vacuum plugged\n`,
+    'total 17 deg = 9 deg + 8 deg',
+    'Measured 18 deg: 1 deg more than worked out',
+  ],
+  [
+    'the stop that holds the vacuum advance, with its line',
+    `${FIRST}\n  vacuum advance 0 deg @ 5 inHg, 14 deg @ 14 inHg, ported\n  vacuum li‸mit 9 deg\n`,
+    'cruise total 40 deg = 9 deg + 22 deg + 9 deg',
+    'the most vacuum: line 4, 2026-05-02',
+    'vacuum limit: this line',
+  ],
+  [
+    'a fact: what the whole section makes of it',
+    'engine\n  bo‸re 92 mm\n  stroke 86 mm\n  cylinders 8\n',
+    'displacement 4574 cc, 279.1 cu in',
+  ],
+  [
+    'a meter: how far since',
+    'session 2026-05-02\n  odometer 61200 mi\nsession 2026-05-03\n  odo‸meter 61212 mi\n',
+    'Last 61200 mi (line 2, 2026-05-02): 12 mi more',
+  ],
+  ['a height', 'session 2026-05-02\n  alti‸tude 1700 ft\n', 'altitude 1700 ft = 518 m'],
+  ['a tank', 'session 2026-05-02\n  fuel u‸sed 9.2 gal\n', 'fuel used 9.2 gal = 34.8 L'],
+  ['as finely as it is read', 'session 2026-05-02\n  plug g‸ap 0.030 in\n', 'plug gap 0.030 in = 0.76 mm'],
+  [
+    'the target for the conditions of the reading',
+    'targets\n  idle 650..700 rpm in neutral\nsession 2026-05-02\n  id‸le 690 rpm in neutral\n',
+    'Target 650..700 rpm in neutral (line 2)',
   ],
   [
     "the notebook's own limit of the word, and of a total",
@@ -157,7 +194,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'how far the bleed is open',
     'Expected 0..10 turns (common practice: this notebook)',
   ],
-  ['a line broken around it', 'session ~~\n  ?? ,, 3\n  bo‸ost 6 psi\n', 'boost 6 psi = 0.4137 bar'],
+  ['a line broken around it', 'session ~~\n  ?? ,, 3\n  bo‸ost 6 psi\n', 'boost 6 psi = 0.41 bar'],
 ];
 
 test.each(ROWS)('%s', (_what, notebook, ...lines) => {
@@ -181,10 +218,10 @@ test.each([
   ['temperature', 'C', 'water 194 F', 'water 90 C = 194 F'],
   ['temperature', 'F', 'water 194 F', 'water 194 F = 90 C'],
   ['temperature', 'F', 'water 90 C', 'water 194 F = 90 C'],
-  ['depression', 'kPa', 'depression 17 inHg', 'depression 57.57 kPa = 17 inHg'],
-  ['pressure', 'kPa', 'depression 17 inHg', 'depression 17 inHg = 57.57 kPa'],
-  ['pressure', 'kPa', 'fuel pressure 4 psi', 'fuel pressure 27.58 kPa = 4 psi = 0.2758 bar'],
-  ['roadSpeed', 'km/h', 'speed 60 mph', 'speed 96.56 km/h = 60 mph'],
+  ['depression', 'kPa', 'depression 17 inHg', 'depression 57.6 kPa = 17 inHg'],
+  ['pressure', 'kPa', 'depression 17 inHg', 'depression 17 inHg = 57.6 kPa'],
+  ['pressure', 'kPa', 'fuel pressure 4 psi', 'fuel pressure 27.6 kPa = 4 psi = 0.28 bar'],
+  ['roadSpeed', 'km/h', 'speed 60 mph', 'speed 96.6 km/h = 60 mph'],
 ] as const)('whoever prefers %s in %s reads "%s" as "%s"', (topic, unit, line, expected) => {
   const [word] = line.split(' ');
   const marked = `session 2026-05-02\n  ${line.replace(word as string, `‸${word}`)}\n`;
@@ -194,4 +231,36 @@ test.each([
 test('what a reader wrote is never taken for Markdown', () => {
   const lines = hoverLines('session 2026-05-02\n  plug #3 "‸*black* <b>wet</b> ~oily~ [x](y)"\n');
   expect(lines[0]).toBe('plug #3 "*black* <b>wet</b> ~oily~ [x](y)"');
+});
+
+test.each<[what: string, notebook: string, never: RegExp]>([
+  [
+    'a target for other conditions',
+    'targets\n  idle 650..700 rpm in neutral\nsession 2026-05-02\n  id‸le 560 rpm in drive\n',
+    /^Target/,
+  ],
+  [
+    'a change told of the crank',
+    `${FIRST.replace('initial  9 deg', 'initial  9 deg\n    init‸ial -2 deg')}`,
+    /at the crank/,
+  ],
+  [
+    'a reading far from its past that has been read before',
+    `session 2026-05-02\n${[650, 655, 650, 690, 690].map((rpm) => `  idle ${rpm} rpm\n`).join('')}  id‸le 685 rpm\n`,
+    /far from its past/,
+  ],
+  [
+    'the ratio of the engine beside a pressure of the same name',
+    'engine\n  bore 92 mm\n  stroke 86 mm\n  chamber volume 70 cc\n  gasket thickness 1 mm\nsession 2026-05-02\n  comp‸ression 140 141 138 142 psi\n',
+    /^static ratio/,
+  ],
+  [
+    'a timing to be read that is read further down',
+    'session 2026-05-02\n  dw‸ell 30 deg\n  timing 4 deg @ 600 rpm\n',
+    /^timing to read again/,
+  ],
+])('a hover never tells %s', (_, notebook, never) => {
+  const lines = hoverLines(notebook);
+  expect(lines.length).toBeGreaterThan(0);
+  expect(lines.filter((line) => never.test(line))).toEqual([]);
 });

@@ -88,15 +88,15 @@ describe('compression and leak-down', () => {
       say: 'highest 150: lowest allowed 105 at 70 per cent (factory service manual, worked)',
       book: `${FOUR}\n    compression 150 106 149 150 psi`,
       figure: by70,
-      text: ['lowest 106 psi is 0.7067 of the highest 150 psi: none under the 105 psi allowed'],
+      text: ['lowest 106 psi is 70.7 % of the highest, 150 psi: none under the 105 psi allowed'],
       source: 'published',
     },
     {
       say: 'the stricter rule finds it',
       book: `${FOUR}\n    compression 150 106 149 150 psi`,
       figure: by75,
-      text: ['lowest 106 psi is 0.7067 of the highest 150 psi: #2 under the 112.5 psi allowed'],
-      working: '106 psi / 150 psi = 0.7067; 0.75 x 150 psi = 112.5 psi',
+      text: ['lowest 106 psi is 70.7 % of the highest, 150 psi: #2 under the 112.5 psi allowed'],
+      working: '106 psi / 150 psi = 70.7 %; 0.75 x 150 psi = 112.5 psi',
     },
     {
       say: 'two side by side: the gasket between them',
@@ -121,7 +121,7 @@ describe('compression and leak-down', () => {
       book: `${FOUR}\n    compression 92 101 88 97 psi`,
       figure: by70,
       text: [
-        'lowest 88 psi is 0.8713 of the highest 101 psi: #1, #3, #4 under the 100 psi allowed (engines of a low ratio stand under that in good health)',
+        'lowest 88 psi is 87.1 % of the highest, 101 psi: #1, #3, #4 under the 100 psi allowed (engines of a low ratio stand under that in good health)',
       ],
     },
     {
@@ -134,7 +134,7 @@ describe('compression and leak-down', () => {
       say: 'told in the unit it was written in',
       book: `${FOUR}\n    compression 10 7 10 10 bar`,
       figure: by75,
-      text: ['lowest 7 bar is 0.7 of the highest 10 bar: #2 under the 7.5 bar allowed'],
+      text: ['lowest 7 bar is 70.0 % of the highest, 10 bar: #2 under the 7.5 bar allowed'],
       rows: ['cylinder | compression | of the highest', '#2 | 7 bar | 70 %'],
     },
     {

@@ -43,7 +43,7 @@ describe('mixture screws', () => {
       say: 'a quarter of a turn apart is usual',
       book: day('mixture left 1 1/4 turns, right 1 1/2 turns'),
       figure: 'mixture left and right',
-      text: ['1/4 turn apart, right further out; usual within about 0.25 turn'],
+      text: ['1/4 turn apart, right further out; usual within about 1/4 turn'],
     },
     {
       say: 'more is asked about, changes added up',

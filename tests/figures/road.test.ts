@@ -175,7 +175,10 @@ describe('runs compared', () => {
         run('2026-05-03', '20 C, 990 hPa, 0 %RH', '10.5 s') +
         'session 2026-05-04\n  run time 9 s\n',
       figure: 'run time compared',
-      rows: ['2026-05-04 | 9 s | no weather written |  | '],
+      text: [
+        'fastest 10 s on 2026-05-02, corrected by SAE J1349 (JUN90), cube root of power; 1 not compared: no weather written',
+      ],
+      rows: ['2026-05-04 | 9 s | none |  | '],
     },
     {
       say: 'a blown engine has no such correction, and it is said',

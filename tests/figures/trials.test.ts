@@ -213,7 +213,7 @@ describe('which trials are meant', () => {
 
   test('on a line of a trial that trial, whole, rows below the line too', () =>
     expect(figuresIn(two, 'trial').map((figure) => [figure.name, figure.text])).toEqual([
-      ['washers -> idle', '50 rpm for each one, 1..2'],
+      ['washers -> idle', '50 rpm for each number, 1..2'],
     ]));
 
   test('elsewhere every trial of the session', () => {
@@ -225,8 +225,8 @@ describe('which trials are meant', () => {
   test('on the line of a want its own answer', () => {
     const wants = STOP.replace('want 8 deg', 'want 7.5 deg\n  want 8 deg‸\n  want 9 deg');
     expect(figuresIn(wants, 'trial').map((figure) => figure.name)).toEqual([
-      'stop hole -> vacuum advance',
       'stop hole for 8 deg',
+      'stop hole -> vacuum advance',
     ]);
   });
 

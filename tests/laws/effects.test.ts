@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { CYLINDERS, PLUGS } from '../../server/model/figures/cylinders.ts';
-import { EFFECTS } from '../../server/model/figures/effects.ts';
+import { KNOWN_EFFECTS } from '../../server/model/figures/effects.ts';
 import type { Working } from '../../server/model/figures/figure.ts';
 import { HISTORY } from '../../server/model/figures/history.ts';
 import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from '../../server/model/figures/idle.ts';
@@ -17,7 +17,7 @@ import { type AnyChange, changeIn, longNotebook, notebook } from './notebooks.ts
 import { changed } from './peer.ts';
 
 const ROWS: readonly Working[] = [
-  EFFECTS,
+  KNOWN_EFFECTS,
   HISTORY,
   CYLINDERS,
   PLUGS,

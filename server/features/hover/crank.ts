@@ -12,7 +12,8 @@ import type { Focus } from './focus.ts';
 export function atTheCrank({ said: [said], value, point }: Focus): readonly string[] {
   const written = value ?? said.values[0];
   const angle = ofCrank(written, 'deg', termsOf(said));
-  if (!angle || written?.form !== 'amount' || written.interval?.low === angle.low) return [];
+  if (!angle || written?.form !== 'amount' || written.relative || written.interval?.low === angle.low)
+    return [];
   const speed = point && crankSpeed(said, point.at);
   const at = speed ? ` @ ${formatValue(speed, unitById('rpm'))}` : '';
   return [plain(`${formatValue(angle, unitById('deg'))}${at} at the crank`)];

@@ -2,6 +2,7 @@
 import { keyOf, type Stated } from '../../model/carry.ts';
 import { saidText } from '../../model/describe.ts';
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
+import { isComparable } from '../../rules/limits.ts';
 import { formatValue } from '../../trade/format.ts';
 import { range } from '../../trade/interval.ts';
 import type { Band } from '../../trade/quantity.ts';
@@ -15,20 +16,18 @@ export function expectations(
   { kind, quantity }: QuantityEntry,
   said: Said,
 ): readonly string[] {
-  const lines = quantity.band ? [bandText(quantity.band)] : [];
-  if (kind === 'limit' || kind === 'target') return lines;
-  return [...lines, ...ownExpectations(question, quantity.name, said.place?.text)];
+  const band = quantity.band ? [bandText(quantity.band)] : [];
+  if (kind === 'limit' || kind === 'target') return band;
+  return [...ownExpectations(question, quantity.name, said), ...band];
 }
 
-/** The notebook's own limit and target of a quantity. */
-export function ownExpectations(
-  question: HoverQuestion,
-  name: string,
-  place: string | undefined,
-): readonly string[] {
+/** The notebook's own limit and target of a quantity; of one that was read only those for its conditions. */
+export function ownExpectations(question: HoverQuestion, name: string, said?: Said): readonly string[] {
   const { limits, targets } = question.reading.before;
-  const stated = (map: ReadonlyMap<string, Stated>) =>
-    map.get(keyOf(name, place)) ?? map.get(keyOf(name, undefined));
+  const stated = (map: ReadonlyMap<string, Stated>) => {
+    const found = map.get(keyOf(name, said?.place?.text)) ?? map.get(keyOf(name, undefined));
+    return found && said && !isComparable(found.said, said) ? undefined : found;
+  };
   return [
     ...statedText(question, 'Limit', stated(limits)),
     ...statedText(question, 'Target', stated(targets)),

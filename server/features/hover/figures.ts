@@ -4,16 +4,15 @@ import type { Figure } from '../../model/figures/figure.ts';
 import { blocks, plain, stacked, strong, table } from '../markdown.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
+import { asTheSectionEnds } from './section-end.ts';
 import { TOTALS } from './totals.ts';
 
 const MOST_FIGURES = 4;
-const MOST_ROWS = 12;
+const MOST_ROWS = 16;
 
 /** Markdown; empty where nothing can be worked out. */
 export function figuresText(question: HoverQuestion, word: string): string {
-  const { snapshot, line, reading, files } = question;
-  const figures = figuresAbout(word, { carried: reading.after, snapshot, line, ...(files && { files }) });
-  const others = figures.filter(({ name }) => !TOTALS.has(name));
+  const others = figuresOf(question, word);
   const names = others.slice(MOST_FIGURES).map(({ name }) => name);
   return blocks([
     ...others.slice(0, MOST_FIGURES).map((figure) => figureText(question, figure)),
@@ -21,10 +20,19 @@ export function figuresText(question: HoverQuestion, word: string): string {
   ]);
 }
 
+/** All but the totals, the most wanted first. */
+function figuresOf(question: HoverQuestion, word: string): readonly Figure[] {
+  const { snapshot, line, files } = question;
+  const carried = asTheSectionEnds(question);
+  const figures = figuresAbout(word, { carried, snapshot, line, ...(files && { files }) });
+  return figures.filter(({ name }) => !TOTALS.has(name));
+}
+
 function figureText(question: HoverQuestion, figure: Figure): string {
-  const { name, text, formula, working, inputs, standing, source, caution, rows } = figure;
+  const { topic, name, text, formula, working, inputs, standing, source, caution, rows } = figure;
   const lines = [`${formula} (${standing}: ${source})`, working, caution ?? ''].map(plain);
-  const from = inputTexts(question, inputs).join('; ');
+  // The rows of a trial are in the table and right below its head.
+  const from = topic === 'trials' ? '' : inputTexts(question, inputs).join('; ');
   return blocks([
     stacked([`${strong(name)} ${plain(text)}`, ...lines, from].filter((line) => line !== '')),
     table(rows, MOST_ROWS),

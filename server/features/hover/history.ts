@@ -1,7 +1,7 @@
 /** How a value came to be: for a setting what it was before, for a reading the last one that can be compared. */
 import { type InForce, keyOf, type Taken } from '../../model/carry.ts';
 import { isResponse } from '../../model/comparable.ts';
-import { changeText, saidText, settingText } from '../../model/describe.ts';
+import { changeText, differenceText, saidText, settingText } from '../../model/describe.ts';
 import { lineOf, readingAt } from '../../model/locate.ts';
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import type { Page } from '../../model/page.ts';
@@ -73,7 +73,10 @@ export function readingHistory(
   if (!last) return [];
   const title = said.place ? `${said.place.text}: last` : 'Last';
   const where = whereabouts(question.snapshot, last.by, question.line);
-  return [plain(`${title} ${saidText(last.said, quantity.unit)} (${where})`)];
+  const [was, is] = [last.said, said].map(({ values }) => (values.length === 1 ? values[0] : undefined));
+  const change = differenceText(was, is, quantity.unit);
+  const text = `${title} ${saidText(last.said, quantity.unit)} (${where})`;
+  return [plain(change ? `${text}: ${change}` : text)];
 }
 
 /** In this session above this line, else in the latest session above that has one. */

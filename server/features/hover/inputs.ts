@@ -4,11 +4,58 @@ import { plain } from '../markdown.ts';
 import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
 
+/** Beyond these a hover only says how many more there are: a table beside it names them, or the terminal does. */
+const MOST_PLACES = 5;
+
 /** Markdown, a text for each; empty where all there is to say is that it is this line. */
 export function inputTexts({ snapshot, line }: HoverQuestion, inputs: readonly Input[]): readonly string[] {
-  const texts = inputs.map(({ name, by }) => {
-    const where = by && whereabouts(snapshot, by, line);
-    return where ? `${name}: ${where}` : name;
+  const placed = inputs.map(({ name, value, by }) => ({
+    name,
+    where: by ? whereabouts(snapshot, by, line) : value,
+  }));
+  if (placed.every(({ where }) => where === 'this line')) return [];
+  const texts = byName(byPlace(placed));
+  const left = texts.length - MOST_PLACES;
+  return [
+    ...texts.slice(0, left > 1 ? MOST_PLACES : texts.length),
+    ...(left > 1 ? [`${left} more`] : []),
+  ].map(plain);
+}
+
+interface Placed {
+  readonly name: string;
+  readonly where: string;
+}
+
+/** What one line gives is told once: `temperature, pressure, humidity: line 12`. */
+function byPlace(inputs: readonly Placed[]): readonly Placed[] {
+  return grouped(inputs, ({ where }) => where).map(([first, ...others]) => ({
+    where: first.where,
+    name: [...new Set([first, ...others].map(({ name }) => name))].join(', '),
+  }));
+}
+
+/** What came from several lines is told once too: `run time: line 12, 2026-05-02; line 20, 2026-05-09 and 4 more`. */
+function byName(inputs: readonly Placed[]): readonly string[] {
+  return grouped(inputs, ({ name }) => name).map((from) => {
+    const left = from.length - MOST_SOURCES;
+    const shown = from.slice(0, left > 1 ? MOST_SOURCES : from.length).map(({ where }) => where);
+    return `${from[0].name}: ${shown.join('; ')}${left > 1 ? ` and ${left} more` : ''}`;
   });
-  return texts.every((text) => text.endsWith(': this line')) ? [] : [...new Set(texts)].map(plain);
+}
+
+const MOST_SOURCES = 2;
+
+/** In the order of the first of each group. */
+function grouped(
+  inputs: readonly Placed[],
+  keyOf: (input: Placed) => string,
+): readonly (readonly [Placed, ...Placed[]])[] {
+  const groups = new Map<string, [Placed, ...Placed[]]>();
+  for (const input of inputs) {
+    const group = groups.get(keyOf(input));
+    if (group) group.push(input);
+    else groups.set(keyOf(input), [input]);
+  }
+  return [...groups.values()];
 }

@@ -1,4 +1,4 @@
-/** The hover of lines that are no quantity: session heads, specs, ports, reminders, trials, logs. */
+/** The hover of lines that are no quantity: session heads, parts, items, checks, specs, ports, reminders, trials, logs, words. */
 import type { Span } from '../../../grammar/index.ts';
 import { cautionsOfSession } from '../../model/cautions.ts';
 import { touches } from '../../model/locate.ts';
@@ -7,48 +7,89 @@ import { blocks, plain, stacked, strong } from '../markdown.ts';
 import { titleOf } from '../titles.ts';
 import { cautionsText } from './cautions.ts';
 import { figuresText } from './figures.ts';
+import { checkText, itemText } from './items.ts';
+import { partText } from './parts.ts';
 import type { HoverAnswer, HoverQuestion } from './question.ts';
+import { sessionText } from './session.ts';
+import { specText } from './spec.ts';
 
 /** Undefined where the cursor is not on what the line is about, or nothing is known of it. */
 export function namedHover(question: HoverQuestion): HoverAnswer | undefined {
   const { entry } = question.reading;
-  const about = aboutOf(entry);
-  if (!about || !touches(about.span, question.column)) return undefined;
-  const text = blocks([headline(entry), figuresText(question, about.word), sessionCautions(question, entry)]);
-  return text === '' ? undefined : { span: about.span, text };
+  const span = spanOf(entry);
+  if (!span || !touches(span, question.column)) return undefined;
+  const text = textOf(question, entry);
+  return text === '' ? undefined : { span, text };
 }
 
-/** The word that figures are asked about, and the columns it stands for. */
-function aboutOf(entry: Entry): { readonly word: string; readonly span: Span } | undefined {
+/** The columns that the line's name stands for. */
+function spanOf(entry: Entry): Span | undefined {
   switch (entry.kind) {
     case 'session':
-      return { word: 'session', span: { from: 0, to: entry.line.text.length } };
-    case 'port':
-      return {
-        word: 'port',
-        span: { from: 0, to: Math.max(entry.onSpan.to, entry.path.at(-1)?.span.to ?? 0) },
-      };
-    case 'spec':
-    case 'recheck':
-      return { word: entry.kind, span: { from: 0, to: entry.nameSpan.to } };
-    case 'trial':
-      return { word: 'trial', span: entry.span };
     case 'row':
     case 'want':
-      return { word: 'trial', span: { from: 0, to: entry.line.text.length } };
+      return { from: 0, to: entry.line.text.length };
+    case 'port':
+      return { from: 0, to: Math.max(entry.onSpan.to, entry.path.at(-1)?.span.to ?? 0) };
+    case 'spec':
+    case 'recheck':
+    case 'part':
+    case 'fit':
+    case 'check':
+    case 'word':
+      return { from: 0, to: entry.nameSpan.to };
+    case 'item':
+      return { from: 0, to: entry.idSpan.to };
+    case 'trial':
+      return entry.span;
     case 'file':
-      return entry.word === 'log' ? { word: 'log', span: entry.pathSpan } : undefined;
+      return entry.pathSpan;
     default:
       return undefined;
   }
 }
 
-function headline(entry: Entry): string {
-  if (entry.kind === 'session') return strong(['session', entry.date, entry.title].filter(Boolean).join(' '));
-  const title = titleOf(entry);
-  if (!title) return '';
-  return stacked([strong(title.name), ...(title.detail === '' ? [] : [plain(title.detail)])]);
+function textOf(question: HoverQuestion, entry: Entry): string {
+  switch (entry.kind) {
+    case 'session':
+      return blocks([
+        strong(['session', entry.date, entry.title].filter(Boolean).join(' ')),
+        sessionText(question),
+        figuresText(question, 'session'),
+        cautionsText(cautionsOfSession(question.snapshot, question.line)),
+      ]);
+    case 'part':
+    case 'fit':
+      return partText(question, entry);
+    case 'item':
+      return itemText(question, entry);
+    case 'check':
+      return checkText(question, entry);
+    case 'word':
+      return entry.quantity
+        ? stacked([titleText(entry), plain(entry.quantity.meaning)].filter((text) => text !== ''))
+        : '';
+    case 'spec':
+      return specText(question, entry);
+    case 'port':
+      return blocks([entry.path.length > 0 ? '' : titleText(entry), figuresText(question, 'port')]);
+    // The name is in what is worked out.
+    case 'recheck':
+      return figuresText(question, 'recheck') || titleText(entry);
+    case 'trial':
+    case 'row':
+    case 'want':
+      return figuresText(question, 'trial');
+    case 'file':
+      return entry.word === 'log' ? blocks([titleText(entry), figuresText(question, 'log')]) : '';
+    default:
+      return '';
+  }
 }
 
-const sessionCautions = ({ snapshot, line }: HoverQuestion, { kind }: Entry): string =>
-  kind === 'session' ? cautionsText(cautionsOfSession(snapshot, line)) : '';
+/** `**manifold rear** brake booster` */
+function titleText(entry: Entry): string {
+  const title = titleOf(entry);
+  if (!title) return '';
+  return strong(title.name) + (title.detail === '' ? '' : ` ${plain(title.detail)}`);
+}

@@ -1,4 +1,4 @@
-/** The hover of a quantity: its value in other units, what the word means, what is expected, how it came to be, its totals. */
+/** The hover of a quantity: its value in other units, what the word means, how it came to be, its totals, what is expected. */
 import { cautionsOf } from '../../model/cautions.ts';
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import { blocks, plain, stacked } from '../markdown.ts';
@@ -16,12 +16,15 @@ export function quantityHover(question: HoverQuestion): HoverAnswer | undefined 
   const entry = question.reading.entry as QuantityEntry;
   const focus = focusOf(entry, question.column);
   if (!focus) return undefined;
+  const totals = totalsText(question, entry, focus);
+  const totalsFirst = entry.kind !== 'reading' || entry.quantity.dimension === 'angle';
   const text = blocks([
     stacked([...headline(question, entry, focus), plain(entry.quantity.meaning)]),
     stacked(focus.said.flatMap((said) => historyOf(question, entry, said))),
-    totalsText(question, entry, focus),
+    totalsFirst ? totals : '',
     stacked(expectations(question, entry, focus.said[0])),
     figuresText(question, entry.quantity.name),
+    totalsFirst ? '' : totals,
     cautionsText(cautionsOf(entry)),
   ]);
   return { span: focus.span, text };

@@ -1,11 +1,15 @@
 /** The timing totals a line goes into, each with its formula, its numbers, and where each input stands. */
 
+import { amountIn } from '../../model/amounts.ts';
 import type { Carried } from '../../model/carry.ts';
 import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../model/derive.ts';
-import type { Origin, QuantityEntry } from '../../model/notebook.ts';
-import type { Page } from '../../model/page.ts';
+import type { Origin, QuantityEntry, Said } from '../../model/notebook.ts';
+import type { Page, Reading } from '../../model/page.ts';
 import { pageAt } from '../../model/snapshot.ts';
+import type { Value } from '../../model/values.ts';
+import { isWithoutVacuum } from '../../rules/measured-differs.ts';
 import { formatValue } from '../../trade/format.ts';
+import { exact, middle } from '../../trade/interval.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
 import { crankSpeed } from './crank.ts';
 import { ownExpectations } from './expected.ts';
@@ -37,23 +41,45 @@ export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus:
   const names =
     entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF[entry.quantity.name] : undefined;
   if (!names) return '';
-  const speed = speedOf(entry, focus);
+  const speed = speedOf(entry, focus, question.reading);
   const told = (derived: Derived) => derivedText(question, derived, entry.quantity.name);
   const atSpeed = speed === undefined ? undefined : totalAtSpeed(question.reading.after, speed);
-  if (atSpeed && 'value' in atSpeed) return told(atSpeed);
+  if (atSpeed && 'value' in atSpeed) return stacked([told(atSpeed), ...measuredText(entry, focus, atSpeed)]);
   const { given, lacking } = totalsFor(question);
-  return blocks([
-    ...given.filter(({ name }) => names.includes(name)).map(told),
-    ...lacking.filter(({ name }) => names.includes(name)).map(lackingText),
-  ]);
+  const asked = <T extends { readonly name: string }>(all: readonly T[]) =>
+    names.flatMap((each) => all.filter(({ name }) => name === each));
+  return blocks([...asked(given).map(told), ...asked(lacking).map(lackingText)]);
 }
 
-/** The cursor is on a point of the curve, or on a total that was read at a speed. */
-function speedOf({ quantity }: QuantityEntry, { said, point }: Focus): number | undefined {
-  if (quantity.name !== 'mechanical' && quantity.name !== 'total') return undefined;
-  const at = quantity.name === 'total' ? said[0].conditions[0]?.value : point?.at;
-  const speed = crankSpeed(said[0], at);
+/** The cursor is on a point of the curve, or on a timing that was read at a speed with the vacuum off. */
+function speedOf(
+  entry: QuantityEntry,
+  { said: [said], point }: Focus,
+  { before }: Reading,
+): number | undefined {
+  const at = entry.quantity.name === 'mechanical' ? point?.at : measuredSpeed(entry, said, before);
+  const speed = crankSpeed(said, at);
   return speed && speed.low === speed.high ? speed.low : undefined;
+}
+
+function measuredSpeed({ kind, quantity }: QuantityEntry, said: Said, before: Carried): Value | undefined {
+  const isTiming = kind === 'reading' && (quantity.name === 'total' || quantity.name === 'timing');
+  return isTiming && isWithoutVacuum(quantity.name, said, before) ? said.conditions[0]?.value : undefined;
+}
+
+/** How what the lamp showed stands to the sum. */
+function measuredText(
+  { kind, quantity }: QuantityEntry,
+  { said }: Focus,
+  { value, unit }: Derived,
+): readonly string[] {
+  const measured = kind === 'reading' ? amountIn(said[0].values[0], unit.id, quantity.unit) : undefined;
+  if (!measured) return [];
+  const apart = middle(measured) - middle(value);
+  const size = formatValue(exact(Math.abs(apart)), unit);
+  const told =
+    Math.abs(apart) < 0.05 ? 'as worked out' : `${size} ${apart > 0 ? 'more' : 'less'} than worked out`;
+  return [plain(`Measured ${formatValue(measured, unit)}: ${told}`)];
 }
 
 interface TotalsFor {
@@ -96,7 +122,7 @@ function atEndOfSession({ snapshot, line, reading }: HoverQuestion): Carried {
 /** With its limit and target, unless the hover has them already because it is about that very word. */
 function derivedText(question: HoverQuestion, derived: Derived, word: string): string {
   const { name, formula, inputs } = derived;
-  const own = name === word ? [] : ownExpectations(question, name, undefined);
+  const own = name === word ? [] : ownExpectations(question, name);
   return stacked([sumText(derived), plain(formula), ...own, ...inputTexts(question, inputs)]);
 }
 

@@ -22,7 +22,7 @@ export const AIR: Working = { topic: 'air', about: [...ABOUT, 'power', 'run time
 function airFigures(moment: Moment): readonly Figure[] {
   const air = airOf(moment.carried);
   if (!air) return [];
-  return [density(air), altitude(air), ...againstReference(air, moment), ...corrections(air, moment)];
+  return [...againstReference(air, moment), density(air), altitude(air), ...corrections(air, moment)];
 }
 
 const kgPerM3 = (value: Interval): string => `${inWords(value, 'number')} kg/m3`;
@@ -117,7 +117,7 @@ function correction(
     [air.pascals, air.celsius, air.humidity] as const,
     (pascals, celsius, humidity) => factorOf(correct({ pascals, celsius, humidity })),
   );
-  const factor = `x ${inWords(value, 'number')}`;
+  const factor = `x ${inWords(value, 'number', 0.001)}`;
   return figure({
     ...words,
     text: `${factor}, ${about}`,

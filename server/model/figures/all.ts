@@ -3,7 +3,7 @@ import { BY_SPEED, OTHER_STOP, UNDER_BOOST } from './advance.ts';
 import { AIR } from './air.ts';
 import { AIRFLOW } from './airflow.ts';
 import { CYLINDERS, PLUGS } from './cylinders.ts';
-import { EFFECTS } from './effects.ts';
+import { COMPARED, KNOWN_EFFECTS } from './effects.ts';
 import { FEED } from './feed.ts';
 import type { Figure, Moment, Working } from './figure.ts';
 import { HISTORY } from './history.ts';
@@ -24,32 +24,30 @@ import { DISPLACEMENT, PISTON_SPEED, RATIO } from './squeeze.ts';
 import { TIMING } from './timing.ts';
 import { TRIALS } from './trials.ts';
 
+/** In the order in which a hover tells them: what to do and what has changed first, what is background last. */
 const WORKINGS: readonly Working[] = [
   TIMING,
-  BY_SPEED,
-  OTHER_STOP,
-  UNDER_BOOST,
-  DAMPER_TAPE,
-  STOP_TRAVEL,
-  DWELL,
+  REMINDERS,
+  SPECS,
   TIMING_AFTER_POINTS,
+  COMPARED,
+  SEALING,
   TRIALS,
-  GEARS,
+  BY_SPEED,
+  UNDER_BOOST,
+  OTHER_STOP,
+  DWELL,
   SLIP,
+  GEARS,
   RUNS,
   LOGS,
-  AIR,
-  JET_FOR_AIR,
-  AIRFLOW,
   JET_CHANGES,
+  JET_FOR_AIR,
+  AIR,
+  AIRFLOW,
   FEED,
   MIXTURE_READING,
-  DISPLACEMENT,
-  RATIO,
-  PISTON_SPEED,
-  EFFECTS,
   CYLINDERS,
-  SEALING,
   PLUGS,
   IDLE_DROP,
   MIXTURE_SIDES,
@@ -57,9 +55,13 @@ const WORKINGS: readonly Working[] = [
   TURNS,
   POWER_VALVE,
   HISTORY,
-  SPECS,
+  DISPLACEMENT,
+  RATIO,
+  PISTON_SPEED,
+  DAMPER_TAPE,
+  STOP_TRAVEL,
   PORTS,
-  REMINDERS,
+  KNOWN_EFFECTS,
 ];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */

@@ -38,7 +38,7 @@ function figureOf(
   const teller = tellerOf(after);
   return {
     topic: 'effects',
-    name: `${nameOf(after)}, against ${before.by.date ?? 'the one before'}`,
+    name: `${nameOf(after)}, against ${sinceText(comparison)}`,
     text: [
       `${teller.difference(difference)}${causeOf(comparison)}`,
       ...noiseText(comparison, evidence),
@@ -63,6 +63,9 @@ function figureOf(
     rows: withHead(['', 'before', 'after', 'change'], [...changes.map(changeRow), ...cylinders]),
   };
 }
+
+const sinceText = ({ before, after }: Comparison): string =>
+  before.by.date === undefined || before.by.date === after.by.date ? 'the one before' : before.by.date;
 
 function causeOf({ changes, difference, after }: Comparison): string {
   if (changes.length === 0) return ' with nothing changed';

@@ -144,7 +144,7 @@ function riseText(
 ): string {
   const others = summarize(all.filter((each) => each.cylinder !== cylinder));
   const rise = (others?.median ?? air) - air;
-  return `#${cylinder} ${rise > 0 ? formatNumber((value - air) / rise, undefined) : '?'}`;
+  return `#${cylinder} ${rise > 0 ? ((value - air) / rise).toFixed(2) : '?'}`;
 }
 
 function sideBySide(carried: Carried, name: string): readonly Figure[] {

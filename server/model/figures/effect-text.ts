@@ -67,7 +67,7 @@ function differenceText(difference: Interval, unit: Unit | undefined): string {
 /** A unit after `for each`: `turn`, `deg`, `number`. */
 export const each = (unit: Unit): string => {
   if (unit.id === 'turn') return 'turn';
-  return unit.symbol === '' || unit.symbol.startsWith(':') ? 'one' : unit.symbol;
+  return unit.symbol.startsWith(':') ? `1${unit.symbol}` : unit.symbol || 'number';
 };
 
 /** A table with the names of its columns; none at all where there are no rows. */

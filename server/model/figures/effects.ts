@@ -7,23 +7,34 @@ import { comparisonFigures } from './compared.ts';
 import { each, nameOf, readingName, repeats, tellerOf } from './effect-text.ts';
 import type { Figure, Moment, Working } from './figure.ts';
 
-export const EFFECTS: Working = { topic: 'effects', about: 'every word', work: effects };
+export const COMPARED: Working = {
+  topic: 'effects',
+  about: 'every word',
+  work: (moment, word) => {
+    const evidence = evidenceFor(moment, word);
+    return evidence ? comparisonFigures(moment, evidence, word) : [];
+  },
+};
+
+export const KNOWN_EFFECTS: Working = { topic: 'effects', about: 'every word', work: knownEffects };
 
 /** Most rows of the table that are told. */
 const MOST_ROWS = 40;
 
-function effects(moment: Moment, word?: string): readonly Figure[] {
-  const evidence = evidenceOf(moment.snapshot);
-  if (evidence.comparisons.length === 0) return [];
-  if (word !== undefined && !isAbout(moment, word)) return [];
+function knownEffects(moment: Moment, word?: string): readonly Figure[] {
+  const evidence = evidenceFor(moment, word);
+  if (!evidence) return [];
   const concerns = (effect: Effect) =>
     word === undefined || effect.causeName === word || effect.reading.quantity.name === word;
   const known = effectsIn(evidence).filter(concerns);
-  return [
-    ...comparisonFigures(moment, evidence, word),
-    ...(known.length > 0 ? [table(known)] : []),
-    ...noiseFigures(evidence, word),
-  ];
+  return [...(known.length > 0 ? [table(known)] : []), ...noiseFigures(evidence, word)];
+}
+
+/** Undefined where there is none, or the word has no part in it. */
+function evidenceFor(moment: Moment, word: string | undefined): Evidence | undefined {
+  if (word !== undefined && !isAbout(moment, word)) return undefined;
+  const evidence = evidenceOf(moment.snapshot);
+  return evidence.comparisons.length === 0 ? undefined : evidence;
 }
 
 /** Only a setting or a reading has effects; for anything else the walk over them is not worth a hover's time. */

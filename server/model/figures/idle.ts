@@ -1,7 +1,7 @@
 /** Idle: the drop into gear, the two sides' screws, and the power valve against the idle depression. */
 import { powerValve } from '../../trade/carburation.ts';
 import { formatValue } from '../../trade/format.ts';
-import { type Interval, monotone, subtract } from '../../trade/interval.ts';
+import { exact, type Interval, monotone, subtract } from '../../trade/interval.ts';
 import { unitById } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
 import { settingText } from '../describe.ts';
@@ -68,7 +68,7 @@ function sides(pair: Sides): Figure {
   const size = Math.max(Math.abs(difference.low), Math.abs(difference.high));
   const apart = formatValue(magnitude(difference), TURN);
   const further = difference.low + difference.high > 0 ? left : right;
-  const usual = `usual within about ${SIDES_APART} turn`;
+  const usual = `usual within about ${formatValue(exact(SIDES_APART), TURN)}`;
   const places = `mixture ${left.place} and ${right.place}`;
   return {
     topic: 'idle and mixture',

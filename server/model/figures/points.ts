@@ -5,7 +5,7 @@ import { coilOnTime, dwellAvailable, dwellDegrees, dwellPercent, sparkInterval }
 import { unitById } from '../../trade/units.ts';
 import type { Carried, InForce } from '../carry.ts';
 import { settingText } from '../describe.ts';
-import { lineOf } from '../locate.ts';
+import { lineOf, readingsBetween } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import type { Page } from '../page.ts';
 import { pageAt, type Snapshot } from '../snapshot.ts';
@@ -104,7 +104,7 @@ function timingToRecheck(moment: Moment): readonly Figure[] {
   const changed = ['dwell', 'points gap'].flatMap((name) => carried.settings.get(`${name}|`) ?? []);
   const read = lastTimingReading(moment);
   const late = changed.filter(({ by }) => isAfter(snapshot, by, read));
-  if (late.length === 0) return [];
+  if (late.length === 0 || isReadLater(moment)) return [];
   const names = late.map((setting) => setting.quantity.name).join(' and ');
   const since = read ? `was last read ${on(read)}, before that` : 'has not been read since';
   return [
@@ -138,6 +138,15 @@ function lastTimingReading({ carried, snapshot, line }: Moment): Origin | undefi
     if (found) return found.by;
   }
   return undefined;
+}
+
+/** Further down in the same session: the work was not at its end yet. */
+function isReadLater({ carried, snapshot, line }: Moment): boolean {
+  for (const { entry, after } of readingsBetween(snapshot, line + 1)) {
+    if (after.session?.by.ref.line !== carried.session?.by.ref.line) return false;
+    if (entry.kind === 'reading' && TIMING_READINGS.has(entry.quantity.name)) return true;
+  }
+  return false;
 }
 
 const isAfter = (snapshot: Snapshot, one: Origin, other: Origin | undefined): boolean =>

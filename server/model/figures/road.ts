@@ -129,7 +129,7 @@ function slipFigures(taken: Taken, read: SpeedRead, gearing: Gearing, carried: C
       value: percent,
       unit: unitById('%'),
       formula: '1 - measured speed / worked-out speed',
-      working: `1 - ${inWords(measured, 'm/s')} / ${inWords(worked, 'm/s')} = ${inWords(percent, '%')}, tyre ${gearing.tyre.kind}`,
+      working: `1 - ${inWords(measured, 'm/s')} / ${inWords(worked, 'm/s')} = ${inWords(percent, '%', 0.1)}, tyre ${gearing.tyre.kind}`,
       inputs: [readInput(taken), ...speedometer(carried), ...gearing.facts.map(inputOf)],
     }),
   ];

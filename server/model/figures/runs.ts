@@ -1,5 +1,5 @@
 /** Runs of one kind side by side, on the time or speed they would have had in the same air. */
-import { type Interval, monotone, scale } from '../../trade/interval.ts';
+import { type Interval, monotone } from '../../trade/interval.ts';
 import { correctRunSpeed, correctRunTime } from '../../trade/road.ts';
 import { convertInterval, unitById } from '../../trade/units.ts';
 import { saidText } from '../describe.ts';
@@ -68,7 +68,7 @@ function onCorrected(first: Run, placed: readonly Placed[], comparable: readonly
   return figure({
     topic: 'road',
     name: nameOf(first),
-    text: `${WORDS[first.quantity].best} ${inUnit(best.run, value)} on ${dateOf(best.run)}, corrected by ${name}, cube root of power${left > 0 ? `; ${left} not compared` : ''}`,
+    text: `${WORDS[first.quantity].best} ${inUnit(best.run, value)} on ${dateOf(best.run)}, corrected by ${name}, cube root of power${left > 0 ? `; ${left} not compared: ${reasonsOf(placed)}` : ''}`,
     value,
     unit: unitById(RUN_UNIT[first.quantity]),
     formula: WORDS[first.quantity].formula,
@@ -95,9 +95,6 @@ function asRun(first: Run, placed: readonly Placed[]): Figure {
     first.quantity,
     placed.map(({ run }) => ({ run, value: run.value })),
   );
-  const reasons = new Set(
-    placed.flatMap(({ run }) => ('none' in run.correction ? [run.correction.none] : [])),
-  );
   return figure({
     topic: 'road',
     name: nameOf(first),
@@ -105,7 +102,7 @@ function asRun(first: Run, placed: readonly Placed[]): Figure {
     value: best.run.value,
     unit: unitById(RUN_UNIT[first.quantity]),
     formula: 'as run, not corrected for the air',
-    working: [...reasons].join('; '),
+    working: reasonsOf(placed),
     inputs: lastOf(placed).map(({ run }) => ({
       name: first.quantity,
       value: inUnit(run, run.value),
@@ -119,6 +116,12 @@ function asRun(first: Run, placed: readonly Placed[]): Figure {
   });
 }
 
+/** Why some have no correction, each reason once. */
+const reasonsOf = (placed: readonly Placed[]): string =>
+  [
+    ...new Set(placed.flatMap(({ run: { correction } }) => ('none' in correction ? [correction.none] : []))),
+  ].join('; ');
+
 const bestOf = (quantity: Run['quantity'], placed: readonly Placed[]): Placed =>
   placed.reduce((best, each) =>
     betterRun(quantity, each.value as Interval, best.value as Interval) ? each : best,
@@ -129,8 +132,7 @@ const lastOf = (placed: readonly Placed[]): readonly Placed[] => placed.slice(-M
 function row({ run, value }: Placed, best: Interval): readonly string[] {
   const { correction } = run;
   if (!value || 'none' in correction) {
-    const none = 'none' in correction ? correction.none : '';
-    return [dateOf(run), inUnit(run, run.value), none, '', ''];
+    return [dateOf(run), inUnit(run, run.value), 'none', '', ''];
   }
   const share = monotone(value, (n) => 100 * (n / ((best.low + best.high) / 2) - 1));
   const factor = correction.factor.toFixed(3) + (correction.assumed ? ` (${correction.assumed})` : '');
@@ -142,7 +144,7 @@ function inUnit({ quantity, said }: Run, value: Interval): string {
   const own = unitById(RUN_UNIT[quantity]);
   const written = said.values[0];
   const unit = (written?.form === 'amount' && written.unit) || unitById(quantity === 'speed' ? 'mph' : 's');
-  return inWords(convertInterval(scale(value, 1), own, unit), unit.id, 0.01);
+  return inWords(convertInterval(value, own, unit), unit.id, quantity === 'speed' ? 0.1 : 0.01);
 }
 
 const dateOf = ({ by }: Run): string => by.date ?? 'an undated session';

@@ -40,7 +40,7 @@ function compression(carried: Carried, set: CylinderSet): readonly Figure[] {
     value: ratio,
     unit: unitById('ratio'),
     formula: `lowest / highest, not under ${verdict.rule.fraction}${verdict.rule.floorPsi ? `; none under ${told(verdict.rule.floorPsi)}` : ''}`,
-    working: `${told(judged.lowest)} / ${told(judged.highest)} = ${formatNumber(judged.ratio, undefined)}; ${verdict.rule.fraction} x ${told(judged.highest)} = ${told(verdict.rule.fraction * judged.highest)}`,
+    working: `${told(judged.lowest)} / ${told(judged.highest)} = ${share(judged.ratio)}; ${verdict.rule.fraction} x ${told(judged.highest)} = ${told(verdict.rule.fraction * judged.highest)}`,
     inputs: inputsOf(set),
     standing: 'published',
     source: `${verdict.rule.source}; your engine's own manual overrules it`,
@@ -48,6 +48,8 @@ function compression(carried: Carried, set: CylinderSet): readonly Figure[] {
     rows: i === 0 ? shares(set) : [],
   }));
 }
+
+const share = (ratio: number): string => `${(100 * ratio).toFixed(1)} %`;
 
 function shares(set: CylinderSet): readonly (readonly string[])[] {
   const unit = unitById(set.unit ?? 'psi');
@@ -66,7 +68,7 @@ function verdictText(
   told: (psi: number) => string,
   neighboursKnown: boolean,
 ): string {
-  const compared = `lowest ${told(lowest)} is ${formatNumber(ratio, undefined)} of the highest ${told(highest)}`;
+  const compared = `lowest ${told(lowest)} is ${share(ratio)} of the highest, ${told(highest)}`;
   if (low.length === 0) return `${compared}: none under the ${told(allowed)} allowed`;
   const floor = allowed === rule.floorPsi ? ' (engines of a low ratio stand under that in good health)' : '';
   const under = `${low.map((each) => `#${each}`).join(', ')} under the ${told(allowed)} allowed${floor}`;

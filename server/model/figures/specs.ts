@@ -76,9 +76,9 @@ function recalled(spec: Spec, moment: Moment): Figure {
     value,
     unit: value && unit ? unitById(unit) : undefined,
     formula: 'as the notebook gives it',
-    working: told.join('; '),
+    working: '',
     inputs: [
-      { name: specName(spec), value: wanted, by: spec.by },
+      { name: 'given', value: wanted, by: spec.by },
       ...written.map(({ name, text, by }): Input => ({ name, value: text, by })),
     ],
     standing: spec.source === undefined ? 'from memory' : 'published',

@@ -8,6 +8,7 @@ import {
 import { exact, type Interval, middle, monotoneEach, scale } from '../../trade/interval.ts';
 import { convertInterval, unitById } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
+import { readingAt } from '../locate.ts';
 import { boostOf, isBoosted } from './boost.ts';
 import { compressionOf, ratioFromVolumes, sweptByAll, topSpeedOf } from './engine.ts';
 import { type Figure, figure, type Moment, type Working } from './figure.ts';
@@ -31,7 +32,10 @@ export const RATIO: Working = {
     'boost',
     'wastegate',
   ],
-  work: ({ carried }) => [...fromVolumes(carried), ...underBoost(carried)],
+  work: (moment, word) =>
+    word === 'compression' && isReading(moment)
+      ? []
+      : [...fromVolumes(moment.carried), ...underBoost(moment.carried)],
 };
 
 export const PISTON_SPEED: Working = {
@@ -39,6 +43,10 @@ export const PISTON_SPEED: Working = {
   about: ['stroke', 'red line', 'rev limit'],
   work: pistonSpeed,
 };
+
+/** The pressure on the starter, which is called the same. */
+const isReading = ({ snapshot, line }: Moment): boolean =>
+  readingAt(snapshot, line)?.entry.kind === 'reading';
 
 const CC = unitById('cc');
 const RATIO_UNIT = unitById('ratio');

@@ -5,6 +5,7 @@ import type { TrialFit } from '../../trade/trials.ts';
 import { valueText } from '../describe.ts';
 import { PLATES_TOO_FAR_OPEN } from '../idling.ts';
 import type { Axis, ReadTrial } from '../trials.ts';
+import { each } from './effect-text.ts';
 import type { Input } from './figure.ts';
 import type { WrittenTrial } from './written-trials.ts';
 
@@ -28,9 +29,13 @@ export const inputsOf = ({ trial }: WrittenTrial): readonly Input[] =>
 /** With its unit, rounded as that unit is read. */
 export const inUnits = (value: number, { unit }: Axis): string => formatValue(exact(value), unit);
 
-/** A difference to two figures; one of rounding alone is none. */
+/** A difference to two figures, no finer than a tenth of a thou; one of rounding alone is none. */
 export const small = (difference: number): string =>
-  Math.abs(difference) < 1e-9 ? '0' : formatNumber(Number(difference.toPrecision(2)), undefined);
+  formatNumber(Number(Number(difference.toPrecision(2)).toFixed(4)) || 0, undefined);
+
+/** `0.2 deg`, `0.03:1` */
+export const withUnit = (number: string, { unit: { symbol } }: Axis): string =>
+  symbol === '' || symbol.startsWith(':') ? number + symbol : `${number} ${symbol}`;
 
 export const FLAT = {
   'does not move': 'does not move',
@@ -51,11 +56,9 @@ export function courseText({ fit, knob, response }: Fitted): string {
 export const tried = ({ low, high }: TrialFit, { unit }: Axis): string =>
   formatValue({ low, high, about: false }, unit);
 
-/** `56 deg for each in`, `20 rpm for each one`. */
-function perUnit(slope: number, knob: Axis, response: Axis): string {
-  const symbol = knob.unit.symbol === 'turns' ? 'turn' : knob.unit.symbol;
-  return `${inUnits(slope, response)} for each ${symbol || 'one'}`;
-}
+/** `56 deg for each in`, `20 rpm for each number`. */
+const perUnit = (slope: number, knob: Axis, response: Axis): string =>
+  `${inUnits(slope, response)} for each ${each(knob.unit)}`;
 
 /** The line or curve in words and numbers. */
 export function formulaOf({ fit, knob, response }: Fitted): string {

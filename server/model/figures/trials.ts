@@ -15,6 +15,7 @@ import {
   inputsOf,
   inUnits,
   small,
+  withUnit,
 } from './trial-words.ts';
 import { trialAt, trialsOfSession, type WrittenTrial } from './written-trials.ts';
 
@@ -41,8 +42,8 @@ function trialFigures(written: WrittenTrial, { carried }: Moment): readonly Figu
   if (!fit) return [tooFew(written, trial)];
   const fitted = { ...trial, fit };
   return [
-    course(written, fitted),
     ...written.wants.flatMap((want) => answer(want, written, fitted, carried)),
+    course(written, fitted),
   ];
 }
 
@@ -118,10 +119,11 @@ const roughText = ({ about }: ReadTrial): readonly string[] =>
 function scatterText({ fit, response }: Fitted): readonly string[] {
   if (fit.spread === undefined) return ['two rows say nothing of the scatter'];
   const { leaveOneOut } = fit;
+  const size = (of: number) => withUnit(small(of), response);
   const foretold = leaveOneOut
     ? [
-        `a row left out is foretold within ${small(leaveOneOut.line)} by the line, ${small(leaveOneOut.curve)} by the curve`,
+        `a row left out is foretold within ${size(leaveOneOut.line)} by the line, ${size(leaveOneOut.curve)} by the curve`,
       ]
     : [];
-  return [`scatter ${small(fit.spread)} ${response.unit.symbol}`.trim(), ...foretold];
+  return [`scatter ${size(fit.spread)}`, ...foretold];
 }

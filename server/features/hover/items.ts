@@ -1,0 +1,49 @@
+/** What is to do, what is at fault and what was done about it; the looks taken before a run. */
+import { readingAt } from '../../model/locate.ts';
+import type { CheckEntry, ItemEntry } from '../../model/notebook.ts';
+import { ROAD_CHECKS } from '../../trade/checks.ts';
+import { plain, stacked, strong } from '../markdown.ts';
+import { mentionsOf } from '../mentions.ts';
+import { whereabouts } from '../whereabouts.ts';
+import type { HoverQuestion } from './question.ts';
+
+/** Markdown: the item, and its other end where it has one. */
+export function itemText(question: HoverQuestion, entry: ItemEntry): string {
+  const { word, id, text, safety } = entry;
+  const title = `${word} ${id}${safety ? ' [safety]' : ''}`;
+  const detail = text === '' || text === id ? '' : ` ${plain(text)}`;
+  return stacked([
+    strong(title) + detail,
+    word === 'done' ? openedText(question, id) : doneText(question, id),
+  ]);
+}
+
+function openedText({ snapshot, line, reading }: HoverQuestion, id: string): string {
+  const opened = reading.before.items.get(id);
+  if (!opened) return 'No open item is called so above.';
+  const { word, text, safety, by } = opened;
+  const title = `${word}${safety ? ' [safety]' : ''} of ${whereabouts(snapshot, by, line)}`;
+  return plain(text === '' || text === id ? title : `${title}: ${text}`);
+}
+
+function doneText({ snapshot, line }: HoverQuestion, id: string): string {
+  for (const { at, role } of mentionsOf(snapshot, { of: 'item', name: id })) {
+    const reading = at > line && role === 'writes' ? readingAt(snapshot, at) : undefined;
+    if (reading?.entry.kind !== 'item') continue;
+    const { text } = reading.entry;
+    const where = whereabouts(snapshot, reading.where, line);
+    return plain(`Done ${where}${text === '' || text === id ? '' : `: ${text}`}`);
+  }
+  return 'Still open.';
+}
+
+/** Markdown: what the look is for, and which work made it due. */
+export function checkText({ snapshot, line, reading }: HoverQuestion, { name, ok }: CheckEntry): string {
+  const why = ROAD_CHECKS.find((check) => check.name === name)?.why;
+  const due = reading.before.due.get(name);
+  return stacked([
+    strong(`check ${name}${ok === undefined ? '' : ok ? ' ok' : ' bad'}`),
+    ...(why === undefined ? [] : [plain(`Before a run: ${why}.`)]),
+    ...(due ? [plain(`Due since the work of ${whereabouts(snapshot, due, line)}`)] : []),
+  ]);
+}

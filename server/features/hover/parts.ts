@@ -1,0 +1,63 @@
+/** A part, where it is described and where it is fitted: what it is, when it was on the engine, which settings it holds. */
+import type { Carried, InForce } from '../../model/carry.ts';
+import { settingText } from '../../model/describe.ts';
+import { readingAt } from '../../model/locate.ts';
+import type { FitEntry, PartEntry } from '../../model/notebook.ts';
+import type { Page } from '../../model/page.ts';
+import type { PartKind } from '../../trade/quantity.ts';
+import { plain, stacked, strong } from '../markdown.ts';
+import { mentionsOf } from '../mentions.ts';
+import { whereabouts } from '../whereabouts.ts';
+import type { HoverQuestion } from './question.ts';
+
+const MOST_TIMES = 4;
+
+/** Markdown. */
+export function partText(question: HoverQuestion, entry: PartEntry | FitEntry): string {
+  const { snapshot, reading } = question;
+  const { parts } = reading.after;
+  const written = entry.line.text.slice(entry.nameSpan.from, entry.nameSpan.to);
+  const description = entry.kind === 'part' ? entry.text : parts.get(entry.name)?.text;
+  const kind =
+    entry.kind === 'part' ? entry.part : (parts.get(entry.name)?.part ?? fittedKind(question, entry));
+  const then = entry.kind === 'fit' ? reading.after : (snapshot.pages.at(-1) as Page).after;
+  const title = entry.kind === 'fit' ? `${entry.word} ${written}` : written;
+  return stacked([
+    [strong(title), description && plain(description)].filter(Boolean).join(' '),
+    ...timesText(question, entry),
+    ...settingsText(then, entry, kind),
+  ]);
+}
+
+const fittedKind = ({ reading }: HoverQuestion, { name }: FitEntry): PartKind | undefined =>
+  [...reading.after.fitted, ...reading.before.fitted].find(([, fitted]) => fitted.name === name)?.[0];
+
+/** `Fitted: line 71, 2026-03-07`; the latest of many. */
+function timesText({ snapshot, line }: HoverQuestion, { name }: PartEntry | FitEntry): readonly string[] {
+  const lines = mentionsOf(snapshot, { of: 'part', name }).filter(({ role }) => role === 'writes');
+  const told = lines.slice(-MOST_TIMES).flatMap(({ at }) => {
+    const reading = readingAt(snapshot, at);
+    if (reading?.entry.kind !== 'fit' || at === line) return [];
+    const what = reading.entry.word === 'fit' ? 'fitted' : 'removed';
+    return [`${what} ${whereabouts(snapshot, reading.where, line)}`];
+  });
+  return told.length === 0 ? [] : [plain(`Also ${told.join('; ')}`)];
+}
+
+function settingsText(
+  { settings, fitted, parked }: Carried,
+  { kind: lineKind, name }: PartEntry | FitEntry,
+  kind: PartKind | undefined,
+): readonly string[] {
+  const isOn = kind !== undefined && fitted.get(kind)?.name === name;
+  const owned = isOn ? ofOwner(settings, kind) : [...(parked.get(name)?.values() ?? [])];
+  if (owned.length === 0)
+    return isOn && lineKind === 'fit' ? ['Its own settings are not known until they are written.'] : [];
+  const told = owned.map((setting) => [setting.quantity.name, setting.place, settingText(setting)]);
+  return [plain(`${TITLES[lineKind]}: ${told.map((words) => words.filter(Boolean).join(' ')).join(', ')}`)];
+}
+
+const TITLES = { fit: 'Its settings', part: 'Its settings now' } as const;
+
+const ofOwner = (settings: Carried['settings'], owner: PartKind): readonly InForce[] =>
+  [...settings.values()].filter(({ quantity }) => quantity.owner === owner);

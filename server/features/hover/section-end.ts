@@ -1,0 +1,20 @@
+/** What an engine, or a set of ports, is like is known when the last line about it has been read, wherever the cursor is. */
+import type { Carried } from '../../model/carry.ts';
+import { readingsBetween } from '../../model/locate.ts';
+import type { EntryKind } from '../../model/notebook.ts';
+import type { HoverQuestion } from './question.ts';
+
+const WHOLE_SECTION: ReadonlySet<EntryKind> = new Set(['fact', 'port']);
+
+/** After the line; for a fact or a port, after the last line of its section. */
+export function asTheSectionEnds({ snapshot, line, reading }: HoverQuestion): Carried {
+  if (!WHOLE_SECTION.has(reading.entry.kind)) return reading.after;
+  let { after } = reading;
+  for (const { entry, after: next } of readingsBetween(snapshot, line + 1)) {
+    if (HEADS.has(entry.kind)) break;
+    after = next;
+  }
+  return after;
+}
+
+const HEADS: ReadonlySet<EntryKind> = new Set(['section', 'session']);

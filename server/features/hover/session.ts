@@ -1,0 +1,39 @@
+/** What a session did, in three lines: changed, read, open. */
+import { changesBetween, stepText, stoodText } from '../../model/changes.ts';
+import { causeText } from '../../model/effects.ts';
+import { carriedAfter, carriedBefore } from '../../model/kept-sessions.ts';
+import { sessionsOf } from '../../model/sessions.ts';
+import { plain, stacked } from '../markdown.ts';
+import type { HoverQuestion } from './question.ts';
+
+const MOST_NAMED = 8;
+
+/** Markdown; empty where the cursor's line is no head of a session. */
+export function sessionText({ snapshot, line }: HoverQuestion): string {
+  const session = sessionsOf(snapshot).find(({ from }) => from === line);
+  if (!session) return '';
+  const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
+  const changes = changesBetween(before, after);
+  const changed = changes.flatMap((change) => {
+    const { before: was, after: is } = change;
+    const step = is !== undefined && stepText(change);
+    const told = step ? `${stoodText(is)} (${step})` : `${is === undefined ? 'off' : stoodText(is)}`;
+    return was === undefined ? [] : [`${causeText(change)} ${told}`];
+  });
+  const written = changes.filter((change) => change.before === undefined).map(causeText);
+  const read = [...new Set([...after.readings.values()].map(({ quantity }) => quantity.name))];
+  const open = [...after.items].map(([id, { word, safety }]) => `${word} ${id}${safety ? ' [safety]' : ''}`);
+  return stacked([
+    ...listed('Changed', changed),
+    ...listed('First written', written),
+    ...listed('Read', read),
+    ...listed('Open', open),
+  ]);
+}
+
+function listed(title: string, names: readonly string[]): readonly string[] {
+  if (names.length === 0) return [];
+  const left = names.length - MOST_NAMED;
+  const shown = names.slice(0, left > 1 ? MOST_NAMED : names.length).join(', ');
+  return [plain(`${title}: ${shown}${left > 1 ? ` and ${left} more` : ''}`)];
+}
