@@ -61,7 +61,7 @@ function summaryText(before: Carried, after: Carried): string {
     written > 0 && `${counted(written, 'setting')} first written`,
     parts > 0 && `${counted(parts, 'part')} fitted`,
     due > 0 && `${counted(due, 'recheck')} due`,
-    open.length > 0 && `${open.length} open${safety > 0 ? `, ${safety} of safety` : ''}`,
+    open.length > 0 && `${counted(open.length, 'item')} open${safety > 0 ? `, ${safety} of safety` : ''}`,
   ];
   return told.filter(Boolean).join(', ') || 'nothing changed';
 }

@@ -1,4 +1,5 @@
 /** What a line is called where there is room for a few words: in an outline, in a list. */
+import type { Span } from '../../grammar/index.ts';
 import { saidText } from '../model/describe.ts';
 import type { Entry, QuantityEntry } from '../model/notebook.ts';
 
@@ -35,15 +36,15 @@ function written(entry: Entry): Title | undefined {
     case 'spec':
       return { name: namesOf(entry.name, entry.quantity.name), detail: entry.source ?? '' };
     case 'part':
-      return { name: entry.name, detail: entry.text ?? '' };
+      return { name: asWritten(entry), detail: entry.text ?? '' };
     case 'port':
-      return { name: entry.name, detail: entry.on ?? '' };
+      return { name: asWritten(entry), detail: entry.on ?? '' };
     case 'word':
       return { name: entry.name, detail: entry.quantity?.kind ?? '' };
     case 'item':
       return { name: `${entry.word} ${entry.id}`, detail: entry.text === entry.id ? '' : entry.text };
     case 'fit':
-      return { name: `${entry.word} ${entry.name}`, detail: '' };
+      return { name: `${entry.word} ${asWritten(entry)}`, detail: '' };
     case 'check':
       return { name: `check ${entry.name}`, detail: entry.ok === undefined ? '' : entry.ok ? 'ok' : 'bad' };
     case 'file':
@@ -70,6 +71,10 @@ function quantityTitle({ quantity, said, text }: QuantityEntry): Title {
     detail: text ?? details.join(', '),
   };
 }
+
+/** With the hyphens and capitals of its line. */
+const asWritten = ({ line, nameSpan }: Entry & { readonly nameSpan: Span }): string =>
+  line.text.slice(nameSpan.from, nameSpan.to).replace(/\s+/g, ' ');
 
 const namesOf = (name: string, quantity: string): string =>
   name === quantity ? name : `${name} ${quantity}`;

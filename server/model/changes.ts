@@ -44,6 +44,16 @@ export function changesBetween(before: Setup, after: Setup): readonly Changed[] 
   ];
 }
 
+/** As `changesBetween`, and each setting of a part that was changed, as if it had been turned: what there is to set. */
+export function everyChange(before: Setup, after: Setup): readonly Changed[] {
+  const parts = partChanges(before, after);
+  const owners = new Set(parts.map(({ name }) => name as PartKind));
+  const wentWithThePart = ({ before: was, after: is }: Changed): boolean =>
+    is === undefined && typeof was === 'object' && owners.has(was.quantity.owner as PartKind);
+  const settings = settingChanges(before.settings, after.settings, new Set());
+  return [...parts, ...settings.filter((change) => !wentWithThePart(change)), ...factChanges(before, after)];
+}
+
 function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): readonly Changed[] {
   if (before === after) return [];
   const kinds = new Set([...before.keys(), ...after.keys()]);

@@ -1,6 +1,6 @@
 /** Two moments of a notebook beside each other: settings, totals, readings under the same conditions, what was opened and done. */
 import type { Carried, OpenItem } from '../model/carry.ts';
-import { type Changed, changesBetween, stepText, stoodText } from '../model/changes.ts';
+import { type Changed, everyChange, stepText, stoodText } from '../model/changes.ts';
 import { type Derived, totalsOf } from '../model/derive.ts';
 import { differenceText, saidText } from '../model/describe.ts';
 import { carriedAfter, carriedBefore, keptBefore } from '../model/kept-sessions.ts';
@@ -69,7 +69,7 @@ function compared(before: Side, after: Side, readings: Carried['readings'] = new
     notebook: is.notebook,
     before: before.name,
     after: after.name,
-    settings: changesBetween(was, is).map(settingRow),
+    settings: everyChange(was, is).map(settingRow),
     totals: totalRows(was, is),
     readings: readingRows(readings, is.readings),
     opened: missingIn(was.items, is.items),

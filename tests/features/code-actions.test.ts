@@ -37,11 +37,17 @@ describe('fixes', () => {
   });
 
   test('each rule has its page', () =>
-    expect(actionsAt(inSession('idel‸ 850 rpm')).at(-2)).toMatchObject({
+    expect(actionsAt(inSession('idel‸ 850 rpm')).at(1)).toMatchObject({
       title: 'About this rule: A word that is not known',
       edits: [],
       explains: 'unknown-word',
     }));
+
+  test('where nothing is sure, what is told comes before what silences, and a wrong unit is not turned', () =>
+    expect(titles('initial 9‸ F')).toEqual([
+      'About this rule: A unit of the wrong kind',
+      'This is meant: say no more of "wrong-unit" on this line',
+    ]));
 
   test('only what is asked for', () => {
     expect(titles('‸idel 850 rpm', { only: ['source'] })).toEqual(['Fix all that is sure (1)']);

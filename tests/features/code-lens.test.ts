@@ -25,7 +25,7 @@ const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly 
     `,
     '1: 2 settings first written, 1 part fitted',
     '1: start a session from here',
-    '5: 1 setting changed, 1 setting first written, 2 open, 1 of safety',
+    '5: 1 setting changed, 1 setting first written, 2 items open, 1 of safety',
     '5: start a session from here',
   ],
   [

@@ -24,7 +24,7 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'a part: what it is, when it was fitted, what it holds',
     'parts\n«  carb sin‸gle» "one barrel"\nsession 2026-05-02\n  fit carb single\n  main jet 58\n',
     'carb single one barrel',
-    'Also fitted line 4, 2026-05-02',
+    'Fitted line 4, 2026-05-02',
     'Its settings now: main jet 58',
   ],
   [

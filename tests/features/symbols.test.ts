@@ -12,7 +12,7 @@ const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly
         cylinders  4
         firing order  1-3-4-2
       parts
-        carb single  "one-barrel"
+        carb two-Barrel  "one-barrel"
       limits
         total  <= 34 deg
       ports
@@ -23,7 +23,7 @@ const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly
     '  cylinders | 4',
     '  firing order | 1-3-4-2',
     'parts',
-    '  carb single | one-barrel',
+    '  carb two-Barrel | one-barrel',
     'limits',
     '  total | <= 34 deg',
     'ports',

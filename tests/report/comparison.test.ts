@@ -44,6 +44,28 @@ test('with what stood before: the readings of the session before', () => {
   expect(readings).toMatchObject([{ name: 'idle', change: '30 rpm less' }]);
 });
 
+test('another part: what there is to set on it, and not what went with the old one', () => {
+  const { settings } = compared(
+    `
+    parts
+      carb single "one barrel"
+      carb twin "a pair"
+    session 2026-05-02
+      fit carb single
+      main jet 58
+      float level 7/16 in
+    session 2026-05-03
+      fit carb twin
+      main jet 62
+    `,
+    { line: 9, against: 'before' },
+  );
+  expect(settings).toEqual([
+    { name: 'carburettor', before: 'carb single', after: 'carb twin', change: undefined },
+    { name: 'main jet', before: '58', after: '62', change: '4 more' },
+  ]);
+});
+
 test('with any session by a line of it', () =>
   expect(compared(BOOK, { line: 12, against: 8 }).before).toBe('2026-05-03'));
 

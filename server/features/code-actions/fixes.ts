@@ -16,8 +16,8 @@ export function fixesAt(snapshot: Snapshot, range: Range, around: ActionAround):
   return [
     ...here.flatMap(ownFixes),
     ...each(here, ({ code }) => fixAllOf(code, all)),
-    ...each(here, (told) => silenced(snapshot, told.finding, [told])),
     ...each(here, about),
+    ...each(here, (told) => silenced(snapshot, told.finding, [told])),
   ];
 }
 

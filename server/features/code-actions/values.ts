@@ -3,6 +3,7 @@ import { keyOf } from '../../model/carry.ts';
 import { touches } from '../../model/locate.ts';
 import type { Entry, QuantityEntry } from '../../model/notebook.ts';
 import type { Amount, Value } from '../../model/values.ts';
+import type { Quantity } from '../../trade/quantity.ts';
 import { type Unit, unitById } from '../../trade/units.ts';
 import { readyLine } from '../completion/ready.ts';
 import { onLine } from '../ranges.ts';
@@ -17,6 +18,7 @@ export function otherUnits(place: Place, { units }: ActionAround): readonly Code
   const quantity = 'quantity' in entry ? entry.quantity : undefined;
   const from = list && unitOf(list, quantity?.unit);
   if (!from) return [];
+  if (isOfAnotherKind(from, quantity)) return [];
   const { preferred, others } = unitsBeside(from, quantity, units);
   return [...(preferred ? [preferred] : []), ...others].flatMap((to) => {
     const pieces = turned(entry, list, from, to);
@@ -25,6 +27,13 @@ export function otherUnits(place: Place, { units }: ActionAround): readonly Code
     return rewriting(`Write as ${pieces.map(({ text }) => text).join(' ')}`, edits);
   });
 }
+
+/** Degrees Fahrenheit of timing are no better in Celsius. */
+const isOfAnotherKind = ({ dimension }: Unit, quantity: Quantity | undefined): boolean =>
+  quantity?.form === 'number' &&
+  quantity.dimension !== dimension &&
+  quantity.against?.dimension !== dimension &&
+  quantity.orIn?.includes(dimension) !== true;
 
 /** Amounts that share their unit belong together. */
 function listsIn(entry: Entry): readonly (readonly Amount[])[] {

@@ -11,15 +11,12 @@ import { plain } from '../markdown.ts';
 import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
 
-export function expectations(
+export const expectations = (
   question: HoverQuestion,
   { kind, quantity }: QuantityEntry,
   said: Said,
-): readonly string[] {
-  const band = quantity.band ? [bandText(quantity.band)] : [];
-  if (kind === 'limit' || kind === 'target') return band;
-  return [...ownExpectations(question, quantity.name, said), ...band];
-}
+): readonly string[] =>
+  kind === 'limit' || kind === 'target' ? [] : ownExpectations(question, quantity.name, said);
 
 /** The notebook's own limit and target of a quantity; of one that was read only those for its conditions. */
 export function ownExpectations(question: HoverQuestion, name: string, said?: Said): readonly string[] {
@@ -35,7 +32,7 @@ export function ownExpectations(question: HoverQuestion, name: string, said?: Sa
 }
 
 /** `Expected 0..20 deg (common practice: street engines run 6 to 12 deg)`. */
-function bandText({ low, high, unit, standing, source }: Band): string {
+export function bandText({ low, high, unit, standing, source }: Band): string {
   const band = formatValue(range(low, high), unitById(unit));
   return plain(`Expected ${band} (${standing}: ${source})`);
 }

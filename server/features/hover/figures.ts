@@ -30,11 +30,12 @@ function figuresOf(question: HoverQuestion, word: string): readonly Figure[] {
 
 function figureText(question: HoverQuestion, figure: Figure): string {
   const { topic, name, text, formula, working, inputs, standing, source, caution, rows } = figure;
-  const lines = [`${formula} (${standing}: ${source})`, working, caution ?? ''].map(plain);
   // The rows of a trial are in the table and right below its head.
   const from = topic === 'trials' ? '' : inputTexts(question, inputs).join('; ');
+  const how = [working, `${formula} (${standing}: ${source})`].map(plain);
   return blocks([
-    stacked([`${strong(name)} ${plain(text)}`, ...lines, from].filter((line) => line !== '')),
+    stacked([`${strong(name)} ${plain(text)}`, plain(caution ?? '')].filter((line) => line !== '')),
     table(rows, MOST_ROWS),
+    stacked([...how, from].filter((line) => line !== '')),
   ]);
 }

@@ -33,7 +33,10 @@ const fittedKind = ({ reading }: HoverQuestion, { name }: FitEntry): PartKind | 
   [...reading.after.fitted, ...reading.before.fitted].find(([, fitted]) => fitted.name === name)?.[0];
 
 /** `Fitted: line 71, 2026-03-07`; the latest of many. */
-function timesText({ snapshot, line }: HoverQuestion, { name }: PartEntry | FitEntry): readonly string[] {
+function timesText(
+  { snapshot, line }: HoverQuestion,
+  { kind, name }: PartEntry | FitEntry,
+): readonly string[] {
   const lines = mentionsOf(snapshot, { of: 'part', name }).filter(({ role }) => role === 'writes');
   const told = lines.slice(-MOST_TIMES).flatMap(({ at }) => {
     const reading = readingAt(snapshot, at);
@@ -41,7 +44,9 @@ function timesText({ snapshot, line }: HoverQuestion, { name }: PartEntry | FitE
     const what = reading.entry.word === 'fit' ? 'fitted' : 'removed';
     return [`${what} ${whereabouts(snapshot, reading.where, line)}`];
   });
-  return told.length === 0 ? [] : [plain(`Also ${told.join('; ')}`)];
+  if (told.length === 0) return [];
+  const text = told.join('; ');
+  return [plain(kind === 'fit' ? `Also ${text}` : text[0]?.toUpperCase() + text.slice(1))];
 }
 
 function settingsText(

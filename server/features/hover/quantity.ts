@@ -1,9 +1,9 @@
-/** The hover of a quantity: its value in other units, what the word means, how it came to be, its totals, what is expected. */
+/** The hover of a quantity: its value in other units, what the word means, how it came to be, its totals, what is usual. */
 import { cautionsOf } from '../../model/cautions.ts';
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import { blocks, plain, stacked } from '../markdown.ts';
 import { cautionsText } from './cautions.ts';
-import { expectations } from './expected.ts';
+import { bandText, expectations } from './expected.ts';
 import { figuresText } from './figures.ts';
 import { focusOf } from './focus.ts';
 import { headline } from './headline.ts';
@@ -25,6 +25,7 @@ export function quantityHover(question: HoverQuestion): HoverAnswer | undefined 
     stacked(expectations(question, entry, focus.said[0])),
     figuresText(question, entry.quantity.name),
     totalsFirst ? '' : totals,
+    entry.quantity.band ? bandText(entry.quantity.band) : '',
     cautionsText(cautionsOf(entry)),
   ]);
   return { span: focus.span, text };

@@ -1,5 +1,5 @@
 /** What a session did, in three lines: changed, read, open. */
-import { changesBetween, stepText, stoodText } from '../../model/changes.ts';
+import { type Changed, everyChange, stepText, stoodText } from '../../model/changes.ts';
 import { causeText } from '../../model/effects.ts';
 import { carriedAfter, carriedBefore } from '../../model/kept-sessions.ts';
 import { sessionsOf } from '../../model/sessions.ts';
@@ -13,13 +13,8 @@ export function sessionText({ snapshot, line }: HoverQuestion): string {
   const session = sessionsOf(snapshot).find(({ from }) => from === line);
   if (!session) return '';
   const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
-  const changes = changesBetween(before, after);
-  const changed = changes.flatMap((change) => {
-    const { before: was, after: is } = change;
-    const step = is !== undefined && stepText(change);
-    const told = step ? `${stoodText(is)} (${step})` : `${is === undefined ? 'off' : stoodText(is)}`;
-    return was === undefined ? [] : [`${causeText(change)} ${told}`];
-  });
+  const changes = everyChange(before, after);
+  const changed = changes.filter((change) => change.before !== undefined).map(changeTold);
   const written = changes.filter((change) => change.before === undefined).map(causeText);
   const read = [...new Set([...after.readings.values()].map(({ quantity }) => quantity.name))];
   const open = [...after.items].map(([id, { word, safety }]) => `${word} ${id}${safety ? ' [safety]' : ''}`);
@@ -29,6 +24,13 @@ export function sessionText({ snapshot, line }: HoverQuestion): string {
     ...listed('Read', read),
     ...listed('Open', open),
   ]);
+}
+
+/** `initial 10 deg (2 deg more)` */
+function changeTold(change: Changed): string {
+  const { after } = change;
+  const step = stepText(change);
+  return `${causeText(change)} ${after === undefined ? 'off' : stoodText(after)}${step ? ` (${step})` : ''}`;
 }
 
 function listed(title: string, names: readonly string[]): readonly string[] {
