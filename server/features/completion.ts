@@ -1,7 +1,7 @@
 /** What the reader may want to write next. */
 import { KIND, type Position, parseLine, tokenSpan } from '../../grammar/index.ts';
 import { entryOf } from '../model/entries.ts';
-import { readingAt } from '../model/locate.ts';
+import { findingsIn, readingAt } from '../model/locate.ts';
 import type { Entry } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { RULES } from '../rules/index.ts';
@@ -103,12 +103,15 @@ function offersFor(question: CompletionQuestion): readonly Offer[] {
 
 const isTimeGoneBy = (kinds: string): boolean => /^\+[nfm]$/.test(kinds);
 
+/** A colon ends a name; the one of a clock time does not. */
+const HAS_NAME = /^(?!\s*\d+:\d+\s*[^:]*$).*:/;
+
 type Groups = Parameters<typeof valueOffers>[3];
 
 function entryOffers(question: CompletionQuestion, entry: Entry, groups: Groups): readonly Offer[] {
   const isNameOnly = groups.every(({ values, conditions }) => values.length + conditions.length === 0);
   const names =
-    isNameOnly && groups.length <= 1 && !question.written.text.includes(':') ? nameOffers(question) : [];
+    isNameOnly && groups.length <= 1 && !HAS_NAME.test(question.written.text) ? nameOffers(question) : [];
   switch (entry.kind) {
     case 'setting':
     case 'reading':
@@ -150,8 +153,14 @@ function wordOffers(question: CompletionQuestion): readonly Offer[] {
   ];
 }
 
-function ruleOffers({ written, from }: CompletionQuestion, comment: number): readonly Offer[] {
+/** Those that found something on this line first. */
+function ruleOffers(
+  { written, from, snapshot, line }: CompletionQuestion,
+  comment: number,
+): readonly Offer[] {
   const begun = written.text.slice(tokenSpan(written, comment).from);
   if (!/^;\s*meant:(?:\s*[\w-]+,)*\s*$/i.test(begun)) return [];
-  return RULES.map(({ code, title }) => ({ label: code, kind: 'rule', detail: title, text: code, from }));
+  const found = new Set([...findingsIn(snapshot, line, line + 1)].map(({ code }) => code));
+  const sorted = RULES.toSorted((a, b) => Number(found.has(b.code)) - Number(found.has(a.code)));
+  return sorted.map(({ code, title }) => ({ label: code, kind: 'rule', detail: title, text: code, from }));
 }

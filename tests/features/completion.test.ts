@@ -73,7 +73,43 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
     'egt | Temperature of the exhaust gas, taken with a probe in it.',
   ],
   ['the unit of a row', '  trial stop radius -> egt\n    1 600 ‸', 'F | temperature'],
-  ['the unit of a reminder', '  recheck valve lash after 500 ‸', 'km | distance', 'mi | distance'],
+  [
+    'the unit of a reminder',
+    '  recheck head bolts after 3 ‸',
+    'heat cycles | heat cycles',
+    'mi | distance',
+    'km | distance',
+    'h | time',
+    'days | time',
+  ],
+  [
+    'how long a reminder often waits',
+    '  recheck head bolts after ‸',
+    '1 heat cycle',
+    '100 mi',
+    '10 h',
+    '30 days',
+  ],
+  [
+    'the side that is not said yet, before cylinders',
+    '  mixture left 1 turn, ‸',
+    'right | place',
+    'front | place',
+  ],
+  ['the units that stand beside the usual one', '  boost 5 ‸', 'psi | pressure', 'bar | pressure'],
+  ['of the weather what is not said yet', '  weather 8 C, 1010 ‸', 'hPa | pressure', 'inHg | pressure'],
+  ['an entry after a clock time', '  08:30 tu‸', 'tube | reading, F'],
+  ['what a trial is to give', '  trial shim -> idle\n  1 800 rpm\n  ‸', 'want | what the trial is to give'],
+  [
+    'the rule that found something on the line',
+    '  idle 2600 rpm ; meant: ‸',
+    'outside-band | A value outside what is usual',
+  ],
+  [
+    'where a specification is from',
+    '  note x\nspecs\n  head bolts torque 85 lb-ft ‸',
+    'source | where it is from',
+  ],
   ['codes of rules', '  idle 9 ; meant: outside-b‸', 'outside-band | A value outside what is usual'],
   [
     'a second code',
@@ -200,4 +236,15 @@ describe('paths', () => {
     const { text, cursor } = fixture(line);
     expect(folderWanted(openNotebook(text), cursor ?? { line: 0, character: 0 })).toEqual(parts);
   });
+});
+
+test('a meter answers to no knob', () => {
+  expect(listed(`${FIRST}  trial main jet -> idle‸`)).not.toEqual([]);
+  expect(listed(`${FIRST}  trial main jet -> odo‸`)).toEqual([]);
+});
+
+test('a part is written as the line spells it that describes it, however it is typed', () => {
+  const book = 'parts\n  carb two-barrel "pair"\nsession 2026-05-02\n';
+  expect(taken(`${book}  fit ‸`, 'carb two-barrel')).toBe('  fit carb two-barrel');
+  expect(taken(`${book}  fit carb two b‸`, 'carb two-barrel')).toBe('  fit carb two-barrel');
 });

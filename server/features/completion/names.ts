@@ -13,7 +13,7 @@ import { readyLine, valueColumn } from './ready.ts';
 import { sectionOffers } from './sections.ts';
 import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
 import { type Used, usedAbove } from './used.ts';
-import { workOffers } from './work-words.ts';
+import { wantOffers, workOffers } from './work-words.ts';
 
 /** Offers for a name of which nothing, or some whole words, stand there. */
 export function nameOffers(question: CompletionQuestion): readonly Offer[] {
@@ -25,7 +25,10 @@ export function nameOffers(question: CompletionQuestion): readonly Offer[] {
   const work = isOfSession(carried.section) ? workOffers(question) : [];
   const sections = sectionOffers(question);
   const isIndented = /^\s/.test(question.written.text);
-  return isIndented ? [...entries, ...work, ...sections] : [...sections, ...entries, ...work];
+  const wants = wantOffers(question);
+  return isIndented
+    ? [...wants, ...entries, ...work, ...sections]
+    : [...sections, ...wants, ...entries, ...work];
 }
 
 /** A place before the name is none of its words: `left mix`. */

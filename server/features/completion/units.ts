@@ -1,8 +1,10 @@
 /** Units for a number: those the quantity may be given in, as this notebook gives it first. */
 import { KIND, type Line, tokenText } from '../../../grammar/index.ts';
+import { entryOf } from '../../model/entries.ts';
 import { symbolAfter } from '../../trade/format.ts';
 import type { Quantity } from '../../trade/quantity.ts';
 import { type Dimension, UNITS, type Unit, unitById } from '../../trade/units.ts';
+import { type UnitChoice, unitsBeside } from '../units.ts';
 import type { CompletionQuestion, Offer } from './suggestion.ts';
 import { type Used, unitKey, usedAbove } from './used.ts';
 
@@ -12,9 +14,29 @@ export const endsInNumber = ({ tokens: { kinds } }: Line): boolean => NUMBERS.ha
 
 export function unitOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
   const { name, dimension, orIn = [], parts = [] } = quantity;
-  const dimensions = [...(dimension ? [dimension] : []), ...orIn, ...parts.map((part) => part.dimension)];
+  const said = parts.length > 0 ? dimensionsSaid(question) : [];
+  const left = parts.map((part) => part.dimension).filter((each) => !said.includes(each));
+  const dimensions = [...(dimension ? [dimension] : []), ...orIn, ...left];
   const used = usedAbove(question.snapshot, question.line);
-  return offersOf(question, dimensions, (unit) => weightOf(unit, quantity.unit, used, name));
+  const beside = quantity.unit
+    ? unitsBeside(unitById(quantity.unit), quantity, NO_CHOICE).others
+    : OF_THE_AIR;
+  return offersOf(
+    question,
+    dimensions,
+    (unit) => weightOf(unit, quantity.unit, used, name) + Number(beside.includes(unit)) / 2,
+  );
+}
+
+const NO_CHOICE: UnitChoice = new Map();
+/** What weather is given in. Common practice, no source. */
+const OF_THE_AIR: readonly Unit[] = ['C', 'F', 'hPa', 'inHg', '%RH'].map(unitById);
+
+/** Of the weather each part is said once. */
+function dimensionsSaid({ written, carried }: CompletionQuestion): readonly Dimension[] {
+  const entry = entryOf(written, carried);
+  const values = 'said' in entry ? entry.said.flatMap((each) => each.values) : [];
+  return values.flatMap((value) => (value.form === 'amount' && value.unit ? [value.unit.dimension] : []));
 }
 
 /** Behind `@`: for a curve what it runs over, else a speed or a depression. */
@@ -64,6 +86,19 @@ function offersOf(
 }
 
 const rank = (dimensions: readonly Dimension[], { dimension }: Unit): number => dimensions.indexOf(dimension);
+
+/** What a reminder can count, as this notebook writes its distances. */
+export function countedUnits(question: CompletionQuestion): readonly Offer[] {
+  const used = usedAbove(question.snapshot, question.line);
+  const distance = ['mi', 'km', 'nmi'].toSorted((a, b) => usesOf(used, b) - usesOf(used, a));
+  const order = ['heat-cycle', ...distance.slice(0, 2), 'h', 'day', 'week'];
+  const offers = offersOf(question, ['distance', 'time', 'heat cycles'], ({ id }) =>
+    order.includes(id) ? order.length - order.indexOf(id) : 0,
+  );
+  return offers.slice(0, order.length);
+}
+
+const usesOf = (used: Used, unit: string): number => used.get(unitKey('odometer', unit)) ?? 0;
 
 /** For time gone by before an entry: `+20 min`. */
 export const timeUnits = (question: CompletionQuestion): readonly Offer[] =>

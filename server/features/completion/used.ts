@@ -11,7 +11,7 @@ export type Used = ReadonlyMap<string, number>;
 /** Pages further up count no more: habits change, and a list must come at once in a notebook of any length. */
 const PAGES_COUNTED = 60;
 
-/** `name of quantity`, `quantity|unit id`, `quantity@in neutral`. */
+/** `name of quantity`, `quantity|unit id`, `quantity@in neutral`, `quantity#left`. */
 export function usedAbove(snapshot: Snapshot, line: number): Used {
   const last = pageAt(snapshot, line);
   const used = new Map<string, number>();
@@ -21,6 +21,7 @@ export function usedAbove(snapshot: Snapshot, line: number): Used {
 }
 
 export const unitKey = (quantity: string, unit: string): string => `${quantity}|${unit}`;
+export const placeKey = (quantity: string, place: string): string => `${quantity}#${place}`;
 const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
 
 /** The words said beside a quantity, the most usual first: `in neutral`, `infrared`. */
@@ -41,6 +42,7 @@ function usesOf({ quantity: { name }, said, line }: QuantityEntry): readonly str
     name,
     ...said.flatMap((each) => [
       ...unitsIn(each).map((unit) => unitKey(name, unit)),
+      ...(each.place ? [placeKey(name, each.place.text.toLowerCase())] : []),
       ...besideIn(each, line.text).map((words) => besideKey(name, words)),
     ]),
   ];

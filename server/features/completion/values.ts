@@ -7,7 +7,7 @@ import { PLACE_WORDS } from '../../trade/vocabulary.ts';
 import { readyLine } from './ready.ts';
 import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
 import { conditionUnitOffers, endsInNumber, unitOffers } from './units.ts';
-import { usedAbove, wordsBeside } from './used.ts';
+import { placeKey, usedAbove, wordsBeside } from './used.ts';
 
 /** `place` and `groups`: of the line as written up to the word being typed. */
 export function valueOffers(
@@ -54,7 +54,12 @@ function markOffers(question: CompletionQuestion, quantity: Quantity): readonly 
   return textOffers(question, [...new Set([...used, ...usual])], 'condition', 'read under');
 }
 
+/** A specification is of no moment: after its value comes where it is from. */
+const SOURCE = { label: 'source', kind: 'work', detail: 'where it is from', text: 'source ""' } as const;
+
 function besideOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
+  if (question.carried.section === 'specs')
+    return [{ ...SOURCE, from: question.from, snippet: 'source "$1"' }];
   const used = wordsBeside(usedAbove(question.snapshot, question.line), quantity.name);
   const usual = quantity.kind === 'reading' ? CONDITIONS : [];
   const all = [...new Set([...used, ...(quantity.words ?? []), ...usual])];
@@ -87,17 +92,26 @@ function carriedOffers(
   });
 }
 
-/** The places such a thing may have; of cylinders those of this engine. */
+/** The places such a thing may have, as this notebook gives it first; of cylinders those of this engine, last for a setting. */
 function placeOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
-  const kinds = quantity.places ?? [];
+  const used = usedAbove(question.snapshot, question.line);
+  const uses = ({ label }: Offer) => used.get(placeKey(quantity.name, label)) ?? 0;
+  const [cylinders, words] = [cylinderOffers(question, quantity), placeWordOffers(question, quantity)];
+  const all = quantity.kind === 'setting' ? [...words, ...cylinders] : [...cylinders, ...words];
+  const said = question.written.text.toLowerCase().split(/[\s,]+/);
+  return all.filter(({ label }) => !said.includes(label)).toSorted((a, b) => uses(b) - uses(a));
+}
+
+function placeWordOffers(question: CompletionQuestion, { places: kinds = [] }: Quantity): readonly Offer[] {
   const words = [...PLACE_WORDS].filter(([, kind]) => kinds.includes(kind)).map(([word]) => word);
+  return textOffers(question, words, 'place', 'place');
+}
+
+function cylinderOffers(question: CompletionQuestion, { places: kinds = [] }: Quantity): readonly Offer[] {
   const count = kinds.includes('cylinder') ? factOf(question.carried, 'cylinders', 'number') : undefined;
   const last = count ? Math.min(MOST_CYLINDERS, Math.floor(middle(count.value))) : 0;
   const cylinders = Array.from({ length: Math.max(0, last) }, (_, i) => `#${i + 1}`);
-  return [
-    ...textOffers(question, cylinders, 'place', 'cylinder'),
-    ...textOffers(question, words, 'place', 'place'),
-  ];
+  return textOffers(question, cylinders, 'place', 'cylinder');
 }
 
 const MOST_CYLINDERS = 16;

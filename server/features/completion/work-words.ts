@@ -17,5 +17,19 @@ const WORDS: readonly (readonly [word: string, detail: string])[] = [
   ['use', 'takes specs, limits and words from another file'],
 ];
 
-export const workOffers = ({ from }: CompletionQuestion): readonly Offer[] =>
-  WORDS.map(([word, detail]) => ({ label: word, kind: 'work', detail, text: word, from }));
+export const workOffers = (question: CompletionQuestion): readonly Offer[] =>
+  WORDS.map(([word, detail]) => offer(question, word, detail));
+
+/** Where rows of a trial stand above: what they are for. */
+export const wantOffers = (question: CompletionQuestion): readonly Offer[] =>
+  (question.carried.trial?.rows.length ?? 0) > 0
+    ? [offer(question, 'want', 'what the trial is to give')]
+    : [];
+
+const offer = ({ from }: CompletionQuestion, word: string, detail: string): Offer => ({
+  label: word,
+  kind: 'work',
+  detail,
+  text: word,
+  from,
+});

@@ -1,21 +1,26 @@
 /** What may follow a word of work: the ids, names and days that the notebook has. */
 import { isEmpty, type LineSyntax, type Run, tokenText } from '../../../grammar/index.ts';
 
+import { isResponse } from '../../model/comparable.ts';
 import { isKept } from '../../model/kept-sessions.ts';
+import { lineOf, readingAt } from '../../model/locate.ts';
 import { sessionsOf } from '../../model/sessions.ts';
 import { readTrial } from '../../model/trials.ts';
 import { ROAD_CHECKS } from '../../trade/checks.ts';
+import type { Quantity } from '../../trade/quantity.ts';
 import type { Dimension } from '../../trade/units.ts';
 import { VOCABULARY } from '../../trade/vocabulary.ts';
-import { endOf, goesOn, phraseOf } from './phrase.ts';
+import { endOf, goesOn, type Phrase, phraseOf } from './phrase.ts';
 import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
-import { endsInNumber, unitsOf } from './units.ts';
-import { usedAbove } from './used.ts';
+import { countedUnits, endsInNumber, unitsOf } from './units.ts';
+import { unitKey, usedAbove } from './used.ts';
 
 type Syntax<Kind extends LineSyntax['kind']> = LineSyntax & { readonly kind: Kind };
 
 interface Named {
   readonly name: string;
+  /** As the notebook spells it, where that differs. */
+  readonly written?: string;
   readonly detail: string;
 }
 
@@ -44,13 +49,28 @@ export function fitOffers(question: CompletionQuestion, syntax: Syntax<'fit'>): 
   const { written, carried } = question;
   const fitted = new Map([...carried.fitted].map(([kind, { name }]) => [name, kind]));
   if (tokenText(written, syntax.word).toLowerCase() === 'remove') {
-    const on = [...fitted].map(([name, kind]) => ({ name, detail: kind }));
+    const on = [...fitted].map(([name, kind]) => ({
+      name,
+      detail: kind,
+      written: partWritten(question, name),
+    }));
     return namedOffers(question, syntax.part, on, 'part');
   }
   const known = new Set([...carried.parts.keys(), ...carried.parked.keys()]);
   const off = [...known].filter((name) => !fitted.has(name) && !name.startsWith('('));
-  const named = off.map((name) => ({ name, detail: carried.parts.get(name)?.text ?? '' }));
+  const named = off.map((name) => {
+    const detail = carried.parts.get(name)?.text ?? '';
+    return { name, detail, written: partWritten(question, name) };
+  });
   return namedOffers(question, syntax.part, named, 'part');
+}
+
+/** With the hyphens and capitals of the line that describes it. */
+function partWritten({ carried, snapshot }: CompletionQuestion, name: string): string {
+  const part = carried.parts.get(name);
+  const line = part && lineOf(snapshot, part.by.ref);
+  const entry = line === undefined ? undefined : readingAt(snapshot, line)?.entry;
+  return entry?.kind === 'part' ? entry.line.text.slice(entry.nameSpan.from, entry.nameSpan.to) : name;
 }
 
 /** Those that are due first. */
@@ -97,18 +117,32 @@ export function sessionOffers(question: CompletionQuestion, syntax: Syntax<'sess
 
 export function recheckOffers(question: CompletionQuestion, syntax: Syntax<'recheck'>): readonly Offer[] {
   const { from } = question;
-  if (endsInNumber(question.written)) return unitsOf(question, ['distance', 'time', 'heat cycles']);
-  if (syntax.after !== undefined) return [];
+  if (endsInNumber(question.written)) return countedUnits(question);
+  if (syntax.after !== undefined)
+    return question.written.tokens.kinds.length - 1 === syntax.after ? usualIntervals(question) : [];
   const names = quantityNames(question, 'setting');
   const after: Offer = { label: 'after', kind: 'work', detail: 'how long', text: 'after', from };
   const offers = namedOffers(question, syntax.name, names, 'setting');
   return isEmpty(syntax.name) ? offers : [after, ...offers];
 }
 
+/** How long is often waited. Common practice, no source. */
+function usualIntervals(question: CompletionQuestion): readonly Offer[] {
+  const used = usedAbove(question.snapshot, question.line);
+  const distance = (used.get(unitKey('odometer', 'km')) ?? 0) > 0 ? '200 km' : '100 mi';
+  return ['1 heat cycle', distance, '10 h', '30 days'].map((text) => ({
+    label: text,
+    kind: 'value',
+    detail: '',
+    text,
+    from: question.from,
+  }));
+}
+
 /** What is turned, then what answers to it. */
 export function trialOffers(question: CompletionQuestion, syntax: Syntax<'trial'>): readonly Offer[] {
   if (syntax.arrow !== undefined) {
-    const all = [...quantityNames(question, 'reading'), ...quantityNames(question, 'setting')];
+    const all = [...quantityNames(question, 'reading', isResponse), ...quantityNames(question, 'setting')];
     return namedOffers(question, syntax.response, all, 'reading');
   }
   const knobs = namedOffers(question, syntax.knob, quantityNames(question, 'setting'), 'setting');
@@ -140,10 +174,11 @@ export function rowOffers(question: CompletionQuestion, syntax: Syntax<'row' | '
 function quantityNames(
   { carried, snapshot, line }: CompletionQuestion,
   kind: 'setting' | 'reading',
+  isWanted: (quantity: Quantity) => boolean = () => true,
 ): readonly Named[] {
   const used = usedAbove(snapshot, line);
   return [...carried.words.values(), ...VOCABULARY]
-    .filter((quantity) => quantity.kind === kind)
+    .filter((quantity) => quantity.kind === kind && isWanted(quantity))
     .toSorted((a, b) => (used.get(b.name) ?? 0) - (used.get(a.name) ?? 0))
     .map(({ name, meaning }) => ({ name, detail: meaning }));
 }
@@ -159,12 +194,17 @@ function namedOffers(
   return [...once.values()]
     .reverse()
     .filter(({ name }) => goesOn(phrase, name))
-    .map(({ name, detail }) => ({
-      label: name,
+    .map(({ name, detail, written = name }) => ({
+      label: written,
       kind,
       detail,
-      text: name,
+      text: written,
+      ...(isBegun(question, phrase, written) ? {} : { foundBy: name }),
       from: phrase.from,
       to: endOf(question, phrase, name),
     }));
 }
+
+/** Whether what is typed begins it as it is spelled: a hyphen may have been typed as a blank. */
+const isBegun = ({ written, typed }: CompletionQuestion, { from }: Phrase, spelling: string): boolean =>
+  spelling.toLowerCase().startsWith((written.text.slice(from) + typed).toLowerCase());
