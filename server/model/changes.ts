@@ -15,6 +15,8 @@ export interface Changed {
   /** Name of the setting, fact or kind of part. */
   readonly name: string;
   readonly place: string;
+  /** The kind of part it belongs to, or is; `fact` for what the engine itself is; undefined for a word of the notebook's own. */
+  readonly owner: PartKind | 'fact' | undefined;
   /** What held; undefined where nothing was written before (or after). Put into words only when told. */
   readonly before: Stood | undefined;
   readonly after: Stood | undefined;
@@ -64,6 +66,7 @@ function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): reado
       {
         name: kind,
         place: '',
+        owner: kind,
         before: from?.name,
         after: to?.name,
         amount: undefined,
@@ -112,9 +115,11 @@ function asOne(group: readonly Changed[]): Changed {
   const first = group[0] as Changed;
   if (group.length === 1) return first;
   const forAll = group.find(({ place }) => place === '');
-  const told = (of: (change: Changed) => Stood | undefined): string | undefined => {
-    const said = new Set(group.flatMap((change) => of(change) ?? []).map(stoodText));
-    return said.size === 0 ? undefined : [...said].join(' and ');
+  const told = (of: (change: Changed) => Stood | undefined): Stood | undefined => {
+    const stood = group.flatMap((change) => of(change) ?? []);
+    const said = new Set(stood.map(stoodText));
+    // Where all stood alike, the setting itself: the step between two is told in the unit it was written in.
+    return said.size <= 1 ? stood[0] : [...said].join(' and ');
   };
   const place = group.map((change) => change.place).join(' and ');
   return (
@@ -159,6 +164,7 @@ function settingChange(from: InForce | undefined, to: InForce | undefined): Chan
   return {
     name: either.quantity.name,
     place: either.place,
+    owner: either.quantity.owner,
     before: from,
     after: to,
     amount: amountChanged(from, to),
@@ -191,6 +197,7 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
       {
         name: quantity.name,
         place,
+        owner: 'fact',
         before: told(from),
         after: told(to),
         amount: undefined,

@@ -1,5 +1,6 @@
 /** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
 
+import { movedBy } from '../trade/acts.ts';
 import { type Noise, noiseOf } from '../trade/history.ts';
 import { type Interval, subtract } from '../trade/interval.ts';
 import { type Changed, changesBetween, type Setup } from './changes.ts';
@@ -56,8 +57,15 @@ function comparisonsIn(observations: readonly Observation[]): readonly Compariso
     if (!before) return [];
     const difference = subtract(after.value, before.value);
     const air = airChange(before.air, after.air);
-    return [{ before, after, difference, changes: changes(before.setup, after.setup), air }];
+    const moved = changes(before.setup, after.setup).filter((change) => mayMove(change, after));
+    return [{ before, after, difference, changes: moved, air }];
   });
+}
+
+/** Whatever the engine itself is may. */
+function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
+  const owners = movedBy(quantity.name);
+  return !owners || owner === 'fact' || (owner !== undefined && owners.includes(owner));
 }
 
 /** Readings of one session share their setups, so that the same pair is asked about many times in a row. */

@@ -39,6 +39,31 @@ describe('a reading against the last comparable one', () => {
       rows: ['initial | 9 deg | 11 deg | 2 deg more', 'mixture | 1 turn | 1 1/4 turns | 1/4 turn more'],
     },
     {
+      say: 'two screws turned alike, by a step in the unit they were written in',
+      book: twoDays(
+        'initial 9 deg | mixture left 12 flats, right 12 flats',
+        'mixture left 13 flats, right 13 flats',
+      ),
+      figure: AGAINST,
+      text: [expect.stringContaining('mixture left and right 12 flats -> 13 flats') as never],
+      rows: ['mixture left and right | 12 flats | 13 flats | 1 flat more'],
+    },
+    {
+      say: 'what cannot move a reading is no change for it',
+      book: `session 2026-05-02
+    main jet 58
+    valve lash 0.012 in
+    compression 140 141 138 142 psi
+session 2026-05-03
+    main jet 60
+    valve lash 0.014 in
+    compression 142 143 140 144 psi`,
+      figure: 'compression, against 2026-05-02',
+      text: [
+        `2 psi more after one change, valve lash 0.012 in -> 0.014 in: +1000 psi for each in; ${NOT_KNOWN}`,
+      ],
+    },
+    {
       say: 'written again the same, in another unit, is no change',
       book: twoDays('plug gap 0.035 in | initial 9 deg', 'plug gap 35 thou | initial 11 deg'),
       figure: AGAINST,
@@ -164,7 +189,8 @@ describe('noise and known effects', () => {
       say: 'repeats give the noise: deviation of 820, 830, 825 is 5',
       book: `session 2026-05-02${REPEATS}`,
       figure: 'noise of idle (neutral)',
-      text: ['5 rpm; a change under 30.42 rpm is not told from it'],
+      text: ['5 rpm; a change under 30 rpm is not told from it'],
+      working: 'deviation 5 rpm from 2 repeats; least real change 30.42 rpm',
       value: { low: 5, high: 5, off: 1e-9 },
       source: 'ISO 5725-6',
     },

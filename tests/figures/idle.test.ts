@@ -91,6 +91,12 @@ describe('mixture screws', () => {
       text: [],
     },
     {
+      say: 'no turns of a screw whose carburettor is off the engine',
+      book: 'session 2026-05-02\n  fit carb single\n  mixture 1 turn\n  mixture out 1/4 turn\nsession 2026-05-03\n  fit carb twin\n  mixture left 1 turn, right 1 turn\n',
+      figure: 'turns of mixture',
+      text: [],
+    },
+    {
       say: 'turns of a screw through the notebook',
       book: `${day('mixture 1 1/2 turns | idle screw 1 turn')}\nsession 2026-05-03\n  mixture in 1/4 turn`,
       figure: 'turns of mixture',

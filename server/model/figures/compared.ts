@@ -91,7 +91,7 @@ function noiseText(comparison: Comparison, evidence: Evidence): readonly string[
   const one = oneChange(comparison.changes) !== undefined;
   if (comparison.changes.length === 0) return []; // it is one of those that the noise is told from
   if (!against) return one ? ['the noise is not known, so one reading is credited with nothing yet'] : [];
-  const from = `${tellerOf(comparison.after).size(against.least)}, by ${repeats(against.noise.degrees)}`;
+  const from = `${tellerOf(comparison.after).rough(against.least)}, by ${repeats(against.noise.degrees)}`;
   return [against.within ? `within the noise (${from})` : `more than the noise (${from})`];
 }
 

@@ -25,6 +25,8 @@ interface Teller {
   readonly number: (value: number) => string;
   /** A size without sign: noise, spread. */
   readonly size: (difference: number) => string;
+  /** A size known only roughly: to two figures. */
+  readonly rough: (difference: number) => string;
   /** `+20 rpm` */
   readonly signed: (difference: number) => string;
   /** `40 rpm more`, `~3 deg less`, `-10..20 F different`, `the same`. */
@@ -45,6 +47,7 @@ export function tellerOf({ quantity, written }: Pick<Observation, 'quantity' | '
     value: (value) => formatValue(own(value), unit),
     number: (value) => formatValue(own(exact(value)), unit),
     size,
+    rough: (difference) => sizeText(Number(step(difference).toPrecision(2)), unit),
     signed: (difference) => (difference > 0 ? `+${size(difference)}` : size(difference)),
     difference: (difference) => differenceText(ownDifference(difference), unit),
   };

@@ -85,17 +85,17 @@ function noiseFigures({ noise, comparisons }: Evidence, word: string | undefined
     const reading = latest.get(family);
     if (!reading || (word !== undefined && reading.quantity.name !== word)) return [];
     const teller = tellerOf(reading);
-    const told = teller.size;
+    const { rough, size } = teller;
     const least = leastReal(known);
     return [
       {
         topic: 'effects',
         name: `noise of ${readingName(reading.quantity.name, '', reading.under)}`,
-        text: `${told(known.deviation)}; a change under ${told(least)} is not told from it`,
+        text: `${rough(known.deviation)}; a change under ${rough(least)} is not told from it`,
         value: teller.ownDifference(exact(known.deviation)),
         unit: teller.unit,
         formula: 'pooled deviation of readings repeated with nothing changed; t x root 2 x deviation',
-        working: `deviation ${told(known.deviation)} from ${repeats(known.degrees)}; least real change ${told(least)}`,
+        working: `deviation ${size(known.deviation)} from ${repeats(known.degrees)}; least real change ${size(least)}`,
         inputs: [],
         standing: 'published',
         source: 'ISO 5725-6, with Student t for few repeats',

@@ -1,4 +1,5 @@
 /** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
+import { keyOf } from '../carry.ts';
 import type { Comparison } from '../comparisons.ts';
 import { evidenceOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
@@ -18,8 +19,11 @@ const MOST_ROWS = 12;
 export const TURNS: Working = {
   topic: 'idle and mixture',
   about: SCREWS,
-  work: ({ snapshot, line }, word) => {
-    const turns = turnsUpTo(snapshot, line).filter(({ name }) => word === undefined || name === word);
+  work: ({ snapshot, line, carried }, word) => {
+    // A screw of a carburettor that is off the engine is not told of.
+    const turns = turnsUpTo(snapshot, line).filter(
+      ({ name, place }) => (word === undefined || name === word) && carried.settings.has(keyOf(name, place)),
+    );
     return [...byScrew(turns).values()].filter((each) => each.length > 1).map(history);
   },
 };
