@@ -1,5 +1,8 @@
 import { settingText } from '../model/describe.ts';
 import { farApart, mixtureSides, SIDES_APART } from '../model/idling.ts';
+import { formatValue } from '../trade/format.ts';
+import { exact } from '../trade/interval.ts';
+import { unitById } from '../trade/units.ts';
 import { rule } from './rule.ts';
 
 export const sidesApart = rule({
@@ -21,7 +24,7 @@ export const sidesApart = rule({
         const span = entry.said.find(({ place }) => place?.text === own.place)?.span ?? entry.name;
         return {
           span,
-          message: `Mixture ${left.place} stands at ${settingText(left)}, ${right.place} at ${settingText(right)}: usually they end within about ${SIDES_APART} turn of each other (common practice, no source).`,
+          message: `Mixture ${left.place} stands at ${settingText(left)}, ${right.place} at ${settingText(right)}: usually they end within about ${formatValue(exact(SIDES_APART), unitById('turn'))} of each other (common practice, no source).`,
           related: other.by === where ? [] : [{ origin: other.by, message: `mixture ${other.place}` }],
         };
       });

@@ -175,6 +175,9 @@ describe('done', () => {
   const OPEN = 'session 2026-05-02\n  todo ‸choke: hook it up\n';
   const plain = OPEN.replace('‸', '');
 
+  test('not what has no name yet', () =>
+    expect(titles('todo‸').filter((title) => title.startsWith('Mark'))).toEqual([]));
+
   test('in a session of today, begun for it', () =>
     expect(acted(OPEN, 'Mark choke done today')).toBe(`${plain}\nsession 2026-05-20\n  done choke\n`));
 

@@ -54,7 +54,7 @@ export function doneToday(
   { today, indent }: ActionAround,
 ): readonly CodeAction[] {
   const { entry, where } = reading;
-  if (entry.kind !== 'item' || entry.word === 'done') return [];
+  if (entry.kind !== 'item' || entry.word === 'done' || entry.id === '') return [];
   if (lastState(snapshot)?.items.get(entry.id)?.by.ref.line !== where.ref.line) return [];
   const done = `done ${entry.id}`;
   const session = sessionsOf(snapshot).at(-1);
