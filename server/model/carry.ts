@@ -80,6 +80,14 @@ export interface Turned {
   readonly by: Origin;
 }
 
+/** A part on the engine. */
+export interface Fitted {
+  readonly name: string;
+  /** The name as its line spells it. */
+  readonly written: string;
+  readonly by: Origin;
+}
+
 /** A port, or a fluid path where `path` is not empty. */
 export interface Port {
   /** Lower case; empty where nothing is said, or where what was on it has since been put on another port. */
@@ -127,7 +135,7 @@ export interface Carried {
   /** By `name|quantity`. */
   readonly specs: By<Spec>;
   readonly parts: By<Part>;
-  readonly fitted: ReadonlyMap<PartKind, { readonly name: string; readonly by: Origin }>;
+  readonly fitted: ReadonlyMap<PartKind, Fitted>;
   /** The settings of parts that are off the engine, by part name. */
   readonly parked: By<By<InForce>>;
   readonly ports: By<Port>;

@@ -251,11 +251,14 @@ function fitPart(state: Carried, entry: FitEntry, where: Origin): Carried {
     ...bare,
     turned: state.fitted.has(kind) ? alsoTurned(state.turned, kind, where) : state.turned,
     settings: new Map([...bare.settings, ...back]),
-    fitted: put(bare.fitted, kind, { name: entry.name, by: where }),
+    fitted: put(bare.fitted, kind, { name: entry.name, written: writtenName(entry), by: where }),
     parked: without(bare.parked, (name) => name === entry.name),
   };
   return withDue(after, [{ name: entry.name, owner: kind }], where);
 }
+
+const writtenName = ({ line, nameSpan }: FitEntry): string =>
+  line.text.slice(nameSpan.from, nameSpan.to).replace(/\s+/g, ' ');
 
 function remove(state: Carried, entry: FitEntry, where: Origin): Carried {
   const kind = kindOfPart(state, entry.name);

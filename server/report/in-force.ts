@@ -135,9 +135,9 @@ const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
 
 function partRows({ fitted, parts }: Carried, where: Locate): readonly PartRow[] {
-  return [...fitted].map(([kind, { name, by }]) => ({
+  return [...fitted].map(([kind, { name, written, by }]) => ({
     kind,
-    name,
+    name: written,
     text: parts.get(name)?.text,
     where: where(by),
   }));

@@ -14,12 +14,12 @@ export const notFitted = rule({
     const kind = word === 'remove' ? kindOfPart(before, name) : undefined;
     const fitted = kind && before.fitted.get(kind);
     if (!kind || fitted?.name === name) return NO_PROBLEMS;
-    const on = fitted ? `${fitted.name} is` : `no ${kind} was fitted by name`;
+    const on = fitted ? `${fitted.written} is` : `no ${kind} was fitted by name`;
     return [
       {
         span: nameSpan,
         message: `"${name}" is not on the engine: ${on}. Nothing is changed by this line.`,
-        related: fitted ? [{ origin: fitted.by, message: `${fitted.name} was fitted` }] : [],
+        related: fitted ? [{ origin: fitted.by, message: `${fitted.written} was fitted` }] : [],
       },
     ];
   },

@@ -49,19 +49,19 @@ test('another part: what there is to set on it, and not what went with the old o
     `
     parts
       carb single "one barrel"
-      carb twin "a pair"
+      carb two-Barrel "a pair"
     session 2026-05-02
       fit carb single
       main jet 58
       float level 7/16 in
     session 2026-05-03
-      fit carb twin
+      fit carb two-Barrel
       main jet 62
     `,
     { line: 9, against: 'before' },
   );
   expect(settings).toEqual([
-    { name: 'carburettor', before: 'carb single', after: 'carb twin', change: undefined },
+    { name: 'carburettor', before: 'carb single', after: 'carb two-Barrel', change: undefined },
     { name: 'main jet', before: '58', after: '62', change: '4 more' },
   ]);
 });
