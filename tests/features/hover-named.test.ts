@@ -57,7 +57,7 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'session 2026-05-02\n  idle screw 1 turn\n  check throttle re‸turn ok\n',
     'check throttle return ok',
     'Before a run: a throttle that does not return cannot be steered around.',
-    'Due since the work of line 2, 2026-05-02',
+    'Due since the work of line 2',
   ],
   [
     "a word of the notebook's own",

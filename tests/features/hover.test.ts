@@ -55,8 +55,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     `${FIRST.replace('mechanical', 'mechan‸ical')}`,
     'total 31 deg = 9 deg + 22 deg',
     'initial + the most mechanical from 3200 rpm, no vacuum',
-    'initial: line 2, 2026-05-02',
-    'the most mechanical: this line',
+    'initial: line 2; the most mechanical: this line',
     'all in 3200 rpm',
     'slope 13.3 deg per 1000 rpm, 900 to 1500 rpm',
   ],
@@ -64,8 +63,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'a total whose other part comes further down in the session',
     `${FIRST.replace('initial', 'init‸ial')}`,
     'total 31 deg = 9 deg + 22 deg',
-    'initial: this line',
-    'the most mechanical: line 3, 2026-05-02',
+    'initial: this line; the most mechanical: line 3',
     'timing at idle wants an idle reading',
   ],
   [
@@ -105,8 +103,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'the stop that holds the vacuum advance, with its line',
     `${FIRST}\n  vacuum advance 0 deg @ 5 inHg, 14 deg @ 14 inHg, ported\n  vacuum li‸mit 9 deg\n`,
     'cruise total 40 deg = 9 deg + 22 deg + 9 deg',
-    'the most vacuum: line 4, 2026-05-02',
-    'vacuum limit: this line',
+    'initial: line 2; the most mechanical: line 3; the most vacuum: line 4; vacuum limit: this line',
   ],
   [
     'a fact: what the whole section makes of it',
@@ -155,7 +152,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
   [
     'a setting changed twice in a session: what it was before the session too',
     `${FIRST}\n  session 2026-05-03\n    initial 12 deg\n    init‸ial 11 deg`,
-    'Before 12 deg (line 5, 2026-05-03): 1 deg less',
+    'Before 12 deg (line 5): 1 deg less',
     'Before this session 9 deg (line 2, 2026-05-02): 2 deg more',
   ],
   [

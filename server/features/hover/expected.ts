@@ -8,8 +8,8 @@ import { range } from '../../trade/interval.ts';
 import type { Band } from '../../trade/quantity.ts';
 import { unitById } from '../../trade/units.ts';
 import { plain } from '../markdown.ts';
-import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
+import { whereabouts } from './whereabouts.ts';
 
 export const expectations = (
   question: HoverQuestion,
@@ -37,12 +37,8 @@ export function bandText({ low, high, unit, standing, source }: Band): string {
   return plain(`Expected ${band} (${standing}: ${source})`);
 }
 
-function statedText(
-  { snapshot, line }: HoverQuestion,
-  title: string,
-  stated: Stated | undefined,
-): readonly string[] {
+function statedText(question: HoverQuestion, title: string, stated: Stated | undefined): readonly string[] {
   if (!stated) return [];
   const { quantity, said, text, by } = stated;
-  return [plain(`${title} ${text ?? saidText(said, quantity.unit)} (${whereabouts(snapshot, by, line)})`)];
+  return [plain(`${title} ${text ?? saidText(said, quantity.unit)} (${whereabouts(question, by)})`)];
 }

@@ -7,8 +7,8 @@ import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import type { Page } from '../../model/page.ts';
 import { pageAt } from '../../model/snapshot.ts';
 import { plain, strong } from '../markdown.ts';
-import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
+import { whereabouts } from './whereabouts.ts';
 
 /** What it comes to where only a change is written; what it was before; what it was before this session, if that is another. */
 export function settingHistory(
@@ -45,21 +45,21 @@ function settingsBeforeSession({
 }
 
 /** Said where the line does not give the setting whole: `mixture in 1/4 turn`, `vacuum advance plugged`. */
-function sumText({ snapshot, line }: HoverQuestion, title: string, now: InForce): readonly string[] {
-  if (now.base && lineOf(snapshot, now.base.ref) === line) return [];
-  const since = now.base ? `, counted from ${whereabouts(snapshot, now.base, line)}` : '';
+function sumText(question: HoverQuestion, title: string, now: InForce): readonly string[] {
+  if (now.base && lineOf(question.snapshot, now.base.ref) === question.line) return [];
+  const since = now.base ? `, counted from ${whereabouts(question, now.base)}` : '';
   return [`${plain(title)} ${strong(settingText(now))}${plain(since)}`];
 }
 
 function earlierText(
-  { snapshot, line }: HoverQuestion,
+  question: HoverQuestion,
   title: string,
   earlier: InForce | undefined,
   now: InForce,
 ): readonly string[] {
   if (!earlier) return [];
   const change = changeText(earlier, now);
-  const text = `${title} ${settingText(earlier)} (${whereabouts(snapshot, earlier.by, line)})`;
+  const text = `${title} ${settingText(earlier)} (${whereabouts(question, earlier.by)})`;
   return [plain(change ? `${text}: ${change}` : text)];
 }
 
@@ -72,7 +72,7 @@ export function readingHistory(
   const last = isResponse(quantity) ? undefined : lastOf(question, quantity.name, said.place?.text);
   if (!last) return [];
   const title = said.place ? `${said.place.text}: last` : 'Last';
-  const where = whereabouts(question.snapshot, last.by, question.line);
+  const where = whereabouts(question, last.by);
   const [was, is] = [last.said, said].map(({ values }) => (values.length === 1 ? values[0] : undefined));
   const change = differenceText(was, is, quantity.unit);
   const text = `${title} ${saidText(last.said, quantity.unit)} (${where})`;

@@ -1,17 +1,17 @@
 /** The inputs of something worked out, each with the line it came from. */
 import type { Input } from '../../model/figures/figure.ts';
 import { plain } from '../markdown.ts';
-import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
+import { whereabouts } from './whereabouts.ts';
 
 /** Beyond these a hover only says how many more there are: a table beside it names them, or the terminal does. */
 const MOST_PLACES = 5;
 
 /** Markdown, a text for each; empty where all there is to say is that it is this line. */
-export function inputTexts({ snapshot, line }: HoverQuestion, inputs: readonly Input[]): readonly string[] {
+export function inputTexts(question: HoverQuestion, inputs: readonly Input[]): readonly string[] {
   const placed = inputs.map(({ name, value, by }) => ({
     name,
-    where: by ? whereabouts(snapshot, by, line) : value,
+    where: by ? whereabouts(question, by) : value,
   }));
   if (placed.every(({ where }) => where === 'this line')) return [];
   const texts = byName(byPlace(placed));

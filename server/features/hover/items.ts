@@ -4,8 +4,8 @@ import type { CheckEntry, ItemEntry } from '../../model/notebook.ts';
 import { ROAD_CHECKS } from '../../trade/checks.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import { mentionsOf } from '../mentions.ts';
-import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
+import { whereabouts } from './whereabouts.ts';
 
 /** Markdown: the item, and its other end where it has one. */
 export function itemText(question: HoverQuestion, entry: ItemEntry): string {
@@ -18,32 +18,33 @@ export function itemText(question: HoverQuestion, entry: ItemEntry): string {
   ]);
 }
 
-function openedText({ snapshot, line, reading }: HoverQuestion, id: string): string {
-  const opened = reading.before.items.get(id);
+function openedText(question: HoverQuestion, id: string): string {
+  const opened = question.reading.before.items.get(id);
   if (!opened) return 'No open item is called so above.';
   const { word, text, safety, by } = opened;
-  const title = `${word}${safety ? ' [safety]' : ''} of ${whereabouts(snapshot, by, line)}`;
+  const title = `${word}${safety ? ' [safety]' : ''} of ${whereabouts(question, by)}`;
   return plain(text === '' || text === id ? title : `${title}: ${text}`);
 }
 
-function doneText({ snapshot, line }: HoverQuestion, id: string): string {
+function doneText(question: HoverQuestion, id: string): string {
+  const { snapshot, line } = question;
   for (const { at, role } of mentionsOf(snapshot, { of: 'item', name: id })) {
     const reading = at > line && role === 'writes' ? readingAt(snapshot, at) : undefined;
     if (reading?.entry.kind !== 'item') continue;
     const { text } = reading.entry;
-    const where = whereabouts(snapshot, reading.where, line);
+    const where = whereabouts(question, reading.where);
     return plain(`Done ${where}${text === '' || text === id ? '' : `: ${text}`}`);
   }
   return 'Still open.';
 }
 
 /** Markdown: what the look is for, and which work made it due. */
-export function checkText({ snapshot, line, reading }: HoverQuestion, { name, ok }: CheckEntry): string {
+export function checkText(question: HoverQuestion, { name, ok }: CheckEntry): string {
   const why = ROAD_CHECKS.find((check) => check.name === name)?.why;
-  const due = reading.before.due.get(name);
+  const due = question.reading.before.due.get(name);
   return stacked([
     strong(`check ${name}${ok === undefined ? '' : ok ? ' ok' : ' bad'}`),
     ...(why === undefined ? [] : [plain(`Before a run: ${why}.`)]),
-    ...(due ? [plain(`Due since the work of ${whereabouts(snapshot, due, line)}`)] : []),
+    ...(due ? [plain(`Due since the work of ${whereabouts(question, due)}`)] : []),
   ]);
 }

@@ -7,8 +7,8 @@ import type { Page } from '../../model/page.ts';
 import type { PartKind } from '../../trade/quantity.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import { mentionsOf } from '../mentions.ts';
-import { whereabouts } from '../whereabouts.ts';
 import type { HoverQuestion } from './question.ts';
+import { whereabouts } from './whereabouts.ts';
 
 const MOST_TIMES = 4;
 
@@ -33,16 +33,14 @@ const fittedKind = ({ reading }: HoverQuestion, { name }: FitEntry): PartKind | 
   [...reading.after.fitted, ...reading.before.fitted].find(([, fitted]) => fitted.name === name)?.[0];
 
 /** `Fitted: line 71, 2026-03-07`; the latest of many. */
-function timesText(
-  { snapshot, line }: HoverQuestion,
-  { kind, name }: PartEntry | FitEntry,
-): readonly string[] {
+function timesText(question: HoverQuestion, { kind, name }: PartEntry | FitEntry): readonly string[] {
+  const { snapshot, line } = question;
   const lines = mentionsOf(snapshot, { of: 'part', name }).filter(({ role }) => role === 'writes');
   const told = lines.slice(-MOST_TIMES).flatMap(({ at }) => {
     const reading = readingAt(snapshot, at);
     if (reading?.entry.kind !== 'fit' || at === line) return [];
     const what = reading.entry.word === 'fit' ? 'fitted' : 'removed';
-    return [`${what} ${whereabouts(snapshot, reading.where, line)}`];
+    return [`${what} ${whereabouts(question, reading.where)}`];
   });
   if (told.length === 0) return [];
   const text = told.join('; ');

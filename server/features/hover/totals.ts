@@ -123,7 +123,8 @@ function atEndOfSession({ snapshot, line, reading }: HoverQuestion): Carried {
 function derivedText(question: HoverQuestion, derived: Derived, word: string): string {
   const { name, formula, inputs } = derived;
   const own = name === word ? [] : ownExpectations(question, name);
-  return stacked([sumText(derived), plain(formula), ...own, ...inputTexts(question, inputs)]);
+  const from = inputTexts(question, inputs).join('; ');
+  return stacked([sumText(derived), plain(formula), ...own, from].filter((line) => line !== ''));
 }
 
 /** `total 31 deg = 9 deg + 22 deg`: the working with its result in front. */

@@ -1,0 +1,12 @@
+/** Where something was said, in words: lines from one, as editors count them. */
+import { lineOf } from '../../model/locate.ts';
+import type { Origin } from '../../model/notebook.ts';
+import type { HoverQuestion } from './question.ts';
+
+/** `line 12, 2026-05-02`, without the day where it is the day of the line asked about; `this line` for that line. */
+export function whereabouts({ snapshot, line: here, reading }: HoverQuestion, { ref, date }: Origin): string {
+  const line = lineOf(snapshot, ref);
+  if (line === here) return 'this line';
+  const day = date === reading.where.date ? undefined : date;
+  return [line === undefined ? undefined : `line ${line + 1}`, day].filter(Boolean).join(', ');
+}
