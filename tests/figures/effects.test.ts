@@ -49,21 +49,6 @@ describe('a reading against the last comparable one', () => {
       rows: ['mixture left and right | 12 flats | 13 flats | 1 flat more'],
     },
     {
-      say: 'what cannot move a reading is no change for it',
-      book: `session 2026-05-02
-    main jet 58
-    valve lash 0.012 in
-    compression 140 141 138 142 psi
-session 2026-05-03
-    main jet 60
-    valve lash 0.014 in
-    compression 142 143 140 144 psi`,
-      figure: 'compression, against 2026-05-02',
-      text: [
-        `2 psi more after one change, valve lash 0.012 in -> 0.014 in: +1000 psi for each in; ${NOT_KNOWN}`,
-      ],
-    },
-    {
       say: 'written again the same, in another unit, is no change',
       book: twoDays('plug gap 0.035 in | initial 9 deg', 'plug gap 35 thou | initial 11 deg'),
       figure: AGAINST,
