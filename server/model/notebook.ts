@@ -94,7 +94,7 @@ interface UnknownEntry extends Base {
   readonly words: readonly Word[];
 }
 
-interface SpecEntry extends Base {
+export interface SpecEntry extends Base {
   readonly kind: 'spec';
   /** `head bolts`; the quantity's own name where nothing stands before it. */
   readonly name: string;
@@ -104,7 +104,7 @@ interface SpecEntry extends Base {
   readonly source: string | undefined;
 }
 
-interface PartEntry extends Base {
+export interface PartEntry extends Base {
   readonly kind: 'part';
   readonly name: string;
   readonly nameSpan: Span;

@@ -71,8 +71,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     `${FIRST.replace('initial', 'init‸ial')}
     vacuum advance  0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold`,
     'cruise total 43 deg = 9 deg + 22 deg + 12 deg',
-    'initial: this line',
-    'the most vacuum: line 4, 2026-05-02',
+    'initial: this line; the most mechanical: line 3; the most vacuum: line 4',
   ],
   [
     'a point of the curve: the total at that speed',
