@@ -11,9 +11,6 @@ import { exact, type Interval } from '../trade/interval.ts';
 import { convertInterval, unitById } from '../trade/units.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 
-/** A difference from the median under this share of it is within what gauges and readers do. Common practice, no source. */
-const WITHIN_GAUGES = 0.05;
-
 const PAST = [820, 830, 815, 825, 810, 835].map((rpm) => `  idle ${rpm} rpm in neutral\n`).join('');
 
 export const unlikeItsPast = rule({
@@ -42,7 +39,7 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
   return numbers.flatMap((number, i) => {
     const before = alike.map((list) => list[i] ?? number);
     const found = compareWithPast(before, number);
-    if (!found?.odd || Math.abs(number - found.median) <= WITHIN_GAUGES * Math.abs(found.median)) return [];
+    if (!found?.odd) return [];
     return [problemOf(entry, said, said.values[i]?.span ?? said.span, number, before, found.median)];
   });
 }

@@ -7,6 +7,9 @@ const FEWEST_PAST = 5;
 /** Modified z-score past which a reading is asked about (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17). */
 export const SCORE_LIMIT = 3.5;
 
+/** A difference from the median under this share of it is within what gauges and readers do. Common practice, no source. */
+export const WITHIN_GAUGES = 0.05;
+
 /** Two readings of one thing differ by less than this many standard deviations 19 times in 20 (ISO 5725-6). */
 export const REPEATABILITY = 2.8;
 
@@ -40,8 +43,10 @@ export function compareWithPast(past: readonly number[], reading: number): PastC
   const deviation = mad(values);
   const unit = deviation > 0 ? deviation / 0.6745 : 1.253314 * meanDeviation(values, centre);
   if (!(unit > 0)) return undefined;
-  const score = Math.abs(reading - centre) / unit;
-  return { median: centre, deviation, score, odd: score > SCORE_LIMIT, count: past.length };
+  const distance = Math.abs(reading - centre);
+  const score = distance / unit;
+  const odd = score > SCORE_LIMIT && distance > WITHIN_GAUGES * Math.abs(centre);
+  return { median: centre, deviation, score, odd, count: past.length };
 }
 
 function meanDeviation(values: readonly number[], centre: number): number {

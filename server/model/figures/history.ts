@@ -1,6 +1,6 @@
 /** A reading against the notebook's own past under the same conditions, told as a question where it is far from it. */
 import { formatNumber } from '../../trade/format.ts';
-import { SCORE_LIMIT } from '../../trade/history.ts';
+import { SCORE_LIMIT, WITHIN_GAUGES } from '../../trade/history.ts';
 import { type AgainstPast, againstPast } from '../history.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
 import { nameOf, tellerOf } from './effect-text.ts';
@@ -38,7 +38,7 @@ function figureOf({ reading, number, median, deviation, score, odd, past }: Agai
     value: teller.own(reading.value),
     unit: teller.unit,
     formula: '0.6745 x distance from the median / median absolute deviation',
-    working: `deviation ${teller.size(deviation)}, score ${formatNumber(score, undefined)}; asked about from ${SCORE_LIMIT} on`,
+    working: `deviation ${teller.size(deviation)}, score ${formatNumber(score, undefined)}; asked about from ${SCORE_LIMIT} on, and over ${100 * WITHIN_GAUGES} % off`,
     inputs: [{ name: nameOf(reading), value: told(number), by: reading.by }],
     standing: 'published',
     source: 'modified z-score, NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.17',
