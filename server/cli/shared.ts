@@ -2,6 +2,7 @@
 import { type FileText, partsWithin } from '../model/files.ts';
 import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/shared.ts';
 import type { Snapshot } from '../model/snapshot.ts';
+import type { Absent } from '../model/step.ts';
 import { openNotebook } from '../rules/index.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -22,6 +23,7 @@ export function openingWith(terminal: Terminal): OpenText {
       const file = files(name);
       return 'problem' in file ? file : stateGiven(snapshots(name));
     },
+    missing: remembered((name: string) => missingAt(name, terminal)),
   };
   const openNamed = (name: string, text: string) => openNotebook(text, sharedFor(name, known));
   return (path, text) => {
@@ -33,9 +35,20 @@ export function openingWith(terminal: Terminal): OpenText {
 /** Two notebooks have the same name only where they are the same file. */
 const nameOf = (root: string, parts: readonly string[]): string => JSON.stringify({ root, parts });
 
-function read(name: string, { readBeside }: Terminal): FileText {
+/** A file of any size is larger than nothing, and so it is not read. */
+function missingAt(name: string, terminal: Terminal): Absent | undefined {
+  const file = fileAt(name, terminal, 0);
+  const { parts } = JSON.parse(name);
+  return 'problem' in file && file.problem === 'missing' ? { ...file, lookedAt: parts.join('/') } : undefined;
+}
+
+function fileAt(name: string, { readBeside }: Terminal, largest?: number): FileText {
   const { root, parts } = JSON.parse(name);
-  const file = readBeside(root === '' ? '-' : `${root}/-`, parts);
+  return readBeside(root === '' ? '-' : `${root}/-`, parts, largest);
+}
+
+function read(name: string, terminal: Terminal): FileText {
+  const file = fileAt(name, terminal);
   return 'text' in file && file.text.length > LARGEST_USED ? { problem: 'too large' } : file;
 }
 

@@ -14,8 +14,8 @@ export interface Terminal {
   /** The names in a folder, those of folders ending in `/`. Throws as Node does. */
   readonly list: (folder: string) => readonly string[];
   readonly isFolder: (path: string) => boolean;
-  /** A file at `parts` below the folder of the notebook at a path; nothing outside that folder. */
-  readonly readBeside: (notebook: string, parts: readonly string[]) => FileText;
+  /** A file at `parts` below the folder of the notebook at a path; nothing outside that folder, or of more bytes than `largest`. */
+  readonly readBeside: (notebook: string, parts: readonly string[], largest?: number) => FileText;
   /** Where a notebook lies: the folder inside which others may be read for it, and its own folder as parts below that. */
   readonly placeOf: (notebook: string) => Place;
   readonly write: (text: string) => void;

@@ -113,6 +113,6 @@ function fileFor(
 /** The notebook that gave a word: of several, the last one used above has the last word. */
 const pathGiving = (snapshot: Snapshot, { name, at }: LocatedMention): string | undefined =>
   linksIn(snapshot).findLast(({ word, path, range }) => {
-    const found = word === 'use' && range.start.line < at ? snapshot.shared(path) : undefined;
+    const found = word === 'use' && range.start.line < at ? snapshot.shared(path, 'notebook') : undefined;
     return found && !isAbsent(found) && found.words.has(name);
   })?.path;

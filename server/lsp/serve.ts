@@ -120,13 +120,14 @@ function followSettings(
 function followNotebooks(
   connection: Connection,
   { documents, coloured, log }: Server,
-  { used, index }: WorkspaceKeeper,
+  { used, namedFiles, index }: WorkspaceKeeper,
   publisher: Publisher,
 ): void {
   connection.onDidOpenTextDocument(
     listening(log, ({ textDocument: { uri, version, text } }) => {
       documents.open(uri, version, text);
       used.changed(uri);
+      namedFiles.changed(uri, true);
       publisher.soon(uri);
     }),
   );
@@ -134,6 +135,7 @@ function followNotebooks(
     listening(log, ({ textDocument: { uri, version }, contentChanges }) => {
       documents.change(uri, version, contentChanges);
       used.changed(uri);
+      namedFiles.changed(uri, false);
       publisher.soon(uri);
     }),
   );

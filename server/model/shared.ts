@@ -14,6 +14,8 @@ export interface Known {
   readonly usesOf: (notebook: string) => readonly string[];
   /** Undefined where nobody has looked yet. */
   readonly stateOf: (notebook: string) => Found;
+  /** That a file is not there; undefined where it is, or nobody has looked yet. */
+  readonly missing: (file: string) => Absent | undefined;
 }
 
 /** Nothing that people share is this long, bytes. */
@@ -22,11 +24,15 @@ export const LARGEST_USED = 2 * 1024 * 1024;
 const OUTSIDE: Absent = { problem: 'outside' };
 const CYCLE: Absent = { problem: 'cycle' };
 
-/** What a notebook's `use` lines get. Every `use` along a cycle is told as one, so that none waits for another. */
+/**
+ * What a notebook's `use` lines get, and what is known of the files it names: of those outside the folders nothing.
+ * Every `use` along a cycle is told as one, so that none waits for another.
+ */
 export const sharedFor =
   (notebook: string, known: Known): Shared =>
-  (path) => {
+  (path, of) => {
     const used = known.resolve(notebook, path);
+    if (of === 'file') return used === undefined ? undefined : known.missing(used);
     if (used === undefined) return OUTSIDE;
     return reaches(used, notebook, known) ? CYCLE : known.stateOf(used);
   };
@@ -61,6 +67,16 @@ const saidNowhere = <T extends { readonly by: Origin }>(
   map: ReadonlyMap<string, T>,
 ): ReadonlyMap<string, T> => new Map([...map].map(([key, value]) => [key, { ...value, by: NOWHERE }]));
 
+/** The paths of the photos and logs that the checks of a notebook asked for, each once. Asked at every keystroke. */
+export function filesAskedBy({ pages, asking }: Snapshot): readonly string[] {
+  if (asking === 0) return NO_PATHS;
+  const paths = pages.flatMap(({ asked }) =>
+    asked.flatMap(({ question }) => (question.of === 'file' ? [question.path] : NO_PATHS)),
+  );
+  return [...new Set(paths)];
+}
+
+const NO_PATHS: readonly string[] = [];
 const usesOfAll = new WeakMap<Snapshot, readonly string[]>();
 const usesOn = new WeakMap<Page, readonly string[]>();
 

@@ -25,8 +25,11 @@ export interface Snapshot extends Listed {
   readonly nextId: number;
 }
 
-/** The state at the end of another notebook, by its path as a `use` line writes it; undefined where nobody looked it up. */
-export type Shared = (path: string) => Found;
+/**
+ * By a path as the notebook writes it: of a notebook, the state at its end; of any other file, that it is missing.
+ * Undefined where nobody looked, and of a file that is there.
+ */
+export type Shared = (path: string, of: 'notebook' | 'file') => Found;
 
 const NONE_SHARED: Shared = () => undefined;
 
@@ -204,7 +207,7 @@ export function pageAt(snapshot: Snapshot, line: number): number {
 /** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
 function lookUpIn(pages: readonly Page[], shared: Shared, end = Number.POSITIVE_INFINITY): LookUp {
   return (question) => {
-    if (question.of === 'notebook') return shared(question.path);
+    if (question.of !== 'day') return shared(question.path, question.of);
     const { date, asking } = question;
     for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
       const { after } = pages[i] as Page;

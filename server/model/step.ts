@@ -31,14 +31,18 @@ export type Question =
   /** The state at the end of that day's session, not of the one that asks. */
   | { readonly of: 'day'; readonly date: string; readonly asking: Ref | undefined }
   /** The state at the end of another notebook, by the path as written. */
-  | { readonly of: 'notebook'; readonly path: string };
+  | { readonly of: 'notebook'; readonly path: string }
+  /** Whether a file that is only named is missing, by the path as written. */
+  | { readonly of: 'file'; readonly path: string };
 
 /** Why another notebook gives nothing; `cycle`: it uses, in the end, the one that asks. */
 export interface Absent {
   readonly problem: FileProblem | 'cycle';
+  /** Where a file was looked for, from the folder that may be read; where that says more than the path. */
+  readonly lookedAt?: string;
 }
 
-/** Undefined where there is no such day, or nobody to look the notebook up. */
+/** Undefined where there is no such day, the file is there, or nobody looked. */
 export type Found = Carried | Absent | undefined;
 
 export type LookUp = (question: Question) => Found;

@@ -21,6 +21,7 @@ import { doneNothingOpen } from './done-nothing-open.ts';
 import { dwellTooLong } from './dwell-too-long.ts';
 import { effectiveRatioHigh } from './effective-ratio-high.ts';
 import { elapsedWithoutUnit } from './elapsed-without-unit.ts';
+import { fileMissing } from './file-missing.ts';
 import { firingOrder } from './firing-order.ts';
 import { fuelPressureForNeedle } from './fuel-pressure-for-needle.ts';
 import { hoursBackwards } from './hours-backwards.ts';
@@ -194,6 +195,7 @@ const ROWS: readonly Rule[] = [
   odometerBackwards,
   hoursBackwards,
   logOutside,
+  fileMissing,
   useOutside,
   useCycle,
   useMissing,

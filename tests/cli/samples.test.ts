@@ -8,9 +8,11 @@ import { type Files, ran } from './terminal.ts';
 
 const FOLDER = join(import.meta.dirname, '../../samples');
 const NAMES = readdirSync(FOLDER).filter((name) => name.endsWith('.tappet'));
-const LOGS = readdirSync(join(FOLDER, 'logs')).map((name) => `logs/${name}`);
+const NAMED = ['logs', 'photos'].flatMap((folder) =>
+  readdirSync(join(FOLDER, folder)).map((name) => `${folder}/${name}`),
+);
 const FILES: Files = Object.fromEntries(
-  [...NAMES, ...LOGS].map((name) => [`samples/${name}`, readFileSync(join(FOLDER, name), 'utf8')]),
+  [...NAMES, ...NAMED].map((name) => [`samples/${name}`, readFileSync(join(FOLDER, name), 'utf8')]),
 );
 const WINDOW = { columns: 100 };
 

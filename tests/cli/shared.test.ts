@@ -13,6 +13,9 @@ const FILES = {
   'boats/out.tappet': 'use ../../limits.tappet\n',
   'a.tappet': 'use b.tappet\n',
   'b.tappet': 'use ./a.tappet\n',
+  'boats/photo.tappet':
+    'session 2026-05-02\n  photo p/a.jpg\n  photo p/b.jpg\n  log p/run.csv\n  photo ../../c.jpg\n',
+  'boats/p/a.jpg': '',
 };
 const codes = (path: string) =>
   JSON.parse(ran(`check ${path} --format json`, FILES).out).files[0].findings.map(
@@ -25,6 +28,7 @@ test.each([
   ['boats/out.tappet', ['use-outside']],
   ['a.tappet', ['use-cycle']],
   ['b.tappet', ['use-cycle']],
+  ['boats/photo.tappet', ['file-missing', 'file-missing']],
 ])('%s', (path, found) => expect(codes(path)).toEqual(found));
 
 test('what is used holds in what is shown', () =>

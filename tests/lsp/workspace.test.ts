@@ -29,7 +29,7 @@ import { type Editor, unready, until } from './connect.ts';
 const FILES: Readonly<Record<string, string>> = {
   'shop/limits.tappet': 'limits\n  total <= 30 deg\nwords\n  flap gap: setting, 2..5 mm\n',
   'boats/marsh.tappet':
-    'use ../shop/limits.tappet\nsession 2026-05-02  As found\n  total 31 deg\n  flap gap 3 mm\n  photo photos/a b.jpg\n  photo photos/none.jpg\n',
+    'use ../shop/limits.tappet\nsession 2026-05-02  As found\n  total 31 deg\n  flap gap 3 mm\n  photo photos/a b.jpg\n  photo photos/none.jpg ; meant: file-missing\n',
   'boats/other.tappet':
     'use ../shop/limits.tappet\nsession 2031-01-01\n  flap-gap 4 mm\n  photo photos/a b.jpg\n',
   'boats/photos/a b.jpg': 'no picture',

@@ -1,6 +1,13 @@
 /** Notebooks that use one another, kept as texts by name. */
 import { expect, test } from 'vitest';
-import { type Known, sharedFor, stateGiven, usesIn, usesOf } from '../../server/model/shared.ts';
+import {
+  filesAskedBy,
+  type Known,
+  sharedFor,
+  stateGiven,
+  usesIn,
+  usesOf,
+} from '../../server/model/shared.ts';
 import { edit, refresh, type Snapshot } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 
@@ -10,6 +17,7 @@ function shelf(texts: Readonly<Record<string, string>>) {
     resolve: (_, path) => (path.startsWith('/') ? undefined : path),
     usesOf: (name) => usesIn(texts[name] ?? ''),
     stateOf: (name) => (texts[name] === undefined ? { problem: 'missing' } : stateGiven(notebook(name))),
+    missing: (name) => (texts[name] === undefined ? { problem: 'missing' } : undefined),
   };
   const notebook = (name: string): Snapshot => openNotebook(texts[name] ?? '', sharedFor(name, known));
   return notebook;
@@ -48,6 +56,16 @@ test('what is used may change: the pages that asked are read again, and what fol
   const after = refresh(before, changed('user').shared);
   expect(codesIn(after)).toEqual(codesIn(changed('user')));
   expect(codesIn(after)).not.toContain('3 over-limit');
+});
+
+test('a photo that comes to be there is told no more, and only its page is read again', () => {
+  const user = 'session 2026-05-02\n  photo a.jpg\nsession 2026-05-03\n  idle 850 rpm\n';
+  const before = shelf({ user })('user');
+  expect(codesIn(before)).toEqual(['2 file-missing']);
+  expect(filesAskedBy(before)).toEqual(['a.jpg']);
+  const after = refresh(before, shelf({ user, 'a.jpg': '' })('user').shared);
+  expect(codesIn(after)).toEqual([]);
+  expect(after.pages.map((page, i) => page === before.pages[i])).toEqual([false, true]);
 });
 
 test.each([

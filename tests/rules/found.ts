@@ -26,8 +26,9 @@ const linesOf = (marked: string): readonly string[] => marked.split(' | ');
 
 export const found = (text: string): readonly LocatedFinding[] => openNotebook(text, shelf).findings;
 
-/** The other notebooks of these tests: one page of limits, and `use-cycle.tappet`, which is the one under test. */
-const shelf: Shared = (path) => {
+/** What lies around the notebooks of these tests: one page of limits, `use-cycle.tappet`, which is the one under test; lost files. */
+const shelf: Shared = (path, of) => {
+  if (of === 'file') return path.includes('lost') ? { problem: 'missing' } : undefined;
   if (path === 'shop-limits.tappet') return stateGiven(openNotebook('limits\n  total <= 34 deg\n'));
   if (path === 'use-cycle.tappet') return { problem: 'cycle' };
   return { problem: path.startsWith('/') ? 'outside' : 'missing' };

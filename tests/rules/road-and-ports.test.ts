@@ -190,6 +190,16 @@ rows('odometer-backwards', [
 ]);
 rows('hours-backwards', [['hours 120 | hours «102»', '120 h'], ['hours 120 | hours 121']]);
 
+rows('file-missing', [
+  ['photo «photos/lost.jpg»', 'The photo "photos/lost.jpg" is not there'],
+  ['log "«lost; run.csv»"', 'from the folder of this notebook'],
+  ['photo lost.jpg ; meant: file-missing'],
+  ['log ../lost.csv'],
+  ['photo'],
+  ['photo there.jpg'],
+  ['note photo lost.jpg'],
+]);
+
 rows('log-outside', [
   ['log «../run.csv»', 'lies outside the folder'],
   ['log «/home/run.csv»'],

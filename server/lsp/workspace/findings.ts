@@ -20,29 +20,30 @@ interface Around {
   readonly client: () => Client;
 }
 
-/** A report on a notebook that is not open, and what else it was made from. */
+/** A report on a notebook that is not open, and what else it was made from: those that it uses, and which files are missing. */
 interface Kept {
   readonly settings: Settings;
-  readonly uses: readonly unknown[];
+  readonly around: readonly unknown[];
   readonly report: Report;
 }
 
 /** Editors ask again every few seconds: what is not open is read again only when it, or one that it uses, has changed. */
 export function createEveryReport({ documents, workspace, settings, client }: Around): EveryReport {
+  const { namedFiles } = workspace;
   const kept = new WeakMap<IndexedNotebook, Kept>();
   const reportOf = async (
     notebook: IndexedNotebook,
-    uses: readonly unknown[],
+    around: readonly unknown[],
   ): Promise<Report | undefined> => {
     const last = kept.get(notebook);
-    const holds = last?.settings === settings() && sameItems(last.uses, uses);
+    const holds = last?.settings === settings() && sameItems(last.around, around);
     if (last && holds) return last.report;
     const asked = settings();
     const read = await workspace.notebookAt(notebook.uri);
     if (!read) return undefined;
     const snapshot = openNotebook(textOf(read.snapshot), read.snapshot.shared);
     const report = reportOn({ uri: notebook.uri, snapshot, typed: [] }, asked, client());
-    kept.set(notebook, { settings: asked, uses, report });
+    kept.set(notebook, { settings: asked, around, report });
     return report;
   };
   return async (told) => {
@@ -52,13 +53,15 @@ export function createEveryReport({ documents, workspace, settings, client }: Ar
       return { ...unchangedIf(reportOn(document, settings(), client()), told.get(uri)), uri, version };
     });
     const closed = [...workspace.closed()];
+    await namedFiles.lookFor(closed.flatMap(({ names }) => names));
     const sources = new Map<string, Source>([
       ...closed.map((each) => [each.uri, each] as const),
       ...opened.map(({ uri, snapshot }) => [plainAddress(uri), snapshot] as const),
     ]);
     for (const notebook of closed) {
       const { uri } = notebook;
-      const report = await reportOf(notebook, usedBy(notebook, sources));
+      const around = [...usedBy(notebook, sources), ...notebook.names.map(namedFiles.missing)];
+      const report = await reportOf(notebook, around);
       if (report) reports.push({ ...unchangedIf(report, told.get(uri)), uri, version: null });
     }
     return reports;

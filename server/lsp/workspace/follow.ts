@@ -10,6 +10,9 @@ import type { Client } from '../client.ts';
 import type { WorkspaceKeeper } from './workspace.ts';
 
 const NOTEBOOKS = '**/*.tappet';
+/** Photos and logs mostly end in one of these; any other file is looked for again as its notebook is opened or changed. */
+const ENDINGS = 'csv,txt,log,jpg,jpeg,png,gif,webp,heic,svg,pdf,mp4,mov';
+const NAMED = `**/*.{${ENDINGS},${ENDINGS.toUpperCase()}}`;
 const NOTHING = () => undefined;
 const UNSEEN = { begin: NOTHING, report: NOTHING, done: NOTHING };
 const TITLE = 'Reading the notebooks of this workspace';
@@ -22,7 +25,7 @@ export const foldersIn = ({ workspaceFolders, rootUri }: InitializeParams): read
 export function followWorkspace(
   connection: Connection,
   client: () => Client,
-  { places, index, used }: WorkspaceKeeper,
+  { places, index, used, namedFiles }: WorkspaceKeeper,
   log: (message: string) => void,
 ): () => Promise<void> {
   const readAll = async () => {
@@ -39,6 +42,8 @@ export function followWorkspace(
   connection.onDidChangeWatchedFiles(
     listening(log, async ({ changes }: { readonly changes: readonly FileEvent[] }) => {
       for (const { uri } of changes) {
+        namedFiles.fileChanged(uri);
+        if (!isNotebook(uri)) continue;
         used.fileChanged(uri);
         await index.fileChanged(uri);
       }
@@ -46,7 +51,10 @@ export function followWorkspace(
   );
   // Of a folder's files nobody tells one by one.
   const readAgain = async (uris: readonly string[]) => {
-    for (const uri of uris) used.fileChanged(uri);
+    for (const uri of uris) {
+      used.fileChanged(uri);
+      namedFiles.fileChanged(uri);
+    }
     await readAll();
   };
   connection.workspace.onDidRenameFiles(
@@ -71,8 +79,12 @@ export function followWorkspace(
     if (client().workspaceFolders) followFolders();
     if (client().watchesFiles)
       await connection.client
-        .register(DidChangeWatchedFilesNotification.type, { watchers: [{ globPattern: NOTEBOOKS }] })
+        .register(DidChangeWatchedFilesNotification.type, {
+          watchers: [NOTEBOOKS, NAMED].map((globPattern) => ({ globPattern })),
+        })
         .catch((error) => log(String(error)));
     await readAll();
   };
 }
+
+const isNotebook = (uri: string): boolean => uri.toLowerCase().endsWith('.tappet');

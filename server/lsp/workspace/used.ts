@@ -13,6 +13,8 @@ export interface Used {
   readonly sharedFor: (uri: string) => Shared;
   /** A notebook was opened or changed: what it uses is read, and those that use it are told. */
   readonly changed: (uri: string) => void;
+  /** What is known of the files that a notebook names has changed. */
+  readonly readAgain: (uri: string) => void;
   readonly closed: (uri: string) => void;
   /** A file or a folder was changed on the disk, came or went. */
   readonly fileChanged: (uri: string) => void;
@@ -24,6 +26,7 @@ interface Around {
   readonly documents: Documents;
   readonly places: Places;
   readonly read: (uri: string) => Promise<FileText>;
+  readonly missing: Known['missing'];
   /** A notebook reads differently now, though its text is the same. */
   readonly renewed: (uri: string) => void;
 }
@@ -32,7 +35,7 @@ interface Around {
 const MOST_USED = 200;
 const NOT_KEPT: Absent = { problem: 'not readable' };
 
-export function createUsed({ documents, places, read, renewed }: Around): Used {
+export function createUsed({ documents, places, read, missing, renewed }: Around): Used {
   /** Undefined while it is being read. */
   const files = new Map<string, Snapshot | Absent | undefined>();
   const openAt = (name: string): OpenDocument | undefined => {
@@ -55,6 +58,7 @@ export function createUsed({ documents, places, read, renewed }: Around): Used {
       const file = files.get(name);
       return file && 'problem' in file ? file : undefined;
     },
+    missing,
   };
   const sharedAt = (name: string) => sharedFor(name, known);
   const targetsOf = (name: string, uses = known.usesOf(name)) =>
@@ -122,6 +126,7 @@ export function createUsed({ documents, places, read, renewed }: Around): Used {
     known,
     sharedFor: (uri) => sharedAt(plainAddress(uri)),
     changed,
+    readAgain: (uri) => void renew(plainAddress(uri)),
     closed: (uri) => {
       const name = plainAddress(uri);
       letGo();

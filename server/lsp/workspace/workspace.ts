@@ -6,6 +6,7 @@ import type { Documents, OpenDocument } from '../documents.ts';
 import type { ReadBelow } from '../files.ts';
 import type { ListFolder } from '../folders.ts';
 import { plainAddress } from './addresses.ts';
+import { createNamedFiles, type NamedFiles } from './named-files.ts';
 import { createIndex, type IndexedNotebook, type NotebookIndex } from './notebook-index.ts';
 import { notebooksBelow } from './notebooks-below.ts';
 import { createPlaces, type Places } from './places.ts';
@@ -13,6 +14,7 @@ import { createUsed, type Used } from './used.ts';
 
 /** What answers are made from. */
 export interface Workspace {
+  readonly namedFiles: NamedFiles;
   readonly resolve: Places['resolve'];
   readonly known: Used['known'];
   /** Whether there is a file at an address; it is not read. */
@@ -54,7 +56,19 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     return readBelow(root, parts, largest);
   };
   const read = (uri: string) => readAt(uri, LARGEST_USED);
-  const used = createUsed({ documents, places, read, renewed });
+  // A file of any size is larger than nothing, and so it is not read.
+  const lookAt = async (uri: string) => {
+    const file = await readAt(uri, 0);
+    return 'text' in file ? 'too large' : file.problem;
+  };
+  const namedFiles = createNamedFiles({
+    documents,
+    places,
+    isMissing: async (uri) => (await lookAt(uri)) === 'missing',
+    renewed: (uri) => used.readAgain(uri),
+    log,
+  });
+  const used = createUsed({ documents, places, read, missing: namedFiles.missing, renewed });
   const index = createIndex({
     places,
     read,
@@ -94,11 +108,8 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
   return {
     resolve: places.resolve,
     known: used.known,
-    // A file of any size is larger than nothing.
-    isThere: async (uri) => {
-      const file = await readAt(uri, 0);
-      return 'text' in file || file.problem === 'too large';
-    },
+    isThere: async (uri) => (await lookAt(uri)) === 'too large',
+    namedFiles,
     notebookAt,
     closed,
     whenRead: index.whenRead,
