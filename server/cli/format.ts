@@ -40,7 +40,7 @@ export function format(args: readonly string[], options: FormatOptions, terminal
     }
     const text = formatted(open(path, read.text), read.text, style);
     if (text !== read.text) different++;
-    deliver({ path, text, isSame: text === read.text }, terminal, tell);
+    deliver({ path, text: read.mark + text, isSame: text === read.text }, terminal, tell);
   }
   if (unusable > 0) return EXIT.unusable;
   return options.check && different > 0 ? EXIT.found : EXIT.clean;

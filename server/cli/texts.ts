@@ -3,9 +3,16 @@ import type { Terminal } from './terminal.ts';
 
 export const STANDARD_INPUT = '-';
 const ENDING = '.tappet';
+const BYTE_ORDER_MARK = [0xef, 0xbb, 0xbf];
 const PASSED_OVER = /^(?:\.|node_modules\/$)/;
 
-export type Text = { readonly text: string } | { readonly problem: string };
+export type Text =
+  | {
+      readonly text: string;
+      /** What stands before the text in the file: a byte order mark, or nothing. */
+      readonly mark: '\uFEFF' | '';
+    }
+  | { readonly problem: string };
 export type Paths = { readonly paths: readonly string[] } | { readonly problem: string };
 
 /** Says of a path why nothing can be done with it. */
@@ -51,7 +58,12 @@ function below(folder: string, terminal: Terminal): readonly string[] {
 /** The text of a file, without a byte order mark. */
 export function textOf(path: string, terminal: Terminal): Text {
   try {
-    return { text: new TextDecoder('utf-8', { fatal: true }).decode(terminal.read(path)) };
+    const bytes = terminal.read(path);
+    const isMarked = BYTE_ORDER_MARK.every((byte, i) => bytes[i] === byte);
+    return {
+      text: new TextDecoder('utf-8', { fatal: true }).decode(bytes),
+      mark: isMarked ? '\uFEFF' : '',
+    };
   } catch (error) {
     return { problem: problemOf(error) };
   }

@@ -43,6 +43,16 @@ test('files are written only with --write, and only those that change', () => {
   });
 });
 
+test('a byte order mark stays where one was, and none is put where none was', () => {
+  const files = { 'marked.tappet': `\uFEFF${LOOSE}`, 'laid.tappet': `\uFEFF${LAID}`, 'plain.tappet': LOOSE };
+  expect(ran('format --write', files).saved).toEqual({
+    'marked.tappet': `\uFEFF${LAID}`,
+    'plain.tappet': LAID,
+  });
+  expect(ran('format marked.tappet', files).out).toBe(`\uFEFF${LAID}`);
+  expect(ran('format --check laid.tappet', files)).toMatchObject({ code: 0, out: '' });
+});
+
 test('one that cannot be written is told, and the others are', () => {
   const files = { 'a-locked.tappet': LOOSE, 'b.tappet': LOOSE };
   expect(ran('format --write', files)).toEqual({
