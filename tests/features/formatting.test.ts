@@ -52,6 +52,21 @@ const ROWS: readonly (readonly [
     `,
   ],
   [
+    'where figures are printed stands in a column of its own, comments behind it',
+    `
+      specs
+        head bolts torque 58..62 lb-ft source "table 4"
+        plug gap 0.028 in source "plate" ; worn
+        idle 850 rpm ; no source
+    `,
+    `
+      specs
+        head bolts       torque 58..62 lb-ft  source "table 4"
+        plug gap         0.028 in             source "plate"  ; worn
+        idle             850 rpm                              ; no source
+    `,
+  ],
+  [
     'a place right after the name belongs to it, a time stands before it',
     `
       session 2026-05-02

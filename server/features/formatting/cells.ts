@@ -16,6 +16,9 @@ export interface Cells {
   readonly body: string;
   /** Its first token; undefined for none. */
   readonly bodyToken: number | undefined;
+  /** Where a figure is printed, in a column behind the values; empty for none. */
+  readonly source: string;
+  readonly sourceToken: number | undefined;
   /** Has a time before it, so that it takes more room than its name needs. */
   readonly timed: boolean;
   readonly comment: string;
@@ -35,13 +38,16 @@ export function cellsOf(entry: Entry, before: Carried): Cells | undefined {
   if (isBroken(entry)) return undefined;
   const count = line.comment ?? line.tokens.kinds.length;
   const split = firstIn(line, columnOf(entry), count);
+  const end = sourceIn(entry, split, count);
   return {
     line,
     depth: depthOf(entry, before),
     trial: trialPart(entry, before),
     lead: spaced(entry, 0, split),
-    body: spaced(entry, split, count),
-    bodyToken: split < count ? split : undefined,
+    body: spaced(entry, split, end),
+    bodyToken: split < end ? split : undefined,
+    source: spaced(entry, end, count),
+    sourceToken: end < count ? end : undefined,
     timed: !isEmpty(line.syntax.time),
     comment: line.comment === undefined ? '' : tokenText(line, line.comment),
   };
@@ -123,12 +129,17 @@ function gapBefore(entry: Entry, token: number): string {
   const { kinds } = line.tokens;
   if (kinds[token] === KIND.Comma || kinds[token] === KIND.Colon) return '';
   if (kinds[token - 1] === KIND.Comma) return ' ';
-  if (startsTitle(entry, token) || token === line.syntax.time[1] || isSource(entry, token)) return '  ';
+  if (startsTitle(entry, token) || token === line.syntax.time[1]) return '  ';
   return tokenSpan(line, token - 1).to === tokenSpan(line, token).from ? '' : ' ';
 }
 
 const startsTitle = ({ kind, line }: Entry, token: number): boolean =>
   (kind === 'session' || kind === 'section') && line.tokens.kinds[token] === KIND.Prose;
 
-const isSource = ({ kind, line }: Entry, token: number): boolean =>
-  kind === 'spec' && /^source$/i.test(tokenText(line, token)) && line.tokens.kinds[token + 1] === KIND.Text;
+/** The token that begins where a figure is printed; `end` where that is not said. */
+function sourceIn({ kind, line }: Entry, from: number, end: number): number {
+  if (kind !== 'spec') return end;
+  for (let token = from; token < end - 1; token++)
+    if (/^source$/i.test(tokenText(line, token)) && line.tokens.kinds[token + 1] === KIND.Text) return token;
+  return end;
+}

@@ -10,7 +10,7 @@ const GAP = 2;
 const NARROWEST_NAME = 15;
 /** A longer name stands out of its column rather than to move all others. */
 const WIDEST_NAME = 24;
-/** Nor does the comment of a longer line move the others. */
+/** Nor does what stands behind a longer line move the others. */
 const WIDEST_LINE = 72;
 
 type Chosen = (at: number) => boolean;
@@ -19,8 +19,10 @@ type Chosen = (at: number) => boolean;
 export function laidOut(lines: readonly Laid[], indent: number, chosen: Chosen): readonly string[] {
   const known = placed(lines, indent);
   const columns = groupsOf(known).map((group) => valueColumn(group, chosen));
-  const contents = known.map((line) => content(line, columns[line.group] as number));
-  const comments = commentColumn(known, contents, chosen);
+  const values = known.map((line) => content(line, columns[line.group] as number));
+  const sources = columnAfter(values, known, chosen, ({ sourceToken }) => sourceToken);
+  const contents = known.map(({ cells }, i) => withSource(cells, values[i] as string, sources));
+  const comments = columnAfter(contents, known, chosen, commentOf);
   return known.map(({ at, text, cells, margin }, i) => {
     if (!cells || !chosen(at)) return text;
     const laid = withComment(cells, margin, contents[i] as string, comments);
@@ -43,6 +45,9 @@ function content({ cells, margin }: Placed, column: number): string {
   return cells.body === '' ? lead : padded(lead, column) + cells.body;
 }
 
+const withSource = (cells: Cells | undefined, content: string, column: number): string =>
+  cells?.source ? padded(content, column) + cells.source : content;
+
 function withComment({ comment }: Cells, margin: string, content: string, column: number): string {
   if (comment === '') return content;
   return (content === '' ? margin : padded(content, column)) + comment;
@@ -63,13 +68,21 @@ function valueColumn(lines: readonly Placed[], chosen: Chosen): number {
   return keptTo(lines, chosen, ({ cells }) => cells?.bodyToken) ?? Math.max(0, ...widths) + GAP;
 }
 
-function commentColumn(lines: readonly Placed[], contents: readonly string[], chosen: Chosen): number {
+const commentOf = ({ lead, line }: Cells): number | undefined => (lead ? line.comment : undefined);
+
+/** Where what begins with the token of `tokenOf` stands, behind the contents of all lines that have one. */
+function columnAfter(
+  contents: readonly string[],
+  lines: readonly Placed[],
+  chosen: Chosen,
+  tokenOf: (cells: Cells) => number | undefined,
+): number {
+  const tokenIn = ({ cells }: Placed) => cells && tokenOf(cells);
   const widths = contents.flatMap((content, i) => {
-    const width = lines[i]?.cells?.comment && content ? widthOf(content) : Infinity;
+    const width = tokenIn(lines[i] as Placed) === undefined ? Infinity : widthOf(content);
     return width <= WIDEST_LINE ? [width] : [];
   });
-  const commentOf = ({ cells }: Placed) => (cells?.lead ? cells.line.comment : undefined);
-  return keptTo(lines, chosen, commentOf) ?? Math.max(0, ...widths) + GAP;
+  return keptTo(lines, chosen, tokenIn) ?? Math.max(0, ...widths) + GAP;
 }
 
 /** The column that most lines which are not to be changed have already, if two or more of them agree. */
