@@ -1,7 +1,7 @@
-import { FIRST_WORDS, type Span } from '../../grammar/index.ts';
+import { FIRST_WORDS, isEmpty, type Line, runSpan, runText, type Span } from '../../grammar/index.ts';
 import type { Carried } from '../model/carry.ts';
 import type { Word } from '../model/values.ts';
-import { didYouMean, guessWord } from './nearest.ts';
+import { didYouMean, guessAmong, guessWord } from './nearest.ts';
 import { NO_PROBLEMS, type Problem, replaceWith, rule } from './rule.ts';
 
 export const unknownWord = rule({
@@ -12,8 +12,14 @@ export const unknownWord = rule({
   standing: 'notation',
   good: 'session 2026-05-02\n  idle 850 rpm\n',
   bad: 'session 2026-05-02\n  idel 850 rpm\n',
-  on: ['unknown'],
-  check({ words, time }, { before }) {
+  outranks: ['port-unsaid', 'own-word-incomplete'],
+  // A port, a part or a word of the notebook may have any name, so that the head of a session is easily taken for one.
+  on: ['unknown', 'port', 'part', 'word'],
+  check(entry, { before }) {
+    const head = misspeltHead(entry.line);
+    if (head) return [head];
+    if (entry.kind !== 'unknown') return NO_PROBLEMS;
+    const { words, time } = entry;
     const all = spanOf(words);
     if (!all) return NO_PROBLEMS;
     if (time && Object.hasOwn(FIRST_WORDS, words[0]?.text.toLowerCase() ?? ''))
@@ -22,6 +28,18 @@ export const unknownWord = rule({
     return [wordProblem(words, all, before)];
   },
 });
+
+/** One word like `session` with a date straight after it. */
+function misspeltHead(line: Line): Problem | undefined {
+  const { syntax } = line;
+  if (syntax.kind !== 'entry' || syntax.head[1] - syntax.head[0] !== 1) return undefined;
+  if (syntax.groups[0]?.values[0]?.form !== 'date' || !isEmpty(syntax.groups[0].words)) return undefined;
+  const word = runText(line, syntax.head);
+  if (guessAmong(word, ['session']).words.length === 0) return undefined;
+  const span = runSpan(line, syntax.head);
+  const message = `"${word}" is not a known word here. Did you mean session? Until it is mended, what follows belongs to the section above.`;
+  return { span, message, fixes: [replaceWith(span, 'session')] };
+}
 
 const lateHead = (words: readonly Word[], time: string): Problem => ({
   span: (words[0] as Word).span,

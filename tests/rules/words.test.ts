@@ -10,6 +10,18 @@ rows('unknown-word', [
   ['idle 850 rpm'],
   ['09:30'],
 ]);
+for (const section of ['ports', 'parts', 'words', 'specs', 'limits', 'engine'])
+  rows(
+    'unknown-word',
+    [
+      ['«sesion» 2026-05-03 10:00 Leaner', 'Did you mean session?', 'session 2026-05-03 10:00 Leaner'],
+      ['«Sessions» 2026-05-03', 'what follows belongs to the section above', 'session 2026-05-03'],
+    ],
+    section,
+  );
+rows('unknown-word', [['session rear capped'], ['season capped'], ['mansion 2026-05-03']], 'ports');
+rows('port-unsaid', [['sesion 2026-05-03'], ['«mansion» 2026-05-03']], 'ports');
+rows('own-word-incomplete', [['sesion 2026-05-03']], 'words');
 rows(
   'unknown-word',
   [['«head bolts» 58 lb-ft', 'what is specified'], ['head bolts torque 58 lb-ft']],
