@@ -10,9 +10,13 @@ export interface AmountSyntax {
   readonly form: 'amount';
   /** `~`, a bound, a sign, `in` or `out`. */
   readonly prefix: number | undefined;
+  /** The minus of the number behind `~` or a bound. */
+  readonly lowSign: number | undefined;
   readonly low: number | undefined;
   /** `..` or `±`. */
   readonly link: number | undefined;
+  /** The sign of the second number. */
+  readonly highSign: number | undefined;
   readonly high: number | undefined;
   /** `"` or `in` straight after the number. */
   readonly inch: number | undefined;

@@ -3,7 +3,7 @@
  * its offset, and a rule answers with token numbers only.
  */
 import { EmbeddedActionsParser, EOF, type IToken, type TokenType } from 'chevrotain';
-import type { ConditionSyntax, GroupSyntax, Run, ValueSyntax } from './syntax.ts';
+import type { AmountSyntax, ConditionSyntax, GroupSyntax, Run, ValueSyntax } from './syntax.ts';
 import { Anything, TOKEN as T, TOKEN_OF_KIND } from './tokens.ts';
 
 export type Pieces = Pick<GroupSyntax, 'values' | 'conditions'>;
@@ -17,7 +17,16 @@ const PLAIN = [
   ['ratio', T.Ratio],
   ['order', T.Order],
 ] as const;
-const NO_NUMBER = { low: undefined, link: undefined, high: undefined, inch: undefined };
+/** What may have a minus of its own behind it. */
+const NOT_SIGNS: readonly TokenType[] = [T.About, T.Bound];
+const SIGNS: readonly TokenType[] = [T.Minus, T.Plus];
+
+type Prefix = Pick<AmountSyntax, 'prefix' | 'lowSign'>;
+type Second = Pick<AmountSyntax, 'highSign' | 'high'>;
+
+const NO_PREFIX: Prefix = { prefix: undefined, lowSign: undefined };
+const NO_SECOND: Second = { highSign: undefined, high: undefined };
+const NO_NUMBER = { low: undefined, link: undefined, ...NO_SECOND, inch: undefined };
 
 export class ValueParser extends EmbeddedActionsParser {
   private count = 0;
@@ -103,31 +112,46 @@ export class ValueParser extends EmbeddedActionsParser {
         ALT: () => {
           const prefix = this.SUBRULE(this.prefix);
           const size = this.OPTION(() => this.SUBRULE(this.extent));
-          return { form: 'amount' as const, prefix, ...(size ?? NO_NUMBER) };
+          return { form: 'amount' as const, ...prefix, ...(size ?? NO_NUMBER) };
         },
       },
-      { ALT: () => ({ form: 'amount' as const, prefix: undefined, ...this.SUBRULE1(this.extent) }) },
+      { ALT: () => ({ form: 'amount' as const, ...NO_PREFIX, ...this.SUBRULE1(this.extent) }) },
     ]),
   );
 
-  private readonly prefix = this.RULE('prefix', (): number =>
-    this.at(this.OR(PREFIXES.map((type, i) => ({ ALT: () => this.consume(i, type) })))),
-  );
+  private readonly prefix = this.RULE('prefix', (): Prefix => {
+    const prefix = this.at(this.OR(PREFIXES.map((type, i) => ({ ALT: () => this.consume(i, type) }))));
+    const lowSign = this.OPTION({
+      GATE: () => NOT_SIGNS.includes(this.LA(0).tokenType),
+      DEF: () => this.at(this.CONSUME(T.Minus)),
+    });
+    return { prefix, lowSign };
+  });
 
   private readonly extent = this.RULE('extent', () => {
     const low = this.SUBRULE(this.number);
     let link: number | undefined;
-    let high: number | undefined;
+    let second: Second | undefined;
     this.OPTION(() => {
       link = this.at(
         this.OR([{ ALT: () => this.CONSUME(T.Dots) }, { ALT: () => this.CONSUME(T.PlusMinus) }]),
       );
-      high = this.OPTION1(() => this.SUBRULE1(this.number));
+      second = this.OPTION1({
+        GATE: () => !SIGNS.includes(this.LA(1).tokenType) || NUMBERS.includes(this.LA(2).tokenType),
+        DEF: () => this.SUBRULE(this.second),
+      });
     });
     const inch = this.OPTION2(() =>
       this.at(this.OR1([{ ALT: () => this.CONSUME(T.InchMark) }, { ALT: () => this.CONSUME(T.In) }])),
     );
-    return { low, link, high, inch };
+    return { low, link, ...(second ?? NO_SECOND), inch };
+  });
+
+  private readonly second = this.RULE('second', (): Second => {
+    const highSign = this.OPTION(() =>
+      this.at(this.OR([{ ALT: () => this.CONSUME(T.Minus) }, { ALT: () => this.CONSUME(T.Plus) }])),
+    );
+    return { highSign, high: this.SUBRULE(this.number) };
   });
 
   protected readonly number = this.RULE('number', (): number =>

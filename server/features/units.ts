@@ -1,6 +1,6 @@
 /** A value in the other units that people in the trade give it in, the reader's own first. */
 import { valueText } from '../model/describe.ts';
-import type { Amount } from '../model/values.ts';
+import { type Amount, asWhole } from '../model/values.ts';
 import { monotone, scale } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { convertDifference, convertInterval, type Dimension, type Unit, unitById } from '../trade/units.ts';
@@ -63,14 +63,18 @@ const TOPICS: Partial<Readonly<Record<Kind, UnitTopic>>> = {
   distance: 'distance',
 };
 
-/** Amounts of one dimension, said of one quantity; a bare number is taken to be in the quantity's own unit. */
+/**
+ * Amounts of one dimension, said of one quantity; a bare number is taken to be in the quantity's own unit. Only of a
+ * setting is a signed one a change: five degrees less are nine others, five degrees of frost are not.
+ */
 export function inOtherUnits(amounts: readonly Amount[], quantity: Quantity, choice: UnitChoice): OtherUnits {
   const [first] = amounts;
+  const whole = (amount: Amount) => (quantity.kind === 'setting' ? amount : (asWhole(amount) ?? amount));
   const unit = first && unitOf(first, quantity);
   if (!unit || amounts.some((amount) => unitOf(amount, quantity) !== unit))
     return { preferred: undefined, others: [] };
   const { preferred, others } = unitsBeside(unit, quantity, choice);
-  const inUnit = (to: Unit) => together(amounts.map((amount) => converted(amount, unit, to)));
+  const inUnit = (to: Unit) => together(amounts.map((amount) => converted(whole(amount), unit, to)));
   return { preferred: preferred && inUnit(preferred), others: others.map(inUnit) };
 }
 

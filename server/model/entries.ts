@@ -215,7 +215,7 @@ function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time
   const { quantity, from, length } = found;
   const name = { from: (head[from] as Word).span.from, to: (head[from + length - 1] as Word).span.to };
   const beside = placeIn([...head.slice(0, from), ...head.slice(from + length)]);
-  const said = saidBy(line, syntax.groups, beside.place, beside.rest, quantity.form);
+  const said = saidBy(line, syntax.groups, beside.place, beside.rest, quantity);
   return {
     kind: roleOf(quantity, around.section),
     quantity,

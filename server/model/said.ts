@@ -4,9 +4,10 @@
  */
 import type { ConditionSyntax, GroupSyntax, Line, Span } from '../../grammar/index.ts';
 import { runSpan } from '../../grammar/index.ts';
-import type { ValueForm } from '../trade/quantity.ts';
+import type { Quantity, ValueForm } from '../trade/quantity.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
 import type { Condition, Place, Point, Said } from './notebook.ts';
+import { withSigns } from './signs.ts';
 import { type Amount, lowerValue, type Value, type Word, wordsOf } from './values.ts';
 
 /** Parts words into the place they name and the rest. */
@@ -43,8 +44,18 @@ function placeOf(naming: readonly Word[]): Place | undefined {
   };
 }
 
-/** What groups say, where `place` and `words` stand already in the entry's head. */
+/** What groups say of a quantity, where `place` and `words` stand already in the entry's head. */
 export function saidBy(
+  line: Line,
+  groups: readonly GroupSyntax[],
+  place: Place | undefined,
+  words: readonly Word[],
+  quantity: Quantity,
+): readonly Said[] {
+  return saidInGroups(line, groups, place, words, quantity.form).map((said) => withSigns(said, quantity));
+}
+
+function saidInGroups(
   line: Line,
   groups: readonly GroupSyntax[],
   place: Place | undefined,

@@ -13,7 +13,7 @@ import {
   tokenText,
   type ValueSyntax,
 } from '../../grammar/index.ts';
-import { about, atLeast, atMost, exact, type Interval, range } from '../trade/interval.ts';
+import { about, atLeast, atMost, exact, type Interval, range, scale } from '../trade/interval.ts';
 import { matchUnit, type Unit, unitById } from '../trade/units.ts';
 
 /** A word where it stands. */
@@ -30,7 +30,7 @@ export interface Amount {
   readonly interval: Interval | undefined;
   /** Undefined where none was written. */
   readonly unit: Unit | undefined;
-  /** `+2 deg`, `in 1/4 turn`: a change, not a value. */
+  /** `+2 deg`, `in 1/4 turn`: a change of a setting. Anywhere else a sign is the number's own. */
   readonly relative: 'more' | 'less' | 'in' | 'out' | undefined;
   readonly problem: NumberProblem | undefined;
   /** The number alone, without prefix and unit. */
@@ -72,19 +72,20 @@ export function lowerValue(line: Line, syntax: ValueSyntax): Lowered {
   }
   const unit = unitOf(line, syntax.inch, tail);
   const prefix = syntax.prefix === undefined ? '' : tokenText(line, syntax.prefix).toLowerCase();
-  const { interval, problem } = intervalOf(line, syntax, prefix);
-  const numberSpan = numbersOf(line, syntax);
+  const { interval, problem, signed } = intervalOf(line, syntax, prefix);
+  const numberSpan = numbersOf(line, syntax, signed);
   const unitSpan = unit.span ?? { from: numberSpan.to, to: numberSpan.to };
   const span = { from: runSpan(line, syntax.run).from, to: unitSpan.to };
-  const relative = RELATIVE[prefix];
+  const relative = signed ? 'more' : RELATIVE[prefix];
   return {
     value: { form: 'amount', interval, unit: unit.unit, relative, problem, numberSpan, unitSpan, span },
     after: unit.words === 0 ? tail : tail.slice(unit.words),
   };
 }
 
-function numbersOf(line: Line, syntax: AmountSyntax): Span {
-  const from = syntax.low ?? syntax.run[0];
+/** `signed`: the sign before them is the numbers' own. */
+function numbersOf(line: Line, syntax: AmountSyntax, signed = false): Span {
+  const from = (signed ? syntax.prefix : syntax.lowSign) ?? syntax.low ?? syntax.run[0];
   const to = syntax.high ?? syntax.link ?? from;
   return { from: tokenSpan(line, from).from, to: tokenSpan(line, to).to };
 }
@@ -141,22 +142,31 @@ function unitOf(line: Line, inch: number | undefined, tail: readonly Word[]): Un
   return { unit: match.unit, words: fromTail, span: { from: first.span.from, to: last.span.to } };
 }
 
-type Read = Pick<Amount, 'interval' | 'problem'>;
+interface Read extends Pick<Amount, 'interval' | 'problem'> {
+  /** The minus before a range is that of its first number, so that the interval has it already. */
+  readonly signed?: boolean;
+}
 
 function intervalOf(line: Line, syntax: AmountSyntax, prefix: string): Read {
   if (syntax.low === undefined) return unread('no number');
   const low = numberOf(tokenText(line, syntax.low));
   if (typeof low === 'string') return unread(low);
-  if (syntax.link !== undefined) return between(line, low, syntax.link, syntax.high);
-  return { interval: withPrefix(low, prefix), problem: undefined };
+  const isLess = syntax.lowSign !== undefined;
+  if (syntax.link === undefined)
+    return { interval: withPrefix(isLess ? -low : low, prefix), problem: undefined };
+  const signed = RELATIVE[prefix] === 'less';
+  return { ...between(line, isLess || signed ? -low : low, syntax), signed };
 }
 
-function between(line: Line, low: number, link: number, highToken: number | undefined): Read {
-  if (highToken === undefined) return unread('no second number');
-  const high = numberOf(tokenText(line, highToken));
-  if (typeof high === 'string') return unread(high);
-  const tolerance = /^(?:±|\+\/-)$/.test(tokenText(line, link));
-  return { interval: tolerance ? range(low - high, low + high) : range(low, high), problem: undefined };
+/** `450..580`, `-5..-2`, `50 ± 2` */
+function between(line: Line, low: number, { link, highSign, high }: AmountSyntax): Read {
+  if (high === undefined) return unread('no second number');
+  const size = numberOf(tokenText(line, high));
+  if (typeof size === 'string') return unread(size);
+  const isTolerance = /^(?:±|\+\/-)$/.test(tokenText(line, link as number));
+  if (isTolerance) return { interval: range(low - size, low + size), problem: undefined };
+  const isLess = highSign !== undefined && RELATIVE[tokenText(line, highSign)] === 'less';
+  return { interval: range(low, isLess ? -size : size), problem: undefined };
 }
 
 function withPrefix(n: number, prefix: string): Interval {
@@ -175,6 +185,15 @@ export function numberOf(text: string): number | NumberProblem {
   if (!parts) return Number(text);
   const [, whole, above, below] = parts.map(Number) as [number, number, number, number];
   return below === 0 ? 'divided by nought' : (Number.isNaN(whole) ? 0 : whole) + above / below;
+}
+
+/** `at -4 deg`: the sign is the number's own. Undefined for what is a screw's turn. */
+export function asWhole(amount: Amount): Amount | undefined {
+  const { relative, interval, span } = amount;
+  if (relative === 'in' || relative === 'out') return undefined;
+  const numberSpan = { from: span.from, to: amount.numberSpan.to };
+  const signed = interval && relative === 'less' ? scale(interval, -1) : interval;
+  return relative ? { ...amount, interval: signed, relative: undefined, numberSpan } : amount;
 }
 
 const NO_WORDS: readonly Word[] = [];

@@ -1,4 +1,4 @@
-import { KIND, runSpan, tokenText } from '../../grammar/index.ts';
+import { KIND, type Line, runSpan, tokenText } from '../../grammar/index.ts';
 import { numberOf } from '../model/values.ts';
 import { LISTED_KINDS } from './kinds.ts';
 import { type Problem, replaceWith, rule } from './rule.ts';
@@ -17,11 +17,13 @@ export const reversedRange = rule({
   check({ line }) {
     if (!line.tokens.kinds.includes(KIND.Dots)) return [];
     const found: Problem[] = [];
-    for (const { low, link, high } of amountsIn(line.syntax)) {
+    for (const { prefix, lowSign, low, link, highSign, high } of amountsIn(line.syntax)) {
       if (low === undefined || link === undefined || high === undefined) continue;
-      const [from, to] = [tokenText(line, low), tokenText(line, high)];
-      if (line.tokens.kinds[link] !== KIND.Dots || !descends(from, to)) continue;
-      const span = runSpan(line, [low, high + 1]);
+      if (line.tokens.kinds[link] !== KIND.Dots) continue;
+      const sign = prefix !== undefined && line.tokens.kinds[prefix] === KIND.Minus ? prefix : lowSign;
+      const [from, to] = [signed(line, sign, low), signed(line, highSign, high)];
+      if (!descends(from, to)) continue;
+      const span = runSpan(line, [sign ?? low, high + 1]);
       found.push({
         span,
         message: `The range runs from ${from} down to ${to}; it is read as ${to}..${from}.`,
@@ -32,7 +34,17 @@ export const reversedRange = rule({
   },
 });
 
+/** A number as written, with its minus. */
+const signed = (line: Line, sign: number | undefined, number: number): string =>
+  `${sign !== undefined && line.tokens.kinds[sign] === KIND.Minus ? '-' : ''}${tokenText(line, number)}`;
+
 function descends(from: string, to: string): boolean {
-  const [first, second] = [numberOf(from), numberOf(to)];
-  return typeof first === 'number' && typeof second === 'number' && first > second;
+  const [first, second] = [sizeOf(from), sizeOf(to)];
+  return first !== undefined && second !== undefined && first > second;
+}
+
+function sizeOf(text: string): number | undefined {
+  const size = numberOf(text.replace(/^-/, ''));
+  if (typeof size !== 'number') return undefined;
+  return text.startsWith('-') ? -size : size;
 }

@@ -15,6 +15,7 @@ import { curveNotRising } from './curve-not-rising.ts';
 import { dateBackwards } from './date-backwards.ts';
 import { degreesMixedUp } from './degrees-mixed-up.ts';
 import { depressionAboveBarometer } from './depression-above-barometer.ts';
+import { directionInWords } from './direction-in-words.ts';
 import { displacementUnlikeBore } from './displacement-unlike-bore.ts';
 import { dividedByNought } from './divided-by-nought.ts';
 import { doneNothingOpen } from './done-nothing-open.ts';
@@ -126,6 +127,7 @@ const ROWS: readonly Rule[] = [
   unknownWord,
   unknownPlace,
   placeAfterValue,
+  directionInWords,
   misspeltWord,
   unknownFlag,
   nothingSaid,

@@ -153,8 +153,9 @@ const VALVE_GEAR = ownedBy('valve gear', [
   measured(
     'cam timing',
     'deg',
-    'How far the camshaft is set ahead of (+) or behind its own mark, in crank degrees.',
+    'How far the camshaft is set ahead of (advanced) or behind (retarded) its own mark, in crank degrees.',
     {
+      words: 'advanced, retarded',
       also: 'cam advance, camshaft timing',
       band: usual(-12, 12, 'offset keys and bushes go to about 8 deg'),
     },

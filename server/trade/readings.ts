@@ -66,7 +66,11 @@ const PRESSURES = [
   }),
   measured('boost', 'psi', 'Pressure in the intake manifold above the air outside.', {
     also: 'boost pressure, manifold pressure',
-    band: usual(0, 40, 'street engines 4 to 15 psi'),
+    band: usual(
+      -15,
+      40,
+      'street engines 4 to 15 psi; below nought the manifold is under vacuum, never past the air itself',
+    ),
   }),
   measured('fuel pressure', 'psi', 'Fuel pressure at the carburettor.', {
     also: 'pump pressure',

@@ -115,6 +115,11 @@ describe('what a change comes to', () => {
       '  initial 9 deg |   initial 11 deg',
     ],
     [
+      'Write what it comes to: at -2 deg',
+      '  initial 9 deg |   initial ‸-11 deg',
+      '  initial 9 deg |   initial at -2 deg',
+    ],
+    [
       'Write what it comes to',
       '  mixture 1 1/2 turns |   mixture ‸in 1/4 turn ; lean',
       '  mixture 1 1/2 turns |   mixture 1 1/4 turns ; lean',

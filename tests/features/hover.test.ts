@@ -32,6 +32,19 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'session 2026-05-02\n  tu‸be  402 415 F\n',
     'tube 402 415 F = 206 213 C',
   ],
+  ['a whole value below nought', 'session 2026-05-02\n  initial at «‸-4 deg»\n', 'initial -4 deg'],
+  [
+    'a direction in words stays as it is written',
+    'session 2026-05-02\n  cam tim‸ing 4 deg retarded\n',
+    'cam timing 4 deg retarded',
+  ],
+  ['below nought', 'session 2026-05-02\n  weather «‸-5 C», 1011 hPa\n', 'weather -5 C = 23 F'],
+  ['a change', 'session 2026-05-02\n  thermostat «‸-5 C»\n', 'thermostat -5 C = -9 F'],
+  [
+    'degrees of frost',
+    'session 2026-05-02\n  air temperature «‸-5..-2 C»\n',
+    'air temperature -5..-2 C = 23..28 F',
+  ],
   ['a number the trade writes without its unit', 'session 2026-05-02\n  idle  «8‸50»\n', 'idle 850 rpm'],
   [
     'a part of the weather',

@@ -19,6 +19,8 @@ const CHANGES: readonly (readonly [what: string, line: string, ...shown: readonl
     'mixture left 3/4 turn, right 1 1/2 turns‸',
     'mixture left 3/4 turn, right 1 1/2 turns «left 1/4 turn less, right 1/4 turn more»',
   ],
+  ['a whole value below nought', 'initial at -2 deg‸', 'initial at -2 deg «11 deg less»'],
+  ['a change past nought', 'initial -11 deg‸', 'initial -11 deg «= -2 deg»'],
   ['before the comment', 'initial 11 deg ; better‸', 'initial 11 deg «2 deg more»'],
   [
     'a reading under the same conditions',

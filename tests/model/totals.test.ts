@@ -118,6 +118,10 @@ test.each<[lines: string, total: string]>([
   ['mechanical limit 7 deg, distributor', 'total: 23 deg'],
   ['vacuum advance 0 deg @ 4 inHg, 6 deg @ 12 inHg, manifold, distributor', 'cruise total: 41 deg'],
   ['initial 2 deg ATDC', 'total: 18 deg'],
+  ['initial at -2 deg', 'total: 18 deg'],
+  ['initial at 7 deg', 'total: 27 deg'],
+  ['initial -2 deg', 'total: 27 deg'],
+  ['initial -2..-1 deg', 'total: 27..28 deg'],
 ])('%s: %s', (lines, total) => {
   expect(totals(`initial 9 deg / ${CURVE} / ${lines}`)).toContain(total);
 });

@@ -73,6 +73,11 @@ rows('reversed-range', [
   ['egt 1200..1300 F'],
   ['egt 1300 ± 20 F'],
   ['egt 1300..1300 F'],
+  ['air temperature -5..-2 C'],
+  ['air temperature -5..2 C'],
+  ['air temperature «-2..-5» C', 'from -2 down to -5', 'air temperature -5..-2 C'],
+  ['air temperature «2..-5» C', 'read as -5..2', 'air temperature -5..2 C'],
+  ['plug gap «1-1/2..1/2» in', 'read as 1/2..1-1/2', 'plug gap 1/2..1-1/2 in'],
 ]);
 
 rows('not-a-time', [

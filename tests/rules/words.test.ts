@@ -45,6 +45,16 @@ rows('unknown-place', [
   ['idle 850 rpm steady'],
 ]);
 
+rows('direction-in-words', [
+  ['initial 2 deg «retarded»', 'such as -2 deg; a mark after top dead centre as 2 deg ATDC'],
+  ['initial «retarded» 2 deg'],
+  ['timing 2 deg «advanced» @ 900 rpm'],
+  ['initial 2 deg ATDC'],
+  ['cam timing 4 deg retarded'],
+  ['idle 850 rpm retarded'],
+]);
+rows('unknown-place', [['initial retarded 2 deg'], ['cam timing retarded 4 deg']]);
+
 rows('place-after-value', [
   ['mixture «1 1/4 turns left»', 'write left 1 1/4 turns', 'mixture left 1 1/4 turns'],
   ['plug gap «0.035 in #3»', 'write #3 0.035 in', 'plug gap #3 0.035 in'],

@@ -19,7 +19,9 @@ export function readyLine(carried: Carried, setting: InForce): ReadyLine | undef
   if (!setting.base) return undefined;
   const { quantity, place, text } = setting;
   const name = [quantity.name, place].filter(Boolean).join(' ');
-  const value = text === undefined ? settingText(setting) : `"${text}"`;
+  const written = text === undefined ? settingText(setting) : `"${text}"`;
+  // A minus alone would be a change.
+  const value = written.startsWith('-') ? `at ${written}` : written;
   return value !== '' && readsAs(`${name} ${value}`, carried, setting) ? { name, value } : undefined;
 }
 
