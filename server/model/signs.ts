@@ -38,6 +38,7 @@ function withDirection(said: Said, { words: known }: Quantity): Said {
     ...said,
     values: said.values.map((value) => (value.form === 'amount' ? onSide(value, sign) : value)),
     words: said.words.filter((each) => each !== word),
+    heard: said.heard.filter((each) => each !== word.text.toLowerCase()),
   };
 }
 

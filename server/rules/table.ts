@@ -33,6 +33,7 @@ import { idleSwapped } from './idle-swapped.ts';
 import { jetAgainstAir } from './jet-against-air.ts';
 import { keptWithoutTiming } from './kept-without-timing.ts';
 import { leakDownSpread } from './leak-down-spread.ts';
+import { limitPassedAlready } from './limit-passed-already.ts';
 import { lineTooLong } from './line-too-long.ts';
 import { listLength } from './list-length.ts';
 import { logOutside } from './log-outside.ts';
@@ -82,6 +83,7 @@ import { screwsWithoutEffect } from './screws-without-effect.ts';
 import { sidesApart } from './sides-apart.ts';
 import { specDiffers } from './spec-differs.ts';
 import { speedNotPossible } from './speed-not-possible.ts';
+import { targetNotMetYet } from './target-not-met-yet.ts';
 import { tenTimes } from './ten-times.ts';
 import { timingAfterDwell } from './timing-after-dwell.ts';
 import { tooManyValues } from './too-many-values.ts';
@@ -149,7 +151,9 @@ const ROWS: readonly Rule[] = [
   overLimit,
   totalOverLimit,
   totalOverUsual,
+  limitPassedAlready,
   missesTarget,
+  targetNotMetYet,
   measuredDiffers,
   idleSwapped,
   depressionAboveBarometer,

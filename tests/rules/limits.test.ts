@@ -40,6 +40,40 @@ rows(
   'limits\n  total <= 34 deg',
 );
 
+rows('limit-passed-already', [
+  [
+    `${CURVE} | initial 14 deg | limits | total «<= 34 deg»`,
+    'total is 36 deg already, over this limit: 14 deg + 22',
+  ],
+  [`${CURVE} | initial 14 deg | limits | total «34 deg»`],
+  [`${CURVE} | initial 14 deg | limits | total «<= 24 deg @ 2000 rpm»`, 'total is 24.5 deg already'],
+  [`${CURVE} | initial 14 deg | limits | total <= 34 deg @ 2000 rpm`],
+  [`${CURVE} | limits | total <= 34 deg`],
+  ['initial 14 deg | limits | initial «12 deg»', 'initial is 14 deg already'],
+  ['initial 14 deg | initial -3 deg | limits | initial 12 deg'],
+  ['initial +14 deg | limits | initial 12 deg'],
+  ['initial 14 deg | limits | initial ~14 deg'],
+  [
+    'mixture left 1 turn, right 2 1/2 turns | limits | mixture «<= 2 turns»',
+    'mixture right is 2 1/2 turns already',
+  ],
+  ['mixture left 1 turn, right 2 1/2 turns | limits | mixture left <= 2 turns'],
+  ['mixture 2 1/2 turns | limits | mixture «left <= 2 turns»'],
+  ['water 204 F | limits | water <= 195 F'],
+  ['fuel regulator 5 psi | limits | fuel regulator «<= 0.3 bar»', 'fuel regulator is 5 psi already'],
+  ['fuel regulator 5 psi | limits | fuel regulator <= 4 psi hot'],
+  ['fuel regulator 5 psi | limits | fuel regulator <= 4 psi ; meant: limit-passed-already'],
+]);
+rows('limit-passed-already', [['total <= 34 deg | session 2026-05-02 | initial 40 deg']], 'limits');
+
+rows('target-not-met-yet', [
+  [`${CURVE} | targets | all in «2600..3000 rpm»`, 'all in is 3200 rpm now, above this target'],
+  [`${CURVE} | targets | all in 2600..3400 rpm`],
+  [`initial 6 deg | ${CURVE} | targets | total «32..34 deg @ 3200 rpm»`, '28 deg now, below'],
+  ['idle 920 rpm in neutral | targets | idle 800..850 rpm in neutral'],
+  ['idle screw 2 turns | targets | idle screw «1 turn»', 'idle screw is 2 turns now, above'],
+]);
+
 rows('total-over-usual', [
   // TM 10-3930-623-12 par. 4-21: some engines use as much as 42 degrees of advance at high speed.
   [`${CURVE} | «initial 20.5 deg»`, 'over the usual 42 deg (published: TM 10-3930-623-12'],

@@ -1,0 +1,68 @@
+/** What is in force as a limit or target is stated: a reading is a moment and is over, settings and totals hold. */
+import { type Carried, type InForce, keyOf } from '../model/carry.ts';
+import { totalAtSpeed, totalNamed } from '../model/derive.ts';
+import type { Finding } from '../model/findings.ts';
+import type { QuantityEntry, Said } from '../model/notebook.ts';
+import type { Amount } from '../model/values.ts';
+import { type Interval, middle } from '../trade/interval.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { type Unit, unitById } from '../trade/units.ts';
+import { isAmount, speedOf } from './said.ts';
+
+export interface Standing {
+  /** With its place. */
+  readonly name: string;
+  readonly value: Interval;
+  readonly unit: Unit;
+  /** Behind the value; empty for a setting. */
+  readonly working: string;
+  readonly related: Finding['related'];
+}
+
+/** The settings and totals in force that something stated for one place is about. What is stated under conditions is about totals alone. */
+export function standingFor({ quantity }: QuantityEntry, said: Said, carried: Carried): readonly Standing[] {
+  const total = totalFor(quantity, said, carried);
+  if (total) return [total];
+  if (said.heard.length > 0 || said.conditions.length > 0) return NOTHING;
+  return settingsMeant(quantity, said, carried).flatMap(standing);
+}
+
+const NOTHING: readonly Standing[] = [];
+
+function totalFor({ name }: Quantity, said: Said, carried: Carried): Standing | undefined {
+  const speed = speedOf(said);
+  const atSpeed = name === 'total' && speed ? totalAtSpeed(carried, middle(speed)) : undefined;
+  const total = speed ? atSpeed : totalNamed(carried, name);
+  if (!total || !('value' in total)) return undefined;
+  const related = total.inputs.flatMap(({ name, value, by }) =>
+    by ? [{ origin: by, message: `${name}: ${value}` }] : [],
+  );
+  return { name, value: total.value, unit: total.unit, working: `: ${total.working}`, related };
+}
+
+/** Of a place its own, else the whole engine's; of no place all that were written. */
+function settingsMeant({ name }: Quantity, { place }: Said, { settings }: Carried): readonly InForce[] {
+  if (!place) return [...settings.values()].filter((setting) => setting.quantity.name === name);
+  const found = settings.get(keyOf(name, place.text)) ?? settings.get(keyOf(name, undefined));
+  return found ? [found] : [];
+}
+
+function standing(setting: InForce): readonly Standing[] {
+  const { quantity, place, values, points, by, base } = setting;
+  if (!base) return NOTHING;
+  const name = [quantity.name, place].filter(Boolean).join(' ');
+  const amounts: readonly Amount[] = [...values.filter(isAmount), ...points.map((point) => point.value)];
+  return amounts.flatMap(({ interval: value, unit }) =>
+    value
+      ? [
+          {
+            name,
+            value,
+            unit: unit ?? unitById(quantity.unit ?? 'number'),
+            working: '',
+            related: [{ origin: by, message: `${name} was set here` }],
+          },
+        ]
+      : [],
+  );
+}
