@@ -101,6 +101,10 @@ function flatTrials(moment: Moment): readonly Sign[] {
   });
 }
 
+/**
+ * A note is told of here, where somebody looks, and by no rule: it is a person's own sentence, which may as well say that the
+ * screws do nothing no more; and it takes its line as it stands, so that nothing on the line could say that it is meant.
+ */
 function notes({ snapshot, carried, line }: Moment): readonly Sign[] {
   const head = carried.session && lineOf(snapshot, carried.session.by.ref);
   if (head === undefined) return [];
