@@ -81,15 +81,23 @@ export interface SpeedRead {
 
 /** Undefined where the value is no speed. */
 export function speedRead(said: Said, carried: Carried, gearing: Gearing): SpeedRead | undefined {
+  const metresPerSecond = trueSpeed(said, carried);
+  if (!metresPerSecond) return undefined;
+  return { metresPerSecond, rpm: engineSpeedAt(said), gear: gearNamed(said, gearing.gears) };
+}
+
+/** In m/s: what the speedometer reads over, where that is written, is taken off. */
+export function trueSpeed(said: Said, { facts }: Carried): Interval | undefined {
   const shown = amountIn(said.values[0], 'm/s', 'mph');
-  if (!shown) return undefined;
-  const error = amountIn(carried.facts.get('speedometer error|')?.said.values[0], '%', '%');
-  const metresPerSecond = error
+  const error = amountIn(facts.get('speedometer error|')?.said.values[0], '%', '%');
+  return shown && error
     ? monotoneEach([shown, error] as const, (speed, over) => speed / (1 + over / 100))
     : shown;
-  const rpm = said.conditions.map(({ value }) => amountIn(value, 'rpm')).find((each) => each !== undefined);
-  return { metresPerSecond, rpm, gear: gearNamed(said, gearing.gears) };
 }
+
+/** In rpm, as it was read with the speed. */
+export const engineSpeedAt = (said: Said): Interval | undefined =>
+  said.conditions.map(({ value }) => amountIn(value, 'rpm')).find((each) => each !== undefined);
 
 function gearNamed(said: Said, gears: readonly Gear[]): Gear | undefined {
   const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)];

@@ -188,6 +188,10 @@ const VEHICLE = ownedBy('vehicle', [
     band: usual(8, 80, 'road cars 24 to 40 psi'),
   }),
   told('propeller', 'The propeller fitted.', { also: 'prop' }),
+  measured('propeller pitch', 'in', 'How far the propeller would move in one turn through a solid.', {
+    also: 'prop pitch, pitch',
+    band: usual(3, 60, 'launches and outboards about 7 to 27 in'),
+  }),
   told('throttle spring', 'The springs that shut the throttle; two, on road vehicles.', {
     also: 'throttle springs, return spring, throttle return spring, throttle return springs',
   }),

@@ -35,9 +35,17 @@ export function engineSpeed(metresPerSecond: number, overallRatio: number, tyreM
   return (60 * overallRatio * metresPerSecond) / (Math.PI * tyreMetres);
 }
 
-/** Slip of tyres and converter together, as a fraction: how far the measured speed falls short of the worked-out one. */
+/** Slip of tyres and converter together, or of a propeller, as a fraction: how far the measured speed falls short of the worked-out one. */
 export function slip(workedOut: number, measured: number): number {
   return 1 - measured / workedOut;
+}
+
+/**
+ * Speed of a boat in m/s if its propeller moved as through a solid: engine speed (rev/min), turns of the engine for one of
+ * the propeller, pitch in metres. What the boat falls short of it is the slip (apparent slip, in the usual terms of the sea).
+ */
+export function propellerSpeed(rpm: number, reduction: number, pitchMetres: number): number {
+  return (pitchMetres * rpm) / (60 * reduction);
 }
 
 /** A run's time or speed brought to the air of a named correction. */

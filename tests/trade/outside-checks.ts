@@ -1,3 +1,4 @@
+import { AFLOAT_CHECKS } from './checks/afloat.ts';
 import { AIR_CHECKS } from './checks/air.ts';
 import type { Check } from './checks/check.ts';
 import { ENGINE_CHECKS } from './checks/engine.ts';
@@ -9,5 +10,6 @@ export const CHECKS: readonly Check[] = [
   ...AIR_CHECKS,
   ...ENGINE_CHECKS,
   ...WORKSHOP_CHECKS,
+  ...AFLOAT_CHECKS,
   ...STATISTICS_CHECKS,
 ];

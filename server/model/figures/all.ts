@@ -14,6 +14,7 @@ import { DAMPER_TAPE, STOP_TRAVEL } from './marks.ts';
 import { MIXTURE_READING } from './mixture-reading.ts';
 import { DWELL, TIMING_AFTER_POINTS } from './points.ts';
 import { PORTS } from './ports.ts';
+import { PITCH_SPEED, PROPELLER_SLIP } from './propeller.ts';
 import { REMINDERS } from './reminders.ts';
 import { GEARS, SLIP } from './road.ts';
 import { RUNS } from './runs.ts';
@@ -39,6 +40,8 @@ const WORKINGS: readonly Working[] = [
   DWELL,
   GEARS,
   SLIP,
+  PITCH_SPEED,
+  PROPELLER_SLIP,
   RUNS,
   LOGS,
   JET_CHANGES,

@@ -85,6 +85,16 @@ export const SOURCES: readonly Source[] = [
     title: 'Public engine and gearing handbooks, worked examples',
     purpose: 'airflow, piston speed, road speed',
   },
+  {
+    id: 'propeller-slip',
+    title: "Public worked answer of a ship engineers' examination question",
+    purpose: 'slip of a propeller',
+  },
+  {
+    id: 'propeller-chart',
+    title: 'Public chart of boat speed by propeller pitch and reduction, with its example',
+    purpose: 'speed by pitch through a reduction gear',
+  },
   { id: 'nist-strd', title: 'NIST Statistical Reference Datasets', purpose: 'certified straight-line fit' },
   {
     id: 'nist-ehandbook',
