@@ -1,7 +1,5 @@
 /** Findings as text for a person: the place, what is odd, the line with the spot underlined, and what goes with it. */
 import type { LocatedFinding, Severity } from '../model/findings.ts';
-import { lineOf, lineText } from '../model/locate.ts';
-import type { Snapshot } from '../model/snapshot.ts';
 import { excerpt } from './excerpt.ts';
 import { visible, wrap } from './layout.ts';
 import { type Paint, painter } from './paint.ts';
@@ -36,7 +34,7 @@ export function textFindings({ write, columns, colours }: Terminal): Writer {
 }
 
 function findingText(
-  { path, snapshot }: Checked,
+  { path, lineText, lineOf }: Checked,
   finding: LocatedFinding,
   paint: Paint,
   columns: number | undefined,
@@ -52,11 +50,11 @@ function findingText(
   const coloured = head
     .replace(place, (text) => paint('title', text))
     .replace(severity, (text) => paint(finding.severity, text));
-  const spot = excerpt(lineText(snapshot, finding.at), finding.span, columns);
+  const spot = excerpt(lineText(finding.at), finding.span, columns);
   const below = [
     `${INDENT}${spot.text}`,
     `${INDENT}${' '.repeat(spot.before)}${paint(finding.severity, '^'.repeat(spot.width))}`,
-    ...relatedLines(snapshot, finding).flatMap((text) => indented(text, columns, (line) => line)),
+    ...relatedLines(lineOf, finding).flatMap((text) => indented(text, columns, (line) => line)),
     ...finding.fixes.flatMap((fix) =>
       indented(`fix: ${visible(fix.title)}`, columns, (line) => paint('fix', line)),
     ),
@@ -64,9 +62,9 @@ function findingText(
   return lines([coloured, ...rest, ...below, '']);
 }
 
-function relatedLines(snapshot: Snapshot, { related }: LocatedFinding): readonly string[] {
+function relatedLines(lineOf: Checked['lineOf'], { related }: LocatedFinding): readonly string[] {
   return related.map(({ origin, message }) => {
-    const line = lineOf(snapshot, origin.ref);
+    const line = lineOf(origin.ref);
     const day = origin.date ? `, ${origin.date}` : '';
     return `${line === undefined ? 'a line above' : `line ${line + 1}${day}`}: ${visible(message)}`;
   });

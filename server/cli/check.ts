@@ -1,11 +1,12 @@
 /** `tappet check`: what the rules find in notebooks. */
 
 import type { LocatedFinding, Severity } from '../model/findings.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import { inPassing, type Passing } from '../model/passing.ts';
+import { checkLine } from '../rules/index.ts';
 import { jsonFindings } from './check-json.ts';
 import { textFindings } from './check-text.ts';
 import { visible } from './layout.ts';
-import { openingWith } from './shared.ts';
+import { sharingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 import { pathsOf, type Tell, textOf } from './texts.ts';
 import type { Tally, Writer } from './writer.ts';
@@ -26,7 +27,7 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
     filesWithFindings: 0,
     findings: { error: 0, warning: 0, information: 0, hint: 0 },
   };
-  const open = openingWith(terminal);
+  const sharedAt = sharingWith(terminal);
   let unreadable = 0;
   const tell: Tell = (path, problem) => {
     unreadable++;
@@ -35,7 +36,7 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   for (const path of pathsOf(args, terminal, tell)) {
     const read = textOf(path, terminal);
     if ('problem' in read) tell(path, read.problem);
-    else checkOne(path, open(path, read.text), writer, tally);
+    else checkOne(path, inPassing(read.text, checkLine, sharedAt(path)), writer, tally);
   }
   writer.end(tally);
   if (unreadable > 0) return EXIT.unusable;
@@ -48,13 +49,13 @@ interface Count extends Tally {
   readonly findings: Record<Severity, number>;
 }
 
-function checkOne(path: string, snapshot: Snapshot, writer: Writer, tally: Count): void {
+function checkOne(path: string, read: Passing, writer: Writer, tally: Count): void {
   let found = 0;
   const count = (finding: LocatedFinding) => {
     found++;
     tally.findings[finding.severity]++;
   };
-  writer.file({ path, snapshot, findings: passing(snapshot.findings, count) });
+  writer.file({ ...read, path, findings: passing(read.findings, count) });
   tally.files++;
   if (found > 0) tally.filesWithFindings++;
 }

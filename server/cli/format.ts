@@ -5,7 +5,7 @@ import type { Snapshot } from '../model/snapshot.ts';
 import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { pathsOf, problemOf, STANDARD_INPUT, type Tell, textOf } from './texts.ts';
+import { pathsOf, problemOf, STANDARD_INPUT, type Tell, wholeTextOf } from './texts.ts';
 
 export const UNIT_SPELLINGS = ['as written', 'table'] as const;
 
@@ -33,7 +33,7 @@ export function format(args: readonly string[], options: FormatOptions, terminal
   const style = { indent: options.indent, unitSpelling: options.units };
   let different = 0;
   for (const path of paths) {
-    const read = textOf(path, terminal);
+    const read = wholeTextOf(path, terminal);
     if ('problem' in read) {
       tell(path, read.problem);
       continue;

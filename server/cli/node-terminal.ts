@@ -1,9 +1,11 @@
 /** The terminal that Node gives: files, standard streams, the window's width. */
 /// <reference types="node" />
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { getHeapStatistics } from 'node:v8';
 import { placeOf, readBeside } from './node-files.ts';
 import { wantsColours } from './paint.ts';
 import type { Terminal } from './terminal.ts';
+import { HEAP_A_BYTE } from './texts.ts';
 
 const STANDARD_INPUT = 0;
 
@@ -12,6 +14,7 @@ export function nodeTerminal(version: string): Terminal {
   stdout.on('error', endWhenNobodyReads);
   return {
     read: (path) => readFileSync(path === '-' ? STANDARD_INPUT : path),
+    mostBytes: getHeapStatistics().heap_size_limit / HEAP_A_BYTE,
     save: (path, text) => writeFileSync(path, text),
     list: (folder) =>
       readdirSync(folder, { withFileTypes: true }).map((entry) =>

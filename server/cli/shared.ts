@@ -1,15 +1,23 @@
 /** Notebooks in the terminal, with those that they use: inside the folder that `placeOf` allows, each read once. */
 import { type FileText, partsWithin } from '../model/files.ts';
 import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/shared.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import type { Shared, Snapshot } from '../model/snapshot.ts';
 import type { Absent } from '../model/step.ts';
 import { openNotebook } from '../rules/index.ts';
 import type { Terminal } from './terminal.ts';
+
+/** What the notebook at a path gets of others. */
+type SharedAt = (path: string) => Shared;
 
 /** Opens the text of the notebook at a path. */
 type OpenText = (path: string, text: string) => Snapshot;
 
 export function openingWith(terminal: Terminal): OpenText {
+  const sharedAt = sharingWith(terminal);
+  return (path, text) => openNotebook(text, sharedAt(path));
+}
+
+export function sharingWith(terminal: Terminal): SharedAt {
   const files = remembered((name: string) => read(name, terminal));
   const snapshots = remembered((name: string) => openNamed(name, textIn(files(name))));
   const known: Known = {
@@ -26,9 +34,9 @@ export function openingWith(terminal: Terminal): OpenText {
     missing: remembered((name: string) => missingAt(name, terminal)),
   };
   const openNamed = (name: string, text: string) => openNotebook(text, sharedFor(name, known));
-  return (path, text) => {
+  return (path) => {
     const { root, parts } = terminal.placeOf(path);
-    return openNamed(nameOf(root, [...parts, path.split(/[/\\]/).at(-1) as string]), text);
+    return sharedFor(nameOf(root, [...parts, path.split(/[/\\]/).at(-1) as string]), known);
   };
 }
 

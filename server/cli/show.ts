@@ -7,7 +7,7 @@ import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';
 import { inForceText } from './show-text.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { textOf } from './texts.ts';
+import { wholeTextOf } from './texts.ts';
 
 export interface ShowOptions {
   /** A line, from one, or a date; the end of the notebook where undefined. */
@@ -17,7 +17,7 @@ export interface ShowOptions {
 
 /** @returns the exit code. */
 export function show(path: string, { at, format }: ShowOptions, terminal: Terminal): number {
-  const read = textOf(path, terminal);
+  const read = wholeTextOf(path, terminal);
   if ('problem' in read) return refuse(path, read.problem, terminal);
   const snapshot = openingWith(terminal)(path, read.text);
   const moment = momentIn(snapshot, at);

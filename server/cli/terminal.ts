@@ -9,6 +9,8 @@ export interface Place {
 export interface Terminal {
   /** The bytes of a file; `-` is the standard input. Throws as Node does. */
   readonly read: (path: string) => Uint8Array;
+  /** Bytes of a notebook that can be held whole, with all that is known of it, in the memory there is. */
+  readonly mostBytes: number;
   /** Writes a whole file. Throws as Node does. */
   readonly save: (path: string, text: string) => void;
   /** The names in a folder, those of folders ending in `/`. Throws as Node does. */

@@ -11,6 +11,8 @@ export type Text =
       readonly text: string;
       /** What stands before the text in the file: a byte order mark, or nothing. */
       readonly mark: '\uFEFF' | '';
+      /** Of the file. */
+      readonly bytes: number;
     }
   | { readonly problem: string };
 export type Paths = { readonly paths: readonly string[] } | { readonly problem: string };
@@ -55,6 +57,24 @@ function below(folder: string, terminal: Terminal): readonly string[] {
     );
 }
 
+/** As `textOf`, of a notebook that is to be held whole; one for which there is not the memory has none. */
+export function wholeTextOf(path: string, terminal: Terminal): Text {
+  const read = textOf(path, terminal);
+  if ('problem' in read || read.bytes <= terminal.mostBytes) return read;
+  return { problem: tooLarge(read.bytes, terminal.mostBytes) };
+}
+
+const tooLarge = (bytes: number, most: number): string =>
+  `is too large to be held whole: ${megabytes(bytes)}, where the memory Node has is enough for ${megabytes(most)}. "tappet check" reads it all the same. Part it into several notebooks, one for each year perhaps, that "use" one with what they share; or give Node more memory: NODE_OPTIONS=--max-old-space-size=${Math.ceil((bytes * HEAP_A_BYTE) / 1e6)}`;
+
+const megabytes = (bytes: number): string => `${(bytes / 1e6).toPrecision(3)} MB`;
+
+/**
+ * Bytes of memory for each byte of a notebook that is held whole. Measured: 32 once it is opened, 55 with all that is worked
+ * out of it; as much again for what is let go on the way.
+ */
+export const HEAP_A_BYTE = 110;
+
 /** The text of a file, without a byte order mark. */
 export function textOf(path: string, terminal: Terminal): Text {
   try {
@@ -63,6 +83,7 @@ export function textOf(path: string, terminal: Terminal): Text {
     return {
       text: new TextDecoder('utf-8', { fatal: true }).decode(bytes),
       mark: isMarked ? '\uFEFF' : '',
+      bytes: bytes.length,
     };
   } catch (error) {
     return { problem: problemOf(error) };

@@ -1,12 +1,10 @@
-/** How what was found gets written: file by file, as it is found, so that no size needs more memory than its notebook. */
-import type { LocatedFinding, Severity } from '../model/findings.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+/** How what was found gets written: file by file, as it is found, so that no size needs more memory than its text. */
+import type { Severity } from '../model/findings.ts';
+import type { Passing } from '../model/passing.ts';
 
 /** What was found in one file. */
-export interface Checked {
+export interface Checked extends Passing {
   readonly path: string;
-  readonly snapshot: Snapshot;
-  readonly findings: Iterable<LocatedFinding>;
 }
 
 /** How many notebooks were checked, how many have findings, and how many of which severity. */

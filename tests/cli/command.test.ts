@@ -135,3 +135,20 @@ describe('help and version', () => {
       expect(line.length, line).toBeLessThanOrEqual(columns);
   });
 });
+
+it('a notebook for which there is not the memory is told kindly by what must hold it, and checked all the same', () => {
+  const files = { 'long.tappet': `session 2026-05-02\n  initial 9 F\n${'  note x\n'.repeat(300_000)}` };
+  const small = { mostBytes: 2_000_000 };
+  for (const line of ['show long.tappet', 'format long.tappet', 'format --check long.tappet']) {
+    const { code, out, err } = ran(line, files, small);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain('long.tappet: is too large to be held whole: 2.70 MB');
+    expect(err).toContain('enough for 2.00 MB');
+    expect(err).toMatch(
+      /check" reads it all the same.*Part it into several notebooks.*--max-old-space-size=298/,
+    );
+  }
+  const checked = ran('check long.tappet', files, small);
+  expect(checked).toMatchObject({ code: 1, err: '' });
+  expect(checked.out).toContain('wrong-unit');
+});

@@ -14,7 +14,7 @@ interface Ran {
   readonly saved: Readonly<Record<string, string>>;
 }
 
-type Window = Partial<Pick<Terminal, 'columns' | 'colours'>>;
+type Window = Partial<Pick<Terminal, 'columns' | 'colours' | 'mostBytes'>>;
 
 /** Runs a command line as typed, words parted by blanks. */
 export function ran(commandLine: string, files: Files = {}, window: Window = {}): Ran {
@@ -23,6 +23,7 @@ export function ran(commandLine: string, files: Files = {}, window: Window = {})
   const saved: Record<string, string> = {};
   const code = run(commandLine.split(' ').filter(Boolean), {
     read: (path) => bytesOf(files[path] ?? 'ENOENT'),
+    mostBytes: 1e9,
     save: (path, text) => {
       if (path.includes('locked')) throw Object.assign(new Error(path), { code: 'EACCES' });
       saved[path] = text;

@@ -1,0 +1,44 @@
+/** What is found in passing is what is found in the notebook that is kept, so that the terminal may let go what it has read. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { LocatedFinding } from '../../server/model/findings.ts';
+import { lineCount, lineOf, lineText } from '../../server/model/locate.ts';
+import type { Ref } from '../../server/model/notebook.ts';
+import { inPassing } from '../../server/model/passing.ts';
+import { checkLine, openNotebook, RULES } from '../../server/rules/index.ts';
+import { longNotebook, notebook } from './notebooks.ts';
+
+const SHARED = () => ({ problem: 'missing' }) as const;
+
+function same(text: string): void {
+  const kept = openNotebook(text, SHARED);
+  const passed = inPassing(text, checkLine, SHARED);
+  expect(told(passed.findings, passed.lineOf)).toEqual(told(kept.findings, (ref) => lineOf(kept, ref)));
+  for (let line = -1; line <= lineCount(kept); line++)
+    expect(passed.lineText(line)).toBe(line < 0 ? '' : lineText(kept, line));
+}
+
+const told = (findings: Iterable<LocatedFinding>, line: (ref: Ref) => number | undefined) =>
+  [...findings].map(({ related, ...finding }) => ({
+    ...finding,
+    related: related.map(({ origin, message }) => [line(origin.ref), origin.date, message]),
+  }));
+
+test('any notebook', () => {
+  fc.assert(fc.property(notebook, same), { numRuns: 300 });
+});
+
+test('notebooks longer than a page', () => {
+  fc.assert(fc.property(longNotebook, same), { numRuns: 20 });
+});
+
+test('the examples of all rules, one after another', () => {
+  same(RULES.map(({ bad, good }) => `${bad}${good}`).join(''));
+});
+
+test.each([
+  'session 2026-05-02\n  initial 9 deg\nsession 2026-05-03\n  initial 30 deg\nsession 2026-05-04\n  revert to 2026-05-02\n  initial +1 deg\n',
+  'session 2026-05-02\n  initial 9 deg\nsession 2026-05-02\n  initial 12 deg\n  revert to 2026-05-02\n  initial +1 deg\n',
+  'session 2026-05-02\n  initial 9 deg\nlimits\n  initial 10 deg\nsession 2026-05-03\n  revert to 2026-05-02\n  initial +2 deg\n',
+  'session 2026-05-03\n  revert to\u2028 2026-05-02\n',
+])('days that are gone back to: %j', same);
