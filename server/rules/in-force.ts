@@ -1,8 +1,8 @@
 /** What is in force as a limit or target is stated: a reading is a moment and is over, settings and totals hold. */
-import { type Carried, type InForce, keyOf } from '../model/carry.ts';
+import { type Carried, type InForce, keyOf, type Stated } from '../model/carry.ts';
 import { totalAtSpeed, totalNamed } from '../model/derive.ts';
 import type { Finding } from '../model/findings.ts';
-import type { QuantityEntry, Said } from '../model/notebook.ts';
+import type { Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import { type Interval, middle } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
@@ -20,7 +20,10 @@ export interface Standing {
 }
 
 /** The settings and totals in force that something stated for one place is about. What is stated under conditions is about totals alone. */
-export function standingFor({ quantity }: QuantityEntry, said: Said, carried: Carried): readonly Standing[] {
+export function standingFor(
+  { quantity, said }: Pick<Stated, 'quantity' | 'said'>,
+  carried: Carried,
+): readonly Standing[] {
   const total = totalFor(quantity, said, carried);
   if (total) return [total];
   if (said.heard.length > 0 || said.conditions.length > 0) return NOTHING;

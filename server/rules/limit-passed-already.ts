@@ -1,8 +1,11 @@
-import { keyOf } from '../model/carry.ts';
+import type { Span } from '../../grammar/index.ts';
+import { keyOf, type Stated } from '../model/carry.ts';
+import type { Context } from '../model/findings.ts';
+import type { FileEntry, QuantityEntry } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { standingFor } from './in-force.ts';
 import { limitIn, pastLimit } from './limits.ts';
-import { rule } from './rule.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
 
 export const limitPassedAlready = rule({
   code: 'limit-passed-already',
@@ -12,19 +15,40 @@ export const limitPassedAlready = rule({
   standing: 'notation',
   good: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 10 deg\nlimits\n  total <= 34 deg\n',
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 14 deg\nlimits\n  total <= 34 deg\n',
-  on: ['limit'],
-  check: (entry, { before, after }) =>
-    entry.said.flatMap((said) => {
-      const limit = after.limits.get(keyOf(entry.quantity.name, said.place?.text));
-      const passed = standingFor(entry, said, before).flatMap((standing) => {
-        const allowed = limit && limitIn(limit, standing.unit);
-        const past = allowed && pastLimit(standing.value, allowed);
-        return past ? [{ ...standing, past }] : [];
-      });
-      return passed.slice(0, 1).map(({ name, value, unit, past, working, related }) => ({
-        span: said.span,
-        message: `${name} is ${formatValue(value, unit)} already, ${past} this limit${working}.`,
-        related,
-      }));
-    }),
+  on: ['limit', 'file'],
+  check: (entry, context) =>
+    problemsIn(statedBy(entry, context), ({ limit, span }) => problemsOf(limit, span, context)),
 });
+
+interface Written {
+  readonly limit: Stated;
+  readonly span: Span;
+}
+
+/** The limits that a line states, or brings from another notebook. */
+function statedBy(entry: QuantityEntry | FileEntry, { before, after }: Context): readonly Written[] {
+  if (entry.kind === 'file') {
+    if (before.limits === after.limits) return NOTHING;
+    const brought = [...after.limits].filter(([key, limit]) => before.limits.get(key) !== limit);
+    return brought.map(([, limit]) => ({ limit, span: entry.pathSpan }));
+  }
+  return entry.said.flatMap(({ place, span }) => {
+    const limit = after.limits.get(keyOf(entry.quantity.name, place?.text));
+    return limit ? [{ limit, span }] : [];
+  });
+}
+
+const NOTHING: readonly Written[] = [];
+
+function problemsOf(limit: Stated, span: Span, { before }: Context): readonly Problem[] {
+  const passed = standingFor(limit, before).flatMap((standing) => {
+    const allowed = limitIn(limit, standing.unit);
+    const past = allowed && pastLimit(standing.value, allowed);
+    return past ? [{ ...standing, past, allowed }] : [];
+  });
+  return passed.slice(0, 1).map(({ name, value, unit, past, allowed, working, related }) => ({
+    span,
+    message: `${name} is ${formatValue(value, unit)} already, ${past} this limit, ${formatValue(allowed, unit)}${working}.`,
+    related,
+  }));
+}

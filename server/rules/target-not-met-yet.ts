@@ -17,7 +17,7 @@ export const targetNotMetYet = rule({
   check: (entry, { before, after }) =>
     entry.said.flatMap((said) => {
       const target = after.targets.get(keyOf(entry.quantity.name, said.place?.text));
-      const missed = standingFor(entry, said, before).flatMap((standing) => {
+      const missed = standingFor({ quantity: entry.quantity, said }, before).flatMap((standing) => {
         const wanted = target && statedIn(target, standing.unit);
         if (!wanted) return [];
         if (surelyAbove(standing.value, wanted)) return [{ ...standing, side: 'above' }];

@@ -43,7 +43,7 @@ rows(
 rows('limit-passed-already', [
   [
     `${CURVE} | initial 14 deg | limits | total «<= 34 deg»`,
-    'total is 36 deg already, over this limit: 14 deg + 22',
+    'total is 36 deg already, over this limit, <= 34 deg: 14 deg + 22',
   ],
   [`${CURVE} | initial 14 deg | limits | total «34 deg»`],
   [`${CURVE} | initial 14 deg | limits | total «<= 24 deg @ 2000 rpm»`, 'total is 24.5 deg already'],
@@ -63,6 +63,16 @@ rows('limit-passed-already', [
   ['fuel regulator 5 psi | limits | fuel regulator «<= 0.3 bar»', 'fuel regulator is 5 psi already'],
   ['fuel regulator 5 psi | limits | fuel regulator <= 4 psi hot'],
   ['fuel regulator 5 psi | limits | fuel regulator <= 4 psi ; meant: limit-passed-already'],
+]);
+rows('limit-passed-already', [
+  [
+    `${CURVE} | initial 14 deg | use «shop-limits.tappet»`,
+    'total is 36 deg already, over this limit, <= 34 deg',
+  ],
+  [`${CURVE} | initial 12 deg | use shop-limits.tappet`],
+  [
+    `${CURVE} | initial 14 deg | limits | total «<= 34 deg» | use shop-limits.tappet ; meant: limit-passed-already`,
+  ],
 ]);
 rows('limit-passed-already', [['total <= 34 deg | session 2026-05-02 | initial 40 deg']], 'limits');
 
