@@ -9,14 +9,14 @@ import { connect, type Editor } from './connect.ts';
 const LOG = 'Time (s),RPM,AFR\n0,900,13.1\n1,1900,12.4\n';
 let editor: Editor;
 let folder: string;
-const asked: unknown[] = [];
+const asked: { readonly notebook: string; readonly parts: readonly string[] }[] = [];
 let answer: unknown;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'notebooks-'));
   writeFileSync(join(folder, 'run.csv'), LOG);
   editor = await connect();
-  editor.connection.onRequest('tappet/readFile', (params: unknown) => {
+  editor.connection.onRequest('tappet/readFile', (params: (typeof asked)[number]) => {
     asked.push(params);
     return answer;
   });
@@ -60,7 +60,9 @@ test.each<[what: string, answers: unknown, says: string]>([
 ])('where there is no disk the editor answers with %s', async (_, answers, says) => {
   answer = answers;
   expect(await hoverOfLog('memory:/notebooks/x.tappet', 'logs/run.csv')).toContain(says);
-  expect(asked.at(-1)).toMatchObject({ notebook: 'memory:/notebooks/x.tappet', parts: ['logs', 'run.csv'] });
+  // Whether the log is there at all is asked too, from the folder that may be read.
+  const ofNotebook = asked.filter(({ notebook }) => notebook.endsWith('x.tappet'));
+  expect(ofNotebook.at(-1)).toMatchObject({ parts: ['logs', 'run.csv'] });
 });
 
 test('a path that climbs out is never asked of the editor', async () => {
