@@ -171,3 +171,23 @@ test('an editor that knows no actions gets commands, and one that cannot be aske
   expect(actions.map(({ command }) => command)).toEqual(['tappet.explain']);
   expect(await plain.stop()).toBe(0);
 });
+
+test('what the terminal tells of limits written late, heads misspelt and numbers below nought is told here too', async () => {
+  const notebook = await editor.open(
+    'session 2026-05-02\n  initial at -2 deg ; meant: outside-band\n  weather -5 C, 1011 hPa\n  cam timing 4 deg retarded\nlimits\n  initial >= 0 deg\nports\n  sesion 2026-05-03\n',
+  );
+  const { items } = await notebook.ask<FullDocumentDiagnosticReport>('diagnostic');
+  expect(items.map(({ code, range }) => [code, range.start.line])).toEqual([
+    ['limit-passed-already', 5],
+    ['unknown-word', 7],
+  ]);
+  expect(items[0]?.message).toBe('initial is -2 deg already, under this limit, >= 0 deg.');
+  expect(items[0]?.relatedInformation?.[0]?.location.range.start.line).toBe(1);
+  const range = items[1]?.range;
+  const context = { diagnostics: [] };
+  const actions = await notebook.ask<CodeAction[]>('codeAction', { range, context });
+  expect(actions.map(({ title }) => title)).toContain('Write "session"');
+  const at = (line: number, character: number) => ({ position: { line, character } });
+  const hover = await notebook.ask<{ contents: { value: string } }>('hover', at(2, 11));
+  expect(hover.contents.value).toMatch(/-5 C.* = 23 F/);
+});
