@@ -132,7 +132,13 @@ export function without<K, T>(
   map: ReadonlyMap<K, T>,
   drop: (key: K, value: T) => boolean,
 ): ReadonlyMap<K, T> {
-  return new Map([...map].filter(([key, value]) => !drop(key, value)));
+  let after: Map<K, T> | undefined;
+  for (const [key, value] of map) {
+    if (!drop(key, value)) continue;
+    after ??= new Map(map);
+    after.delete(key);
+  }
+  return after ?? map;
 }
 
 const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', 'file'].includes(entry.kind);
