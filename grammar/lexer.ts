@@ -26,13 +26,14 @@ const AFTER_DIGIT = scanner([
   ['Mixed', /\d+(?:[ \t]+|-)\d+\/\d+(?![\d/])/],
   ['Fraction', /\d+\/\d+(?![\d/])/],
   ['Order', /\d+(?:-\d+)+(?!\d)/],
+  ['Word', /\d(?:st|nd|rd|th)(?![\p{L}\p{N}])/u],
   ['CommaNumber', /\d+(?:,\d+)+(?:\.\d+)?/],
   ['Number', /\d+(?:\.\d+)?/],
 ]);
 const AFTER_LETTER = scanner([
   [
     'At',
-    /at(?![\p{L}\p{N}_-])|in(?=[ \t]+(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)(?![\p{L}]))/u,
+    /at(?![\p{L}\p{N}_-])|in(?=[ \t]+(?:neutral|drive|gear|park|reverse|[dnpr]|ahead|astern|first|second|third|fourth|fifth|\d(?:st|nd|rd|th)|top|low|high)(?![\p{L}\p{N}]))/u,
   ],
   ['Word', /(?:all[ \t]+in|in\.?[ \t]+hg|in\.?[ \t]+h2o)(?![\p{L}\p{N}])/u],
   ['In', /in(?![\p{L}\p{N}_-]|\.[\p{L}\p{N}])(?:\.(?!\.))?/u],
@@ -148,7 +149,7 @@ const SECTIONS: ReadonlySet<KindName> = new Set(['Notebook', 'Section', 'Session
 
 function insideWord(first: KindName | undefined, word: string): Kind {
   if (first === 'Revert' && /^to$/i.test(word)) return KIND.To;
-  if (first === 'Recheck' && /^after$/i.test(word)) return KIND.After;
+  if (first === 'Recheck' && /^(?:after|every)$/i.test(word)) return KIND.After;
   return KIND.Word;
 }
 

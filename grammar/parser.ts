@@ -4,7 +4,7 @@
  */
 import { EOF } from 'chevrotain';
 import type { GroupSyntax, LineSyntax, Run, ValueSyntax } from './syntax.ts';
-import { TOKEN as T } from './tokens.ts';
+import { Anything, TOKEN as T } from './tokens.ts';
 import { type Pieces, ValueParser } from './value-parser.ts';
 
 class LineParser extends ValueParser {
@@ -96,13 +96,27 @@ class LineParser extends ValueParser {
 
   private readonly item = this.RULE('item', () => {
     const word = this.at(this.CONSUME(T.Item));
-    const id = this.SUBRULE(this.words);
+    const id = this.run(() => {
+      this.SUBRULE(this.words);
+      this.MANY1({ GATE: () => !this.endsName(), DEF: () => this.CONSUME(Anything) });
+    });
     const flags: number[] = [];
     this.OPTION(() => this.CONSUME(T.Colon));
     const text = this.OPTION1(() => this.at(this.CONSUME(T.Prose)));
     this.MANY(() => flags.push(this.at(this.CONSUME(T.Flag))));
     return { kind: 'item' as const, word, id, text, flags };
   });
+
+  /** What is tried for may be called anything up to its conditions: `plough 1 mile`. */
+  private isInName(): boolean {
+    return this.LA(1).tokenType !== T.At;
+  }
+
+  /** Any sign may stand in what is to be done, up to its colon or its flag. */
+  private endsName(): boolean {
+    const type = this.LA(1).tokenType;
+    return type === T.Colon || type === T.Prose || type === T.Flag;
+  }
 
   private readonly fit = this.RULE('fit', () => ({
     kind: 'fit' as const,
@@ -113,7 +127,13 @@ class LineParser extends ValueParser {
 
   private readonly check = this.RULE('check', () => {
     this.CONSUME(T.Check);
-    const words = this.SUBRULE(this.words);
+    const words = this.run(() => {
+      this.SUBRULE(this.words);
+      this.OPTION1(() => {
+        this.CONSUME(T.Colon);
+        this.SUBRULE1(this.words);
+      });
+    });
     return { kind: 'check' as const, words, text: this.OPTION(() => this.at(this.CONSUME(T.Text))) };
   });
 
@@ -140,7 +160,11 @@ class LineParser extends ValueParser {
     this.CONSUME(T.Trial);
     const knob = this.SUBRULE(this.words);
     const arrow = this.OPTION(() => this.at(this.CONSUME(T.Arrow)));
-    return { kind: 'trial' as const, knob, arrow, response: this.SUBRULE1(this.words) };
+    const response = this.run(() =>
+      this.MANY1({ GATE: () => this.isInName(), DEF: () => this.CONSUME(Anything) }),
+    );
+    const under = this.run(() => this.MANY(() => this.SUBRULE(this.condition)));
+    return { kind: 'trial' as const, knob, arrow, response, under };
   });
 
   private readonly want = this.RULE('want', () => {

@@ -76,7 +76,14 @@ export type LineSyntax = (
   | { readonly kind: 'file'; readonly word: number; readonly path: number | undefined }
   | { readonly kind: 'keep'; readonly text: number | undefined }
   | { readonly kind: 'revert'; readonly date: number | undefined }
-  | { readonly kind: 'trial'; readonly knob: Run; readonly arrow: number | undefined; readonly response: Run }
+  | {
+      readonly kind: 'trial';
+      readonly knob: Run;
+      readonly arrow: number | undefined;
+      readonly response: Run;
+      /** `@ 3000 rpm`, `in drive`: under what every row was read. */
+      readonly under: Run;
+    }
   | { readonly kind: 'want'; readonly groups: readonly GroupSyntax[] }
   | {
       readonly kind: 'recheck';

@@ -80,7 +80,7 @@ export class ValueParser extends EmbeddedActionsParser {
     return { values, conditions };
   });
 
-  private readonly condition = this.RULE('condition', (): ConditionSyntax => {
+  protected readonly condition = this.RULE('condition', (): ConditionSyntax => {
     const mark = this.at(this.CONSUME(T.At));
     const words = this.SUBRULE(this.words);
     const value = this.OPTION({

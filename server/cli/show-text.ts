@@ -66,9 +66,10 @@ const partRow = ({ name, text, where }: PartRow): Row => ({
   value: text === undefined ? name : `${name}, "${text}"`,
 });
 
+/** What goes by what it says is told once. */
 const itemRow = ({ word, id, text, safety, where }: ItemRow): Row => ({
   where,
-  name: `${word} ${id}`,
+  name: id === text.toLowerCase() ? word : `${word} ${id}`,
   value: safety ? `${text} [safety]` : text,
 });
 

@@ -62,6 +62,7 @@ export interface OpenItem {
 export interface Trial {
   readonly knob: string;
   readonly response: string;
+  readonly under: string;
   readonly rows: readonly { readonly values: readonly Value[]; readonly size: string; readonly by: Origin }[];
   readonly by: Origin;
 }
@@ -103,6 +104,8 @@ export interface Port {
 /** A reminder that is not yet done. */
 export interface Recheck {
   readonly after: Amount;
+  /** Begins anew once done. */
+  readonly again: boolean;
   readonly by: Origin;
   /** The meter as last read before it; the first reading after it where there was none. */
   readonly start: Taken | undefined;

@@ -13,7 +13,7 @@ export function settingText(setting: InForce): string {
     ...setting.points.map((point) => pointText(point, setting.quantity.unit)),
     ...setting.values.map((value) => valueText(value, setting.quantity.unit)),
   ];
-  const said = [values.join(setting.points.length > 0 ? ', ' : ' '), ...setting.words]
+  const said = [values.join(setting.points.length > 0 ? ', ' : ' '), setting.words.join(' ')]
     .filter((text) => text !== '')
     .join(', ');
   return setting.base ? said : `${said} from an unknown start`;

@@ -4,6 +4,7 @@
  */
 import {
   type GroupSyntax,
+  isEmpty,
   type Line,
   type LineSyntax,
   type Run,
@@ -13,12 +14,12 @@ import {
   tokenText,
 } from '../../grammar/index.ts';
 import type { Quantity } from '../trade/quantity.ts';
-import { unitById } from '../trade/units.ts';
 import { isoDate } from './dates.ts';
 import { type Around, nameAt, nameOf } from './names.ts';
-import type { Entry, QuantityEntry, Said, SectionKind, SessionEntry } from './notebook.ts';
+import type { Entry, QuantityEntry, SectionKind, SessionEntry } from './notebook.ts';
 import { placeIn, placeLength, saidBy } from './said.ts';
 import { partEntry, portEntry, specEntry, wordEntry } from './sections.ts';
+import { spoken } from './spoken.ts';
 import { lowerValue, type Word, wordsOf } from './values.ts';
 
 type Syntax<Kind extends LineSyntax['kind']> = LineSyntax & { readonly kind: Kind };
@@ -74,6 +75,7 @@ export function entryOf(line: Line, around: Around): Entry {
         kind: 'trial',
         knob: nameOf(line, syntax.knob),
         response: nameOf(line, syntax.response),
+        under: runText(line, syntax.under),
         span: runSpan(line, [0, line.tokens.kinds.length]),
         time,
         line,
@@ -115,12 +117,15 @@ function itemEntry(line: Line, syntax: Syntax<'item'>, time: string | undefined)
     text: tokenText(line, token).slice(1, -1).toLowerCase(),
     span: tokenSpan(line, token),
   }));
-  const id = nameOf(line, syntax.id);
+  // `todo: new leads` has no name of its own and goes by what it says.
+  const name: Run =
+    isEmpty(syntax.id) && syntax.text !== undefined ? [syntax.text, syntax.text + 1] : syntax.id;
+  const id = nameOf(line, name);
   return {
     kind: 'item',
     word: tokenText(line, syntax.word).toLowerCase() as 'todo' | 'fault' | 'done',
     id,
-    idSpan: runSpan(line, syntax.id),
+    idSpan: runSpan(line, name),
     text: syntax.text === undefined ? id : tokenText(line, syntax.text),
     safety: flags.some((flag) => flag.text === 'safety'),
     flags,
@@ -131,17 +136,23 @@ function itemEntry(line: Line, syntax: Syntax<'item'>, time: string | undefined)
 
 function checkEntry(line: Line, syntax: Syntax<'check'>, time: string | undefined): Entry {
   const last = runText(line, [Math.max(syntax.words[0], syntax.words[1] - 1), syntax.words[1]]).toLowerCase();
-  const told = last === 'ok' || last === 'bad';
-  const name: Run = told ? [syntax.words[0], syntax.words[1] - 1] : syntax.words;
+  const told = OUTCOMES.get(last);
+  const name: Run = told !== undefined ? [syntax.words[0], syntax.words[1] - 1] : syntax.words;
   return {
     kind: 'check',
-    name: nameOf(line, name),
+    name: nameOf(line, name).replace(/ ?[:=]$/, ''),
     nameSpan: runSpan(line, name),
-    ok: told ? last === 'ok' : undefined,
+    ok: told,
     time,
     line,
   };
 }
+
+/** How a look came out. */
+const OUTCOMES: ReadonlyMap<string, boolean> = new Map([
+  ...['ok', 'okay', 'good', 'fine'].map((word) => [word, true] as const),
+  ...['bad', 'failed', 'poor'].map((word) => [word, false] as const),
+]);
 
 function fileEntry(line: Line, syntax: Syntax<'file'>, time: string | undefined): Entry {
   const word = tokenText(line, syntax.word).toLowerCase() as 'photo' | 'log' | 'use';
@@ -194,6 +205,7 @@ function recheckEntry(line: Line, syntax: Syntax<'recheck'>, time: string | unde
     name: nameOf(line, syntax.name),
     nameSpan: runSpan(line, syntax.name),
     after: amount?.form === 'amount' ? amount : undefined,
+    again: syntax.after !== undefined && tokenText(line, syntax.after).toLowerCase() === 'every',
     time,
     line,
   };
@@ -212,28 +224,25 @@ function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time
   const found = named(head, around);
   if (!found && namesDrill(head)) return rowOf(line, 'row', head, syntax.groups, time);
   if (!found) return { kind: 'unknown', words: head, time, line };
-  const { quantity, from, length } = found;
+  const { from, length } = found;
   const name = { from: (head[from] as Word).span.from, to: (head[from + length - 1] as Word).span.to };
-  const beside = placeIn([...head.slice(0, from), ...head.slice(from + length)]);
-  const said = saidBy(line, syntax.groups, beside.place, beside.rest, quantity);
+  // `no knock` is none.
+  const before = head
+    .slice(0, from)
+    .map((word) => (/^no$/i.test(word.text) ? { ...word, text: 'none' } : word));
+  const beside = placeIn([...before, ...head.slice(from + length)]);
+  const told = saidBy(line, syntax.groups, beside.place, beside.rest, found.quantity);
+  const { quantity, said } = spoken(line, found.quantity, told);
   return {
     kind: roleOf(quantity, around.section),
     quantity,
     name,
-    said: quantity.ofDistributor ? said.map(inOwnDegrees) : said,
+    said,
     text: quantity.form === 'text' ? textOf(line, syntax, beside.rest) : undefined,
     time,
     line,
   };
 }
-
-/** `dwell 50 dist deg` is what a dwell meter reads anyway: no degrees of the crank. */
-const inOwnDegrees = (said: Said): Said => ({
-  ...said,
-  values: said.values.map((value) =>
-    value.form === 'amount' && value.unit?.id === 'dist-deg' ? { ...value, unit: unitById('deg') } : value,
-  ),
-});
 
 /** A place may stand before the name: `left mixture 1 1/4 turns`; the name may be a place's own word: `left bank 1-3`. */
 function named(
@@ -243,6 +252,8 @@ function named(
   const texts = head.map((word) => word.text);
   const atOnce = nameAt(texts, 0, around);
   if (atOnce) return { ...atOnce, from: 0 };
+  const denied = texts[0]?.toLowerCase() === 'no' ? nameAt(texts, 1, around) : undefined;
+  if (denied?.quantity.words?.includes('none')) return { ...denied, from: 1 };
   const place = placeLength(head, 0);
   for (let from = place; from > 0; from--) {
     const later = nameAt(texts, from, around);
@@ -261,6 +272,7 @@ function textOf(line: Line, syntax: Syntax<'entry'>, rest: readonly Word[]): str
   const groups = syntax.groups;
   const quoted = groups.flatMap((group) => group.values).find((value) => value.form === 'text');
   if (quoted?.form === 'text') return tokenText(line, quoted.token).slice(1, -1);
+  if (rest[0]?.text === 'none') return ['none', textOf(line, syntax, rest.slice(1))].join(' ').trim();
   const from = rest[0]?.span.from ?? runSpan(line, groups[0]?.run ?? [0, 0]).from;
   const last = groups.at(-1)?.run[1] ?? syntax.head[1];
   return line.text.slice(from, runSpan(line, [syntax.head[0], last]).to).trim();

@@ -34,8 +34,20 @@ export function nameAt(
   const own = ownNameAt(words, from, around.words, LONGEST_OWN);
   if (own && own.length >= (known?.length ?? 0)) return own;
   if (section !== 'session' || around.specs.size === 0) return known;
-  const specified = ownNameAt(words, from, specNames(around.specs), LONGEST_SPEC);
-  return specified && specified.length >= (known?.length ?? 0) ? specified : known;
+  const names = specNames(around.specs);
+  const specified = ownNameAt(words, from, names, LONGEST_SPEC);
+  if (specified && specified.length >= (known?.length ?? 0)) return specified;
+  return (known?.quantity.name === 'torque' && torqueOf(words, from + known.length, names)) || known;
+}
+
+/** `torque head nuts 75 lb-ft`: the work before its name. */
+function torqueOf(
+  words: readonly string[],
+  from: number,
+  names: ReadonlyMap<string, Quantity>,
+): { quantity: Quantity; length: number } | undefined {
+  const found = ownNameAt(words, from, names, LONGEST_SPEC);
+  return found?.quantity.dimension === 'torque' ? { ...found, length: from + found.length } : undefined;
 }
 
 const LONGEST_OWN = 4;

@@ -173,6 +173,8 @@ interface TrialEntry extends Base {
   readonly kind: 'trial';
   readonly knob: string;
   readonly response: string;
+  /** `@ 3000 rpm`, `in drive`, as written; empty where nothing is said. */
+  readonly under: string;
   readonly span: Span;
 }
 
@@ -189,6 +191,8 @@ export interface RecheckEntry extends Base {
   readonly name: string;
   readonly nameSpan: Span;
   readonly after: Amount | undefined;
+  /** `every`: once done it begins anew. */
+  readonly again: boolean;
 }
 
 interface NoteEntry extends Base {

@@ -27,13 +27,27 @@ function countedBy({ unit }: Amount): Counted | undefined {
 type Rechecks = Carried['rechecks'];
 
 /** The reminders after one more; under a name that is there already the new one holds. */
-export function withRecheck(state: Carried, { name, after }: RecheckEntry, by: Origin): Rechecks {
-  if (!after) return state.rechecks;
+export function withRecheck(state: Carried, { name, after, again }: RecheckEntry, by: Origin): Rechecks {
+  return after ? new Map(state.rechecks).set(name, begunAt(state, { after, again }, by)) : state.rechecks;
+}
+
+/** Those that were done are gone, or begin anew where they are to be done every so often. */
+export function rechecksDone(state: Carried, isDone: (name: string) => boolean, by: Origin): Rechecks {
+  const { rechecks } = state;
+  if (![...rechecks.keys()].some(isDone)) return rechecks;
+  return new Map(
+    [...rechecks].flatMap(([name, recheck]) => {
+      if (!isDone(name)) return [[name, recheck] as const];
+      return recheck.again ? [[name, begunAt(state, recheck, by)] as const] : [];
+    }),
+  );
+}
+
+function begunAt(state: Carried, { after, again }: Pick<Recheck, 'after' | 'again'>, by: Origin): Recheck {
   const counted = countedBy(after);
   const meter = counted === 'odometer' || counted === 'hours' ? state.lastly.get(counted) : undefined;
   const warm = counted === 'heat cycles' && isWarm(state);
-  const recheck: Recheck = { after, by, start: meter, cycles: 0, cycle: warm ? 'warm before' : 'not yet' };
-  return new Map(state.rechecks).set(name, recheck);
+  return { after, again, by, start: meter, cycles: 0, cycle: warm ? 'warm before' : 'not yet' };
 }
 
 const isWarm = (state: Carried): boolean =>
@@ -57,13 +71,12 @@ const begun = (recheck: Recheck): Recheck =>
   recheck.cycle === 'not yet' && !isReached(recheck) ? { ...recheck, cycle: 'under way' } : recheck;
 
 /** What was set or read again once it was due has been looked at. */
-export function rechecksAfterWork(state: Carried, { quantity }: QuantityEntry): Rechecks {
+export function rechecksAfterWork(state: Carried, { quantity }: QuantityEntry, by: Origin): Rechecks {
   const { rechecks, specs } = state;
   if (rechecks.size === 0) return rechecks;
   const isIt = (name: string): boolean =>
     name === quantity.name || specNames(specs).get(name)?.name === quantity.name;
-  const left = [...rechecks].filter(([name, recheck]) => !isIt(name) || !isDue(recheck, state));
-  return left.length === rechecks.size ? rechecks : new Map(left);
+  return rechecksDone(state, (name) => isIt(name) && isDue(rechecks.get(name), state), by);
 }
 
 /** A session that ends has cooled down. */

@@ -5,10 +5,10 @@
 import type { ConditionSyntax, GroupSyntax, Line, Span } from '../../grammar/index.ts';
 import { runSpan } from '../../grammar/index.ts';
 import type { Quantity, ValueForm } from '../trade/quantity.ts';
-import { PLACE_WORDS } from '../trade/vocabulary.ts';
+import { PLACE_NAMES, PLACE_WORDS } from '../trade/vocabulary.ts';
 import type { Condition, Place, Point, Said } from './notebook.ts';
 import { withSigns } from './signs.ts';
-import { type Amount, lowerValue, type Value, type Word, wordsOf } from './values.ts';
+import { type Amount, asRange, lowerValue, type Value, type Word, wordsOf } from './values.ts';
 
 /** Parts words into the place they name and the rest. */
 export function placeIn(words: readonly Word[]): {
@@ -38,11 +38,13 @@ function placeOf(naming: readonly Word[]): Place | undefined {
   if (!first || !last) return undefined;
   const numbered = naming.find((word) => word.text.startsWith('#'));
   return {
-    text: naming.map((word) => word.text.toLowerCase()).join(' '),
+    text: naming.map(placeName).join(' '),
     cylinder: numbered ? Number(numbered.text.slice(1)) : undefined,
     span: { from: first.span.from, to: last.span.to },
   };
 }
+
+const placeName = ({ text }: Word): string => PLACE_NAMES.get(text.toLowerCase()) ?? text.toLowerCase();
 
 /** What groups say of a quantity, where `place` and `words` stand already in the entry's head. */
 export function saidBy(
@@ -75,7 +77,7 @@ function saidInGroups(
       current.place ??= named.place;
       current.words.push(...named.rest);
     }
-    addGroup(line, current, group, form === 'curve');
+    addGroup(line, current, group, form);
     heard ||= group.values.length > 0 || named.rest.length > 0;
   }
   said.push(close(current, form));
@@ -98,12 +100,15 @@ const open = (place: Place | undefined, words: readonly Word[]): Open => ({
   conditions: [],
 });
 
-function addGroup(line: Line, open: Open, group: GroupSyntax, curve: boolean): void {
-  const lowered = group.values.map((value) => lowerValue(line, value));
+function addGroup(line: Line, open: Open, group: GroupSyntax, form: ValueForm): void {
+  const ordered = form === 'order' || form === 'text';
+  const lowered = group.values.map((value) =>
+    ordered ? lowerValue(line, value) : asRange(line, value, lowerValue(line, value)),
+  );
   const values = lowered.map(({ value }) => value);
   const conditions = group.conditions.map((condition) => conditionOf(line, condition, open.words));
   for (const { after } of lowered) open.words.push(...after);
-  const points = curve ? pointsOf(values, conditions) : [];
+  const points = form === 'curve' ? pointsOf(values, conditions) : [];
   open.points.push(...points);
   open.values.push(...values.filter((each) => !points.some(({ value }) => value === each)));
   open.conditions.push(...conditions.filter((each) => !points.some(({ at }) => at === each.value)));
@@ -141,7 +146,8 @@ function close(open: Open, form: ValueForm): Said {
   };
 }
 
-function heardIn({ words, conditions }: Open): readonly string[] {
+/** Every word beside the values and in the conditions, lower case. */
+export function heardIn({ words, conditions }: Pick<Said, 'words' | 'conditions'>): readonly string[] {
   const heard = words.map(({ text }) => text.toLowerCase());
   for (const condition of conditions) for (const { text } of condition.words) heard.push(text.toLowerCase());
   return heard;

@@ -15,7 +15,7 @@ import { matchUnit, type Unit } from '../trade/units.ts';
 import { type Around, nameAt, nameOf } from './names.ts';
 import type { Entry } from './notebook.ts';
 import { placeLength } from './said.ts';
-import { lowerValue, type Value, type Word, wordsOf } from './values.ts';
+import { asRange, lowerValue, type Value, type Word, wordsOf } from './values.ts';
 
 type Syntax = LineSyntax & { readonly kind: 'entry' };
 type Time = string | undefined;
@@ -59,9 +59,9 @@ export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
   const head = wordsOf(line, syntax.head);
   const after = syntax.groups.map((group) => wordsOf(line, group.words));
   const firstGroup = after[0] ?? [];
-  const names = firstGroup.length > 0 ? head.length : portWords(head);
-  const on = firstGroup.length > 0 ? firstGroup : head.slice(names);
   const isPath = line.tokens.kinds.includes(KIND.Arrow);
+  const names = firstGroup.length > 0 ? head.length : isPath ? fluidWords(head) : portWords(head);
+  const on = firstGroup.length > 0 ? firstGroup : head.slice(names);
   const end = runSpan(line, syntax.head).to;
   return {
     kind: 'port',
@@ -82,6 +82,20 @@ export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
     line,
   };
 }
+
+/** A path without a colon is named by its fluid, which may take two words: `raw water pump -> oil cooler`. */
+const fluidWords = (head: readonly Word[]): number =>
+  FLUIDS.has(joined(head.slice(0, 2))) && head.length > 2 ? 2 : portWords(head);
+
+const FLUIDS: ReadonlySet<string> = new Set([
+  'raw water',
+  'sea water',
+  'fresh water',
+  'engine oil',
+  'gearbox oil',
+  'transmission oil',
+  'transmission fluid',
+]);
 
 function portWords(head: readonly Word[]): number {
   let length = 1;
@@ -105,29 +119,43 @@ const JOINING = /^(?:and|but|then|with)$/i;
 /** `head bolts  torque 58..62 lb-ft  source "workshop manual"`: the last word of the trade is what is specified. */
 export function specEntry(line: Line, syntax: Syntax, around: Around, time: Time): Entry {
   const head = wordsOf(line, syntax.head);
+  const values = specValues(line, syntax);
+  const found = specified(head, values, around);
+  if (!found) return { kind: 'unknown', words: head, time, line };
+  return {
+    kind: 'spec',
+    name: joined(found.name),
+    nameSpan: spanOfWords(found.name, runSpan(line, syntax.head)),
+    quantity: found.quantity,
+    values,
+    source: quoted(line, syntax),
+    time,
+    line,
+  };
+}
+
+/** What is specified of what; a torque says by its unit that it is one: `rod bolts 45 lb-ft`. */
+function specified(
+  head: readonly Word[],
+  values: readonly Value[],
+  around: Around,
+): { readonly quantity: Quantity; readonly name: readonly Word[] } | undefined {
   const texts = head.map((word) => word.text);
+  const isTorque = values.some((value) => value.form === 'amount' && value.unit?.dimension === 'torque');
+  const torque = isTorque ? nameAt(['torque'], 0, around)?.quantity : undefined;
   for (let from = 0; from < head.length; from++) {
     const found = nameAt(texts, from, around);
     if (!found || from + found.length < head.length) continue;
-    const name = head.slice(0, from === 0 ? found.length : from);
-    return {
-      kind: 'spec',
-      name: joined(name),
-      nameSpan: spanOfWords(name, runSpan(line, syntax.head)),
-      quantity: found.quantity,
-      values: specValues(line, syntax),
-      source: quoted(line, syntax),
-      time,
-      line,
-    };
+    if (torque && found.quantity.dimension !== 'torque') break;
+    return { quantity: found.quantity, name: head.slice(0, from === 0 ? found.length : from) };
   }
-  return { kind: 'unknown', words: head, time, line };
+  return torque && { quantity: torque, name: head };
 }
 
 const specValues = (line: Line, syntax: Syntax): readonly Value[] =>
   valuesOf(syntax)
     .filter((value) => value.form !== 'text')
-    .map((value) => lowerValue(line, value).value);
+    .map((value) => asRange(line, value, lowerValue(line, value)).value);
 
 /** `choke pull-off: setting, 2..5 mm, "gap with the choke pulled off"`. */
 export function wordEntry(line: Line, syntax: Syntax, time: Time): Entry {

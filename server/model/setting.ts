@@ -10,6 +10,7 @@ type Settings = Carried['settings'];
 
 /** The settings after a line said something of one place, or of none. */
 export function set(settings: Settings, entry: QuantityEntry, said: Said, where: Origin): Settings {
+  if (saysNothing(entry, said)) return settings;
   const place = said.place?.text ?? '';
   const change = said.values[0];
   if (change?.form === 'amount' && change.relative)
@@ -33,6 +34,12 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
     for (const [key, each] of settings) if (each.quantity.name === entry.quantity.name) after.delete(key);
   return after.set(keyOf(entry.quantity.name, place), whole(entry, said, where));
 }
+
+/** `initial` alone, `choke linkage ok`: what was in force still is. */
+const saysNothing = ({ quantity, text }: QuantityEntry, { values, points, words }: Said): boolean =>
+  text === undefined &&
+  values.length + points.length === 0 &&
+  !words.some((word) => quantity.words?.includes(word.text.toLowerCase()));
 
 /** A change without a place is made everywhere: `mixture in 1/4 turn` after `mixture left 1 turn, right 1 1/4 turns`. */
 function placesMeant(settings: Settings, name: string, place: string): readonly string[] {

@@ -20,7 +20,13 @@ import type {
 } from './notebook.ts';
 import { aged, withReading } from './past.ts';
 import { withPort } from './ports.ts';
-import { rechecksAfterReading, rechecksAfterSession, rechecksAfterWork, withRecheck } from './rechecks.ts';
+import {
+  rechecksAfterReading,
+  rechecksAfterSession,
+  rechecksAfterWork,
+  rechecksDone,
+  withRecheck,
+} from './rechecks.ts';
 import { set } from './setting.ts';
 import { alsoTurned, withTurned } from './turned.ts';
 import { sinceTried, withUntried } from './untried.ts';
@@ -101,7 +107,10 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     case 'recheck':
       return { ...state, rechecks: withRecheck(state, entry, where) };
     case 'trial':
-      return { ...state, trial: { knob: entry.knob, response: entry.response, rows: [], by: where } };
+      return {
+        ...state,
+        trial: { knob: entry.knob, response: entry.response, under: entry.under, rows: [], by: where },
+      };
     case 'row':
       return withRow(state, entry, where);
     case 'keep':
@@ -164,7 +173,7 @@ function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   for (const said of entry.said) settings = set(settings, entry, said, where);
   const turned = withTurned(state.turned, entry, state.settings, settings, where);
   const untried = withUntried(state.untried, entry, where);
-  const rechecks = rechecksAfterWork(state, entry);
+  const rechecks = rechecksAfterWork(state, entry, where);
   return withDue({ ...state, settings, turned, untried, rechecks }, [entry.quantity], where);
 }
 
@@ -194,7 +203,7 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
     if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
   }
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.turned;
-  const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry), entry, where);
+  const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry, where), entry, where);
   return { ...state, readings, lastly, past, turned, rechecks };
 }
 
@@ -223,7 +232,7 @@ function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin):
 function withItem(state: Carried, entry: ItemEntry, where: Origin): Carried {
   if (entry.word === 'done') {
     const isIt = (id: string) => id === entry.id;
-    return { ...state, items: without(state.items, isIt), rechecks: without(state.rechecks, isIt) };
+    return { ...state, items: without(state.items, isIt), rechecks: rechecksDone(state, isIt, where) };
   }
   const { word, text, safety } = entry;
   return { ...state, items: put(state.items, entry.id, { word, text, safety, by: where }) };
@@ -234,7 +243,7 @@ function withCheck(state: Carried, entry: CheckEntry, where: Origin): Carried {
   const checks = put(state.checks, entry.name, { ok: entry.ok, by: where });
   if (!entry.ok) return { ...state, checks };
   const isIt = (name: string) => name === entry.name;
-  return { ...state, checks, due: without(state.due, isIt), rechecks: without(state.rechecks, isIt) };
+  return { ...state, checks, due: without(state.due, isIt), rechecks: rechecksDone(state, isIt, where) };
 }
 
 function withRow(state: Carried, entry: Entry & { kind: 'row' | 'want' }, where: Origin): Carried {

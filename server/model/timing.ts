@@ -50,7 +50,7 @@ export type Terms = Pick<InForce, 'words' | 'points'>;
  * machine reads its speed there too.
  */
 const inDistributorTerms = ({ words, points }: Terms): boolean =>
-  words.some((word) => word === 'distributor' || word === 'dist') ||
+  words.some((word) => /^dist(?:ributor|\.)?$/.test(word)) ||
   points.some((point) => ofDistributor(point.value) || ofDistributor(point.at));
 
 const ofDistributor = (amount: Value | undefined): boolean =>

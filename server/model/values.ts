@@ -30,6 +30,8 @@ export interface Amount {
   readonly interval: Interval | undefined;
   /** Undefined where none was written. */
   readonly unit: Unit | undefined;
+  /** No unit was written, and `unit` is what the number's size leaves. */
+  readonly taken?: true;
   /** `+2 deg`, `in 1/4 turn`: a change of a setting. Anywhere else a sign is the number's own. */
   readonly relative: 'more' | 'less' | 'in' | 'out' | undefined;
   readonly problem: NumberProblem | undefined;
@@ -97,6 +99,31 @@ const RELATIVE: Readonly<Record<string, Amount['relative']>> = {
   in: 'in',
   out: 'out',
 };
+
+/** `25-30 lb-ft` is a range where no order of cylinders can stand; `12-8` and `1-3-4-2` are none. */
+export function asRange(line: Line, syntax: ValueSyntax, lowered: Lowered): Lowered {
+  const [low, high, ...more] =
+    syntax.form === 'order' ? tokenText(line, syntax.token).split('-').map(Number) : [];
+  if (syntax.form !== 'order' || low === undefined || high === undefined || more.length > 0 || low >= high)
+    return lowered;
+  const tail = wordsOf(line, syntax.tail);
+  const unit = unitOf(line, undefined, tail);
+  const numberSpan = tokenSpan(line, syntax.token);
+  const unitSpan = unit.span ?? { from: numberSpan.to, to: numberSpan.to };
+  return {
+    value: {
+      form: 'amount',
+      interval: range(low, high),
+      unit: unit.unit,
+      relative: undefined,
+      problem: undefined,
+      numberSpan,
+      unitSpan,
+      span: { from: numberSpan.from, to: unitSpan.to },
+    },
+    after: tail.slice(unit.words),
+  };
+}
 
 /** `8.4:1` is the number 8.4. */
 function lowerRatio(line: Line, token: number, after: readonly Word[]): Lowered {

@@ -15,7 +15,9 @@ export const boostWithoutRetard = rule({
   check({ line }, { before }) {
     if (before.settings.has('boost retard|')) return NO_PROBLEMS;
     const { initial, mechanical } = timingOf(before);
-    const told = [...before.readings.values()].some((taken) => taken.quantity.name === 'boost');
+    const told =
+      [...before.readings.values()].some((taken) => taken.quantity.name === 'boost') ||
+      [...before.past.keys()].some((key) => key.startsWith('boost|'));
     if (!initial || !mechanical || told) return NO_PROBLEMS;
     return [
       {

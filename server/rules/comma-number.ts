@@ -1,6 +1,7 @@
-import { KIND, tokenSpan, tokenText } from '../../grammar/index.ts';
+import { KIND, type Span, tokenSpan, tokenText } from '../../grammar/index.ts';
+import type { Entry } from '../model/notebook.ts';
 import { EVERY_KIND } from './kinds.ts';
-import { replaceWith, rule } from './rule.ts';
+import { type Problem, replaceWith, rule } from './rule.ts';
 import { tokensOf } from './syntax.ts';
 
 export const commaNumber = rule({
@@ -14,11 +15,12 @@ export const commaNumber = rule({
   outranks: ['unreadable', 'list-length'],
   on: EVERY_KIND,
   formed: ({ kinds }) => kinds.includes(KIND.CommaNumber),
-  check: ({ line }) =>
-    tokensOf(line, KIND.CommaNumber).map((token) => {
-      const span = tokenSpan(line, token);
-      const text = tokenText(line, token);
+  check: (entry) =>
+    tokensOf(entry.line, KIND.CommaNumber).map((token) => {
+      const span = tokenSpan(entry.line, token);
+      const text = tokenText(entry.line, token);
       const point = decimal(text);
+      if (isOfThousands(entry) && THOUSANDS.test(text)) return thousands(span, text);
       return {
         span,
         message: point
@@ -28,6 +30,19 @@ export const commaNumber = rule({
       };
     }),
 });
+
+/** An odometer, an hour meter and a tachometer count whole thousands. */
+const isOfThousands = (entry: Entry): boolean =>
+  'quantity' in entry &&
+  (entry.quantity?.dimension === 'rotation' || ['odometer', 'hours'].includes(entry.quantity?.name ?? ''));
+
+const THOUSANDS = /^[1-9]\d{0,2}(?:,\d{3})+$/;
+
+function thousands(span: Span, text: string): Problem {
+  const plain = text.replaceAll(',', '');
+  const message = `${text} is not used: write ${plain}. A comma parts two values.`;
+  return { span, message, fixes: [replaceWith(span, plain)] };
+}
 
 /** With a point, where the comma can be nothing but a decimal one: three figures after it could be thousands. */
 function decimal(text: string): string | undefined {

@@ -1,4 +1,4 @@
-import { didYouMean, guessAmong } from './nearest.ts';
+import { didYouMean, type Guess, guessAmong } from './nearest.ts';
 import { NO_PROBLEMS, replaceWith, rule } from './rule.ts';
 
 export const doneNothingOpen = rule({
@@ -13,7 +13,7 @@ export const doneNothingOpen = rule({
   check({ word, id, idSpan }, { before: { items, rechecks } }) {
     if (word !== 'done' || id === '' || items.has(id) || rechecks.has(id)) return NO_PROBLEMS;
     const names = [...items.keys(), ...rechecks.keys()];
-    const guess = guessAmong(id, names);
+    const guess = longer(id, names) ?? guessAmong(id, names);
     const nearest = guess.words[0];
     const open = names.length === 0 ? 'nothing is' : `open are: ${names.slice(0, 5).join(', ')}`;
     return [
@@ -25,3 +25,12 @@ export const doneNothingOpen = rule({
     ];
   },
 });
+
+/** `done brakes adjusted` of the fault `brakes`, `done gasket` of `gasket at the rear`: the one that begins alike. */
+function longer(id: string, names: readonly string[]): Guess | undefined {
+  const begun = names.filter((name) => id.startsWith(`${name} `));
+  if (begun.length === 1)
+    return { words: [`${begun[0]}: ${id.slice((begun[0] as string).length + 1)}`], sure: true };
+  const alike = names.filter((name) => name.startsWith(`${id} `));
+  return alike.length === 1 ? { words: alike, sure: true } : undefined;
+}

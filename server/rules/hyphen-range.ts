@@ -5,9 +5,9 @@ import { tokensOf } from './syntax.ts';
 
 export const hyphenRange = rule({
   code: 'hyphen-range',
-  severity: 'error',
+  severity: 'information',
   title: 'A range written with a hyphen',
-  why: 'A hyphen joins the cylinders of a firing order and is the minus of a change. A range is written with two dots.',
+  why: 'A hyphen joins the cylinders of a firing order and is the minus of a change, so that 58-62 is taken for a range only where it can be nothing else. Two dots are a range everywhere.',
   standing: 'notation',
   good: 'specs\n  head bolts torque 58..62 lb-ft\n',
   bad: 'specs\n  head bolts torque 58-62 lb-ft\n',
@@ -23,7 +23,8 @@ export const hyphenRange = rule({
   formed: ({ kinds }) => kinds.includes(KIND.Order) || kinds.includes('n-n'),
   check(entry) {
     if ('quantity' in entry && entry.quantity?.form === 'order') return [];
-    if ('quantity' in entry && entry.quantity?.form === 'text') return [];
+    if ('quantity' in entry && (entry.quantity?.form === 'text' || entry.quantity?.name === 'run time'))
+      return [];
     // What a word that is not known takes may well be an order.
     const ranges = joined(entry.line).filter(({ fixes }) => fixes || entry.kind !== 'unknown');
     return [...ranges, ...parted(entry.line)];
@@ -38,9 +39,12 @@ const joined = (line: Line): Problem[] =>
     if (numbers.length !== 2)
       return { span, message: `${numbers.join('-')} is no value: part a list with spaces.` };
     const text = numbers.join('..');
+    const read = Number(numbers[0]) < Number(numbers[1]);
     return {
       span,
-      message: `A range is written ${text}, not with a hyphen.`,
+      message: read
+        ? `Read as the range ${text}: a hyphen may also be a minus or an order.`
+        : `A range is written ${text}, not with a hyphen.`,
       fixes: [replaceWith(span, text)],
     };
   });

@@ -17,7 +17,9 @@ export const idleDropLarge = rule({
   bad: 'session 2026-05-02\n  idle 950 rpm in neutral\n  idle 690 rpm in drive\n',
   on: ['reading'],
   about: ({ name }) => name === 'idle',
-  check(entry, { after, where }) {
+  check(entry, { before, after, where }) {
+    // What was turned between the two accounts for the difference.
+    if (before.turned.length > 0) return [];
     const { inGear, outOfGear } = idleOf(after);
     if (!inGear || !outOfGear || (inGear.by !== where && outOfGear.by !== where)) return [];
     const drop = subtract(outOfGear.value, inGear.value);

@@ -12,7 +12,7 @@ export const idleSwapped = rule({
   code: 'idle-swapped',
   severity: 'warning',
   title: 'Idle in gear above idle in neutral',
-  why: 'The gearbox loads the engine, so it idles slower in gear. The other way round, the two readings were most likely swapped, or something was changed between them.',
+  why: 'The gearbox loads the engine, so it idles slower in gear. The other way round, with nothing turned just before the second, the two readings were most likely swapped.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  idle 850 rpm in neutral\n  idle 720 rpm in drive\n',
   bad: 'session 2026-05-02\n  idle 720 rpm in neutral\n  idle 850 rpm in drive\n',
@@ -26,7 +26,7 @@ export const idleSwapped = rule({
 function problemsOf({ quantity }: QuantityEntry, said: Said, { before }: Context): Problem[] {
   const where = loadOf(said);
   const value = valueIn(said, 'rpm', quantity);
-  if (!where || !value) return [];
+  if (!where || !value || before.turned.length > 0) return [];
   for (const other of before.readings.values()) {
     const otherValue = other.quantity.name === 'idle' ? valueIn(other.said, 'rpm', quantity) : undefined;
     if (!otherValue || loadOf(other.said) !== (where === 'gear' ? 'neutral' : 'gear')) continue;

@@ -6,7 +6,8 @@ import { PLACE_WORDS } from '../trade/vocabulary.ts';
 const BESIDE: readonly string[] = (
   'hot cold warm infrared ir gas probe crank crankshaft engine distributor dist manifold ported plugged capped ' +
   'vacuum idle neutral park drive gear reverse first second third fourth fifth top cruise throttle wide open ' +
-  'closed full half light heavy load road water cranking boost off on new old set'
+  'closed full half light heavy load road water cranking boost off on new old set ' +
+  'wot dry wet static strobe torqued tightened steady fluctuating hunting wobbling drifting flicking swinging'
 ).split(' ');
 
 /** Known beside a value of this quantity, in lower case. */

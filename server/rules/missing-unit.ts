@@ -1,10 +1,10 @@
 import type { Line } from '../../grammar/index.ts';
-import { keyOf } from '../model/carry.ts';
-import type { Context } from '../model/findings.ts';
+import { type Carried, keyOf } from '../model/carry.ts';
+import type { Context, Fix } from '../model/findings.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import type { Quantity } from '../trade/quantity.ts';
-import { type Dimension, unitById } from '../trade/units.ts';
+import { type Dimension, type Unit, unitById } from '../trade/units.ts';
 import { QUANTITY_KINDS } from './kinds.ts';
 import { type Problem, problemsIn, rule } from './rule.ts';
 import { dimensionsOf, ownAmounts, saidIn, strangeUnit } from './said.ts';
@@ -18,7 +18,8 @@ export const missingUnit = rule({
   good: 'session 2026-05-02\n  water 180 F\n',
   bad: 'session 2026-05-02\n  water 180\n',
   on: [...QUANTITY_KINDS, 'spec'],
-  about: (quantity) => !quantity.bare && quantity.dimension !== 'number' && dimensionsOf(quantity).length > 0,
+  about: (quantity) =>
+    (!quantity.bare || isOfPressure(quantity) || isSized(quantity)) && dimensionsOf(quantity).length > 0,
   check(entry, context) {
     const { quantity, line } = entry;
     const said = saidIn(entry);
@@ -28,12 +29,20 @@ export const missingUnit = rule({
   },
 });
 
+/** A jet: a bare number is its own number, or so small that it is a bore. */
+const isSized = ({ orIn }: Quantity): boolean => orIn?.includes('length') ?? false;
+
+const isOfPressure = ({ against }: Quantity): boolean => against?.dimension === 'pressure';
+
 function problemsOf(line: Line, said: Said, quantity: Quantity, { before }: Context): Problem[] {
-  const amount = ownAmounts(said).find((each) => !each.unit);
+  const bare = quantity.bare || quantity.dimension === 'number';
+  const amount = ownAmounts(said).find((each) => each.taken || (!each.unit && !bare));
   const last = ownAmounts(said).at(-1);
   if (!amount || (last && strangeUnit(line, last, said, quantity))) return [];
   const known = before.settings.has(keyOf(quantity.name, said.place?.text));
-  return amount.relative && known ? [] : [problemOf(amount, quantity)];
+  return amount.relative && known
+    ? []
+    : [problemOf(amount, quantity, lastUnit(before, quantity.name), (last ?? amount).numberSpan.to)];
 }
 
 /** What follows `@` in a curve: a bare speed is in rpm, a bare pressure may be in anything. */
@@ -44,24 +53,58 @@ function pressureProblems({ points }: Said, { against }: Quantity): Problem[] {
   return [{ span: at.numberSpan, message: `The unit is missing after @; taken as ${against.unit}.` }];
 }
 
-function problemOf(amount: Amount, { name, unit, parts }: Quantity): Problem {
+function problemOf(
+  amount: Amount,
+  { name, unit, parts }: Quantity,
+  last: Unit | undefined,
+  at: number,
+): Problem {
+  if (amount.taken && amount.unit)
+    return takenProblem(amount, amount.unit.symbol, parts ? amount.numberSpan.to : at);
   if (!unit) {
-    const named = (parts ?? []).map((part) => part.name).join(', ');
+    const named = [...new Set((parts ?? []).map((part) => part.name))].join(', ');
     return {
       span: amount.numberSpan,
       message: `The unit is missing: ${name} (${named}) is told apart by units, so this number is not used.`,
     };
   }
   const { symbol, dimension } = unitById(unit);
-  const at = amount.numberSpan.to;
+  const other = last && last.id !== unit && last.dimension === dimension ? last.symbol : undefined;
+  const sure = other ?? (last || ONE_UNIT.has(dimension) ? symbol : undefined);
   return {
     span: amount.numberSpan,
-    message: `The unit is missing; taken as ${symbol}.`,
-    fixes: ONE_UNIT.has(dimension)
-      ? [{ title: `Add ${symbol}`, edits: [{ span: { from: at, to: at }, text: ` ${symbol}` }] }]
-      : [],
+    message: `The unit is missing; taken as ${symbol}${other ? `, but it was last written in ${other}` : ''}.`,
+    fixes: sure ? [adding(sure, at)] : [],
   };
 }
+
+const adding = (symbol: string, at: number): Fix => ({
+  title: `Add ${symbol}`,
+  edits: [{ span: { from: at, to: at }, text: ` ${symbol}` }],
+});
+
+/** The unit this notebook last wrote it in, as far as that is carried. */
+function lastUnit(
+  { settings, lastly, readings, limits, targets, specs }: Carried,
+  name: string,
+): Unit | undefined {
+  const of = ({ quantity }: { readonly quantity: Quantity }): boolean => quantity.name === name;
+  const values =
+    [...settings.values()].findLast(of)?.values ??
+    [...readings.values()].findLast(of)?.said.values ??
+    lastly.get(name)?.said.values ??
+    [...limits.values(), ...targets.values()].findLast(of)?.said.values ??
+    [...specs.values()].findLast(of)?.values;
+  const last = values?.at(-1);
+  return last?.form === 'amount' ? last.unit : undefined;
+}
+
+/** Its size leaves one unit, which is sure enough to be written. */
+const takenProblem = ({ numberSpan }: Amount, symbol: string, at: number): Problem => ({
+  span: numberSpan,
+  message: `The unit is missing; by its size taken as ${symbol}.`,
+  fixes: [adding(symbol, at)],
+});
 
 /** Kinds that the trade gives in one unit only, so that it is sure which was meant. */
 const ONE_UNIT: ReadonlySet<Dimension> = new Set<Dimension>(['angle', 'voltage', 'percent', 'steps']);

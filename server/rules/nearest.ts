@@ -5,7 +5,7 @@ import type { Carried } from '../model/carry.ts';
 import { plausibleSlips, slips } from '../trade/nearness.ts';
 import { nearestWords } from '../trade/vocabulary.ts';
 
-interface Guess {
+export interface Guess {
   /** Nearest first; empty where nothing is near enough to have been meant. */
   readonly words: readonly string[];
   /** One is nearer than all others. */

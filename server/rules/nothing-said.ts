@@ -1,5 +1,5 @@
 import type { Entry } from '../model/notebook.ts';
-import { rule } from './rule.ts';
+import { replaceWith, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
 export const nothingSaid = rule({
@@ -10,12 +10,16 @@ export const nothingSaid = rule({
   standing: 'notation',
   good: 'session 2026-05-02\n  todo choke: hook the cable up\n',
   bad: 'session 2026-05-02\n  todo\n',
+  outranks: ['unreadable'],
   on: ['unknown', 'item', 'fit', 'check', 'file', 'note', 'trial', 'recheck', 'revert'],
-  check(entry) {
+  check(entry, { before }) {
     const lacks = lacking(entry);
-    return lacks === undefined
-      ? []
-      : [{ span: lineSpan(entry.line), message: `Nothing is said here: ${lacks} is missing.` }];
+    if (lacks === undefined) return [];
+    const span = lineSpan(entry.line);
+    const last = entry.kind === 'revert' ? before.kept?.date : undefined;
+    if (last === undefined) return [{ span, message: `Nothing is said here: ${lacks} is missing.` }];
+    const message = `Nothing is said here: ${lacks} is missing. The last one marked to keep is of ${last}.`;
+    return [{ span, message, fixes: [replaceWith(span, `revert to ${last}`)] }];
   },
 });
 

@@ -13,7 +13,7 @@ export const placeAfterValue = rule({
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns, right 1 1/2 turns\n',
   bad: 'session 2026-05-02\n  mixture 1 1/4 turns left\n',
-  outranks: ['list-length', 'too-many-values'],
+  outranks: ['list-length', 'too-many-values', 'unknown-unit'],
   on: ['setting', 'reading', 'limit', 'target'],
   about: ({ places }) => (places?.length ?? 0) > 0,
   check: ({ quantity, said, line }) => problemsIn(said, (each) => problemsOf(quantity, each, line)),

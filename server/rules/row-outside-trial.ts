@@ -1,4 +1,6 @@
-import { NO_PROBLEMS, rule } from './rule.ts';
+import type { RowEntry } from '../model/notebook.ts';
+import { findQuantity } from '../trade/vocabulary.ts';
+import { NO_PROBLEMS, type Problem, replaceWith, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
 export const rowOutsideTrial = rule({
@@ -10,8 +12,11 @@ export const rowOutsideTrial = rule({
   good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n',
   bad: 'session 2026-05-02\n  1/4 in 7 deg\n',
   on: ['row', 'want'],
-  check({ kind, line }, { before }) {
+  check(entry, { before }) {
+    const { kind, line } = entry;
     if (before.trial) return NO_PROBLEMS;
+    const turned = kind === 'row' ? wordFirst(entry) : undefined;
+    if (turned) return [turned];
     const message =
       kind === 'want'
         ? 'What is wanted belongs to a trial, and none is open here: begin one with "trial ... -> ...".'
@@ -19,3 +24,18 @@ export const rowOutsideTrial = rule({
     return [{ span: lineSpan(line), message }];
   },
 });
+
+/** `32 total`, `850 rpm idle`: the word behind its value. */
+function wordFirst({ values, words, line }: RowEntry): Problem | undefined {
+  const [value] = values;
+  const texts = words.map(({ text }) => text);
+  const found = findQuantity(texts);
+  if (values.length !== 1 || !value || !found || found.length < words.length) return undefined;
+  const text = `${texts.join(' ')} ${line.text.slice(value.span.from, value.span.to)}`;
+  const span = { from: value.span.from, to: words.at(-1)?.span.to ?? value.span.to };
+  return {
+    span,
+    message: `The word comes first: write ${text}. A line that begins with a number is a row of a trial.`,
+    fixes: [replaceWith(span, text)],
+  };
+}

@@ -2,6 +2,7 @@
 
 import { barometerAtSeaLevel } from './barometer-at-sea-level.ts';
 import { boostWithoutRetard } from './boost-without-retard.ts';
+import { changeOfReading } from './change-of-reading.ts';
 import { changeWithoutStart } from './change-without-start.ts';
 import { changedTogether } from './changed-together.ts';
 import { checkMisspelt } from './check-misspelt.ts';
@@ -58,6 +59,7 @@ import { outsideSpec } from './outside-spec.ts';
 import { overLimit } from './over-limit.ts';
 import { overridden } from './overridden.ts';
 import { ownWordIncomplete } from './own-word-incomplete.ts';
+import { pairBySlash } from './pair-by-slash.ts';
 import { partWithValue } from './part-with-value.ts';
 import { pistonSpeedHigh } from './piston-speed-high.ts';
 import { placeAfterValue } from './place-after-value.ts';
@@ -120,6 +122,7 @@ const ROWS: readonly Rule[] = [
   missingNumber,
   dividedByNought,
   hyphenRange,
+  pairBySlash,
   reversedRange,
   notATime,
   elapsedWithoutUnit,
@@ -169,6 +172,7 @@ const ROWS: readonly Rule[] = [
   unknownPart,
   partWithValue,
   notFitted,
+  changeOfReading,
   changeWithoutStart,
   recheckWithoutEnd,
   rowOutsideTrial,

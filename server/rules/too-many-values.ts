@@ -1,5 +1,8 @@
-import { problemsIn, rule } from './rule.ts';
-import { amountsOf } from './said.ts';
+import type { Amount } from '../model/values.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import type { Dimension } from '../trade/units.ts';
+import { type Problem, problemsIn, rule } from './rule.ts';
+import { amountsOf, dimensionsOf } from './said.ts';
 
 export const tooManyValues = rule({
   code: 'too-many-values',
@@ -9,7 +12,17 @@ export const tooManyValues = rule({
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg 12 deg\n',
-  outranks: ['outside-band', 'ten-times', 'units-mixed-up', 'degrees-mixed-up', 'missing-unit'],
+  outranks: [
+    'wrong-unit',
+    'outside-band',
+    'ten-times',
+    'units-mixed-up',
+    'degrees-mixed-up',
+    'missing-unit',
+    'over-limit',
+    'misses-target',
+    'change-of-reading',
+  ],
   on: ['setting', 'reading', 'limit', 'target'],
   check({ quantity, said, line }) {
     if (quantity.form === 'text' || quantity.form === 'several' || quantity.places?.length) return [];
@@ -18,13 +31,40 @@ export const tooManyValues = rule({
       const amounts = amountsOf(values);
       const [first, second] = points.length > 0 ? [points[0]?.value, amounts[0]] : amounts;
       if (!first || !second || place) return [];
+      const other = lineOfItsOwn(line.text, second, quantity);
+      if (other) return [other];
       const together = line.text.slice(first.span.to, second.span.from).trim() === '';
       const hint = together
         ? 'Anything between two values is written 450..580.'
         : 'Give each a line of its own.';
       return [
-        { span: second.span, message: `${quantity.name} takes one value, and this is one more. ${hint}` },
+        {
+          span: { from: second.span.from, to: Math.max(...amounts.map(({ span }) => span.to)) },
+          message: `${quantity.name} takes one value, and this is one more. ${hint}`,
+        },
       ];
     });
   },
 });
+
+/** `WOT 4900 rpm 58 mph`: a second fact, which has a word of its own. */
+function lineOfItsOwn(text: string, { unit, span }: Amount, quantity: Quantity): Problem | undefined {
+  if (!unit || dimensionsOf(quantity).includes(unit.dimension)) return undefined;
+  const value = text.slice(span.from, span.to);
+  const word = quantity.name.startsWith('oil') && unit.dimension in OF_OIL ? OF_OIL : WORD_OF;
+  const name = word[unit.dimension];
+  const such = name ? `, such as "${name} ${value}"` : '';
+  return { span, message: `${value} is no ${quantity.name}: it wants a line of its own${such}.` };
+}
+
+const WORD_OF: Partial<Record<Dimension, string>> = {
+  'road speed': 'speed',
+  rotation: 'engine speed',
+  ratio: 'air fuel ratio',
+  voltage: 'volts',
+  time: 'run time',
+};
+const OF_OIL: Partial<Record<Dimension, string>> = {
+  temperature: 'oil temperature',
+  pressure: 'oil pressure',
+};

@@ -25,6 +25,8 @@ export const unknownWord = rule({
     if (time && Object.hasOwn(FIRST_WORDS, words[0]?.text.toLowerCase() ?? ''))
       return [lateHead(words, time)];
     if (before.section === 'specs') return [specProblem(words, all)];
+    const otherwise = SAID_OTHERWISE.get(words[0]?.text.toLowerCase() ?? '');
+    if (otherwise) return [{ span: all, message: `"${textOf(words)}" is not a known word. ${otherwise}` }];
     return [wordProblem(words, all, before)];
   },
 });
@@ -45,6 +47,20 @@ const lateHead = (words: readonly Word[], time: string): Problem => ({
   span: (words[0] as Word).span,
   message: `A section begins with its word, so that "${time}" cannot stand before it. A session takes its time after the date.`,
 });
+
+/** Words that people begin a line with, and how the notation says it. */
+const SAID_OTHERWISE: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    retorque:
+      'For a reminder write "recheck head bolts after 500 km", for what was done "head bolts torque 60 lb-ft".',
+    retighten:
+      'For a reminder write "recheck head bolts after 500 km", for what was done "head bolts torque 60 lb-ft".',
+    limit:
+      'What is not to be passed stands in the section "limits"; the stop of the weights is "mechanical limit".',
+    replaced: 'A part is changed with "remove" and "fit"; anything else is a note.',
+    new: 'A part is changed with "remove" and "fit"; anything else is a note.',
+  }),
+);
 
 /** The longest beginning that is near a known word is what was meant. */
 function wordProblem(words: readonly Word[], all: Span, before: Carried): Problem {

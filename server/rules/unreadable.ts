@@ -1,6 +1,6 @@
-import { isEmpty, runSpan, runText } from '../../grammar/index.ts';
+import { isEmpty, runSpan, runText, type Span } from '../../grammar/index.ts';
 import { EVERY_KIND } from './kinds.ts';
-import { NO_PROBLEMS, rule } from './rule.ts';
+import { NO_PROBLEMS, type Problem, replaceWith, rule } from './rule.ts';
 
 export const unreadable = rule({
   code: 'unreadable',
@@ -16,6 +16,8 @@ export const unreadable = rule({
     const { stray } = line.syntax;
     if (isEmpty(stray)) return NO_PROBLEMS;
     const text = runText(line, stray);
+    const tolerance = toleranceAt(line.text, runSpan(line, stray));
+    if (tolerance) return [tolerance];
     return [
       {
         span: runSpan(line, stray),
@@ -24,3 +26,18 @@ export const unreadable = rule({
     ];
   },
 });
+
+/** `60 deg ± 3`, `55 Nm ± 5 Nm`: the tolerance behind the unit. */
+function toleranceAt(line: string, stray: Span): Problem | undefined {
+  const [, number, unit] = /(\d+(?:\.\d+)?) ?([^\d\s]+)\s*$/.exec(line.slice(0, stray.from)) ?? [];
+  const [, sign, by, again] =
+    /^(±|\+\/-)\s*(\d+(?:\.\d+)?)\s*([^\d\s]+)?$/.exec(line.slice(stray.from, stray.to)) ?? [];
+  if (!number || !sign || (again !== undefined && again !== unit)) return undefined;
+  const span = { from: line.slice(0, stray.from).lastIndexOf(number), to: stray.to };
+  const text = `${number} ± ${by} ${unit}`;
+  return {
+    span,
+    message: `A tolerance stands before the unit: write ${text}.`,
+    fixes: [replaceWith(span, text)],
+  };
+}

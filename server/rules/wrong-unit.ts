@@ -64,8 +64,15 @@ const SAID_FOR: Readonly<Record<string, readonly string[]>> = {
 
 /** `a pressure, in psi`; `a bare number, a length or a fuel flow`. */
 function wanted({ unit, parts, orIn, dimension }: Quantity): string {
-  if (parts)
-    return `told by ${parts.map((part) => `${part.name} (${part.band?.unit ?? part.dimension})`).join(', ')}`;
+  if (parts) {
+    const told = new Map(
+      parts.toReversed().map(({ name, band, dimension }) => [name, band?.unit ?? dimension]),
+    );
+    return `told by ${[...told]
+      .reverse()
+      .map(([name, unit]) => `${name} (${unit})`)
+      .join(', ')}`;
+  }
   const first = unit ? measure(unit) : article(dimension ?? 'number');
   return orIn ? `${first}, or ${orIn.map(article).join(' or ')}` : first;
 }

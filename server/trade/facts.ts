@@ -26,7 +26,7 @@ const ENGINE = inSection('engine', [
     band: usual(20, 30_000, "from model-sized to ship's boats"),
   }),
   measured('compression', 'ratio', 'Static compression ratio.', {
-    also: 'compression ratio, static compression, static ratio',
+    also: 'compression ratio, static compression, static ratio, cr, comp, comp ratio',
     bare: true,
     band: usual(4, 17, 'side-valve engines 5, racing ones on methanol 15'),
   }),
@@ -87,7 +87,7 @@ const ENGINE = inSection('engine', [
     band: usual(2, 5, 'two to five'),
   }),
   measured('red line', 'rpm', 'Speed the maker allows at most.', {
-    also: 'redline, maximum speed',
+    also: 'redline, maximum speed, max rpm, max revs, maximum rpm, maximum revs',
     bare: true,
     band: usual(1000, 15_000, 'from slow boat engines to racing ones'),
   }),

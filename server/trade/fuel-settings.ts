@@ -9,7 +9,7 @@ const JET_NUMBERS = 'numbered in hundredths of a millimetre or in thousandths of
 
 const CARBURETTOR = ownedBy('carburettor', [
   measured('mixture', 'turn', 'Idle mixture screws, in turns out from lightly seated.', {
-    also: 'mixture screw, mixture screws, idle mixture, idle mixture screw, idle mixture screws, mixture turns',
+    also: 'mixture screw, mixture screws, idle mixture, idle mixture screw, idle mixture screws, mixture turns, idle needle, idle needles, idle mix, idle adjusting needle',
     bare: true,
     places: ANY_CARB,
     band: usual(0.25, 5, 'first setting about 1 1/2 turns out from lightly seated'),
@@ -19,7 +19,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     'turn',
     'Screw that holds the throttle plates open at idle, in turns in from first touch.',
     {
-      also: 'idle stop, idle stop screw, idle speed screw, speed screw, throttle stop, throttle stop screw, curb idle screw',
+      also: 'idle stop, idle stop screw, idle speed screw, speed screw, throttle stop, throttle stop screw, curb idle screw, throttle screw, slow running screw, tickover screw',
       bare: true,
       places: ANY_CARB,
       band: usual(0, 5, 'past a few turns the transfer slot is uncovered'),
@@ -30,7 +30,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     'turn',
     'Screw that holds the secondary plates from shutting, in turns in from first touch.',
     {
-      also: 'secondary stop screw, secondary throttle stop, secondary idle stop',
+      also: 'secondary stop screw, secondary throttle stop, secondary idle stop, secondaries stop, sec stop, secondary throttle screw',
       bare: true,
       places: ANY_CARB,
       band: usual(0, 4, 'about half a turn keeps the plates from sticking'),
@@ -45,12 +45,23 @@ const CARBURETTOR = ownedBy('carburettor', [
   }),
   measured('main jet', 'number', 'Jet that meters fuel at part and full throttle.', {
     ...JET,
-    also: 'main jets, main, mains, primary jet, primary jets, primary main jet, main jet size',
+    also: 'main jets, main, mains, primary jet, primary jets, primary main jet, main jet size, jet, jets, prim jet, prim jets, pri jet, pri jets',
     band: usual(30, 300, JET_NUMBERS),
   }),
+  measured(
+    'main needle',
+    'turn',
+    'Adjustable main jet: its needle or screw, in turns out from lightly seated.',
+    {
+      also: 'main jet needle, main jet screw, main adjusting needle, high speed needle, load needle, load screw, main needle valve',
+      bare: true,
+      places: ANY_CARB,
+      band: usual(0.25, 6, 'a first setting of 1 to 2 1/2 turns out'),
+    },
+  ),
   measured('secondary jet', 'number', 'Main jet of the secondary barrels.', {
     ...JET,
-    also: 'secondary jets, secondary main jet, secondary main jets, secondary main',
+    also: 'secondary jets, secondary main jet, secondary main jets, secondary main, sec jet, sec jets',
     band: usual(30, 300, JET_NUMBERS),
   }),
   measured('idle jet', 'number', 'Jet that meters fuel at idle and just off it.', {
@@ -73,7 +84,8 @@ const CARBURETTOR = ownedBy('carburettor', [
     places: ANY_CARB,
   }),
   measured('power valve', 'inHg', 'Depression under which the power-enrichment valve opens.', {
-    also: 'power enrichment valve, enrichment valve, power enrichment',
+    also: 'power enrichment valve, enrichment valve, power enrichment, pv',
+    bare: true,
     places: ANY_CARB,
     words: 'plugged',
     band: usual(1, 12, 'ratings 2.5 to 10.5 inHg; below the idle depression in gear'),
@@ -83,7 +95,8 @@ const CARBURETTOR = ownedBy('carburettor', [
     'in',
     'Height of the float or of the fuel in the bowl, as the maker says to measure it.',
     {
-      also: 'float, float height, float setting, floats, bowl level',
+      also: 'float, float height, float setting, floats, bowl level, fuel level',
+      words: 'sight, hole, plug, glass',
       places: ANY_CARB,
       band: remembered(0.05, 2, 'workshop habit; measured differently by every maker'),
     },
@@ -93,21 +106,21 @@ const CARBURETTOR = ownedBy('carburettor', [
     band: remembered(0.1, 2.5, 'workshop habit'),
   }),
   told('accelerator pump', 'How the pump that squirts fuel as the throttle opens is set.', {
-    also: 'accelerator pump setting, pump, pump lever, pump linkage, pump hole',
+    also: 'accelerator pump setting, pump, pump lever, pump linkage, pump hole, accel pump, accel pump setting, acc pump',
     places: ANY_CARB,
   }),
   measured('pump shot', 'cc', 'Fuel the accelerator pump gives in one stroke.', {
-    also: 'accelerator pump shot, pump volume, shot',
+    also: 'accelerator pump shot, pump volume, shot, accel pump shot',
     places: ANY_CARB,
     band: remembered(0.1, 5, 'workshop habit: 0.5 to 3 cc a stroke'),
   }),
   told('pump cam', 'The cam that moves the accelerator pump and the hole it is fixed in.', {
-    also: 'accelerator pump cam',
+    also: 'accelerator pump cam, accel pump cam',
     places: ANY_CARB,
   }),
   measured('pump nozzle', 'number', 'Nozzle the accelerator pump squirts through.', {
     ...JET,
-    also: 'pump jet, accelerator pump jet, accelerator pump nozzle, discharge nozzle, squirter',
+    also: 'pump jet, accelerator pump jet, accelerator pump nozzle, discharge nozzle, squirter, accel pump nozzle, squirters, accel pump jet',
     band: usual(15, 150, JET_NUMBERS),
   }),
   measured('choke', 'step', 'Setting of the choke: how strong and how long it works when cold.', {
@@ -139,7 +152,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     band: remembered(0.04, 0.2, 'workshop habit: 0.082 to 0.120 in'),
   }),
   told('secondary spring', 'Spring that says when the secondaries open.', {
-    also: 'secondary diaphragm spring, secondary opening',
+    also: 'secondary diaphragm spring, secondary opening, sec spring, sec opening',
     places: ANY_CARB,
   }),
   told('dashpot oil', 'Oil in the piston damper (variable-venturi carburettors).', {

@@ -7,12 +7,14 @@ const DISTRIBUTOR = ownedBy('distributor', [
     'deg',
     'Spark advance with neither weights nor vacuum at work, set by turning the distributor.',
     {
-      also: 'initial timing, initial advance, base timing, static timing, static advance',
+      also: 'initial timing, initial advance, base timing, static timing, static advance, initial lead, base advance, static, base',
+      bare: true,
       band: usual(0, 20, 'street engines run 6 to 12 deg, a few up to 20'),
     },
   ),
   curve('mechanical', 'deg', 'rpm', 'Advance the weights add as speed rises: degrees at engine rpm.', {
-    also: 'mechanical advance, mechanical curve, centrifugal, centrifugal advance, mech, mech advance, advance curve',
+    also: 'mechanical advance, mechanical curve, centrifugal, centrifugal advance, mech, mech advance, advance curve, centrifugal curve, distributor curve, mech curve, bob weight advance',
+    bare: true,
     band: published(
       0,
       42,
@@ -20,7 +22,8 @@ const DISTRIBUTOR = ownedBy('distributor', [
     ),
   }),
   measured('mechanical limit', 'deg', 'The most the weights can add before they meet their stop.', {
-    also: 'mechanical stop, centrifugal limit, mech limit, advance limit, advance stop',
+    also: 'mechanical stop, centrifugal limit, mech limit, advance limit, advance stop, limit mechanical, limit mechanical to, mechanical advance limit',
+    bare: true,
     band: usual(6, 36, 'street distributors give 20 to 25 crank degrees, factory curves up to 32'),
   }),
   curve(
@@ -29,13 +32,15 @@ const DISTRIBUTOR = ownedBy('distributor', [
     'inHg',
     'Advance the vacuum canister adds at light load: degrees at manifold depression.',
     {
-      also: 'vac advance, vacuum curve, vacuum canister, canister',
+      also: 'vac advance, vacuum curve, vacuum canister, canister, vac can, vacuum can, vac canister, vac curve',
+      bare: true,
       words: 'manifold, ported, plugged',
       band: usual(0, 24, 'canisters add 8 to 16 crank degrees, some 20 and more'),
     },
   ),
   measured('vacuum limit', 'deg', 'The most the vacuum canister can add before it meets its stop.', {
     also: 'vacuum stop, vac limit, vacuum advance limit, canister limit, canister stop',
+    bare: true,
     band: usual(4, 24, 'canisters add 8 to 16 crank degrees, some 20 and more'),
   }),
   told('vacuum source', 'Where the canister takes its vacuum: manifold, ported, or plugged off.', {
@@ -59,13 +64,23 @@ const DISTRIBUTOR = ownedBy('distributor', [
     },
   ),
   measured('points gap', 'in', 'Opening of the contact points on the peak of the cam.', {
-    also: 'points, point gap, contact gap, contact breaker gap, breaker gap',
+    also: 'points, point gap, contact gap, contact breaker gap, breaker gap, contact points, magneto points, mag points',
     band: remembered(0.01, 0.025, 'workshop habit: 0.014 to 0.020 in'),
   }),
   told('ignition source', 'What tells the coil to fire: points, electronic or magneto.', {
     also: 'ignition, trigger, ignition trigger',
     words: 'points, electronic, magneto',
   }),
+  measured(
+    'impulse lag',
+    'deg',
+    'How far the impulse coupling of a magneto holds the spark back for starting.',
+    {
+      also: 'impulse, impulse coupling, impulse lag angle, lag angle',
+      bare: true,
+      band: usual(5, 50, 'magnetos are built with lags of 15 to 35 deg'),
+    },
+  ),
   measured('condenser', 'uF', 'Capacitor across the points.', {
     also: 'capacitor',
     band: remembered(0.1, 0.4, 'workshop habit: about 0.2 to 0.3 µF'),
@@ -110,6 +125,19 @@ const ENGINE = ownedBy('engine', [
     bare: true,
     band: usual(2000, 12000, 'from slow boat engines to small racing ones'),
   }),
+  measured(
+    'governed speed',
+    'rpm',
+    'Speed the governor holds with no load, set by its spring or stop screw.',
+    {
+      also: 'governor, governor speed, governor setting, governed, governed rpm, gov, high idle, no load speed',
+      bare: true,
+      band: usual(500, 4500, 'tractors and lorries 1000 to 2800 rpm'),
+    },
+  ),
+  told('hand throttle', 'Where the hand throttle stands, by its notches or its travel.', {
+    also: 'hand throttle lever, throttle lever, throttle hand lever',
+  }),
   measured('thermostat', 'F', 'Temperature at which the thermostat opens.', {
     also: 'thermostat opening',
     band: usual(120, 215, 'boats on raw water 140, road cars 160 to 195 F'),
@@ -136,7 +164,7 @@ const ENGINE = ownedBy('engine', [
 
 const VALVE_GEAR = ownedBy('valve gear', [
   measured('valve lash', 'in', 'Play in the valve gear with the valve shut.', {
-    also: 'lash, valve clearance, valve clearances, tappet clearance, tappets',
+    also: 'lash, valve clearance, valve clearances, tappet clearance, tappets, valves',
     places: ['valve', 'cylinder'],
     band: remembered(0.002, 0.035, 'workshop habit: 0.004 to 0.028 in; the maker gives it, hot or cold'),
   }),

@@ -3,7 +3,7 @@ import type { PartKind } from './quantity.ts';
 
 const PART_WORDS: Readonly<Record<PartKind, string>> = {
   carburettor: 'carb carbs carburettor carburettors carburetor carburetors needle jet jets',
-  distributor: 'distributor ignition magneto points',
+  distributor: 'distributor distributors ignition magneto magnetos mag mags points',
   plugs: 'plugs plug',
   'fuel system': 'pump regulator tank fuel',
   blower: 'blower supercharger',

@@ -90,6 +90,7 @@ export const UNITS: readonly Unit[] = [
   unit('kgf/cm2', 'pressure', 'kgf/cm2', GRAVITY * 1e4, 'kg/cm2, kgf/cm², kg/cm²', NIST),
   unit('inHg', 'pressure', 'inHg', MM_HG * INCH, 'in hg, " hg, inches hg, inches of mercury', NIST),
   unit('mmHg', 'pressure', 'mmHg', MM_HG, 'mm hg, torr', NIST),
+  unit('cmHg', 'pressure', 'cmHg', 10 * MM_HG, 'cm hg', NIST),
   unit('inH2O', 'pressure', 'inH2O', MM_H2O * INCH, 'in h2o, " h2o, inwg, in wg, inwc, in wc', NIST),
   unit('mmH2O', 'pressure', 'mmH2O', MM_H2O, 'mm h2o', NIST),
 

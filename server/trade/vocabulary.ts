@@ -28,6 +28,23 @@ export const PLACE_WORDS: ReadonlyMap<string, PlaceKind> = new Map([
   ),
   ...places('valve', 'intake, inlet, exhaust'),
   ...places('bank', 'bank a, bank b, bank 1, bank 2, left bank, right bank'),
+  ...places('side', 'l, lh, r, rh, stbd'),
+  ...places('barrel', 'pri, prim, sec'),
+  ...places('valve', 'ex, inl'),
+]);
+
+/** Short for the place words they stand for. */
+export const PLACE_NAMES: ReadonlyMap<string, string> = new Map([
+  ['l', 'left'],
+  ['lh', 'left'],
+  ['r', 'right'],
+  ['rh', 'right'],
+  ['stbd', 'starboard'],
+  ['pri', 'primary'],
+  ['prim', 'primary'],
+  ['sec', 'secondary'],
+  ['ex', 'exhaust'],
+  ['inl', 'inlet'],
 ]);
 
 type Section = NonNullable<Quantity['section']>;
@@ -89,8 +106,10 @@ function spelled(word: string): { readonly word: string; readonly key: string; r
   return { word, key, letters: letterSet(key) };
 }
 
+/** The point of an abbreviation does not count: `vac. advance`. */
 function lowerCase(word: string): string {
-  return word.toLowerCase();
+  const lower = word.toLowerCase();
+  return lower.endsWith('.') ? lower.slice(0, -1) : lower;
 }
 
 function spellings(rows: readonly Quantity[]): ReadonlyMap<string, Quantity> {

@@ -26,7 +26,7 @@ rows(
     ['compression 150 148 «96» 149 psi', 'under the 105 psi of the rule of 70 %'],
     ['compression 150 148 113 149 psi'],
     ['compression 92 101 88 97 psi'],
-    ['compression 10.3 10.2 «7.4» 10.1 bar', '7.4 bar, 72 % of the highest 10.3 bar'],
+    ['compression 10.3 10.2 «7.4» 10.1 bar', '7.4 bar, 71.8 % of the highest 10.3 bar'],
     ['compression #1 150 psi | compression «#3 100 psi»'],
     ['compression 150 psi'],
   ],
@@ -122,6 +122,7 @@ rows('unlike-its-past', [
 rows('idle-drop-large', [
   ['idle 950 rpm in neutral | idle «690 rpm in drive»', 'drops by 260 rpm'],
   ['idle 690 rpm in drive | idle «950 rpm in neutral»'],
+  ['idle 950 N | idle screw out 1/2 turn | idle 690 D'],
   ['idle 850 rpm in park | idle 700 rpm in gear'],
   ['idle 950 rpm in neutral | idle 690..800 rpm in drive'],
 ]);

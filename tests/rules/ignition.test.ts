@@ -80,6 +80,8 @@ rows('depression-above-barometer', [
 rows('idle-swapped', [
   ['idle 720 rpm in neutral | idle «850 rpm in drive»', 'Were the two swapped?'],
   ['idle 850 rpm in drive | idle «720 rpm in park»'],
+  ['idle 720 N | idle «850 D»'],
+  ['idle 720 N | idle screw in 1/2 turn | idle 850 D'],
   ['idle 850 rpm in neutral | idle 720 rpm in drive'],
   ['idle 850 rpm in neutral | idle 850 rpm in drive'],
   ['idle 720 rpm in neutral | idle ~700..760 rpm in drive'],

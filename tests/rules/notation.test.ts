@@ -28,7 +28,10 @@ rows('unclosed-quote', [
 rows('comma-number', [
   ['mixture «1,5» turns', 'write 1.5', 'mixture 1.5 turns'],
   ['points gap «0,016» in', 'write 0.016', 'points gap 0.016 in'],
-  ['idle «1,200» rpm', 'write 1200 for one, 1 200 for several'],
+  ['idle «1,200» rpm', 'write 1200', 'idle 1200 rpm'],
+  ['odometer «81,260» km', 'write 81260', 'odometer 81260 km'],
+  ['hours «1,2» h', 'write 1.2', 'hours 1.2 h'],
+  ['egt «1,200» F', 'write 1200 for one, 1 200 for several'],
   ['tube «402,415,398» F', '402 415 398 for several'],
   ['egt «1,200.5» F'],
   ['weather 14 C, 1011 hPa'],
@@ -53,7 +56,9 @@ rows('divided-by-nought', [
 rows('divided-by-nought', [['compression «8:0»'], ['compression 8.5:1'], ['compression 8:10']], 'engine');
 
 rows('hyphen-range', [
-  ['egt «1200-1300» F', 'written 1200..1300', 'egt 1200..1300 F'],
+  ['egt «1200-1300» F', 'Read as the range 1200..1300', 'egt 1200..1300 F'],
+  ['egt «1300-1200» F', 'written 1300..1200', 'egt 1300..1200 F'],
+  ['run 50-80 km/h in top 11.2 s'],
   ['egt «1200 - 1300» F', 'written 1200..1300', 'egt 1200..1300 F'],
   ['egt «1-2-3» F', 'part a list with spaces'],
   ['mixture 1-1/2 turns'],

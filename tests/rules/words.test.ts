@@ -6,7 +6,9 @@ rows('unknown-word', [
   ['«vacum advance» 12 deg', 'Did you mean vacuum advance', 'vacuum advance 12 deg'],
   ['«mxture» left 1 turn', 'Did you mean mixture?', 'mixture left 1 turn'],
   ['«sesion» 2026-05-03', 'Did you mean session?', 'session 2026-05-03'],
-  ['«rocking horse» 3 in', 'Write it as a note'],
+  ['«garden horse» 3 in', 'Write it as a note'],
+  ['«retorque head after» 500 km', 'recheck head bolts after 500 km'],
+  ['«new condenser»', 'with "remove" and "fit"'],
   ['idle 850 rpm'],
   ['09:30'],
 ]);
@@ -24,7 +26,7 @@ rows('port-unsaid', [['sesion 2026-05-03'], ['«mansion» 2026-05-03']], 'ports'
 rows('own-word-incomplete', [['sesion 2026-05-03']], 'words');
 rows(
   'unknown-word',
-  [['«head bolts» 58 lb-ft', 'what is specified'], ['head bolts torque 58 lb-ft']],
+  [['«head bolts» 58 F', 'what is specified'], ['head bolts 58 lb-ft'], ['head bolts torque 58 lb-ft']],
   'specs',
 );
 rows(
@@ -83,6 +85,13 @@ rows('unknown-flag', [
 
 rows('nothing-said', [
   ['«todo»'],
+  ['todo: new leads'],
+  [
+    'keep | session 2026-05-03 | «revert to last keep»',
+    'is of 2026-05-02',
+    'keep | session 2026-05-03 | revert to 2026-05-02',
+  ],
+  ['«revert»', 'the day to go back to'],
   ['«done»'],
   ['«fit»', 'what it is about'],
   ['«check»'],

@@ -19,6 +19,8 @@ rows('road-run-check-due', [
     '"throttle return" has not been checked since the work of 2026-05-02',
   ],
   ['fuel line 3/8 in | «speed 30 mph»', 'fuel leaks'],
+  ['fuel line 3/8 in | session 2026-05-03 | «speed 30 mph» | run time 12 s | speed 32 mph'],
+  ['fuel line 3/8 in | «speed 30 mph» | fuel line 1/2 in | «speed 32 mph»'],
   ['check throttle return bad | «speed 30 mph»', 'was bad when it was last checked'],
   ['idle screw 1 turn | check throttle return bad | «speed 30 mph»', 'was bad'],
   ['idle screw 1 turn | check throttle return ok | speed 30 mph'],
@@ -43,6 +45,17 @@ rows('done-nothing-open', [
   ['done «choke»', 'nothing is'],
   ['todo choke: cable | done choke | done «choke»'],
   ['todo choke: cable | done Choke: hooked up'],
+  [
+    'fault brakes: drag | done «brakes adjusted»',
+    'Did you mean brakes: adjusted?',
+    'fault brakes: drag | done brakes: adjusted',
+  ],
+  [
+    'todo: new gasket at the rear | done «new gasket»',
+    'new gasket at',
+    'todo: new gasket at the rear | done new gasket at the rear',
+  ],
+  ['todo: new gasket at the rear | done new gasket at the rear'],
 ]);
 rows('same-name-twice', [
   ['todo choke: cable | fault «choke»: binds', 'the todo of 2026-05-02: cable'],
@@ -98,6 +111,9 @@ const TRIAL = 'trial stop hole -> vacuum advance';
 rows('row-outside-trial', [
   ['«1/4 in 7 deg»', 'Write its word first'],
   ['«want 8 deg»', 'belongs to a trial'],
+  ['«32 deg total»', 'write total 32 deg', 'total 32 deg'],
+  ['«850 idle»', 'write idle 850', 'idle 850'],
+  ['«850 rpm all day»', 'Write its word first'],
   [`${TRIAL} | 1/4 in 7 deg | initial 9 deg | «9/32 in 9.5 deg»`],
   [`${TRIAL} | 1/4 in 7 deg | note bushed | 9/32 in 9.5 deg`],
 ]);

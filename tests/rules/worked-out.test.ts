@@ -203,6 +203,7 @@ rows(
   [
     ['«boost 6 psi»', '1 deg comes out for each psi'],
     ['«boost 6 psi @ 3000 rpm» | boost 8 psi @ 4000 rpm'],
+    ['«boost 6 psi» | session 2026-05-03 | boost 8 psi'],
     ['boost retard 1 deg/psi | boost 6 psi'],
   ],
   BLOWN,

@@ -22,7 +22,9 @@ export function valueOffers(
   if (endsInNumber(written)) {
     const isCondition = group?.conditions.at(-1)?.value?.run[1] === written.tokens.kinds.length;
     if (isCondition) return conditionUnitOffers(question, quantity);
-    const units = unasked && quantity.bare ? [] : unitOffers(question, quantity);
+    // Degrees are left out as often as not, but whoever waits after the number is asking.
+    const units =
+      unasked && quantity.bare && quantity.dimension !== 'angle' ? [] : unitOffers(question, quantity);
     return unasked ? units : [...units, ...besideOffers(question, quantity)];
   }
   const isSaid = group !== undefined && (group.values.length > 0 || group.conditions.length > 0);

@@ -47,7 +47,8 @@ function trialFigures(written: WrittenTrial, { carried }: Moment): readonly Figu
   ];
 }
 
-const title = ({ trial }: WrittenTrial): string => `${trial.knob} -> ${trial.response}`;
+const title = ({ trial: { knob, response, under } }: WrittenTrial): string =>
+  [`${knob} -> ${response}`, under].filter(Boolean).join(' ');
 
 const TOO_FEW = 'two rows at different settings make a line, three tell how far it may be trusted';
 

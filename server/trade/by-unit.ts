@@ -1,0 +1,59 @@
+/** Words that mean one thing or another, as their unit tells: `oil 48 psi` is no grade of oil. Common practice, no source. */
+import type { Quantity } from './quantity.ts';
+import type { Dimension } from './units.ts';
+import { findQuantity } from './vocabulary.ts';
+
+/** By the quantity that the word alone would be: what it is in a unit of that kind. */
+const MEANT: Readonly<Record<string, Partial<Record<Dimension, string>>>> = {
+  'oil grade': { pressure: 'oil pressure', temperature: 'oil temperature' },
+  coolant: { temperature: 'water' },
+  exhaust: { temperature: 'egt' },
+  head: { temperature: 'head temperature' },
+  transmission: { temperature: 'gearbox temperature' },
+  fuel: { volume: 'fuel used', pressure: 'fuel pressure' },
+  'fuel pump': { pressure: 'fuel pressure' },
+  idle: { turns: 'idle screw' },
+  'idle jet': { turns: 'mixture' },
+  'main jet': { turns: 'main needle' },
+  mixture: { ratio: 'air fuel ratio', percent: 'carbon monoxide' },
+  'plug type': { length: 'plug gap' },
+  'points gap': { angle: 'dwell' },
+  coil: { resistance: 'coil resistance' },
+  'plug leads': { resistance: 'lead resistance' },
+  speed: { rotation: 'engine speed' },
+  'engine speed': { 'road speed': 'speed' },
+  'wide open speed': { 'road speed': 'speed' },
+};
+
+/** By the row itself, so that a notebook's own word of the same name is left alone. */
+const QUANTITIES = new Map(
+  Object.entries(MEANT).map(([word, by]) => [
+    known(word),
+    new Map(Object.entries(by).map(([dimension, name]) => [dimension, known(name)])),
+  ]),
+);
+
+/** What the word of a quantity means with a unit of that dimension; undefined where nothing else than the quantity itself. */
+export const quantityByUnit = (word: Quantity, dimension: Dimension): Quantity | undefined =>
+  QUANTITIES.get(word)?.get(dimension);
+
+/** How plugs look; what is fitted is known by letters and numbers. Common practice, no source. */
+const LOOKS: ReadonlySet<string> = new Set(
+  (
+    'tan brown white grey gray black sooty soot oily oiled wet dry fouled dark pale clean chalky blistered glazed burnt ' +
+    'coffee biscuit rich lean'
+  ).split(' '),
+);
+
+/** `plugs 1 3 4 tan` tells how they look and not what is fitted. */
+export const quantityByLook = (word: Quantity, said: readonly string[]): Quantity | undefined =>
+  word === PLUG_TYPE && said.some((each) => LOOKS.has(each)) ? PLUG : undefined;
+
+const PLUG_TYPE = known('plug type');
+const PLUG = known('plug');
+
+function known(name: string): Quantity {
+  const found = findQuantity(name.split(' '));
+  if (!found) throw new Error(`no word "${name}" in the table`);
+  return found.quantity;
+}
