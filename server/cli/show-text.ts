@@ -1,5 +1,6 @@
 /** What holds, as text for a person: one fact a line, each with the line of the notebook and the day it is from. */
 import type { InForceReport, ItemRow, PartRow, SettingRow } from '../report/in-force.ts';
+import type { ChangeRow } from '../report/since-kept.ts';
 import type { TotalRow, TotalRows } from '../report/totals.ts';
 import type { Where } from '../report/where.ts';
 import { visible, wrap } from './layout.ts';
@@ -16,6 +17,7 @@ export function inForceText(report: InForceReport, { columns, colours }: Termina
   const sections = [
     titleLines(report, page),
     ...settingSections(report, page),
+    section('Changed since the last keep', rowLines(report.sinceKept.map(changeRow), page), page),
     section('Totals', totalLines(report.totals, page), page),
     section('Open items', rowLines(report.items.map(itemRow), page), page),
     section('Before a road run', rowLines(checkRowsOf(report), page), page),
@@ -71,6 +73,12 @@ const itemRow = ({ word, id, text, safety, where }: ItemRow): Row => ({
   where,
   name: id === text.toLowerCase() ? word : `${word} ${id}`,
   value: safety ? `${text} [safety]` : text,
+});
+
+const changeRow = ({ name, before, after, change, where }: ChangeRow): Row => ({
+  where,
+  name,
+  value: `${before ?? 'not written'} -> ${after ?? 'not written'}${change ? `, ${change}` : ''}`,
 });
 
 const checkRowsOf = ({ checks }: InForceReport): readonly Row[] =>

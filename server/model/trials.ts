@@ -52,7 +52,7 @@ export function readTrial(trial: Trial, words: Carried['words']): ReadTrial {
     rows,
     leftOut: pairs.length - rows.length,
     about: read.some(({ at, gave }) => isRough(at) || isRough(gave)),
-    fit: fitTrial(rows, noise(rows)),
+    fit: fitTrial(rows, noise(rows), meterFor(response.unit, rows)),
   };
 }
 
@@ -109,6 +109,14 @@ function inUnit(value: Measured | undefined, unit: Unit): Interval | undefined {
 const isBounded = ({ low, high }: Interval): boolean => Number.isFinite(low) && Number.isFinite(high);
 
 const isRough = ({ low, high, about }: Interval): boolean => about || low !== high;
+
+/** Of a tachometer: TM 5-4210-230-14&P-1 asks for one accurate to 1 to 2 per cent. */
+const TACHOMETER = 0.01;
+
+const meterFor = (unit: Unit, rows: readonly TrialRow[]): number | undefined =>
+  unit.dimension === 'rotation' && rows.length > 0
+    ? TACHOMETER * Math.max(...rows.map(({ response }) => Math.abs(response)))
+    : undefined;
 
 /** Rows that try one setting again tell how far the response strays by itself. */
 function noise(rows: readonly TrialRow[]): number | undefined {

@@ -11,6 +11,7 @@ import { ROAD_CHECKS } from '../trade/checks.ts';
 import type { PartKind } from '../trade/quantity.ts';
 import { VOCABULARY } from '../trade/vocabulary.ts';
 import { type FigureRow, figureRows } from './figures.ts';
+import { type ChangeRow, sinceKept } from './since-kept.ts';
 import { type TotalRows, totalRows } from './totals.ts';
 import { type Where, whereOf } from './where.ts';
 
@@ -35,6 +36,8 @@ export interface InForceReport {
   readonly cautions: readonly CautionRow[];
   /** The last session marked as one to keep. */
   readonly kept: Where | undefined;
+  /** What is set otherwise than it was then. */
+  readonly sinceKept: readonly ChangeRow[];
 }
 
 interface NamedRow {
@@ -103,6 +106,7 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
     figures: figureRows({ carried, snapshot, line, ...(files && { files }) }, names),
     cautions: cautionsOfSession(snapshot, line).map(({ work, text }) => ({ work, text })),
     kept: kept && where(kept.by),
+    sinceKept: sinceKept(snapshot, line, carried),
   };
 }
 

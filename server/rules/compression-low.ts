@@ -50,5 +50,5 @@ function messageOf(cylinder: number, value: number, highest: number, unit = 'psi
     const allowed = told(fraction * highest);
     return `${value < fraction * highest ? 'under' : 'within'} the ${allowed} of the rule of ${Math.round(100 * fraction)} %`;
   });
-  return `Cylinder ${cylinder} has ${told(value)}, ${((100 * value) / highest).toFixed(1)} % of the highest ${told(highest)}: ${rules.join(', ')} (published: factory service manuals).`;
+  return `Cylinder ${cylinder} has ${told(value)}, ${Number(((100 * value) / highest).toFixed(1))} % of the highest ${told(highest)}: ${rules.join(', ')} (published: factory service manuals).`;
 }

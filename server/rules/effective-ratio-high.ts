@@ -1,8 +1,8 @@
 import { compressionOf } from '../model/figures/engine.ts';
-import { inWords, readingOf } from '../model/figures/known.ts';
+import { inWords } from '../model/figures/known.ts';
 import { fuelOf } from '../model/figures/mixture-reading.ts';
 import { EFFECTIVE_RATIO_LIMIT, effectiveRatio } from '../trade/compression.ts';
-import { exact, monotoneEach } from '../trade/interval.ts';
+import { monotoneEach } from '../trade/interval.ts';
 import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
@@ -24,17 +24,16 @@ export const effectiveRatioHigh = rule({
     const fuel = fuelOf(after);
     const ratio = compressionOf(after);
     if (!ratio || !fuel || !PUMP_FUELS.has(fuel.fuel.name)) return NO_PROBLEMS;
-    const barometer = readingOf(after, 'barometer', 'psi')?.value ?? exact(14.7);
     return problemsIn(said, (each) => {
       const psi = valueIn(each, 'psi', quantity);
       if (!psi) return [];
-      const value = monotoneEach([ratio.value, psi, barometer] as const, effectiveRatio);
+      const value = monotoneEach([ratio.value, psi] as const, effectiveRatio);
       if (value.low <= EFFECTIVE_RATIO_LIMIT.value) return [];
       const related = ratio.inputs.flatMap(({ name, by }) => (by ? [{ origin: by, message: name }] : []));
       return [
         {
           span: each.span,
-          message: `${inWords(ratio.value, 'ratio', 0.01)} with ${inWords(psi, 'psi')} comes to ${inWords(value, 'ratio', 0.01)}, over the ${EFFECTIVE_RATIO_LIMIT.value}:1 that ${fuel.fuel.name} from the pump is planned to stand (published, ${EFFECTIVE_RATIO_LIMIT.source}). The maker's figure overrules.`,
+          message: `${inWords(ratio.value, 'ratio', 0.01)} with ${inWords(psi, 'psi')} comes to ${inWords(value, 'ratio', 0.1)}, over the ${EFFECTIVE_RATIO_LIMIT.value}:1 that ${fuel.fuel.name} from the pump is planned to stand (published, ${EFFECTIVE_RATIO_LIMIT.source}). The maker's figure overrules.`,
           related: related.slice(0, 1),
         },
       ];

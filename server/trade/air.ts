@@ -13,7 +13,7 @@ export interface Air {
 /** A correction by its name, or why it may not be used. */
 export type Correction =
   | { readonly kind: 'factor'; readonly name: string; readonly factor: number; readonly source: string }
-  | { readonly kind: 'refused'; readonly name: string; readonly reason: string };
+  | { readonly kind: 'refused'; readonly name: string; readonly reason: string; readonly source: string };
 
 /** ISA at sea level: 15 degC, 101325 Pa, 1.2250 kg/m3 (ICAO Doc 7488). */
 const STANDARD_DENSITY = 1.225;
@@ -91,7 +91,7 @@ function altitudeOfRatio(temperatureRatio: number): number {
  */
 export function correctionJ1349(air: Air, boosted = false): Correction {
   const name = 'SAE J1349 (JUN90)';
-  if (boosted) return refusedForBoost(name);
+  if (boosted) return refusedForBoost(name, 'SAE J1349 JUN90');
   const factor = 1.18 * (99000 / dryPressure(air)) * Math.sqrt((air.celsius + 273) / 298) - 0.18;
   return { kind: 'factor', name, factor, source: 'SAE J1349 JUN90' };
 }
@@ -102,16 +102,17 @@ export function correctionJ1349(air: Air, boosted = false): Correction {
  */
 export function correctionJ607(air: Air, boosted = false): Correction {
   const name = 'SAE J607 (older standard)';
-  if (boosted) return refusedForBoost(name);
+  if (boosted) return refusedForBoost(name, 'SAE J607');
   const factor = (SEA_LEVEL_PASCALS / dryPressure(air)) * Math.sqrt((air.celsius + 273.15) / 288.71);
   return { kind: 'factor', name, factor, source: 'SAE J607' };
 }
 
-function refusedForBoost(name: string): Correction {
+function refusedForBoost(name: string, source: string): Correction {
   return {
     kind: 'refused',
     name,
     reason: `${name} is for naturally aspirated engines; a boosted engine does not follow the barometer this way`,
+    source,
   };
 }
 

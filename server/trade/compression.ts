@@ -51,9 +51,15 @@ export const EFFECTIVE_RATIO_LIMIT = {
   source: 'public blower charts, 92 AKI pump fuel; a planning figure',
 };
 
-/** Effective compression ratio under boost, boost and barometer in one unit (14.7 psi at sea level unless given). */
-export function effectiveRatio(ratio: number, boost: number, barometer = 14.7): number {
-  return ratio * (boost / barometer + 1);
+/** The air at sea level, psi, as the public blower charts take it. */
+export const SEA_LEVEL_PSI = 14.7;
+
+/**
+ * Effective compression ratio under boost in psi above the air outside. The charts are for sea level: where the air is
+ * thinner the same boost on the gauge squeezes less, so that the figure errs on the careful side.
+ */
+export function effectiveRatio(ratio: number, boost: number): number {
+  return ratio * (boost / SEA_LEVEL_PSI + 1);
 }
 
 /** Mean piston speed in m/s: two strokes a turn. Stroke in metres, engine speed in rev/min. */

@@ -43,6 +43,28 @@ export function formatNumber(n: number, unit: Unit | undefined): string {
   return String(Number(n.toPrecision(FIGURES)));
 }
 
+/**
+ * A value known to within `half` on either side, and that span: both to two figures of `half`, so that no digit is told
+ * that means nothing. Turns and inches that come out even stay fractions.
+ */
+export function formatWithin(
+  value: number,
+  span: Pick<Interval, 'low' | 'high'>,
+  unit: Unit | undefined,
+): { readonly value: string; readonly span: string } {
+  const half = (span.high - span.low) / 2;
+  const finest = Number.isFinite(half) && half > 0 ? 10 ** (Math.floor(Math.log10(half)) - 1) : 0;
+  const told = (n: number): Interval => {
+    const even = unit && inFraction(n, FINEST_FRACTION[unit.id] ?? 0) !== undefined;
+    const rounded = finest === 0 || even ? n : Math.round(n / finest) * finest;
+    return { low: rounded, high: rounded, about: false };
+  };
+  return {
+    value: formatValue(told(value), unit),
+    span: formatValue({ low: told(span.low).low, high: told(span.high).high, about: false }, unit),
+  };
+}
+
 const TO_TENTHS: ReadonlySet<string> = new Set(['angle', 'angle per rotation']);
 const FINEST_FRACTION: Readonly<Record<string, number>> = { turn: 8, in: 64 };
 

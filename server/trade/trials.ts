@@ -16,7 +16,7 @@ type TrialModel =
   | { readonly kind: 'curve'; readonly knots: readonly CurveKnot[] };
 
 /** Why a response counts as not moved by its knob. */
-type Flatness = 'does not move' | 'within noise' | 'no trend';
+type Flatness = 'does not move' | 'within noise' | 'within the meter' | 'no trend';
 
 /** A fitted trial. */
 export interface TrialFit {
@@ -55,15 +55,15 @@ const MOST_ROWS_FOR_CURVE = 200;
 /**
  * Fits a trial: a straight line from two rows; from three, the line or the monotone curve, whichever foretells left-out
  * rows better (with three rows both foretell alike, and the line is kept). `noise` is the standard deviation of repeat
- * readings, where known. Undefined for fewer than two different knobs or a number that is not finite.
+ * readings, where known, `meter` the smallest difference the instrument tells. Undefined for fewer than two different knobs or a number that is not finite.
  */
-export function fitTrial(rows: readonly TrialRow[], noise?: number): TrialFit | undefined {
+export function fitTrial(rows: readonly TrialRow[], noise?: number, meter?: number): TrialFit | undefined {
   const knobs = rows.map((row) => row.knob);
   if (new Set(knobs).size < 2 || !rows.every(isFiniteRow)) return undefined;
   const leaveOneOut = leaveOneOutErrors(rows);
   const model = betterModel(rows, leaveOneOut);
   const spread = spreadOf(rows, model, leaveOneOut);
-  const flat = flatness(rows, noise);
+  const flat = flatness(rows, noise, meter);
   return {
     rows,
     model,
@@ -143,14 +143,16 @@ function spreadOf(
 }
 
 /**
- * A response does not move when its rows are all alike, when they differ by no more than repeats of one setting would, or,
+ * A response does not move when its rows are all alike, when they differ by no more than repeats of one setting would, or
+ * from three rows by no more than the instrument tells, or,
  * from four rows, when the slope is not told from none at 95 per cent and the rows are out of order besides.
  */
-function flatness(rows: readonly TrialRow[], noise?: number): Flatness | undefined {
+function flatness(rows: readonly TrialRow[], noise?: number, meter?: number): Flatness | undefined {
   const responses = rows.map((row) => row.response);
   const range = max(responses) - min(responses);
   if (range <= 1e-12 * max(responses.map(Math.abs))) return 'does not move';
   if (noise !== undefined && range <= REPEATABILITY * noise) return 'within noise';
+  if (meter !== undefined && rows.length >= 3 && range <= meter) return 'within the meter';
   return rows.length >= 4 && slopeUncertainty(rows) >= 1 && !inOrder(rows) ? 'no trend' : undefined;
 }
 

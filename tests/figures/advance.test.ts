@@ -169,7 +169,7 @@ describe('degrees on the damper and at the stop', () => {
         session 2026-05-02
           initial 36 deg`,
       figure: 'tape on the damper',
-      rows: ['initial, 36 deg | 31.42 mm | 1.237 in'],
+      rows: ['initial, 36 deg | 31.4 mm | 1.24 in'],
     },
     {
       say: 'in inches too: pi x 6.75 x 34 / 360 is 2.003',
@@ -181,7 +181,7 @@ describe('degrees on the damper and at the stop', () => {
         session 2026-05-02
           initial 9 deg`,
       figure: 'tape on the damper',
-      rows: ['target total, 34 deg | 50.87 mm | 2.003 in'],
+      rows: ['target total, 34 deg | 50.9 mm | 2 in'],
       caution: 'engine stopped',
     },
     {

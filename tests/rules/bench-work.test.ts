@@ -143,9 +143,11 @@ rows('idle-in-gear-low', [['idle 500 rpm in drive']], 'vehicle\n  transmission m
 
 rows('screws-without-effect', [
   [
-    'trial mixture -> idle |   1 turn 820 rpm |   1 1/4 turns 818 rpm |   1 1/2 turns 821 rpm |   «1 3/4 turns 819 rpm» |   2 turns 820 rpm',
+    'trial mixture -> idle |   1 turn 820 rpm |   1 1/4 turns 818 rpm |   «1 1/2 turns 821 rpm» |   1 3/4 turns 819 rpm |   2 turns 820 rpm',
     'transfer slot',
   ],
+  ['trial mixture -> idle |   1 1/2 turns 780 |   1 turn 780 |   «1/2 turn 775»', 'transfer slot'],
+  ['trial mixture -> idle |   1 1/2 turns 780 |   1 turn 780 |   1/2 turn 760'],
   [
     'trial mixture -> idle |   1 turn 820 rpm |   1 1/4 turns 820 rpm |   «1 1/2 turns 820 rpm»',
     'transfer slot',

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { formatNumber, formatValue } from '../../server/trade/format.ts';
+import { formatNumber, formatValue, formatWithin } from '../../server/trade/format.ts';
 import { about, atLeast, atMost, exact, type Interval, range } from '../../server/trade/interval.ts';
 import { unitById } from '../../server/trade/units.ts';
 
@@ -37,3 +37,16 @@ it.each<[Interval, string | undefined, string]>([
 });
 
 it('writes a number alone', () => expect(formatNumber(2833.3333, unitById('rpm'))).toBe('2833'));
+
+it.each<[number, number, number, string, string]>([
+  [9.588, 9.141, 10.01, '9.59', '9.14..10.01'],
+  [0.28237, 0.2544, 0.3112, '0.282', '0.254..0.311'],
+  [783.4, 742.1, 824.7, '783', '742..825'],
+  [1.375, 1.25, 1.5, '1.38', '1.25..1.5'],
+  [9.588, Number.NEGATIVE_INFINITY, 10, '9.588', '<= 10'],
+])('%d known from %d to %d is told as %s within %s', (value, low, high, told, span) =>
+  expect(formatWithin(value, { low, high }, unitById('number'))).toEqual({ value: told, span }),
+);
+
+it('turns stay fractions', () =>
+  expect(formatWithin(1.375, { low: 1.2, high: 1.5 }, unitById('turn')).value).toBe('1 3/8 turns'));

@@ -52,10 +52,13 @@ describe('a fit', () => {
 });
 
 describe('flatness', () => {
-  test.each([
+  test.each<[string, TrialRow[], number | undefined, string | undefined, number?]>([
     ['all alike', rows([1, 800], [2, 800], [3, 800]), undefined, 'does not move'],
     ['within the noise of repeats', rows([1, 800], [2, 810]), 10, 'within noise'],
     ['more than the noise', rows([1, 800], [2, 840]), 10, undefined],
+    ['less than the meter tells', rows([1, 800], [2, 806], [3, 803]), undefined, 'within the meter', 8],
+    ['two rows are not judged by the meter', rows([1, 800], [2, 806]), undefined, undefined, 8],
+    ['more than the meter tells', rows([1, 800], [2, 806], [3, 812]), undefined, undefined, 8],
     [
       'up and down without trend',
       rows([1, 800], [2, 815], [3, 790], [4, 812], [5, 801]),
@@ -64,8 +67,8 @@ describe('flatness', () => {
     ],
     ['one step at the end', rows([1, 0], [2, 0], [3, 0], [4, 10]), undefined, undefined],
     ['plain slope', rows([1, 800], [2, 850], [3, 905], [4, 948]), undefined, undefined],
-  ])('%s', (_, given, noise, expected) => {
-    expect(fitTrial(given, noise)?.flat).toBe(expected);
+  ])('%s', (_, given, noise, expected, meter) => {
+    expect(fitTrial(given, noise, meter)?.flat).toBe(expected);
   });
 
   test('a flat response has no knob to give', () => {

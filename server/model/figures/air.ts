@@ -112,7 +112,13 @@ function correction(
   const named = correct({ pascals: air.pascals.low, celsius: air.celsius.low, humidity: air.humidity.low });
   const words = { topic: 'air', name: `correction ${named.name}`, inputs: air.inputs, formula } as const;
   if (named.kind === 'refused')
-    return figure({ ...words, text: 'not for this engine', working: named.reason, ...SAE });
+    return figure({
+      ...words,
+      text: 'not for this engine',
+      working: named.reason,
+      ...SAE,
+      source: named.source,
+    });
   const value = monotoneEach(
     [air.pascals, air.celsius, air.humidity] as const,
     (pascals, celsius, humidity) => factorOf(correct({ pascals, celsius, humidity })),

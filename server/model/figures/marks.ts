@@ -51,7 +51,7 @@ function damperTape({ carried }: Moment): readonly Figure[] {
       caution: RUNNING,
       rows: [
         ['angle', 'mm', 'in'],
-        ...anglesOf(carried).map(({ name, degrees }) => [name, ...lengths(tape(degrees))]),
+        ...anglesOf(carried).map(({ name, degrees }) => [name, ...taped(tape(degrees))]),
       ],
     }),
   ];
@@ -137,8 +137,11 @@ const inches = (mm: Interval): Interval => convertInterval(mm, MM, unitById('in'
 
 const both = (mm: Interval): string => `${lengths(mm)[0]} (${lengths(mm)[1]})`;
 
-/** No finer than a rule or a calliper shows. */
+/** No finer than a calliper shows. */
 const lengths = (mm: Interval): readonly string[] => [
   inWords(mm, 'mm', 0.01),
   inWords(inches(mm), 'in', 0.001),
 ];
+
+/** No finer than a tape round a damper shows. */
+const taped = (mm: Interval): readonly string[] => [inWords(mm, 'mm', 0.1), inWords(inches(mm), 'in', 0.01)];

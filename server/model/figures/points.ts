@@ -1,6 +1,6 @@
 /** Contact points: how much of the time they are shut, how long that is for the coil, and whether timing is to be read again. */
 
-import { exact, type Interval, middle, scale } from '../../trade/interval.ts';
+import { equal, exact, type Interval, middle, scale } from '../../trade/interval.ts';
 import { coilOnTime, dwellAvailable, dwellDegrees, dwellPercent, sparkInterval } from '../../trade/points.ts';
 import { unitById } from '../../trade/units.ts';
 import type { Carried, InForce } from '../carry.ts';
@@ -74,7 +74,8 @@ function onTime(carried: Carried, dwell: Interval, cylinders: number, inputs: re
   const thousands = [1000, 2000, 3000, 4000, 5000, 6000].map((rpm) => exact(rpm));
   const speeds = [...thousands, ...(idle ? [idle.value] : []), ...(top ? [top.value] : [])]
     .filter((rpm) => rpm.low > 0)
-    .toSorted((a, b) => middle(a) - middle(b));
+    .toSorted((a, b) => middle(a) - middle(b))
+    .filter((rpm, i, all) => i === 0 || !equal(rpm, all[i - 1] as Interval));
   const at = top?.value ?? exact(5000);
   const value = coilOnTime(dwell, at);
   return figure({

@@ -3,6 +3,7 @@ import {
   EFFECTIVE_RATIO_LIMIT,
   effectiveRatio,
   meanPistonSpeed,
+  SEA_LEVEL_PSI,
   sweptVolume,
 } from '../../trade/compression.ts';
 import { exact, type Interval, middle, monotoneEach, scale } from '../../trade/interval.ts';
@@ -12,7 +13,7 @@ import { readingAt } from '../locate.ts';
 import { boostOf, isBoosted } from './boost.ts';
 import { compressionOf, ratioFromVolumes, sweptByAll, topSpeedOf } from './engine.ts';
 import { type Figure, figure, type Moment, type Working } from './figure.ts';
-import { factOf, inWords, readingOf } from './known.ts';
+import { factOf, inWords } from './known.ts';
 
 export const DISPLACEMENT: Working = {
   topic: 'squeeze',
@@ -95,30 +96,24 @@ function fromVolumes(carried: Carried): readonly Figure[] {
   ];
 }
 
-const SEA_LEVEL = { name: 'barometer', value: '14.7 psi, not written', by: undefined };
-
-/** Boost is over the air of the day where the session says its pressure, else over sea level. */
 function underBoost(carried: Carried): readonly Figure[] {
   const ratio = compressionOf(carried);
   const boost = boostOf(carried);
   if (!ratio || !isBoosted(carried)) return [];
-  const day = readingOf(carried, 'barometer', 'psi');
-  const barometer = day?.value ?? exact(14.7);
-  const effective = (psi: Interval): Interval =>
-    monotoneEach([ratio.value, psi, barometer] as const, effectiveRatio);
+  const effective = (psi: Interval): Interval => monotoneEach([ratio.value, psi] as const, effectiveRatio);
   const at = boost?.value ?? exact(6);
   const value = effective(at);
-  const [psi, air] = [inWords(at, 'psi'), inWords(barometer, 'psi')];
+  const [psi, air] = [inWords(at, 'psi'), inWords(exact(SEA_LEVEL_PSI), 'psi')];
   return [
     figure({
       topic: 'squeeze',
       name: 'effective ratio',
-      text: `${inWords(value, 'ratio', 0.01)} at ${psi} of boost`,
+      text: `${inWords(value, 'ratio', 0.1)} at ${psi} of boost`,
       value,
       unit: RATIO_UNIT,
-      formula: 'static ratio x (boost / barometer + 1)',
-      working: `${inWords(ratio.value, 'ratio', 0.01)} x (${psi} / ${air} + 1) = ${inWords(value, 'ratio', 0.01)}`,
-      inputs: [...ratio.inputs, ...(boost ? [boost.input] : []), day?.input ?? SEA_LEVEL],
+      formula: 'static ratio x (boost / air at sea level + 1)',
+      working: `${inWords(ratio.value, 'ratio', 0.01)} x (${psi} / ${air} + 1) = ${inWords(value, 'ratio', 0.1)}`,
+      inputs: [...ratio.inputs, ...(boost ? [boost.input] : [])],
       standing: EFFECTIVE_RATIO_LIMIT.standing,
       source: EFFECTIVE_RATIO_LIMIT.source,
       caution: `Over about ${EFFECTIVE_RATIO_LIMIT.value}:1 pump fuel is likely to knock under boost; the maker's figure overrules.`,
@@ -126,7 +121,7 @@ function underBoost(carried: Carried): readonly Figure[] {
         ['boost', 'effective ratio'],
         ...boostSteps(at).map((each) => [
           inWords(exact(each), 'psi'),
-          inWords(effective(exact(each)), 'ratio', 0.01),
+          inWords(effective(exact(each)), 'ratio', 0.1),
         ]),
       ],
     }),

@@ -1,5 +1,5 @@
 /** What a trial answers to each of its wants: the knob for a response, or the response at a knob. */
-import { formatNumber, formatValue } from '../../trade/format.ts';
+import { formatNumber, formatValue, formatWithin } from '../../trade/format.ts';
 import { exact, hull, type Interval, middle } from '../../trade/interval.ts';
 import { type Estimate, knobFor, responseAt } from '../../trade/trials.ts';
 import type { Carried } from '../carry.ts';
@@ -71,7 +71,7 @@ function settingFor(
   const value = { ...found.map(spanOf).reduce(hull), about: trial.about };
   return figure({
     ...words,
-    text: `${formatValue(interval, knob.unit)}${spanText(found, knob)}`,
+    text: textOf(interval, found, knob),
     value,
     unit: knob.unit,
     working: wanted.map((each, i) => workingOf(each, (found[i] as Estimate).value, trial)).join('; '),
@@ -105,13 +105,16 @@ const spanOf = ({ value, low, high }: Estimate): Interval => ({
   about: false,
 });
 
-function spanText(found: readonly Estimate[], knob: Axis): string {
-  if (found.every((each) => each.low === undefined && each.high === undefined)) return '';
+function textOf(interval: Interval, found: readonly Estimate[], { unit }: Axis): string {
+  const plain = formatValue(interval, unit);
+  if (found.every((each) => each.low === undefined && each.high === undefined)) return plain;
   const low = Math.min(...found.map((each) => each.low ?? Number.NEGATIVE_INFINITY));
   const high = Math.max(...found.map((each) => each.high ?? Number.POSITIVE_INFINITY));
-  const within = formatValue({ low, high, about: false }, knob.unit);
-  const alike = formatValue(exact(low), knob.unit) === within;
-  return alike ? '; the rows show no scatter to tell how far off' : `, 19 times in 20 within ${within}`;
+  const within = formatWithin(middle(interval), { low, high }, unit);
+  if (formatValue(exact(low), unit) === formatValue({ low, high, about: false }, unit))
+    return `${plain}; the rows show no scatter to tell how far off`;
+  const value = found.length === 1 && !interval.about ? within.value : plain;
+  return `${value}, 19 times in 20 within ${within.span}`;
 }
 
 function outsideText(found: readonly Estimate[], { fit, knob }: Fitted): string | undefined {
@@ -136,10 +139,9 @@ function sizeRows(wanted: number, trial: Fitted, carried: Carried): readonly (re
 }
 
 function estimateText({ value, low, high }: Estimate, { unit }: Axis): string {
-  const told = formatValue(exact(value), unit);
-  return low === undefined || high === undefined
-    ? told
-    : `${told} (${formatValue({ low, high, about: false }, unit)})`;
+  if (low === undefined || high === undefined) return formatValue(exact(value), unit);
+  const within = formatWithin(value, { low, high }, unit);
+  return `${within.value} (${within.span})`;
 }
 
 function foretold(knobs: readonly number[], trial: Fitted, inputs: readonly Input[]): Figure {

@@ -40,6 +40,7 @@ export const withUnit = (number: string, { unit: { symbol } }: Axis): string =>
 export const FLAT = {
   'does not move': 'does not move',
   'within noise': 'moves no more than repeats of one setting do',
+  'within the meter': 'moves by less than a tachometer tells (1 per cent, TM 5-4210-230-14&P-1)',
   'no trend': 'follows no trend',
 } as const;
 

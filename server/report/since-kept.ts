@@ -1,0 +1,34 @@
+/** What is set otherwise than at the last session marked to keep: the first question when an engine got worse. */
+import type { Carried } from '../model/carry.ts';
+import { type Changed, changesBetween, stepText, stoodText } from '../model/changes.ts';
+import { carriedAfter, keptBefore } from '../model/kept-sessions.ts';
+import { sessionsOf } from '../model/sessions.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import { type Where, whereOf } from './where.ts';
+
+export interface ChangeRow {
+  /** With its place: `mixture left`. */
+  readonly name: string;
+  /** Undefined where nothing was written. */
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+  /** `2 deg more`; undefined where the two cannot be held against each other. */
+  readonly change: string | undefined;
+  readonly where: Where | undefined;
+}
+
+/** Against the last kept session above the one of the line; empty where that line's own session is the kept one. */
+export function sinceKept(snapshot: Snapshot, line: number, carried: Carried): readonly ChangeRow[] {
+  const session = sessionsOf(snapshot).findLast(({ from }) => from <= line);
+  const kept = session && keptBefore(snapshot, session);
+  if (!kept || carried.kept !== carriedAfter(snapshot, kept).kept) return [];
+  return changesBetween(carriedAfter(snapshot, kept), carried).map((change) => rowOf(snapshot, change));
+}
+
+const rowOf = (snapshot: Snapshot, change: Changed): ChangeRow => ({
+  name: [change.name, change.place].filter(Boolean).join(' '),
+  before: change.before && stoodText(change.before),
+  after: change.after && stoodText(change.after),
+  change: stepText(change),
+  where: change.by && whereOf(snapshot, change.by),
+});
