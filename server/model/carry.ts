@@ -127,8 +127,10 @@ export interface Carried {
   readonly session:
     | { readonly date: string | undefined; readonly title: string; readonly by: Origin }
     | undefined;
-  /** The latest date a session head gave. */
-  readonly lastDate: { readonly date: string; readonly by: Origin } | undefined;
+  /** The latest date a session head gave, and the time of that day. */
+  readonly lastDate:
+    | { readonly date: string; readonly clock: string | undefined; readonly by: Origin }
+    | undefined;
   readonly notebook: string;
   /** By `name|place`, as all below where a place may be given. */
   readonly settings: By<InForce>;

@@ -153,13 +153,13 @@ export function without<K, T>(
 const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', 'file'].includes(entry.kind);
 
 function startSession(state: Carried, entry: SessionEntry, where: Origin): Carried {
-  const { date, title } = entry;
+  const { date, clock, title } = entry;
   const later = date !== undefined && (state.lastDate === undefined || date >= state.lastDate.date);
   return {
     ...state,
     section: 'session',
     session: { date, title, by: where },
-    lastDate: later ? { date, by: where } : state.lastDate,
+    lastDate: later ? { date, clock, by: where } : state.lastDate,
     portsHead: undefined,
     readings: NO_READINGS,
     jetDay: jetDayAfter(state),

@@ -1,4 +1,5 @@
-import { NO_PROBLEMS, rule } from './rule.ts';
+import type { Carried } from '../model/carry.ts';
+import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
 
 export const dateBackwards = rule({
   code: 'date-backwards',
@@ -9,8 +10,9 @@ export const dateBackwards = rule({
   good: 'session 2026-05-02\n  initial 9 deg\nsession 2026-05-03\n  initial 10 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg\nsession 2026-04-03\n  initial 10 deg\n',
   on: ['session'],
-  check({ date, dateText }, { before: { lastDate } }) {
-    if (!date || !dateText || !lastDate || date >= lastDate.date) return NO_PROBLEMS;
+  check({ date, dateText, clock }, { before: { lastDate } }) {
+    if (!date || !dateText || !lastDate || date > lastDate.date) return NO_PROBLEMS;
+    if (date === lastDate.date) return sameDay(dateText.span, clock, lastDate);
     return [
       {
         span: dateText.span,
@@ -20,3 +22,19 @@ export const dateBackwards = rule({
     ];
   },
 });
+
+/** Two sessions of a day stand in the order of their times; the same time twice is most likely a copied head. */
+function sameDay(
+  span: Problem['span'],
+  clock: string | undefined,
+  { clock: before, by }: NonNullable<Carried['lastDate']>,
+): readonly Problem[] {
+  if (!clock || !before || minutes(clock) > minutes(before)) return NO_PROBLEMS;
+  const message = `${clock} is not after ${before} of the same day, the time of a session above. Is the day right?`;
+  return [{ span, message, related: [{ origin: by, message: 'the session above' }] }];
+}
+
+function minutes(clock: string): number {
+  const [hours = 0, past = 0] = clock.split(':').map(Number);
+  return 60 * hours + past;
+}

@@ -1,5 +1,5 @@
 import type { Carried } from '../model/carry.ts';
-import { totalAtSpeed } from '../model/derive.ts';
+import { type Derived, type Lacking, totalAtSpeed, totalNamed } from '../model/derive.ts';
 import type { Context } from '../model/findings.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { timingOf } from '../model/timing.ts';
@@ -31,8 +31,10 @@ export const measuredDiffers = rule({
 function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): Problem[] {
   const measured = valueIn(said, 'deg', quantity);
   const speed = speedOf(said);
-  if (!measured || !speed || !isWithoutVacuum(quantity.name, said, context.before)) return [];
+  if (!measured || !speed) return [];
   const computed = totalAtSpeed(context.before, middle(speed));
+  if (!isWithoutVacuum(quantity.name, said, context.before))
+    return vacuumProblems(measured, computed, said, context);
   if (!('value' in computed) || apart(measured, computed.value) <= MEASURED_WITHIN + 1e-9) return [];
   const span = said.values[0]?.span ?? said.span;
   return [
@@ -42,6 +44,35 @@ function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): 
       related: inputLines(computed, context),
     },
   ];
+}
+
+/** With the canister on, the lamp shows no less than initial and mechanical make, and no more than the canister can add. */
+function vacuumProblems(
+  measured: Interval,
+  computed: Derived | Lacking,
+  said: Said,
+  context: Context,
+): Problem[] {
+  if (!('value' in computed) || said.heard.includes('static')) return [];
+  const most = mostVacuum(context.before);
+  const range = { low: computed.value.low, high: computed.value.high + most, about: computed.value.about };
+  if (apart(measured, range) <= MEASURED_WITHIN + 1e-9) return [];
+  const told = Number.isFinite(most)
+    ? formatValue(range, DEG)
+    : `${formatValue(computed.value, DEG)} and more`;
+  return [
+    {
+      span: said.values[0]?.span ?? said.span,
+      message: `Measured ${formatValue(measured, DEG)}, but the settings in force make ${told} there, from no vacuum to all of it. More than ${MEASURED_WITHIN} deg outside (common practice, no source) means a slipped mark, a changed curve or a reading error.`,
+      related: inputLines(computed, context),
+    },
+  ];
+}
+
+/** Degrees; without end where no canister is written. */
+function mostVacuum(before: Carried): number {
+  const [cruise, total] = [totalNamed(before, 'cruise total'), totalNamed(before, 'total')];
+  return cruise && total ? cruise.value.high - total.value.low : Number.POSITIVE_INFINITY;
 }
 
 /** Whether a timing was read with the vacuum off. `total` is, if nothing else is said; any other timing only where it is said. */

@@ -23,7 +23,7 @@ export function portState(on: string): PortState {
 }
 
 const UNDER_VACUUM =
-  /\b(?:manifold|plenum|vacuum|intake|inlet|carb|carburettor|carburetor|spacer|throttle)\b/;
+  /\b(?:manifold|plenum|vacuum|intake|inlet|carb|carburettor|carburetor|spacer|base plate|baseplate|throttle)\b/;
 
 /** A port behind or at the throttle: air that comes in there is not metered. */
 export const isVacuumPort = (name: string): boolean => UNDER_VACUUM.test(name);

@@ -34,6 +34,10 @@ rows(
 
 rows('date-backwards', [
   ['session «2026-05-01»', 'before 2026-05-02'],
+  ['session 2026-05-02 09:00 | session «2026-05-02» 09:00', 'Is the day right?'],
+  ['session 2026-05-02 09:00 | session «2026-05-02» 8:30', 'not after 09:00'],
+  ['session 2026-05-02 09:00 | session 2026-05-02 14:00'],
+  ['session 2026-05-02 09:00 | session 2026-05-02'],
   ['session 2026-05-02'],
   ['session 2026-05-04 | session «2025-05-05»', 'before 2026-05-04'],
   ['session «2026-04-01» | session «2026-04-02»', 'before 2026-05-02'],

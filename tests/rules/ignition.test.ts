@@ -16,6 +16,13 @@ rows('measured-differs', [
   [`${NINE} | timing 37 deg @ 3200 rpm`],
   [`${NINE} | timing «37 deg» @ 3200 rpm, vacuum plugged`],
   [`${NINE} | vacuum source plugged | timing «37 deg» @ 3200 rpm`],
+  [`${NINE} | timing «10 deg ATDC» @ 800 rpm`, '9 deg and more'],
+  [`${NINE} | timing 2 deg @ 800 rpm static`],
+  [`${NINE} | vacuum advance 0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold | timing 21 deg @ 800 rpm`],
+  [
+    `${NINE} | vacuum advance 0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold | timing «25 deg» @ 800 rpm`,
+    '9..21 deg',
+  ],
   ['initial 9 deg | total 37 deg @ 3200 rpm'],
 ]);
 // A printed factory table, initial 6: 2000 rpm 6+14=20, 3000 rpm 6+21=27 (common practice: relayed in a public forum).
@@ -63,6 +70,8 @@ rows('curve-not-rising', [
   ['mechanical 0 deg @ 900 rpm, 8 deg @ «900 rpm»'],
   ['vacuum advance 0 deg @ 12 inHg, 12 deg @ «4 inHg»'],
   ['mechanical 0 deg @ 900, 8 deg @ 1500 rpm'],
+  ['mechanical 0 deg @ 900 rpm, 10 deg @ 1800 rpm, «2 deg» @ 2800 rpm', 'does not fall on the way up'],
+  ['mechanical 0 deg @ 900 rpm, 10 deg @ 1800 rpm, 10 deg @ 2800 rpm'],
   ['mechanical 0 deg @ 450 dist rpm, 8 deg @ 1500 rpm'],
 ]);
 

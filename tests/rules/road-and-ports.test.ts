@@ -79,6 +79,7 @@ rows(
   [
     ['manifold rear «open»', 'a vacuum leak'],
     ['vacuum tee: «nothing»'],
+    ['base plate rear «open»', 'a vacuum leak'],
     ['sump: open'],
     ['manifold rear capped'],
   ],
