@@ -124,7 +124,7 @@ export function specEntry(line: Line, syntax: Syntax, around: Around, time: Time
   if (!found) return { kind: 'unknown', words: head, time, line };
   return {
     kind: 'spec',
-    name: joined(found.name),
+    name: found.name.length === 0 ? found.quantity.name : joined(found.name),
     nameSpan: spanOfWords(found.name, runSpan(line, syntax.head)),
     quantity: found.quantity,
     values,
@@ -147,7 +147,7 @@ function specified(
     const found = nameAt(texts, from, around);
     if (!found || from + found.length < head.length) continue;
     if (torque && found.quantity.dimension !== 'torque') break;
-    return { quantity: found.quantity, name: head.slice(0, from === 0 ? found.length : from) };
+    return { quantity: found.quantity, name: head.slice(0, from) };
   }
   return torque && { quantity: torque, name: head };
 }

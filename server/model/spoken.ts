@@ -1,6 +1,6 @@
 /** What is meant by a word of the trade with what is said beside it: a unit, a look, a change from one value to another. */
 import { KIND, type Line } from '../../grammar/index.ts';
-import { quantityByLook, quantityByUnit } from '../trade/by-unit.ts';
+import { quantityByLook, quantityBySize, quantityByUnit } from '../trade/by-unit.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { unitById } from '../trade/units.ts';
 import { firstAmount } from './amounts.ts';
@@ -22,21 +22,44 @@ export function spoken(line: Line, word: Quantity, told: readonly Said[]): Spoke
 }
 
 function asMeant(line: Line, word: Quantity, told: readonly Said[]): Spoken {
-  const quantity = meant(word, told);
+  const quantity = meant(line, word, told);
   if (quantity.name === 'plug') return { quantity, said: told.flatMap(plugLooks) };
   const isStep = line.tokens.kinds.includes(KIND.Arrow) || TO.test(line.text);
   const stands = isStep ? told.map((said) => onlyLast(said, line)) : told;
-  const said = stands.map((each) => writtenOut(ofDistributor(each, line, quantity), quantity));
+  const sized = quantity.name === 'main needle' && word.name !== quantity.name ? stands.map(inTurns) : stands;
+  const said = sized.map((each) => writtenOut(ofDistributor(each, line, quantity), quantity));
   return { quantity, said: quantity.ofDistributor ? said.map(inOwnDegrees) : said };
 }
 
 /** `oil 48 psi` is the oil's pressure; `plugs tan` is how they look. */
-function meant(word: Quantity, said: readonly Said[]): Quantity {
+function meant(line: Line, word: Quantity, said: readonly Said[]): Quantity {
   const first = firstAmount(said.flatMap(({ values }) => values));
   const dimension = first?.unit?.dimension;
   const byUnit = dimension && quantityByUnit(word, dimension);
-  return byUnit ?? quantityByLook(word, textsIn(said)) ?? word;
+  if (byUnit || dimension || !first) return byUnit ?? quantityByLook(word, textsIn(said)) ?? word;
+  return quantityByLook(word, textsIn(said)) ?? bySize(word, said, first, line);
 }
+
+/** `main jet 1 5/8`, `main jet in 1/8`: turns of a needle; `plugs .025`: their gap. */
+function bySize(word: Quantity, said: readonly Said[], first: Amount, line: Line): Quantity {
+  const isOne = said.every(
+    ({ values, words }) => values.length < 2 && (word.form !== 'text' || words.length === 0),
+  );
+  if (!first.interval || !isOne || isPair(line.text.slice(first.numberSpan.from, first.numberSpan.to)))
+    return word;
+  if (first.relative === 'more' || first.relative === 'less') return word;
+  return quantityBySize(word, first.relative ? 'turned' : first.interval) ?? word;
+}
+
+/** `70/75` are two sizes and no part of one. */
+const isPair = (number: string): boolean => /^[2-9]\d+\/\d+$/.test(number);
+
+const inTurns = (said: Said): Said => ({
+  ...said,
+  values: said.values.map((value) =>
+    value.form === 'amount' && !value.unit ? { ...value, unit: unitById('turn'), taken: true } : value,
+  ),
+});
 
 const textsIn = (said: readonly Said[]): readonly string[] =>
   said.flatMap(({ words }) => words.map(({ text }) => text.toLowerCase()));

@@ -163,9 +163,9 @@ function checkRows({ due, checks }: Carried, where: Locate): readonly CheckRow[]
 }
 
 function recheckRows({ rechecks }: Carried, where: Locate): readonly NamedRow[] {
-  return [...rechecks].map(([name, { after, by }]) => ({
+  return [...rechecks].map(([name, { after, again, by }]) => ({
     name,
-    value: `after ${valueText(after, undefined)}`,
+    value: `${again ? 'every' : 'after'} ${valueText(after, undefined)}`,
     where: where(by),
   }));
 }

@@ -83,12 +83,18 @@ function isInside(value: Interval, unit: Unit, band: Band): boolean {
 function slipOf(amount: Amount, unit: Unit, band: Band): Slip | undefined {
   if (amount.relative || !amount.interval) return undefined;
   const value = amount.interval;
+  if (unit.dimension !== 'temperature' && isJustOutside(value, bandIn(unit, band))) return undefined;
   const units = (OFTEN_MIXED[unit.id] ?? []).map(unitById).filter((other) => isInside(value, other, band));
-  const only = units.length === 1 ? units[0] : undefined;
+  const usual = unitById(band.unit);
+  const only = isInside(value, usual, band) ? usual : units.length === 1 ? units[0] : undefined;
   const ten = tenthOrTenfold(value, bandIn(unit, band));
   if (only && (ten === undefined || unit.dimension === 'temperature')) return { kind: 'unit', unit: only };
   return ten !== undefined && units.length === 0 ? { kind: 'ten times', value: ten } : undefined;
 }
+
+/** So near that the engine itself may be odd, and another unit explains nothing: common practice, no source. */
+const isJustOutside = ({ low, high }: Interval, band: Interval): boolean =>
+  low <= 1.1 * band.high && high >= band.low / 1.1;
 
 /** How far out a value is before a slipped nought explains it better than an odd engine: common practice, no source. */
 const FAR_OUT = 2.5;

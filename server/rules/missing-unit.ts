@@ -18,8 +18,7 @@ export const missingUnit = rule({
   good: 'session 2026-05-02\n  water 180 F\n',
   bad: 'session 2026-05-02\n  water 180\n',
   on: [...QUANTITY_KINDS, 'spec'],
-  about: (quantity) =>
-    (!quantity.bare || isOfPressure(quantity) || isSized(quantity)) && dimensionsOf(quantity).length > 0,
+  about: (quantity) => dimensionsOf(quantity).length > 0,
   check(entry, context) {
     const { quantity, line } = entry;
     const said = saidIn(entry);
@@ -28,11 +27,6 @@ export const missingUnit = rule({
     return pressures.length > 0 ? [...problems, ...pressures] : problems;
   },
 });
-
-/** A jet: a bare number is its own number, or so small that it is a bore. */
-const isSized = ({ orIn }: Quantity): boolean => orIn?.includes('length') ?? false;
-
-const isOfPressure = ({ against }: Quantity): boolean => against?.dimension === 'pressure';
 
 function problemsOf(line: Line, said: Said, quantity: Quantity, { before }: Context): Problem[] {
   const bare = quantity.bare || quantity.dimension === 'number';

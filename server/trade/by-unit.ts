@@ -37,6 +37,29 @@ const QUANTITIES = new Map(
 export const quantityByUnit = (word: Quantity, dimension: Dimension): Quantity | undefined =>
   QUANTITIES.get(word)?.get(dimension);
 
+/** A bare number that the word itself never takes: no jet is numbered under seven, no plug is called .025. */
+const SIZES: readonly {
+  readonly word: string;
+  readonly low: number;
+  readonly high: number;
+  readonly turned?: true;
+  readonly means: string;
+}[] = [
+  { word: 'main jet', low: 0.25, high: 6, turned: true, means: 'main needle' },
+  { word: 'plug type', low: 0.01, high: 1.7, means: 'plug gap' },
+];
+
+/** What a bare number makes of a word, or a turn in or out; undefined where nothing else than the quantity itself. */
+export function quantityBySize(
+  word: Quantity,
+  value: { readonly low: number; readonly high: number } | 'turned',
+): Quantity | undefined {
+  const size = SIZES.find((each) => known(each.word) === word);
+  if (!size) return undefined;
+  if (value === 'turned') return size.turned && known(size.means);
+  return value.low >= size.low && value.high <= size.high ? known(size.means) : undefined;
+}
+
 /** How plugs look; what is fitted is known by letters and numbers. Common practice, no source. */
 const LOOKS: ReadonlySet<string> = new Set(
   (

@@ -154,9 +154,6 @@ const ENGINE = ownedBy('engine', [
     also: 'crankcase breather, pcv, pcv valve, crankcase vent',
   }),
   told('hose', 'A hose that was moved, changed or plugged.', { also: 'hoses, vacuum hose, vacuum hoses' }),
-  told('intake heat', 'How the intake is warmed: crossover, water, hot-air tap.', {
-    also: 'heat riser, heat crossover, manifold heat, hot air',
-  }),
   told('exhaust', 'The exhaust fitted from the head back.', {
     also: 'exhaust system, silencer, muffler, headers',
   }),
@@ -210,22 +207,31 @@ const BLOWER = ownedBy('blower', [
 ]);
 
 const VEHICLE = ownedBy('vehicle', [
-  measured('tyre pressure', 'psi', 'Pressure of the tyres, cold.', {
-    also: 'tire pressure, tyre pressures, tire pressures',
-    places: ['side'],
-    band: usual(8, 80, 'road cars 24 to 40 psi'),
-  }),
-  told('propeller', 'The propeller fitted.', { also: 'prop' }),
-  measured('propeller pitch', 'in', 'How far the propeller would move in one turn through a solid.', {
-    also: 'prop pitch, pitch',
-    band: usual(3, 60, 'launches and outboards about 7 to 27 in'),
-  }),
   told('throttle spring', 'The springs that shut the throttle; two, on road vehicles.', {
     also: 'throttle springs, return spring, throttle return spring, throttle return springs',
   }),
   told('throttle linkage', 'How the pedal or lever reaches the throttle.', {
     also: 'throttle cable, linkage',
   }),
+]);
+
+const MANIFOLD = ownedBy('manifold', [
+  told('intake heat', 'How the intake is warmed: crossover, water, hot-air tap.', {
+    also: 'heat riser, heat crossover, manifold heat, hot air',
+  }),
+]);
+
+const TYRES = ownedBy('tyres', [
+  measured('tyre pressure', 'psi', 'Pressure of the tyres, cold.', {
+    also: 'tire pressure, tyre pressures, tire pressures',
+    places: ['side'],
+    band: usual(8, 80, 'road cars 24 to 40 psi'),
+  }),
+]);
+
+const PROPELLER = ownedBy('propeller', [told('propeller', 'The propeller fitted.', { also: 'prop' })]);
+
+const GEARBOX = ownedBy('gearbox', [
   told('kickdown', 'How the kickdown or throttle-valve linkage is set.', {
     also: 'kickdown linkage, kickdown cable',
   }),
@@ -237,5 +243,9 @@ export const IGNITION_SETTINGS = ofKind('setting', [
   ...ENGINE,
   ...VALVE_GEAR,
   ...BLOWER,
+  ...MANIFOLD,
+  ...GEARBOX,
+  ...PROPELLER,
+  ...TYRES,
   ...VEHICLE,
 ]);

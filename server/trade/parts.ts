@@ -8,8 +8,14 @@ const PART_WORDS: Readonly<Record<PartKind, string>> = {
   'fuel system': 'pump regulator tank fuel',
   blower: 'blower supercharger',
   'valve gear': 'cam camshaft head heads valves lifters rockers valve',
-  engine: 'engine block intake manifold exhaust headers damper flywheel',
-  vehicle: 'gearbox axle tyre tyres tire tires wheels propeller prop hull brakes',
+  engine: 'engine block',
+  manifold: 'manifold manifolds intake exhaust headers vaporiser vaporizer',
+  flywheel: 'flywheel damper clutch',
+  gearbox: 'gearbox transmission',
+  propeller: 'propeller prop',
+  tyres: 'tyres tyre tires tire',
+  'running gear': 'axle wheels brakes hull',
+  vehicle: 'vehicle',
 };
 
 const KIND_OF = new Map(

@@ -16,6 +16,12 @@ export type PartKind =
   | 'blower'
   | 'valve gear'
   | 'engine'
+  | 'manifold'
+  | 'flywheel'
+  | 'gearbox'
+  | 'propeller'
+  | 'tyres'
+  | 'running gear'
   | 'vehicle';
 
 /** A range a value is expected in, in `unit`, with how far that range may be leaned on. */

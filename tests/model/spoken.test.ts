@@ -36,7 +36,12 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['oil pressure 4', 'reading oil pressure 4'],
     ['jet .090', 'setting main jet 0.09 in'],
     ['jet 90', 'setting main jet 90'],
-    ['main jet 1 3/4', 'setting main jet 1.75'],
+    ['main jet 1 3/4', 'setting main needle 1.75 turn'],
+    ['main jet in 1/8', 'setting main needle in 0.125 turn'],
+    ['main jet 105', 'setting main jet 105'],
+    ['plugs .025', 'setting plug gap 0.025'],
+    ['plugs 0.65', 'setting plug gap 0.65 mm'],
+    ['plugs 14', 'setting plug type "14" 14'],
   ],
   'bounds in words': [
     ['limits\noil pressure min 35 psi @ 3000 rpm', 'limit oil pressure 35..Infinity psi, @(3000 rpm)'],
@@ -119,6 +124,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
   ],
   'specs by their unit': [
     ['specs\nrod bolts 45 lb-ft', 'spec rod bolts / torque: 45 lb-ft by undefined'],
+    ['specs\ntappets .010 in cold', 'spec valve lash / valve lash: 0.01 in by undefined'],
     ['specs\nspark plugs 22 ft.lb', 'spec spark plugs / torque: 22 lb-ft by undefined'],
     ['specs\nspark plugs gap .032"', 'spec spark plugs / plug gap: 0.032 in by undefined'],
     [

@@ -58,6 +58,8 @@ rows('units-mixed-up', [
   ['points gap «16 in»', 'Did you mean thou?', 'points gap 16 thou'],
   ['plug gap «0.9 in»', 'Did you mean mm?', 'plug gap 0.9 mm'],
   ['tyre pressure «190 psi»', 'Did you mean kPa?', 'tyre pressure 190 kPa'],
+  ['depression «14 psi»', 'Did you mean inHg?', 'depression 14 inHg'],
+  ['power valve 12.5 inHg'],
   ['points gap 0.4 mm'],
   ['water 82 F'],
 ]);

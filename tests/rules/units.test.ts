@@ -52,6 +52,7 @@ rows('missing-unit', [
   ['plug gap «.032»', 'taken as in'],
   ['valve lash «12»', 'by its size taken as thou', 'valve lash 12 thou'],
   ['compression «10.5» 10.2 8.1 8.3', 'by its size taken as bar', 'compression 10.5 10.2 8.1 8.3 bar'],
+  ['main jet «1 3/4»', 'by its size taken as turns', 'main jet 1 3/4 turns'],
   ['main jet «.090»', 'by its size taken as in', 'main jet .090 in'],
   ['weather 68 F «30.02» 29 %RH', 'by its size taken as inHg', 'weather 68 F 30.02 inHg 29 %RH'],
   ['weather 68 F «1015» 29 %RH', 'by its size taken as hPa', 'weather 68 F 1015 hPa 29 %RH'],
