@@ -1,6 +1,6 @@
 /** What is meant by a word of the trade with what is said beside it: a unit, a look, a change from one value to another. */
 import { KIND, type Line } from '../../grammar/index.ts';
-import { quantityByLook, quantityBySize, quantityByUnit } from '../trade/by-unit.ts';
+import { quantityBySize, quantityByUnit, quantityByWords } from '../trade/by-unit.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { unitById } from '../trade/units.ts';
 import { firstAmount } from './amounts.ts';
@@ -36,8 +36,9 @@ function meant(line: Line, word: Quantity, said: readonly Said[]): Quantity {
   const first = firstAmount(said.flatMap(({ values }) => values));
   const dimension = first?.unit?.dimension;
   const byUnit = dimension && quantityByUnit(word, dimension);
-  if (byUnit || dimension || !first) return byUnit ?? quantityByLook(word, textsIn(said)) ?? word;
-  return quantityByLook(word, textsIn(said)) ?? bySize(word, said, first, line);
+  const meaning = byUnit ?? quantityByWords(word, textsIn(said));
+  if (meaning || dimension || !first) return meaning ?? word;
+  return bySize(word, said, first, line);
 }
 
 /** `main jet 1 5/8`, `main jet in 1/8`: turns of a needle; `plugs .025`: their gap. */
@@ -67,7 +68,7 @@ const textsIn = (said: readonly Said[]): readonly string[] =>
 /** `distributor curve`: the word counts for the line, though it is part of the name. */
 function ofDistributor(said: Said, line: Line, { form }: Quantity): Said {
   const at = form === 'curve' ? line.text.search(/\bdistributor curve\b/i) : -1;
-  if (at < 0) return said;
+  if (at < 0 || said.words.some(({ text }) => /^dist/i.test(text))) return said;
   const span = { from: at, to: at + 'distributor'.length };
   return { ...said, words: [{ text: 'distributor', span }, ...said.words] };
 }

@@ -68,12 +68,19 @@ const LOOKS: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
-/** `plugs 1 3 4 tan` tells how they look and not what is fitted. */
-export const quantityByLook = (word: Quantity, said: readonly string[]): Quantity | undefined =>
-  word === PLUG_TYPE && said.some((each) => LOOKS.has(each)) ? PLUG : undefined;
+/** Set with the engine standing or idling, and no reading of the lamp. Common practice, no source. */
+const SET: ReadonlySet<string> = new Set(['static', 'statically', 'initial', 'base']);
 
-const PLUG_TYPE = known('plug type');
-const PLUG = known('plug');
+const BY_WORDS: ReadonlyMap<Quantity, readonly [said: ReadonlySet<string>, means: Quantity]> = new Map([
+  [known('plug type'), [LOOKS, known('plug')]],
+  [known('timing'), [SET, known('initial')]],
+]);
+
+/** `plugs 1 3 4 tan` tells how they look and not what is fitted, `timing 8 deg static` what is set. */
+export function quantityByWords(word: Quantity, said: readonly string[]): Quantity | undefined {
+  const [words, means] = BY_WORDS.get(word) ?? [];
+  return words && said.some((each) => words.has(each)) ? means : undefined;
+}
 
 function known(name: string): Quantity {
   const found = findQuantity(name.split(' '));

@@ -59,7 +59,7 @@ const word = fc.constantFrom(
   ['initial', 'deg'],
   ['mixture', 'turns'],
   ['mixture left', 'turns'],
-  ['main jet', ''],
+  ['idle jet', ''],
 );
 
 law(

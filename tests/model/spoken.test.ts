@@ -105,6 +105,11 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['no smoke', 'reading smoke "none" \'none\''],
     ['no idea', 'unknown no idea'],
   ],
+  'timing that is set': [
+    ['timing 7° BTDC static', "setting initial 7 deg, 'static'"],
+    ['timing 11 deg initial', "setting initial 11 deg, 'initial'"],
+    ['timing 8 deg @ 800 rpm', 'reading timing 8 deg, @(800 rpm)'],
+  ],
   'all in': [
     ['all in by 2800', 'reading all in 2800'],
     ['all in @ 2800 rpm', 'reading all in 2800 rpm'],
