@@ -10,7 +10,7 @@ import { heardIn } from './said.ts';
 import { writtenOut } from './shorthand.ts';
 import type { Amount, Value, Word } from './values.ts';
 
-export interface Spoken {
+interface Spoken {
   readonly quantity: Quantity;
   readonly said: readonly Said[];
 }
@@ -18,7 +18,10 @@ export interface Spoken {
 /** The quantity and what is said of it, from the word that was written and what `said.ts` read beside it. */
 export function spoken(line: Line, word: Quantity, told: readonly Said[]): Spoken {
   const { quantity, said } = asMeant(line, word, told);
-  return { quantity, said: said.map((each) => (told.includes(each) ? each : { ...each, heard: heardIn(each) })) };
+  return {
+    quantity,
+    said: said.map((each) => (told.includes(each) ? each : { ...each, heard: heardIn(each) })),
+  };
 }
 
 function asMeant(line: Line, word: Quantity, told: readonly Said[]): Spoken {

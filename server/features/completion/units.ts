@@ -36,7 +36,9 @@ const OF_THE_AIR: readonly Unit[] = ['C', 'F', 'hPa', 'inHg', '%RH'].map(unitByI
 function dimensionsSaid({ written, carried }: CompletionQuestion): readonly Dimension[] {
   const entry = entryOf(written, carried);
   const values = 'said' in entry ? entry.said.flatMap((each) => each.values) : [];
-  return values.flatMap((value) => (value.form === 'amount' && value.unit ? [value.unit.dimension] : []));
+  return values.flatMap((value) =>
+    value.form === 'amount' && value.unit && !value.taken ? [value.unit.dimension] : [],
+  );
 }
 
 /** Behind `@`: for a curve what it runs over, else a speed or a depression. */
