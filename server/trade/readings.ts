@@ -198,7 +198,7 @@ const MIXTURE = [
   }),
   told('knock', 'Knock heard under load. Stop, take timing out, find the cause before going on.', {
     also: 'pinging, pinking, ping, detonation, spark knock, knocks, knocked, knocking, pinged, pinks, pinked, pings',
-    words: 'none, trace, light, heavy',
+    words: 'none, trace, slight, light, heavy',
     places: EACH_CYLINDER,
   }),
   told('smoke', 'Colour of the smoke from the exhaust.', {

@@ -115,6 +115,13 @@ rows(
       'recheck head bolts after 200 mi | session 2026-05-03 | «odometer 1300 mi» | check head bolts ok | session 2026-05-04',
     ],
     ['recheck head bolts after 200 mi | session 2026-05-03 | odometer 1100 mi'],
+    [
+      'recheck head bolts every 200 mi | session 2026-05-03 | «odometer 1300 mi» | check head bolts ok | session 2026-05-04 | odometer 1400 mi | odometer 1499 mi | session 2026-05-05 | «odometer 1500 mi»',
+      'recheck head bolts, 200 mi after the reminder of 2026-05-03',
+    ],
+    [
+      'recheck head bolts every 200 mi | session 2026-05-03 | «odometer 1300 mi» | done head bolts | session 2026-05-04 | odometer 1400 mi',
+    ],
     ['recheck head bolts after 1 day | «session 2026-05-03»', '1 day after'],
     ['recheck head bolts after 1 heat cycle | water 180 F | «session 2026-05-03»', '1 heat cycle after'],
     ['recheck head bolts after 1 heat cycle | idle 800 rpm | session 2026-05-03'],

@@ -158,7 +158,8 @@ function forAir(setting: InForce, moment: Moment): readonly Figure[] {
   const isFlow = size.unit.dimension === 'fuel flow';
   const value = multiply(size.interval, isFlow ? area : diameter);
   const { unit } = size;
-  const wanted = formatValue(value, unit);
+  // No series of numbered jets is finer than a tenth.
+  const wanted = unit.dimension === 'number' ? inWords(value, unit.id, 0.1) : formatValue(value, unit);
   const [byArea, byBore] = [percent(area), percent(diameter)];
   return [
     figure({

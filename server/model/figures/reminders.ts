@@ -45,7 +45,7 @@ function reminder(name: string, recheck: Recheck, progress: Progress | undefined
       ? `${after} wanted, ${inOwn(recheck, progress.gone, progress)} gone by`
       : `${after} wanted`,
     inputs: [
-      { name: 'recheck', value: `after ${after}`, by: recheck.by },
+      { name: 'recheck', value: `${recheck.again ? 'every' : 'after'} ${after}`, by: recheck.by },
       ...(progress ? counted(recheck, progress, carried) : []),
     ],
     standing: 'common practice',
