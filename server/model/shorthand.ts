@@ -45,7 +45,7 @@ const GEARS: ReadonlyMap<string, string> = new Map([
 function inGears(said: Said, { kind, dimension }: Quantity): Said {
   if (kind !== 'reading' || !dimension || !IN_A_GEAR.has(dimension)) return said;
   const newtons = said.values.filter(isNewton).map(({ unitSpan }) => ({ text: 'neutral', span: unitSpan }));
-  if (newtons.length === 0 && said.words.length === 0 && said.conditions.length === 0) return said;
+  if (newtons.length === 0 && !said.heard.some((word) => GEARS.has(word))) return said;
   return {
     ...said,
     values: said.values.map((value) => (isNewton(value) ? withoutUnit(value) : value)),
@@ -73,6 +73,7 @@ const withoutUnit = (amount: Amount): Amount => ({
 
 /** Inches of a vacuum gauge or a barometer are inches of mercury. */
 function inDepression(said: Said, { unit, against, parts, dimension }: Quantity): Said {
+  if (!parts && !inInches(said)) return said;
   const values = unit === 'inHg' ? said.values.map(ofMercury) : said.values;
   const atIsDepression = against?.unit === 'inHg';
   const points = atIsDepression ? said.points.map(atOfMercury) : said.points;
@@ -80,6 +81,12 @@ function inDepression(said: Said, { unit, against, parts, dimension }: Quantity)
     dimension === 'angle' || atIsDepression ? said.conditions.map(ofDepression) : said.conditions;
   return { ...said, values: parts ? said.values.map(ofBarometer) : values, points, conditions };
 }
+
+/** Most lines have no inch in them, and are left as they are. */
+const inInches = ({ values, points, conditions }: Said): boolean =>
+  values.some(isInch) ||
+  points.some(({ at }) => isInch(at)) ||
+  conditions.some(({ value }) => value !== undefined && isInch(value));
 
 const isInch = (value: Value): boolean => value.form === 'amount' && value.unit?.id === 'in';
 const ofMercury = (value: Value): Value =>

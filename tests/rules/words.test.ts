@@ -116,7 +116,7 @@ rows('no-value', [
   ['«float level #7 drill»', 'The #7 drill is 0.201 in.', 'float level 0.201 in'],
   ['«mechanical»', 'points such as 8 deg @ 1500 rpm'],
   ['«weather fine»', 'numbers with their units'],
-  ['«knock»', 'one of: none, trace, light, heavy'],
+  ['«knock»', 'one of: none, trace, slight, light, heavy'],
   ['«power valve»'],
   ['power valve plugged'],
   ['vacuum advance plugged'],
