@@ -169,7 +169,7 @@ interface RevertEntry extends Base {
   readonly dateSpan: Span;
 }
 
-interface TrialEntry extends Base {
+export interface TrialEntry extends Base {
   readonly kind: 'trial';
   readonly knob: string;
   readonly response: string;

@@ -9,8 +9,8 @@ import { lineOf } from './locate.ts';
 import type { Origin, QuantityEntry, Said } from './notebook.ts';
 import { airOf } from './observe.ts';
 import type { Reading } from './page.ts';
+import { readingKey } from './reading-key.ts';
 import { pageAt, type Snapshot } from './snapshot.ts';
-import { readingKey } from './step.ts';
 
 export interface Run {
   readonly quantity: 'run time' | 'speed';

@@ -11,7 +11,7 @@ import type { Amount, Value, Word } from './values.ts';
 /** What a line says, with its shorthand written out. */
 export const writtenOut = (said: Said, quantity: Quantity): Said => {
   if (quantity.form === 'text' || quantity.form === 'order') return said;
-  const steps = [bounded, inGears, inDepression, overWhat, bySize, turnedBack, allInAt, atMark];
+  const steps = [bounded, inGears, inDepression, overWhat, bySize, turnedBack, atMark];
   return steps.reduce((each, step) => step(each, quantity), said);
 };
 
@@ -156,11 +156,7 @@ function turnedBack(said: Said, { kind, dimension }: Quantity): Said {
 
 /** A jet under a bridge is wound up to lean and down to richen. */
 const WAYS: Partial<Record<Dimension, ReadonlyMap<string, Amount['relative']>>> = {
-  angle: new Map([
-    ['retard', 'less'],
-    ['retarded', 'less'],
-    ['advanced', 'more'],
-  ]),
+  angle: new Map([['retard', 'less']]),
   turns: new Map([
     ['up', 'in'],
     ['down', 'out'],
@@ -190,13 +186,6 @@ const remark = ({ interval, numberSpan, span, relative, unit }: Amount): Word =>
     ? { text: `in ${number} ${unit?.symbol ?? ''}`.trim(), span }
     : { text: `${number}`, span: numberSpan };
 };
-
-/** `all in @ 2800 rpm`: the speed is what is read. */
-function allInAt(said: Said, { name }: Quantity): Said {
-  const at = said.conditions.find(({ value }) => value !== undefined)?.value;
-  if (name !== 'all in' || said.values.length > 0 || !at) return said;
-  return { ...said, values: [at], conditions: said.conditions.filter(({ value }) => value !== at) };
-}
 
 /** `float level at the bottom of the sight hole`: where it stands is what is set. */
 function atMark(said: Said, { kind, words }: Quantity): Said {

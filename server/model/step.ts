@@ -15,11 +15,11 @@ import type {
   Origin,
   QuantityEntry,
   Ref,
-  Said,
   SessionEntry,
 } from './notebook.ts';
 import { aged, withReading } from './past.ts';
 import { withPort } from './ports.ts';
+import { readingKey } from './reading-key.ts';
 import {
   rechecksAfterReading,
   rechecksAfterSession,
@@ -28,6 +28,7 @@ import {
   withRecheck,
 } from './rechecks.ts';
 import { set } from './setting.ts';
+import { trialBegun } from './trials.ts';
 import { alsoTurned, withTurned } from './turned.ts';
 import { sinceTried, withUntried } from './untried.ts';
 import { withShared } from './with-shared.ts';
@@ -107,10 +108,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     case 'recheck':
       return { ...state, rechecks: withRecheck(state, entry, where) };
     case 'trial':
-      return {
-        ...state,
-        trial: { knob: entry.knob, response: entry.response, under: entry.under, rows: [], by: where },
-      };
+      return { ...state, trial: trialBegun(entry, where) };
     case 'row':
       return withRow(state, entry, where);
     case 'keep':
@@ -205,15 +203,6 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.turned;
   const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry, where), entry, where);
   return { ...state, readings, lastly, past, turned, rechecks };
-}
-
-/** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */
-export function readingKey(name: string, said: Said): string {
-  const under = [...said.heard];
-  for (const { value } of said.conditions) {
-    if (value?.interval) under.push(`${value.interval.low}..${value.interval.high}${value.unit?.id ?? ''}`);
-  }
-  return `${name}|${said.place?.text ?? ''}|${under.sort().join('|')}`;
 }
 
 function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin): Carried['facts'] {

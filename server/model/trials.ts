@@ -7,6 +7,7 @@ import { fitTrial, type TrialFit, type TrialRow } from '../trade/trials.ts';
 import { convertInterval, type Unit, unitById } from '../trade/units.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
 import type { Carried, Trial } from './carry.ts';
+import type { Origin, TrialEntry } from './notebook.ts';
 import type { Amount, Value } from './values.ts';
 
 /** One axis of a trial: what it is called, what it is known as, and the unit its numbers are in. */
@@ -27,6 +28,11 @@ export interface ReadTrial {
   /** Undefined for fewer than two different knobs. */
   readonly fit: TrialFit | undefined;
 }
+
+/** A trial without its rows. */
+export const trialBegun = ({ knob, response, under }: TrialEntry, by: Origin): Trial => {
+  return { knob, response, under, rows: [], by };
+};
 
 /** The first unit written on an axis holds for all its rows; a drill by name is its bore in inches. */
 export function readTrial(trial: Trial, words: Carried['words']): ReadTrial {

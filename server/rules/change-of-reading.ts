@@ -11,19 +11,17 @@ export const changeOfReading = rule({
   good: 'session 2026-05-02\n  initial 9 deg\n  initial +2 deg\n',
   bad: 'session 2026-05-02\n  timing +2 deg\n',
   on: ['reading'],
-  about: ({ form }) => form === 'number',
+  about: ({ name }) => settingBehind(name) !== undefined,
   formed: ({ kinds }) => /[-+iu]/.test(kinds),
   check({ quantity, said, line }) {
     return said.flatMap(({ values }) =>
       amountsOf(values).flatMap(({ relative, span, numberSpan }): Problem[] => {
         const apart = /[-−]\s$/.test(line.text.slice(0, numberSpan.from));
         if (!relative || (relative === 'less' && !apart)) return [];
-        const behind = settingBehind(quantity.name);
-        const meant = behind ? ` A change is written of ${behind}.` : '';
         return [
           {
             span,
-            message: `${quantity.name} is read, not set: this is taken as the reading itself.${meant}`,
+            message: `${quantity.name} is read, not set: this is taken as the reading itself. A change is written of ${settingBehind(quantity.name)}.`,
           },
         ];
       }),

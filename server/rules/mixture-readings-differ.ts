@@ -1,7 +1,7 @@
 import type { Taken } from '../model/carry.ts';
 import { inWords } from '../model/figures/known.ts';
 import { fuelOf } from '../model/figures/mixture-reading.ts';
-import { readingKey } from '../model/step.ts';
+import { readingKey } from '../model/reading-key.ts';
 import { lambdaOf } from '../trade/carburation.ts';
 import { type Interval, monotone } from '../trade/interval.ts';
 import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';

@@ -4,7 +4,7 @@ import type { Carried, Window } from '../model/carry.ts';
 import { isResponse } from '../model/comparable.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { numbersIn } from '../model/past.ts';
-import { readingKey } from '../model/step.ts';
+import { readingKey } from '../model/reading-key.ts';
 import { formatValue } from '../trade/format.ts';
 import { compareWithPast } from '../trade/history.ts';
 import { exact, type Interval } from '../trade/interval.ts';

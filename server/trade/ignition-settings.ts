@@ -229,7 +229,13 @@ const TYRES = ownedBy('tyres', [
   }),
 ]);
 
-const PROPELLER = ownedBy('propeller', [told('propeller', 'The propeller fitted.', { also: 'prop' })]);
+const PROPELLER = ownedBy('propeller', [
+  told('propeller', 'The propeller fitted.', { also: 'prop' }),
+  measured('propeller pitch', 'in', 'How far the propeller would move in one turn through a solid.', {
+    also: 'prop pitch, pitch',
+    band: usual(3, 60, 'launches and outboards about 7 to 27 in'),
+  }),
+]);
 
 const GEARBOX = ownedBy('gearbox', [
   told('kickdown', 'How the kickdown or throttle-valve linkage is set.', {

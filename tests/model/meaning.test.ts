@@ -35,7 +35,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['initial at +2 deg', 'setting initial 2 deg'],
     ['initial @ 9 deg', 'setting initial 9 deg'],
     ['initial at 3200 rpm', 'setting initial @(3200 rpm)'],
-    ['initial at 9', 'setting initial @(9)'],
+    ['initial at 9', 'setting initial 9'],
     ['initial 9 deg at 9 deg', 'setting initial 9 deg, @(9 deg)'],
     ['mixture at 1 1/2', 'setting mixture 1.5'],
     ['mixture left at 1 turn', 'setting mixture left: 1 turn'],
