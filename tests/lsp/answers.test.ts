@@ -134,11 +134,19 @@ test('a request in the wrong form is an error that is logged, and the next one i
 });
 
 test('a cancelled request is an error, not an empty answer', async () => {
-  const notebook = await editor.open(TEXT.repeat(300));
+  const { connection } = editor;
+  const textDocument = { uri: 'memory:/run.tappet', languageId: 'tappet', version: 1 };
+  const text = 'session 2026-05-02\n  log run.csv\n';
+  await connection.sendNotification('textDocument/didOpen', { textDocument: { ...textDocument, text } });
   const source = new CancellationTokenSource();
-  const answer = rejection(notebook.ask('documentSymbol', {}, source.token));
-  source.cancel();
-  expect(await answer).toEqual({ code: LSPErrorCodes.RequestCancelled });
+  // The server is at work on the answer, and waits for the file.
+  connection.onRequest('tappet/readFile', () => {
+    source.cancel();
+    return { text: 'Time (s),RPM\n0,900\n' };
+  });
+  const params = { textDocument, position: { line: 1, character: 8 } };
+  const answer = connection.sendRequest('textDocument/hover', params, source.token);
+  expect(await rejection(answer)).toEqual({ code: LSPErrorCodes.RequestCancelled });
 });
 
 test('what was told of a notebook is taken back when it is closed', async () => {

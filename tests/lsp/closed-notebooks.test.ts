@@ -1,11 +1,12 @@
 /** What is found in notebooks that are not open, over a real connection. */
-import { mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, realpathSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import type { WorkspaceDiagnosticReport, WorkspaceEdit } from 'vscode-languageserver/node';
 import { type Editor, unready } from './connect.ts';
+import { putFile } from './disk.ts';
 
 /** So many that they are not all read when the first question comes. */
 const MANY = 40;
@@ -33,7 +34,7 @@ afterAll(async () => {
 });
 
 const uriOf = (name: string): string => pathToFileURL(`${root}/${name}`).href;
-const write = (name: string, text: string) => writeFileSync(join(root, name), text);
+const write = (name: string, text: string) => putFile(join(root, name), text);
 
 test('a word renamed before all have been read is renamed in all of them', async () => {
   const uri = uriOf('limits.tappet');

@@ -1,7 +1,5 @@
 /** Several notebooks and the files around them, over a real connection. */
 import {
-  existsSync,
-  mkdirSync,
   mkdtempSync,
   readFileSync,
   realpathSync,
@@ -11,7 +9,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import {
@@ -25,6 +23,7 @@ import { textOf } from '../../server/model/locate.ts';
 import { edit } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { type Editor, unready, until } from './connect.ts';
+import { putFile } from './disk.ts';
 
 const FILES: Readonly<Record<string, string>> = {
   'shop/limits.tappet': 'limits\n  total <= 30 deg\nwords\n  flap gap: setting, 2..5 mm\n',
@@ -77,12 +76,7 @@ function writeAll(): void {
   for (const [path, text] of Object.entries(FILES)) write(path, text);
 }
 
-/** What is there already is not written again: a server that reads it meanwhile would find it empty. */
-function write(path: string, text: string): void {
-  if (existsSync(join(root, path)) && readFileSync(join(root, path), 'utf8') === text) return;
-  mkdirSync(dirname(join(root, path)), { recursive: true });
-  writeFileSync(join(root, path), text);
-}
+const write = (path: string, text: string) => putFile(join(root, path), text);
 
 const uriOf = (path: string): string => pathToFileURL(join(root, path)).href;
 const named = (uri: string): string => decodeURIComponent(uri).slice(uriOf('-').length - 1);
