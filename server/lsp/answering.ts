@@ -13,7 +13,8 @@ import type { Workspace } from './workspace/workspace.ts';
 
 export interface Server {
   readonly documents: Documents;
-  readonly settings: () => Settings;
+  /** Of a notebook or a folder. */
+  readonly settings: (uri: string) => Promise<Settings>;
   readonly client: () => Client;
   readonly log: (message: string) => void;
   readonly readFile: ReadFile;
@@ -48,7 +49,6 @@ export function answering(server: Server, handler: Handler) {
 async function answerOf(server: Server, handler: Handler, params: unknown): Promise<unknown> {
   const { documents, readFile, listFolder, editor, coloured, workspace, everyReport } = server;
   const around = {
-    settings: server.settings(),
     client: server.client(),
     notebooks: documents.all,
     readFile,
@@ -64,7 +64,8 @@ async function answerOf(server: Server, handler: Handler, params: unknown): Prom
   if (!document)
     return new ResponseError(ErrorCodes.InvalidParams, `not open: ${uri ?? 'no document named'}`);
   const { snapshot } = document;
-  const answer = await handler.answer({ ...around, uri: document.uri, snapshot, document }, params);
+  const settings = await server.settings(document.uri);
+  const answer = await handler.answer({ ...around, uri: document.uri, snapshot, document, settings }, params);
   return documents.get(document.uri)?.snapshot === snapshot ? answer : outdated();
 }
 

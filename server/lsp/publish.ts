@@ -3,6 +3,7 @@
  * editor that asks for itself is only told when to ask again.
  */
 import type { PublishDiagnosticsParams } from 'vscode-languageserver';
+import { listening } from './answering.ts';
 import type { Client } from './client.ts';
 import type { Documents } from './documents.ts';
 import { foundIn } from './findings.ts';
@@ -15,11 +16,12 @@ const EVERY = '';
 
 export interface Around {
   readonly documents: Documents;
-  readonly settings: () => Settings;
+  readonly settings: (uri: string) => Promise<Settings>;
   readonly client: () => Client;
   readonly send: (told: PublishDiagnosticsParams) => void;
   /** To an editor that asks. */
   readonly askAgain: () => void;
+  readonly log: (message: string) => void;
 }
 
 export interface Publisher {
@@ -32,18 +34,28 @@ export interface Publisher {
   readonly stop: () => void;
 }
 
-export function createPublisher({ documents, settings, client, send, askAgain }: Around): Publisher {
+/** `isLast`: nothing else has been put off since. */
+type Act = (uri: string, isLast: () => boolean) => void | Promise<void>;
+
+export function createPublisher(around: Around): Publisher {
+  const { documents, settings, client, send, askAgain, log } = around;
   const timers = new Map<string, ReturnType<typeof setTimeout>>();
-  const later = (uri: string, after: number, act: (uri: string) => void) => {
+  const later = (uri: string, after: number, act: Act) => {
     clearTimeout(timers.get(uri));
-    timers.set(uri, setTimeout(act, after, uri));
+    const isLast = () => timers.get(uri) === timer;
+    const timer = setTimeout(
+      listening(log, () => act(uri, isLast)),
+      after,
+    );
+    timers.set(uri, timer);
   };
-  const publish = (uri: string) => {
+  const publish: Act = async (uri, isLast) => {
+    const wanted = await settings(uri);
     const document = documents.get(uri);
-    if (!document) return;
-    const { diagnostics, waits } = foundIn(document, settings(), client());
+    if (!document || !isLast()) return;
+    const { diagnostics, waits } = foundIn(document, wanted, client());
     if (!client().asksForFindings) send({ uri, version: document.version, diagnostics });
-    if (waits) later(uri, settings().holdBack, publishAll);
+    if (waits) later(uri, wanted.holdBack, publishAll);
   };
   const publishAll = (uri: string) => {
     documents.settle(uri);

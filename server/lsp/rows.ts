@@ -13,7 +13,6 @@ import type { Workspace } from './workspace/workspace.ts';
 
 /** What any answer may be made from. */
 export interface Surroundings {
-  readonly settings: Settings;
   readonly client: Client;
   /** Every open notebook. */
   readonly notebooks: () => Iterable<OpenDocument>;
@@ -32,6 +31,8 @@ export interface NotebookAsked extends Surroundings {
   readonly uri: string;
   readonly snapshot: Snapshot;
   readonly document: OpenDocument;
+  /** The reader's, for this notebook. */
+  readonly settings: Settings;
 }
 
 /** A row as the server uses it. `answer` may throw or promise; whoever calls it turns that into an honest answer. */

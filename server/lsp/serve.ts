@@ -2,37 +2,35 @@
 import {
   type Connection,
   DiagnosticRefreshRequest,
-  DidChangeConfigurationNotification,
   type ServerCapabilities,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { answering, listening, type Server } from './answering.ts';
 import { type Client, clientOf } from './client.ts';
 import { createColoured } from './coloured.ts';
+import { type Configured, createConfigured } from './configured.ts';
 import { createDocuments } from './documents.ts';
 import { editorAt } from './editor.ts';
 import { type ReadLocal, readingBelow, readingFiles } from './files.ts';
 import { type ListLocal, listingFolders } from './folders.ts';
 import { HANDLERS } from './handlers.ts';
 import { createPublisher, type Publisher } from './publish.ts';
-import { DEFAULT_SETTINGS, type Settings, settingsFrom } from './settings.ts';
 import { createEveryReport } from './workspace/findings.ts';
 import { foldersIn, followWorkspace } from './workspace/follow.ts';
 import { createWorkspace, type WorkspaceKeeper } from './workspace/workspace.ts';
 
-/** Of the editor's settings; also what the server calls itself. */
+/** What the server calls itself. */
 const NAME = 'tappet';
 
 /** What a connection knows of the one at the other end. All else is in the snapshots. */
 interface State {
   phase: ReturnType<Server['phase']>;
   client: Client;
-  settings: Settings;
 }
 
 /** Serves until the client says `exit` or goes away. `readLocal`, `listLocal`: where the server has a disk of its own. */
 export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?: ListLocal): void {
-  const state: State = { phase: 'starting', client: clientOf({}), settings: DEFAULT_SETTINGS };
+  const state: State = { phase: 'starting', client: clientOf({}) };
   const log = (message: string) => connection.console.error(message);
   const documents = createDocuments((uri) => workspace.used.sharedFor(uri));
   const listFolder = listingFolders(connection, listLocal);
@@ -43,7 +41,9 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
     log,
     renewed: (uri) => publisher.renewed(uri),
   });
-  const around = { documents, workspace, settings: () => state.settings, client: () => state.client };
+  const client = () => state.client;
+  const configured = createConfigured({ connection, client, log, changed: () => renewAll() });
+  const around = { documents, workspace, settings: configured.of, client };
   const server: Server = {
     ...around,
     everyReport: createEveryReport(around),
@@ -62,18 +62,17 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
   });
   greet(connection, state, workspace);
   const startWorkspace = followWorkspace(connection, server.client, workspace, log);
-  const askSettings = followSettings(connection, server, (section) => {
-    state.settings = settingsFrom(section);
-    for (const { uri } of server.documents.all()) publisher.renewed(uri);
+  const renewAll = () => {
+    for (const { uri } of documents.all()) publisher.renewed(uri);
     if (state.client.refreshesHints) void connection.languages.inlayHint.refresh().catch(() => undefined);
-  });
+  };
   connection.onInitialized(
     listening(log, async () => {
-      await askSettings().catch((error) => log(String(error)));
+      await configured.follow().catch((error) => log(String(error)));
       await startWorkspace();
     }),
   );
-  followNotebooks(connection, server, workspace, publisher);
+  followNotebooks(connection, server, workspace, { publisher, configured });
   for (const handler of HANDLERS) connection.onRequest(handler.method, answering(server, handler));
   connection.onShutdown(() => {
     state.phase = 'ended';
@@ -97,31 +96,11 @@ function greet(connection: Connection, state: State, { places }: WorkspaceKeeper
   });
 }
 
-/** Asked for where the editor can be asked, first by what is returned; taken as they are pushed where it cannot. */
-function followSettings(
-  connection: Connection,
-  { client, log }: Server,
-  use: (section: unknown) => void,
-): () => Promise<void> {
-  const ask = async () => use(await connection.workspace.getConfiguration(NAME));
-  connection.onDidChangeConfiguration(
-    listening(log, async ({ settings }) => {
-      if (client().configuration) await ask();
-      else use(settings?.[NAME]);
-    }),
-  );
-  return async () => {
-    if (client().asksForRegistration)
-      await connection.client.register(DidChangeConfigurationNotification.type, { section: NAME });
-    if (client().configuration) await ask();
-  };
-}
-
 function followNotebooks(
   connection: Connection,
   { documents, coloured, log }: Server,
   { used, namedFiles, index }: WorkspaceKeeper,
-  publisher: Publisher,
+  { publisher, configured }: { readonly publisher: Publisher; readonly configured: Configured },
 ): void {
   connection.onDidOpenTextDocument(
     listening(log, ({ textDocument: { uri, version, text } }) => {
@@ -143,6 +122,7 @@ function followNotebooks(
     listening(log, ({ textDocument: { uri } }) => {
       documents.close(uri);
       coloured.forget(uri);
+      configured.forget(uri);
       publisher.takeBack(uri);
       used.closed(uri);
       return index.fileChanged(uri);

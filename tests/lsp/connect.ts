@@ -5,6 +5,7 @@ import { vi } from 'vitest';
 import {
   type CancellationToken,
   type ClientCapabilities,
+  type ConfigurationParams,
   createProtocolConnection,
   type Diagnostic,
   type ProtocolConnection,
@@ -56,18 +57,23 @@ interface OpenNotebook {
 
 interface Manner {
   readonly capabilities?: ClientCapabilities;
-  /** What the editor answers when it is asked for its settings; may change while it runs. */
-  readonly settings?: () => unknown;
+  /** What the editor answers when it is asked for its settings, of a notebook or a folder; may change while it runs. */
+  readonly settings?: (uri: string) => unknown;
+  readonly folders?: readonly string[];
 }
 
 /** Starts a server and shakes hands with it. */
-export async function connect({ capabilities = {}, settings }: Manner = {}): Promise<Editor> {
+export async function connect({ capabilities = {}, settings, folders }: Manner = {}): Promise<Editor> {
   const editor = unready();
   const { connection } = editor;
-  if (settings) connection.onRequest('workspace/configuration', () => [settings()]);
+  if (settings)
+    connection.onRequest('workspace/configuration', ({ items }: ConfigurationParams) =>
+      Promise.all(items.map(({ scopeUri }) => settings(scopeUri as string))),
+    );
   const answer: { capabilities: Record<string, unknown> } = await connection.sendRequest('initialize', {
     processId: process.pid,
     rootUri: null,
+    ...(folders && { workspaceFolders: folders.map((uri) => ({ uri, name: uri })) }),
     capabilities: {
       ...capabilities,
       ...(settings && { workspace: { ...capabilities.workspace, configuration: true } }),

@@ -24,6 +24,14 @@ test('every rule and level offered is understood', () => {
       expect(settingsFrom({ severity: { [code]: level } }).levels.get(code)).toBe(level);
 });
 
+test('a folder has its own settings of all that is about what is written in it', () => {
+  const own = Object.keys(offered).filter((name) => offered[name].scope === 'resource');
+  expect(Object.keys(offered).filter((name) => !own.includes(name))).toEqual([
+    'tappet.holdBack',
+    'tappet.trace.server',
+  ]);
+});
+
 test('the defaults are the same on both sides', () => {
   expect(DEFAULT_SETTINGS.holdBack).toBe(offered['tappet.holdBack'].default);
   expect(settingsFrom({ holdBack: offered['tappet.holdBack'].maximum + 1 }).holdBack).toBe(

@@ -66,6 +66,7 @@ function severitySetting() {
   ]);
   return {
     type: 'object',
+    scope: 'resource',
     description: 'How loudly each rule speaks, by its code; off: not at all.',
     additionalProperties: false,
     properties: Object.fromEntries(rules),
@@ -80,6 +81,7 @@ function unitSetting() {
   });
   return {
     type: 'object',
+    scope: 'resource',
     description: 'The units that values are shown in; what is written in a notebook is never changed.',
     additionalProperties: false,
     properties: Object.fromEntries(choices),

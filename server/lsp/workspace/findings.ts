@@ -16,7 +16,8 @@ export type EveryReport = (told: ReadonlyMap<string, string>) => Promise<Workspa
 interface Around {
   readonly documents: Documents;
   readonly workspace: Workspace;
-  readonly settings: () => Settings;
+  /** Of a notebook or a folder. */
+  readonly settings: (uri: string) => Promise<Settings>;
   readonly client: () => Client;
 }
 
@@ -36,9 +37,9 @@ export function createEveryReport({ documents, workspace, settings, client }: Ar
     around: readonly unknown[],
   ): Promise<Report | undefined> => {
     const last = kept.get(notebook);
-    const holds = last?.settings === settings() && sameItems(last.around, around);
-    if (last && holds) return last.report;
-    const asked = settings();
+    // Of its folder: what is not open may be many, and an editor has no settings of its own for each.
+    const asked = await settings(workspace.rootOf(notebook.uri));
+    if (last?.settings === asked && sameItems(last.around, around)) return last.report;
     const read = await workspace.notebookAt(notebook.uri);
     if (!read) return undefined;
     const snapshot = openNotebook(textOf(read.snapshot), read.snapshot.shared);
@@ -48,10 +49,12 @@ export function createEveryReport({ documents, workspace, settings, client }: Ar
   };
   return async (told) => {
     const opened = [...documents.all()];
-    const reports: WorkspaceDocumentDiagnosticReport[] = opened.map((document) => {
+    const reports: WorkspaceDocumentDiagnosticReport[] = [];
+    for (const document of opened) {
       const { uri, version } = document;
-      return { ...unchangedIf(reportOn(document, settings(), client()), told.get(uri)), uri, version };
-    });
+      const report = reportOn(document, await settings(uri), client());
+      reports.push({ ...unchangedIf(report, told.get(uri)), uri, version });
+    }
     const closed = [...workspace.closed()];
     await namedFiles.lookFor(closed.flatMap(({ names }) => names));
     const sources = new Map<string, Source>([

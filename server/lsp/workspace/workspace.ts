@@ -16,6 +16,8 @@ import { createUsed, type Used } from './used.ts';
 export interface Workspace {
   readonly namedFiles: NamedFiles;
   readonly resolve: Places['resolve'];
+  /** The open folder that a notebook lies in; its own folder where none is open around it. */
+  readonly rootOf: (uri: string) => string;
   readonly known: Used['known'];
   /** Whether there is a file at an address; it is not read. */
   readonly isThere: (uri: string) => Promise<boolean>;
@@ -107,6 +109,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
 
   return {
     resolve: places.resolve,
+    rootOf: (uri) => places.placeOf(uri).root,
     known: used.known,
     isThere: async (uri) => (await lookAt(uri)) === 'too large',
     namedFiles,
