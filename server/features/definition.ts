@@ -8,7 +8,7 @@ import type { Snapshot } from '../model/snapshot.ts';
 import { specFor } from '../model/specs.ts';
 import { isAbsent } from '../model/step.ts';
 import { linksIn } from './document-links.ts';
-import { type LocatedMention, mentionAt, mentionsOf, type Subject } from './mentions.ts';
+import { type LocatedMention, mentionAt, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
 import { wholeLines } from './ranges.ts';
 
 export interface Definition {
@@ -89,9 +89,14 @@ const fittedBy = ({ fitted }: Carried, name: string): Origin | undefined =>
   [...fitted.values()].find((part) => part.name === name)?.by;
 
 const definitions = (snapshot: Snapshot, subject: Subject): readonly number[] =>
-  mentionsOf(snapshot, subject)
-    .filter(({ role }) => role === 'defines')
-    .map(({ at }) => at);
+  DEFINED.has(subject.of)
+    ? mentionsOf(snapshot, subject)
+        .filter(({ role }) => role === 'defines')
+        .map(({ at }) => at)
+    : [];
+
+/** Of all else no line says what it is, and none need be looked for. */
+const DEFINED: ReadonlySet<SubjectKind> = new Set(['word', 'part', 'item', 'session']);
 
 /** A file's line names its own file; what a `use` line brought in is in the file that it names. */
 function fileFor(

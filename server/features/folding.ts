@@ -3,6 +3,7 @@ import { type Line, parseLine, withoutBreak } from '../../grammar/index.ts';
 import type { Page } from '../model/page.ts';
 import { stretchesOf } from '../model/sessions.ts';
 import { linesOf, type Snapshot } from '../model/snapshot.ts';
+import type { Steps } from '../model/steps.ts';
 
 export interface Fold {
   /** First and last line, from zero. */
@@ -21,6 +22,14 @@ export function foldsOf(snapshot: Snapshot): readonly Fold[] {
   return [...sections, ...runs(parts, 'comment'), ...runs(parts, 'note'), ...trials(parts)]
     .filter(({ from, to }) => to > from)
     .sort((a, b) => a.from - b.from || b.to - a.to);
+}
+
+/** Works out what `foldsOf` is made of, a page a step. */
+export function* foldingAhead({ pages }: Snapshot): Steps<void> {
+  for (const page of pages) {
+    partsOf(page);
+    yield;
+  }
 }
 
 const known = new WeakMap<Page, readonly Part[]>();

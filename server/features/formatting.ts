@@ -6,6 +6,7 @@ import type { Range } from '../../grammar/index.ts';
 import { lineCount, rawLine, readingsBetween } from '../model/locate.ts';
 import { stretchesOf } from '../model/sessions.ts';
 import type { Change, Snapshot } from '../model/snapshot.ts';
+import { finished, type Steps } from '../model/steps.ts';
 import { cellsOf, type Laid } from './formatting/cells.ts';
 import { laidOut } from './formatting/columns.ts';
 import { lineEdits } from './formatting/edits.ts';
@@ -24,16 +25,23 @@ export const DEFAULT_STYLE: FormatStyle = { indent: 2, unitSpelling: 'as written
  * The changes that format the lines of a range, or all. Each lies on one line; none overlap. In a range the columns that
  * the lines around it already have are kept to.
  */
-export function formatEdits(snapshot: Snapshot, style: FormatStyle, range?: Range): readonly Change[] {
+export const formatEdits = (snapshot: Snapshot, style: FormatStyle, range?: Range): readonly Change[] =>
+  finished(formatting(snapshot, style, range));
+
+/** As `formatEdits`, a section a step. */
+export function* formatting(snapshot: Snapshot, style: FormatStyle, range?: Range): Steps<readonly Change[]> {
   const [from, to] = range ? linesIn(range) : [0, lineCount(snapshot)];
-  return blocksOf(snapshot)
-    .filter((block) => block.from < to && block.to > from)
-    .flatMap((block) => {
-      const lines = linesOf(snapshot, block, style);
-      const texts = laidOut(lines, style.indent, (at) => at >= from && at < to);
-      return lines.flatMap(({ at, text }, i) => lineEdits(at, text, texts[i] as string));
-    })
-    .filter(({ range, text }) => text !== '' || !joinsBreaks(snapshot, range));
+  const edits: Change[] = [];
+  for (const block of blocksOf(snapshot)) {
+    if (block.from >= to || block.to <= from) continue;
+    const lines = linesOf(snapshot, block, style);
+    const texts = laidOut(lines, style.indent, (at) => at >= from && at < to);
+    for (const [i, { at, text }] of lines.entries())
+      for (const edit of lineEdits(at, text, texts[i] as string))
+        if (edit.text !== '' || !joinsBreaks(snapshot, edit.range)) edits.push(edit);
+    yield;
+  }
+  return edits;
 }
 
 /** Blanks alone between a `\r` and a `\n`: without them the two would be one break. */

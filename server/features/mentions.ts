@@ -4,9 +4,10 @@ import { keptByPage } from '../model/kept.ts';
 import { readingAt, touches } from '../model/locate.ts';
 import { nameAt, nameOf } from '../model/names.ts';
 import type { Entry } from '../model/notebook.ts';
-import type { Reading } from '../model/page.ts';
+import type { Page, Reading } from '../model/page.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { specNames } from '../model/specs.ts';
+import { finished, type Steps } from '../model/steps.ts';
 import { ROAD_CHECKS } from '../trade/checks.ts';
 import { onLine } from './ranges.ts';
 
@@ -38,24 +39,44 @@ export function mentionAt(snapshot: Snapshot, line: number, column: number): Loc
 }
 
 /** Every mention of it, in the order of lines. */
-export function mentionsOf(snapshot: Snapshot, { of, name }: Subject): readonly LocatedMention[] {
-  return snapshot.pages.flatMap((_, page) => {
-    const start = snapshot.starts[page] as number;
-    return mentionsOn(snapshot, page)
-      .filter((mention) => mention.of === of && mention.name === name)
-      .map(({ line, ...mention }) => ({
-        ...mention,
-        at: start + line,
-        range: onLine(start + line, mention.span),
-      }));
-  });
+export const mentionsOf = (snapshot: Snapshot, subject: Subject): readonly LocatedMention[] =>
+  finished(mentioning(snapshot, subject));
+
+/** As `mentionsOf`, a page a step. Pages that cannot name it are not read. */
+export function* mentioning(snapshot: Snapshot, subject: Subject): Steps<readonly LocatedMention[]> {
+  const found: LocatedMention[] = [];
+  const mayName = namedOn(subject);
+  for (const [index, page] of snapshot.pages.entries()) {
+    if (!mayName(page)) continue;
+    const start = snapshot.starts[index] as number;
+    for (const { line, ...mention } of mentionsOn(snapshot, index)) {
+      if (!isOf(subject, mention)) continue;
+      found.push({ ...mention, at: start + line, range: onLine(start + line, mention.span) });
+    }
+    yield;
+  }
+  return found;
+}
+
+export const isOf = ({ of, name }: Subject, mention: Mention): boolean =>
+  mention.of === of && mention.name === name;
+
+/** The others go by several names, or by what is not written out. */
+const AS_WRITTEN: ReadonlySet<SubjectKind> = new Set(['word', 'part', 'item']);
+
+/** A page that names something as it is written has the first word of the name in its text. */
+function namedOn({ of, name }: Subject): (page: Page) => boolean {
+  const [first = ''] = name.split(/[^a-z0-9]/, 1);
+  if (!AS_WRITTEN.has(of) || first === '') return () => true;
+  return ({ text }) => text.toLowerCase().includes(first);
 }
 
 const mentionsOn = keptByPage((readings) =>
   readings.flatMap((reading, line) => mentionsIn(reading).map((mention) => ({ ...mention, line }))),
 );
 
-function mentionsIn(reading: Reading): readonly Mention[] {
+/** What one line names, in its order. */
+export function mentionsIn(reading: Reading): readonly Mention[] {
   return named(reading).filter(({ name, span }) => name !== '' && span.to > span.from);
 }
 

@@ -1,28 +1,34 @@
 /** Every line about the same thing: the history of a setting or reading, the uses of a part, an item, a word of one's own. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Snapshot } from '../model/snapshot.ts';
-import { type Mention, mentionAt, mentionsOf } from './mentions.ts';
+import type { Steps } from '../model/steps.ts';
+import { type Mention, mentionAt, mentioning, type Subject } from './mentions.ts';
 
 interface Highlight {
   readonly range: Range;
   readonly role: Mention['role'];
 }
 
-/** In the order of lines; none where nothing with a name stands. `definitions`: the lines that say what it is too. */
-export function referencesAt(
+/**
+ * In the order of lines; none where nothing with a name stands. `definitions`: the lines that say what it is too. A page a
+ * step.
+ */
+export function* referring(
   snapshot: Snapshot,
-  { line, character }: Position,
+  subject: Subject,
   definitions: boolean,
-): readonly Range[] {
-  const subject = mentionAt(snapshot, line, character);
-  if (!subject) return [];
-  return mentionsOf(snapshot, subject)
-    .filter(({ role }) => definitions || role !== 'defines')
-    .map(({ range }) => range);
+): Steps<readonly Range[]> {
+  const mentions = yield* mentioning(snapshot, subject);
+  return mentions.filter(({ role }) => definitions || role !== 'defines').map(({ range }) => range);
 }
 
-/** As `referencesAt`, for marks in the text. */
-export function highlightsAt(snapshot: Snapshot, { line, character }: Position): readonly Highlight[] {
+/** Marks in the text, of what stands at a place; otherwise as `referring`. */
+export function* highlighting(
+  snapshot: Snapshot,
+  { line, character }: Position,
+): Steps<readonly Highlight[]> {
   const subject = mentionAt(snapshot, line, character);
-  return subject ? mentionsOf(snapshot, subject).map(({ range, role }) => ({ range, role })) : [];
+  if (!subject) return [];
+  const mentions = yield* mentioning(snapshot, subject);
+  return mentions.map(({ range, role }) => ({ range, role }));
 }

@@ -1,13 +1,24 @@
 /** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
-import { comparePositions, cutLines, type Position, type Range } from '../../grammar/index.ts';
-import { readingsBetween, textOf } from '../model/locate.ts';
-import type { Entry } from '../model/notebook.ts';
-import { open, type Shared, type Snapshot } from '../model/snapshot.ts';
+import type { Position, Range } from '../../grammar/index.ts';
+import { type Carried, NOTHING_CARRIED } from '../model/carry.ts';
+import { keptByPage } from '../model/kept.ts';
+import { lineCount } from '../model/locate.ts';
+import type { Page, Reading } from '../model/page.ts';
+import { linesOf, pageAt, readAs, type Shared, type Snapshot } from '../model/snapshot.ts';
 import { kindOfPart } from '../model/step.ts';
-import type { PartKind } from '../trade/quantity.ts';
+import type { Steps } from '../model/steps.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';
-import { type LocatedMention, mentionAt, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
+import {
+  isOf,
+  type LocatedMention,
+  mentionAt,
+  mentioning,
+  mentionsIn,
+  mentionsOf,
+  type Subject,
+  type SubjectKind,
+} from './mentions.ts';
 
 /** Why not, in words for the reader. */
 export interface Refusal {
@@ -32,17 +43,24 @@ export function renamableAt(snapshot: Snapshot, { line, character }: Position): 
   return { range: mention.range, text: mention.name, subject: mention };
 }
 
+export interface Renaming {
+  /** In the order of lines. */
+  readonly edits: readonly TextEdit[];
+  /** All that is carried at the notebook's end then. */
+  readonly after: Carried;
+}
+
 /**
- * The edits that give a subject another name wherever the notebook names it. Refused where the lines would not mean
- * the same afterwards: the name is taken, is a word of the trade, says another kind of part, cannot be read as a name.
- * `shared`: what other notebooks will give then.
+ * The edits that give a subject another name wherever the notebook names it, a page a step. Refused where the lines would
+ * not mean the same afterwards: the name is taken, is a word of the trade, says another kind of part, cannot be read as a
+ * name. `shared`: what other notebooks will give then.
  */
-export function renameIn(
+export function* renaming(
   snapshot: Snapshot,
   subject: Subject,
   newName: string,
   shared: Shared = snapshot.shared,
-): readonly TextEdit[] | Refusal {
+): Steps<Renaming | Refusal> {
   const text = newName.trim();
   const name = text.toLowerCase().replace(/[\s-]+/g, ' ');
   if (!/^[\p{L}\p{N}][\p{L}\p{N}\s-]*$/u.test(text))
@@ -51,12 +69,13 @@ export function renameIn(
     );
   if (subject.of === 'word' && isOfTheTrade(name))
     return refused(`"${text}" is a word of the trade: lines that mean that would be read as yours.`);
-  const mentions = mentionsOf(snapshot, subject);
-  if (name !== subject.name && mentionsOf(snapshot, { of: subject.of, name }).length > 0)
+  const mentions = yield* mentioning(snapshot, subject);
+  const others = name === subject.name ? [] : yield* mentioning(snapshot, { of: subject.of, name });
+  if (others.length > 0)
     return refused(`There is ${CALLED[subject.of]} "${name}" already: the two could not be told apart.`);
-  const edits = mentions.map(({ range }) => ({ range, text }));
-  const because = whyNot(snapshot, renamed(snapshot, edits, shared), mentions, name);
-  return because ? refused(`"${text}" cannot be the name: ${because}.`) : edits;
+  const read = yield* readAgain(snapshot, { ...subject, name }, text, mentions, shared);
+  if (typeof read === 'string') return refused(`"${text}" cannot be the name: ${read}.`);
+  return { edits: mentions.map(({ range }) => ({ range, text })), after: read };
 }
 
 const refused = (why: string): Refusal => ({ refused: why });
@@ -83,45 +102,76 @@ const CALLED: Partial<Readonly<Record<SubjectKind, string>>> = {
   word: 'a word of your own',
 };
 
-/** The notebook after the edits of a rename, each inside one line; unchecked. */
-export function renamed(
+/**
+ * Read again, the notebook must say what it said, of the same lines.
+ * @returns what is carried at its end; why it would not say the same, where it would not.
+ */
+function* readAgain(
   snapshot: Snapshot,
-  edits: readonly TextEdit[],
-  shared: Shared = snapshot.shared,
-): Snapshot {
-  const lines = cutLines(textOf(snapshot));
-  // From the end, so that columns before an edit stay what they are; one by one the notebook would be read over and over.
-  for (const { range, text } of [...edits].sort((a, b) => comparePositions(b.range.start, a.range.start))) {
-    const { line, character } = range.start;
-    const old = lines[line] as string;
-    lines[line] = old.slice(0, character) + text + old.slice(range.end.character);
-  }
-  return open(lines.join(''), () => [], shared);
-}
-
-/** Read again, the notebook must say what it said, of the same lines. */
-function whyNot(
-  before: Snapshot,
-  after: Snapshot,
+  subject: Subject,
+  text: string,
   mentions: readonly LocatedMention[],
-  name: string,
-): string | undefined {
-  const now = readingsBetween(after);
-  for (const { entry, at, before: carried } of readingsBetween(before)) {
-    const other = now.next().value;
-    if (!other) return 'a line would be lost';
-    const [kind, otherKind] = [partKindOf(entry, carried), partKindOf(other.entry, other.before)];
-    if (kind !== otherKind)
-      return otherKind ? `it would be read as a ${otherKind}` : `a ${kind} is named by that word`;
-    if (entry.kind !== other.entry.kind) return `line ${at + 1} would be read as something else`;
+  shared: Shared,
+): Steps<Carried | string> {
+  const isAsBefore = shared === snapshot.shared;
+  const first = isAsBefore ? pageAt(snapshot, mentions[0]?.at ?? lineCount(snapshot)) : 0;
+  const namedAt: number[] = [];
+  let after = NOTHING_CARRIED;
+  let index = first;
+  for (const read of readAs(snapshot, first, renamedLines(snapshot, mentions, text), shared)) {
+    const start = snapshot.starts[index] as number;
+    const forms = formsOn(snapshot, index);
+    for (const [i, reading] of read.entries()) {
+      const because = whyNot(forms[i] as string, formOf(reading), start + i);
+      if (because) return because;
+      for (const mention of mentionsIn(reading)) if (isOf(subject, mention)) namedAt.push(start + i);
+      after = reading.after;
+    }
+    index++;
+    yield;
   }
-  const first = mentions[0];
-  const found = first ? mentionsOf(after, { of: first.of, name }) : [];
-  const sameLines = found.map(({ at }) => at).join() === mentions.map(({ at }) => at).join();
-  return sameLines ? undefined : 'the lines would not be read the same, it has a meaning already';
+  const isSame = mentions.length === 0 || namedAt.join() === mentions.map(({ at }) => at).join();
+  return isSame ? after : 'the lines would not be read the same, it has a meaning already';
 }
 
-function partKindOf(entry: Entry, carried: Parameters<typeof kindOfPart>[0]): PartKind | undefined {
-  if (entry.kind === 'part') return entry.part;
-  return entry.kind === 'fit' ? kindOfPart(carried, entry.name) : undefined;
+/** The lines of a page with another name in the place of the mentions. */
+function renamedLines(
+  snapshot: Snapshot,
+  mentions: readonly LocatedMention[],
+  text: string,
+): (page: number) => readonly string[] {
+  const byPage = new Map<number, LocatedMention[]>();
+  for (const mention of mentions) {
+    const page = pageAt(snapshot, mention.at);
+    byPage.set(page, [...(byPage.get(page) ?? []), mention]);
+  }
+  return (index) => {
+    const lines = [...linesOf(snapshot.pages[index] as Page).lines];
+    // From the end, so that columns before a mention stay what they are.
+    for (const { at, span } of (byPage.get(index) ?? []).toReversed()) {
+      const line = at - (snapshot.starts[index] as number);
+      const old = lines[line] as string;
+      lines[line] = old.slice(0, span.from) + text + old.slice(span.to);
+    }
+    return lines;
+  };
+}
+
+/** The kind of each line's entry, and of the part that it names. */
+const formsOn = keptByPage((readings) => readings.map(formOf));
+
+function formOf({ entry, before }: Reading): string {
+  const part =
+    entry.kind === 'part' ? entry.part : entry.kind === 'fit' ? kindOfPart(before, entry.name) : undefined;
+  return part ? `${entry.kind} ${part}` : entry.kind;
+}
+
+function whyNot(was: string, is: string, at: number): string | undefined {
+  if (was === is) return undefined;
+  const [[kind, ...part], [otherKind, ...otherPart]] = [was.split(' '), is.split(' ')];
+  if (otherPart.join(' ') !== part.join(' '))
+    return otherPart.length > 0
+      ? `it would be read as a ${otherPart.join(' ')}`
+      : `a ${part.join(' ')} is named by that word`;
+  return kind === otherKind ? undefined : `line ${at + 1} would be read as something else`;
 }

@@ -5,6 +5,7 @@ import type { EntryKind } from '../model/notebook.ts';
 import type { Page } from '../model/page.ts';
 import { type Stretch, stretchesOf } from '../model/sessions.ts';
 import type { Snapshot } from '../model/snapshot.ts';
+import type { Steps } from '../model/steps.ts';
 import { onLine, wholeLines } from './ranges.ts';
 import { titleOf } from './titles.ts';
 
@@ -26,24 +27,65 @@ export function symbolsOf(snapshot: Snapshot): readonly OutlineSymbol[] {
   return [...before, ...stretches.map((stretch) => sectionSymbol(snapshot, stretch))];
 }
 
-function sectionSymbol(snapshot: Snapshot, stretch: Stretch): OutlineSymbol {
-  const { kind, title, date, clock, from, to } = stretch;
+/** Works out what `symbolsOf` is made of, a page a step. */
+export function* outlineAhead(snapshot: Snapshot): Steps<void> {
+  for (let page = 0; page < snapshot.pages.length; page++) {
+    pageEntries(snapshot, page);
+    yield;
+  }
+}
+
+/** Those of some kinds alone, each with the section or session that it stands in, where that is not itself. */
+export function* symbolsOfKinds(
+  snapshot: Snapshot,
+  kinds: ReadonlySet<EntryKind>,
+): Generator<readonly [symbol: OutlineSymbol, container: string]> {
+  const stretches = stretchesOf(snapshot);
+  const wanted = ({ kind }: { readonly kind: EntryKind }) => kinds.has(kind);
+  for (const symbol of entriesOn(snapshot, 0, stretches[0]?.pagesFrom ?? snapshot.pages.length, wanted))
+    yield [symbol, ''];
+  for (const stretch of stretches) {
+    const head = headOf(stretch);
+    if (wanted(head)) yield [headSymbol(snapshot, stretch, []), ''];
+    for (const symbol of entriesOn(snapshot, stretch.pagesFrom, stretch.pagesTo, wanted))
+      yield [symbol, head.name];
+  }
+}
+
+const sectionSymbol = (snapshot: Snapshot, stretch: Stretch): OutlineSymbol =>
+  headSymbol(snapshot, stretch, entriesOn(snapshot, stretch.pagesFrom, stretch.pagesTo));
+
+const headSymbol = (
+  snapshot: Snapshot,
+  stretch: Stretch,
+  children: readonly OutlineSymbol[],
+): OutlineSymbol => ({
+  ...headOf(stretch),
+  range: wholeLines(snapshot, stretch.from, stretch.to - 1),
+  selection: wholeLines(snapshot, stretch.from, stretch.from),
+  children,
+});
+
+function headOf({ kind, title, date, clock }: Stretch): Pick<OutlineSymbol, 'name' | 'detail' | 'kind'> {
   const isSession = kind === 'session';
   return {
     name: isSession ? [date, title].filter(Boolean).join(' ') || 'session' : kind,
     detail: isSession ? (clock ?? '') : title,
     kind: isSession ? 'session' : 'section',
-    range: wholeLines(snapshot, from, to - 1),
-    selection: wholeLines(snapshot, from, from),
-    children: entriesOn(snapshot, stretch.pagesFrom, stretch.pagesTo),
   };
 }
 
-function entriesOn(snapshot: Snapshot, from: number, to: number): readonly OutlineSymbol[] {
+function entriesOn(
+  snapshot: Snapshot,
+  from: number,
+  to: number,
+  wanted: (entry: PageEntry) => boolean = () => true,
+): readonly OutlineSymbol[] {
   const symbols: OutlineSymbol[] = [];
   for (let index = from; index < to; index++) {
     const start = snapshot.starts[index] as number;
     for (const entry of pageEntries(snapshot, index)) {
+      if (!wanted(entry)) continue;
       const range = onLine(start + entry.line, { from: 0, to: entry.length });
       const { name, detail, kind } = entry;
       symbols.push({ name, detail, kind, range, selection: range, children: [] });

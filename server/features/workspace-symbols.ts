@@ -2,7 +2,7 @@
 import type { Range } from '../../grammar/index.ts';
 import type { EntryKind } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
-import { type OutlineSymbol, symbolsOf } from './symbols.ts';
+import { type OutlineSymbol, symbolsOfKinds } from './symbols.ts';
 
 /** A symbol as it is kept of a notebook that may not be open. */
 export interface ListedSymbol {
@@ -42,10 +42,7 @@ export function findSymbols(
 
 /** The sessions, parts, items and own words of a notebook. */
 export function* listedIn(snapshot: Snapshot): Generator<ListedSymbol> {
-  for (const top of symbolsOf(snapshot)) {
-    if (LISTED.has(top.kind)) yield listed(top, '');
-    for (const symbol of top.children) if (LISTED.has(symbol.kind)) yield listed(symbol, top.name);
-  }
+  for (const [symbol, container] of symbolsOfKinds(snapshot, LISTED)) yield listed(symbol, container);
 }
 
 function listed(symbol: OutlineSymbol, container: string): ListedSymbol {

@@ -6,6 +6,7 @@ import type { Documents } from './documents.ts';
 import type { Editor } from './editor.ts';
 import type { ReadFile } from './files.ts';
 import type { ListFolder } from './folders.ts';
+import { pausing, taken } from './pausing.ts';
 import type { Handler } from './rows.ts';
 import type { Settings } from './settings.ts';
 import type { EveryReport } from './workspace/findings.ts';
@@ -37,16 +38,22 @@ export function answering(server: Server, handler: Handler) {
     const refused = refusal(server, token);
     if (refused) return refused;
     try {
-      const answer = await answerOf(server, handler, params);
+      const answer = await answerOf(server, handler, params, token);
       return token.isCancellationRequested ? cancelled() : answer;
     } catch (error) {
+      if (error instanceof ResponseError) return error;
       server.log(`${handler.method}: ${described(error)}`);
       return new ResponseError(ErrorCodes.InternalError, `${handler.method} failed: ${String(error)}`);
     }
   };
 }
 
-async function answerOf(server: Server, handler: Handler, params: unknown): Promise<unknown> {
+async function answerOf(
+  server: Server,
+  handler: Handler,
+  params: unknown,
+  token: CancellationToken,
+): Promise<unknown> {
   const { documents, readFile, listFolder, editor, coloured, workspace, everyReport } = server;
   const around = {
     client: server.client(),
@@ -58,15 +65,21 @@ async function answerOf(server: Server, handler: Handler, params: unknown): Prom
     workspace,
     everyReport,
   };
-  if (handler.about === 'workspace') return handler.answer(around, params);
+  const whyCancelled = () => (token.isCancellationRequested ? cancelled() : undefined);
+  if (handler.about === 'workspace')
+    return handler.answer({ ...around, pause: pausing(whyCancelled) }, params);
   const uri = uriIn(params);
   const document = uri === undefined ? undefined : documents.get(uri);
   if (!document)
     return new ResponseError(ErrorCodes.InvalidParams, `not open: ${uri ?? 'no document named'}`);
   const { snapshot } = document;
+  const whyOutdated = () => (documents.get(document.uri)?.snapshot === snapshot ? undefined : outdated());
+  const pause = pausing(() => whyCancelled() ?? whyOutdated());
   const settings = await server.settings(document.uri);
-  const answer = await handler.answer({ ...around, uri: document.uri, snapshot, document, settings }, params);
-  return documents.get(document.uri)?.snapshot === snapshot ? answer : outdated();
+  if (handler.ahead) await taken(handler.ahead(snapshot), pause);
+  const asked = { ...around, ...document, pause, document, settings };
+  const answer = await handler.answer(asked, params);
+  return whyOutdated() ?? answer;
 }
 
 /** As `answering`, for what the editor only tells: there is nobody to answer, so an error is logged. */

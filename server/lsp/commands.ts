@@ -55,7 +55,11 @@ function compare({ client, editor }: Surroundings, { snapshot }: OpenDocument, g
 }
 
 /** @returns where writing goes on; null where the editor did not take the change. */
-async function start({ client, editor }: Surroundings, { uri, snapshot }: OpenDocument, given: Given) {
+async function start(
+  { client, editor }: Surroundings,
+  { uri, version, snapshot }: OpenDocument,
+  given: Given,
+) {
   if (!client.takesEdits) return refused('this editor takes no changes from its server');
   const title = typeof given.title === 'string' ? given.title : '';
   const date =
@@ -66,7 +70,7 @@ async function start({ client, editor }: Surroundings, { uri, snapshot }: OpenDo
     title,
     ...(from !== undefined && { from }),
   });
-  const isDone = await editor.apply('Start a session', uri, { range, newText: text });
+  const isDone = await editor.apply('Start a session', { uri, version, edits: [{ range, text }] });
   return isDone ? cursor : null;
 }
 

@@ -1,14 +1,10 @@
 /** What can be done, in the protocol's terms. Nothing but a rule's code is sent to be handed back. */
-import {
-  CodeActionKind,
-  type Command,
-  type CodeAction as ProtocolAction,
-  type WorkspaceEdit,
-} from 'vscode-languageserver';
+import { CodeActionKind, type Command, type CodeAction as ProtocolAction } from 'vscode-languageserver';
 import type { ActionKind, CodeAction } from '../features/code-actions.ts';
+import { toWorkspaceEdit } from './changes.ts';
 import type { Client } from './client.ts';
 import { EXPLAIN } from './commands.ts';
-import { toDiagnostic, toTextEdit } from './convert.ts';
+import { toDiagnostic } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
 
 const KINDS: Readonly<Record<ActionKind, CodeActionKind>> = {
@@ -37,22 +33,10 @@ function toCodeAction(action: CodeAction, document: OpenDocument, client: Client
     kind: KINDS[kind],
     ...(found.length > 0 && { diagnostics: found.map((each) => toDiagnostic(each, document.uri, client)) }),
     ...(isSure && { isPreferred: true }),
-    ...(edits.length > 0 && { edit: workspaceEdit(edits, document, client) }),
+    ...(edits.length > 0 && { edit: toWorkspaceEdit([{ ...document, edits }], client) }),
     ...(command && { command }),
   };
 }
 
 const commandOf = ({ title, explains }: CodeAction): Command | undefined =>
   explains === undefined ? undefined : { title, command: EXPLAIN, arguments: [{ code: explains }] };
-
-/** Of the version that was looked at, where the editor can hold it to that. */
-function workspaceEdit(
-  edits: CodeAction['edits'],
-  { uri, version }: OpenDocument,
-  client: Client,
-): WorkspaceEdit {
-  const all = edits.map(toTextEdit);
-  return client.versionedEdits
-    ? { documentChanges: [{ textDocument: { uri, version }, edits: all }] }
-    : { changes: { [uri]: all } };
-}

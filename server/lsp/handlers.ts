@@ -5,13 +5,15 @@ import {
   HoverRequest,
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver';
-import { foldsOf } from '../features/folding.ts';
+import { foldingAhead, foldsOf } from '../features/folding.ts';
 import { filesWanted, hoverAt } from '../features/hover.ts';
-import { symbolsOf } from '../features/symbols.ts';
+import { outlineAhead, symbolsOf } from '../features/symbols.ts';
 import { findSymbols, listedIn } from '../features/workspace-symbols.ts';
+import { readingAhead } from '../model/kept.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
 import { filesFor } from './files.ts';
+import { taken } from './pausing.ts';
 import { FINDINGS } from './rows/findings.ts';
 import { MEANINGS_ASKED } from './rows/meanings.ts';
 import { NAVIGATION } from './rows/navigation.ts';
@@ -24,6 +26,7 @@ export const HANDLERS: readonly Handler[] = [
   aboutNotebook({
     request: HoverRequest.type,
     capability: { hoverProvider: true },
+    ahead: readingAhead,
     run: async ({ snapshot, settings, uri, readFile }, { position }) => {
       const files = await filesFor(filesWanted(snapshot, position.line), uri, readFile);
       return hoverAt(snapshot, position, settings.units, files);
@@ -33,20 +36,25 @@ export const HANDLERS: readonly Handler[] = [
   aboutNotebook({
     request: FoldingRangeRequest.type,
     capability: { foldingRangeProvider: true },
+    ahead: foldingAhead,
     run: ({ snapshot }) => foldsOf(snapshot),
     convert: (folds) => folds.map(toFoldingRange),
   }),
   aboutNotebook({
     request: DocumentSymbolRequest.type,
     capability: { documentSymbolProvider: true },
+    ahead: outlineAhead,
     run: ({ snapshot }) => symbolsOf(snapshot),
     convert: (symbols) => symbols.map(toDocumentSymbol),
   }),
   aboutWorkspace({
     request: WorkspaceSymbolRequest.type,
     capability: { workspaceSymbolProvider: true },
-    run: ({ notebooks, workspace }, { query }) =>
-      findSymbols([...[...notebooks()].map(listedOpen), ...workspace.closed()], query),
+    run: async ({ notebooks, workspace, pause }, { query }) => {
+      for (const { snapshot } of notebooks()) await taken(outlineAhead(snapshot), pause);
+      await workspace.whenUpToDate();
+      return findSymbols([...[...notebooks()].map(listedOpen), ...workspace.closed()], query);
+    },
     convert: (symbols) => symbols.map(toWorkspaceSymbol),
   }),
   ...WHILE_TYPING,

@@ -1,12 +1,14 @@
 /** The form of a row of the table of handlers: `run` asks a feature in its own terms, `convert` says the answer in the protocol's. */
 import type { ProtocolRequestType, ServerCapabilities, TextDocumentIdentifier } from 'vscode-languageserver';
 import type { Snapshot } from '../model/snapshot.ts';
+import type { Steps } from '../model/steps.ts';
 import type { Client } from './client.ts';
 import type { Coloured } from './coloured.ts';
 import type { OpenDocument } from './documents.ts';
 import type { Editor } from './editor.ts';
 import type { ReadFile } from './files.ts';
 import type { ListFolder } from './folders.ts';
+import type { Pause } from './pausing.ts';
 import type { Settings } from './settings.ts';
 import type { EveryReport } from './workspace/findings.ts';
 import type { Workspace } from './workspace/workspace.ts';
@@ -24,11 +26,14 @@ export interface Surroundings {
   /** All notebooks of the open folders, and the files around them. */
   readonly workspace: Workspace;
   readonly everyReport: EveryReport;
+  /** Between two steps of a long answer. */
+  readonly pause: Pause;
 }
 
 /** What an answer about one notebook is made from. */
 export interface NotebookAsked extends Surroundings {
   readonly uri: string;
+  readonly version: number;
   readonly snapshot: Snapshot;
   readonly document: OpenDocument;
   /** The reader's, for this notebook. */
@@ -37,9 +42,16 @@ export interface NotebookAsked extends Surroundings {
 
 /** A row as the server uses it. `answer` may throw or promise; whoever calls it turns that into an honest answer. */
 export type Handler = { readonly method: string; readonly capability: ServerCapabilities } & (
-  | { readonly about: 'notebook'; readonly answer: (asked: NotebookAsked, params: unknown) => unknown }
+  | {
+      readonly about: 'notebook';
+      readonly ahead: Ahead | undefined;
+      readonly answer: (asked: NotebookAsked, params: unknown) => unknown;
+    }
   | { readonly about: 'workspace'; readonly answer: (asked: Surroundings, params: unknown) => unknown }
 );
+
+/** What is worked out of a notebook before it is asked, and kept with its pages, so that the answer itself takes no time. */
+type Ahead = (snapshot: Snapshot) => Steps<void>;
 
 interface Row<Asked, Params, Answer, Result> {
   // biome-ignore lint/suspicious/noExplicitAny: what a request reports on the way does not matter here
@@ -54,8 +66,8 @@ export function aboutNotebook<
   Params extends { readonly textDocument: TextDocumentIdentifier },
   Answer,
   Result,
->(row: Row<NotebookAsked, Params, Answer, Result>): Handler {
-  return { ...wired(row), about: 'notebook' };
+>(row: Row<NotebookAsked, Params, Answer, Result> & { readonly ahead?: Ahead }): Handler {
+  return { ...wired(row), about: 'notebook', ahead: row.ahead };
 }
 
 /** A row about no notebook by name. */

@@ -50,7 +50,7 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
     log,
     readFile: readingFiles(connection, readLocal),
     listFolder,
-    editor: editorAt(connection),
+    editor: editorAt(connection, client),
     coloured: createColoured(),
     phase: () => state.phase,
   };

@@ -2,6 +2,7 @@
 import { pageReadings } from './locate.ts';
 import type { Page, Reading } from './page.ts';
 import type { Snapshot } from './snapshot.ts';
+import type { Steps } from './steps.ts';
 
 type Question = (readings: readonly Reading[]) => readonly unknown[];
 
@@ -16,6 +17,14 @@ export function keptByPage<T>(
 ): (snapshot: Snapshot, page: number) => readonly T[] {
   const question = QUESTIONS.push(ask) - 1;
   return (snapshot, index) => answersOn(snapshot, index)[question] as readonly T[];
+}
+
+/** Asks every page, a page a step: what is asked of the whole notebook afterwards need read none of it. */
+export function* readingAhead(snapshot: Snapshot): Steps<void> {
+  for (let page = 0; page < snapshot.pages.length; page++) {
+    answersOn(snapshot, page);
+    yield;
+  }
 }
 
 /** A page is read once for all questions. */

@@ -56,12 +56,19 @@ const givenBy = new WeakMap<Snapshot, Carried>();
 export function stateGiven(snapshot: Snapshot): Carried {
   let given = givenBy.get(snapshot);
   if (!given) {
-    const { specs, limits, words } = snapshot.pages.at(-1)?.after ?? NOTHING_CARRIED;
-    given = { ...NOTHING_CARRIED, specs: saidNowhere(specs), limits: saidNowhere(limits), words };
+    given = givenOf(snapshot.pages.at(-1)?.after ?? NOTHING_CARRIED);
     givenBy.set(snapshot, given);
   }
   return given;
 }
+
+/** What is given of all that is carried at a notebook's end. */
+export const givenOf = ({ specs, limits, words }: Carried): Carried => ({
+  ...NOTHING_CARRIED,
+  specs: saidNowhere(specs),
+  limits: saidNowhere(limits),
+  words,
+});
 
 const saidNowhere = <T extends { readonly by: Origin }>(
   map: ReadonlyMap<string, T>,

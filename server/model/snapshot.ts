@@ -13,8 +13,18 @@ import {
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
 import { type Listed, listedAfter, NOTHING_LISTED } from './listing.ts';
-import { FULL_PAGE, type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
+import {
+  FULL_PAGE,
+  type Lines,
+  type Page,
+  partIntoPages,
+  type Reading,
+  readings,
+  readPage,
+  stillHolds,
+} from './page.ts';
 import type { Found, LookUp } from './step.ts';
+import { finished, type Steps } from './steps.ts';
 
 export interface Snapshot extends Listed {
   /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
@@ -40,7 +50,11 @@ export interface Change {
 }
 
 /** Reads a whole text. Any text has an answer; nothing throws. */
-export function open(text: string, check: Check, shared: Shared = NONE_SHARED): Snapshot {
+export const open = (text: string, check: Check, shared: Shared = NONE_SHARED): Snapshot =>
+  finished(opening(text, check, shared));
+
+/** As `open`, a page a step. */
+export function* opening(text: string, check: Check, shared: Shared): Steps<Snapshot> {
   const ids = counter(1);
   const pages: Page[] = [];
   let carried = NOTHING_CARRIED;
@@ -48,6 +62,7 @@ export function open(text: string, check: Check, shared: Shared = NONE_SHARED): 
     const page = readPage(numbered(lines, ids), carried, check, lookUpIn(pages, shared));
     pages.push(page);
     carried = page.after;
+    yield;
   }
   const starts = startsOf([0], pages);
   const findings = listedAfter(NOTHING_LISTED, { pages, starts });
@@ -86,6 +101,28 @@ export function refresh(snapshot: Snapshot, shared: Shared): Snapshot {
   const renewed = { ...snapshot, shared };
   const read = carryOn(renewed, [], 0, NOTHING_CARRIED);
   return { ...renewed, ...read, findings: listedAfter(snapshot, { ...renewed, ...read }) };
+}
+
+/**
+ * The lines of each page from `first` on as they would be read with other texts in their places, a page at a time; no
+ * line may come or go. The pages above stay as they are.
+ */
+export function* readAs(
+  { pages }: Snapshot,
+  first: number,
+  linesAt: (page: number) => readonly string[],
+  shared: Shared,
+): Generator<readonly Reading[]> {
+  const above: Pick<Page, 'after'>[] = pages.slice(0, first);
+  const lookUp = lookUpIn(above, shared);
+  let carried = above.at(-1)?.after ?? NOTHING_CARRIED;
+  for (let index = first; index < pages.length; index++) {
+    const { id, lineIds } = pages[index] as Page;
+    const read = [...readings({ id, lines: linesAt(index), lineIds }, carried, lookUp)];
+    carried = read.at(-1)?.after ?? carried;
+    above.push({ after: carried });
+    yield read;
+  }
 }
 
 /** Pages below are read again as far as what is carried to them, or what they look up, has changed; the rest are kept as they are. */
@@ -205,12 +242,16 @@ export function pageAt(snapshot: Snapshot, line: number): number {
 }
 
 /** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
-function lookUpIn(pages: readonly Page[], shared: Shared, end = Number.POSITIVE_INFINITY): LookUp {
+function lookUpIn(
+  pages: readonly Pick<Page, 'after'>[],
+  shared: Shared,
+  end = Number.POSITIVE_INFINITY,
+): LookUp {
   return (question) => {
     if (question.of !== 'day') return shared(question.path, question.of);
     const { date, asking } = question;
     for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
-      const { after } = pages[i] as Page;
+      const { after } = pages[i] as Pick<Page, 'after'>;
       if (after.session?.date === date && after.session.by.ref.line !== asking?.line) return after;
     }
     return undefined;

@@ -13,13 +13,15 @@ import { foldsOf } from '../../server/features/folding.ts';
 import { DEFAULT_STYLE, formatEdits } from '../../server/features/formatting.ts';
 import { hoverAt } from '../../server/features/hover.ts';
 import { hintsOf } from '../../server/features/inlay-hints.ts';
-import { highlightsAt, referencesAt } from '../../server/features/references.ts';
+import { mentionAt, type Subject } from '../../server/features/mentions.ts';
+import { highlighting, referring } from '../../server/features/references.ts';
 import { renamableAt } from '../../server/features/rename.ts';
 import { selectionsAt } from '../../server/features/selection-ranges.ts';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
 import { lineCount } from '../../server/model/locate.ts';
 import { edit, type Snapshot } from '../../server/model/snapshot.ts';
+import { finished } from '../../server/model/steps.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { notebookOf } from './notebook.ts';
 
@@ -35,8 +37,9 @@ const ASKED: Readonly<Record<string, Ask>> = {
   hover: (snapshot, at) => hoverAt(snapshot, at, AS_IS.units),
   completion: (snapshot, at) => suggestionsAt(snapshot, at, { today: TODAY }),
   definition: definitionAt,
-  references: (snapshot, at) => referencesAt(snapshot, at, true),
-  highlight: highlightsAt,
+  references: (snapshot, { line, character }) =>
+    finished(referring(snapshot, mentionAt(snapshot, line, character) as Subject, true)),
+  highlight: (snapshot, at) => finished(highlighting(snapshot, at)),
   'prepare rename': renamableAt,
   'selection ranges': selectionsAt,
   'code actions': (snapshot, at) =>

@@ -3,10 +3,12 @@ import { expect } from 'vitest';
 import { comparePositions, cutLines, type Range } from '../../grammar/index.ts';
 import { definitionAt } from '../../server/features/definition.ts';
 import { linksIn, pathEdits, type TextEdit } from '../../server/features/document-links.ts';
-import { highlightsAt, referencesAt } from '../../server/features/references.ts';
-import { renamableAt, renameIn } from '../../server/features/rename.ts';
+import { mentionAt } from '../../server/features/mentions.ts';
+import { highlighting, referring } from '../../server/features/references.ts';
+import { renamableAt, renaming } from '../../server/features/rename.ts';
 import { textOf } from '../../server/model/locate.ts';
 import { edit, type Shared, type Snapshot } from '../../server/model/snapshot.ts';
+import { finished } from '../../server/model/steps.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { type Fixture, fixture } from './fixture.ts';
 
@@ -34,8 +36,11 @@ export function goneTo(marked: string, shared?: Shared): readonly string[] {
 /** Holds the references at `‸` to what stands between « and ». */
 export function expectReferences(marked: string, definitions = true): void {
   const { snapshot, cursor, ranges } = asked(marked);
-  expect(referencesAt(snapshot, cursor, definitions)).toEqual(inOrder(ranges));
-  if (definitions) expect(highlightsAt(snapshot, cursor).map(({ range }) => range)).toEqual(inOrder(ranges));
+  const subject = mentionAt(snapshot, cursor.line, cursor.character);
+  const found = subject ? finished(referring(snapshot, subject, definitions)) : [];
+  expect(found).toEqual(inOrder(ranges));
+  if (definitions)
+    expect(finished(highlighting(snapshot, cursor)).map(({ range }) => range)).toEqual(inOrder(ranges));
 }
 
 const inOrder = (ranges: readonly Range[]): readonly Range[] =>
@@ -44,7 +49,7 @@ const inOrder = (ranges: readonly Range[]): readonly Range[] =>
 /** The roles of what is marked in the text, in the order of lines. */
 export function rolesAt(marked: string): readonly string[] {
   const { snapshot, cursor } = asked(marked);
-  return highlightsAt(snapshot, cursor).map(({ role }) => role);
+  return finished(highlighting(snapshot, cursor)).map(({ role }) => role);
 }
 
 /** The text after a rename at `‸`, or why there is none. */
@@ -52,8 +57,8 @@ export function renamedTo(newName: string, marked: string, shared?: Shared): str
   const { snapshot, cursor } = asked(marked, shared);
   const renamable = renamableAt(snapshot, cursor);
   if ('refused' in renamable) return renamable.refused;
-  const edits = renameIn(snapshot, renamable.subject, newName);
-  return 'refused' in edits ? edits.refused : textAfter(snapshot, edits);
+  const renamed = finished(renaming(snapshot, renamable.subject, newName));
+  return 'refused' in renamed ? renamed.refused : textAfter(snapshot, renamed.edits);
 }
 
 /** The text after the paths that begin with `from` begin with `to`. */

@@ -26,8 +26,8 @@ export const FINDINGS: readonly Handler[] = [
   aboutWorkspace({
     request: WorkspaceDiagnosticRequest.type,
     capability,
-    run: ({ everyReport }, { previousResultIds }) =>
-      everyReport(new Map(previousResultIds.map(({ uri, value }) => [uri, value]))),
+    run: ({ everyReport, pause }, { previousResultIds }) =>
+      everyReport(new Map(previousResultIds.map(({ uri, value }) => [uri, value])), pause),
     convert: (items) => ({ items }),
   }),
   aboutNotebook({

@@ -5,6 +5,7 @@ import {
   SemanticTokensRequest,
 } from 'vscode-languageserver';
 import { semanticTokens } from '../../features/semantic-tokens.ts';
+import { readingAhead } from '../../model/kept.ts';
 import { aboutNotebook, type Handler } from '../rows.ts';
 import { encoded, LEGEND } from '../semantic.ts';
 
@@ -14,12 +15,14 @@ export const MEANINGS_ASKED: readonly Handler[] = [
   aboutNotebook({
     request: SemanticTokensRequest.type,
     capability,
+    ahead: readingAhead,
     run: ({ snapshot }) => encoded(semanticTokens(snapshot)),
     convert: (data, { uri, coloured }) => coloured.full(uri, data),
   }),
   aboutNotebook({
     request: SemanticTokensDeltaRequest.type,
     capability,
+    ahead: readingAhead,
     run: ({ snapshot, uri, coloured }, { previousResultId }) =>
       coloured.delta(uri, previousResultId, encoded(semanticTokens(snapshot))),
     convert: (tokens) => tokens,

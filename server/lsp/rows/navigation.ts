@@ -12,8 +12,11 @@ import {
 import { type Definition, definitionAt } from '../../features/definition.ts';
 import { linksIn } from '../../features/document-links.ts';
 import { type Mention, mentionsOf, type Subject } from '../../features/mentions.ts';
-import { highlightsAt, referencesAt } from '../../features/references.ts';
+import { highlighting } from '../../features/references.ts';
+import { readingAhead } from '../../model/kept.ts';
+import { taken } from '../pausing.ts';
 import { aboutNotebook, type Handler, type NotebookAsked } from '../rows.ts';
+import { referencesEverywhere } from '../workspace/references-everywhere.ts';
 
 const HIGHLIGHTS: Readonly<Record<Mention['role'], DocumentHighlightKind>> = {
   defines: DocumentHighlightKind.Write,
@@ -34,19 +37,19 @@ export const NAVIGATION: readonly Handler[] = [
   aboutNotebook({
     request: ReferencesRequest.type,
     capability: { referencesProvider: true },
-    run: ({ snapshot }, { position, context }) =>
-      referencesAt(snapshot, position, context.includeDeclaration),
-    convert: (ranges, { uri }) => ranges.map((range) => ({ uri, range })),
+    run: (asked, { position, context }) => referencesEverywhere(asked, position, context.includeDeclaration),
+    convert: (places) => [...places].flatMap(([uri, ranges]) => ranges.map((range) => ({ uri, range }))),
   }),
   aboutNotebook({
     request: DocumentHighlightRequest.type,
     capability: { documentHighlightProvider: true },
-    run: ({ snapshot }, { position }) => highlightsAt(snapshot, position),
+    run: ({ snapshot, pause }, { position }) => taken(highlighting(snapshot, position), pause),
     convert: (highlights) => highlights.map(({ range, role }) => ({ range, kind: HIGHLIGHTS[role] })),
   }),
   aboutNotebook({
     request: DocumentLinkRequest.type,
     capability: { documentLinkProvider: {} },
+    ahead: readingAhead,
     run: fileLinks,
     convert: (links) => [...links],
   }),
@@ -71,13 +74,13 @@ async function linksFor(asked: NotebookAsked, definition: Definition): Promise<D
 }
 
 async function fileTarget(
-  { uri, workspace }: NotebookAsked,
+  { uri, workspace, pause }: NotebookAsked,
   path: string,
   subject: Subject | undefined,
 ): Promise<LocationLink | undefined> {
   const target = workspace.resolve(uri, path);
   if (target === undefined || !(await workspace.isThere(target))) return undefined;
-  const notebook = subject && (await workspace.notebookAt(target));
+  const notebook = subject && (await workspace.notebookAt(target, pause));
   const range = (notebook && mentionsOf(notebook.snapshot, subject)[0]?.range) ?? START;
   return { targetUri: notebook?.uri ?? target, targetRange: range, targetSelectionRange: range };
 }

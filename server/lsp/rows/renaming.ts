@@ -6,10 +6,9 @@ import {
   ResponseError,
   type ServerCapabilities,
   WillRenameFilesRequest,
-  type WorkspaceEdit,
 } from 'vscode-languageserver';
-import type { TextEdit } from '../../features/document-links.ts';
 import { type Refusal, renamableAt } from '../../features/rename.ts';
+import { toWorkspaceEdit } from '../changes.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from '../rows.ts';
 import { editsForMoves } from '../workspace/moves.ts';
 import { renameEverywhere } from '../workspace/rename-everywhere.ts';
@@ -34,29 +33,21 @@ export const RENAMING: readonly Handler[] = [
   aboutNotebook({
     request: RenameRequest.type,
     capability: { renameProvider: { prepareProvider: true } },
-    run: ({ snapshot, uri, workspace }, { position, newName }) => {
-      const found = renamableAt(snapshot, position);
-      if ('refused' in found) return found;
-      return renameEverywhere({ uri, snapshot }, found.subject, newName, workspace);
+    run: (asked, { position, newName }) => {
+      const found = renamableAt(asked.snapshot, position);
+      return 'refused' in found ? found : renameEverywhere(asked, found.subject, newName);
     },
-    convert: (edits) => ('refused' in edits ? refusal(edits) : workspaceEdit(edits)),
+    convert: (changes, { client }) =>
+      'refused' in changes ? refusal(changes) : toWorkspaceEdit(changes, client),
   }),
   aboutWorkspace({
     request: WillRenameFilesRequest.type,
     capability: FILES,
-    run: ({ notebooks, workspace }, { files }) => editsForMoves(files, notebooks(), workspace),
-    convert: workspaceEdit,
+    run: ({ notebooks, workspace, pause }, { files }) => editsForMoves(files, notebooks(), workspace, pause),
+    convert: (changes, { client }) => toWorkspaceEdit(changes, client),
   }),
 ];
 
 /** An error with its reason, which editors show; whoever answers hands it over as one. */
 const refusal = ({ refused }: Refusal): never =>
   new ResponseError(LSPErrorCodes.RequestFailed, refused) as never;
-
-function workspaceEdit(edits: ReadonlyMap<string, readonly TextEdit[]>): WorkspaceEdit {
-  const changes = [...edits].map(([uri, each]) => [
-    uri,
-    each.map(({ range, text }) => ({ range, newText: text })),
-  ]);
-  return { changes: Object.fromEntries(changes) };
-}

@@ -5,9 +5,10 @@ import {
   DocumentRangeFormattingRequest,
   SelectionRangeRequest,
 } from 'vscode-languageserver';
-import { formatEdits } from '../../features/formatting.ts';
+import { formatEdits, formatting } from '../../features/formatting.ts';
 import { selectionsAt } from '../../features/selection-ranges.ts';
 import { toSelectionRange, toTextEdit } from '../convert.ts';
+import { taken } from '../pausing.ts';
 import { aboutNotebook, type Handler } from '../rows.ts';
 
 const BREAK = '\n';
@@ -16,13 +17,14 @@ export const WRITING: readonly Handler[] = [
   aboutNotebook({
     request: DocumentFormattingRequest.type,
     capability: { documentFormattingProvider: true },
-    run: ({ snapshot, settings }) => formatEdits(snapshot, settings.format),
+    run: ({ snapshot, settings, pause }) => taken(formatting(snapshot, settings.format), pause),
     convert: (edits) => edits.map(toTextEdit),
   }),
   aboutNotebook({
     request: DocumentRangeFormattingRequest.type,
     capability: { documentRangeFormattingProvider: true },
-    run: ({ snapshot, settings }, { range }) => formatEdits(snapshot, settings.format, range),
+    run: ({ snapshot, settings, pause }, { range }) =>
+      taken(formatting(snapshot, settings.format, range), pause),
     convert: (edits) => edits.map(toTextEdit),
   }),
   aboutNotebook({

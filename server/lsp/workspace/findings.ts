@@ -5,13 +5,17 @@ import { openNotebook } from '../../rules/index.ts';
 import type { Client } from '../client.ts';
 import type { Documents } from '../documents.ts';
 import { type Report, reportOn, unchangedIf } from '../findings.ts';
+import type { Pause } from '../pausing.ts';
 import type { Settings } from '../settings.ts';
 import { plainAddress } from './addresses.ts';
 import type { IndexedNotebook } from './notebook-index.ts';
 import type { Workspace } from './workspace.ts';
 
 /** `told`: by uri, the names of the findings that the editor has. */
-export type EveryReport = (told: ReadonlyMap<string, string>) => Promise<WorkspaceDocumentDiagnosticReport[]>;
+export type EveryReport = (
+  told: ReadonlyMap<string, string>,
+  pause: Pause,
+) => Promise<WorkspaceDocumentDiagnosticReport[]>;
 
 interface Around {
   readonly documents: Documents;
@@ -35,19 +39,20 @@ export function createEveryReport({ documents, workspace, settings, client }: Ar
   const reportOf = async (
     notebook: IndexedNotebook,
     around: readonly unknown[],
+    pause: Pause,
   ): Promise<Report | undefined> => {
     const last = kept.get(notebook);
     // Of its folder: what is not open may be many, and an editor has no settings of its own for each.
     const asked = await settings(workspace.rootOf(notebook.uri));
     if (last?.settings === asked && sameItems(last.around, around)) return last.report;
-    const read = await workspace.notebookAt(notebook.uri);
+    const read = await workspace.notebookAt(notebook.uri, pause);
     if (!read) return undefined;
     const snapshot = openNotebook(textOf(read.snapshot), read.snapshot.shared);
     const report = reportOn({ uri: notebook.uri, snapshot, typed: [] }, asked, client());
     kept.set(notebook, { settings: asked, around, report });
     return report;
   };
-  return async (told) => {
+  return async (told, pause) => {
     const opened = [...documents.all()];
     const reports: WorkspaceDocumentDiagnosticReport[] = [];
     for (const document of opened) {
@@ -63,8 +68,9 @@ export function createEveryReport({ documents, workspace, settings, client }: Ar
     ]);
     for (const notebook of closed) {
       const { uri } = notebook;
+      await pause();
       const around = [...usedBy(notebook, sources), ...notebook.names.map(namedFiles.missing)];
-      const report = await reportOf(notebook, around);
+      const report = await reportOf(notebook, around, pause);
       if (report) reports.push({ ...unchangedIf(report, told.get(uri)), uri, version: null });
     }
     return reports;

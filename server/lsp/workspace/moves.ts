@@ -1,8 +1,9 @@
 /** Paths follow the files they name, and notebooks that move keep what they name. */
-import { linksIn, pathEdits, type TextEdit } from '../../features/document-links.ts';
-import type { Snapshot } from '../../model/snapshot.ts';
+import { pathEdits } from '../../features/document-links.ts';
+import { readingAhead } from '../../model/kept.ts';
+import type { NotebookChanges } from '../changes.ts';
+import { type Pause, taken } from '../pausing.ts';
 import { addressBelow, partsBelow, pathBetween, plainAddress } from './addresses.ts';
-import type { Edits } from './rename-everywhere.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
 interface Move {
@@ -10,26 +11,30 @@ interface Move {
   readonly newUri: string;
 }
 
-/** The edits, by notebook as it is called before the moves. Files and whole folders may move. */
+/** The changes of each notebook, as it is called before the moves. Files and whole folders may move. */
 export async function editsForMoves(
   moves: readonly Move[],
   opened: Iterable<Notebook>,
   workspace: Workspace,
-): Promise<Edits> {
+  pause: Pause,
+): Promise<readonly NotebookChanges[]> {
   const after = (uri: string) => moved(uri, moves);
-  const edits = new Map<string, readonly TextEdit[]>();
-  const look = (uri: string, snapshot: Snapshot) => {
-    const found = pathEdits(snapshot, (path) => pathAfter(plainAddress(uri), path, after, workspace));
-    if (found.length > 0) edits.set(uri, found);
+  const changes: NotebookChanges[] = [];
+  const look = ({ uri, version, snapshot }: Notebook) => {
+    const edits = pathEdits(snapshot, (path) => pathAfter(plainAddress(uri), path, after, workspace));
+    if (edits.length > 0) changes.push({ uri, version, edits });
   };
   await workspace.whenRead();
-  for (const { uri, snapshot } of opened) if (linksIn(snapshot).length > 0) look(uri, snapshot);
+  for (const notebook of opened) {
+    await taken(readingAhead(notebook.snapshot), pause);
+    look(notebook);
+  }
   for (const { uri, names } of workspace.closed()) {
     if (names.length === 0 || [uri, ...names].every((each) => after(each) === each)) continue;
-    const notebook = await workspace.notebookAt(uri);
-    if (notebook) look(notebook.uri, notebook.snapshot);
+    const notebook = await workspace.notebookAt(uri, pause);
+    if (notebook) look(notebook);
   }
-  return edits;
+  return changes;
 }
 
 function moved(uri: string, moves: readonly Move[]): string {

@@ -1,10 +1,13 @@
 /** What the notebooks of the open folders have in them, open or not: no more of each than is asked of those that are not. */
 
 import { linksIn } from '../../features/document-links.ts';
+import { outlineAhead } from '../../features/symbols.ts';
 import { type ListedSymbol, listedIn } from '../../features/workspace-symbols.ts';
 import type { FileText } from '../../model/files.ts';
+import { readingAhead } from '../../model/kept.ts';
 import { usesOf } from '../../model/shared.ts';
-import { open } from '../../model/snapshot.ts';
+import { opening } from '../../model/snapshot.ts';
+import { politely, taken } from '../pausing.ts';
 import { plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
@@ -23,6 +26,8 @@ export interface NotebookIndex {
   /** Waits until all have been read, from the start on: what is asked of all must not miss those still unread. */
   readonly whenRead: () => Promise<void>;
   readonly fileChanged: (uri: string) => Promise<void>;
+  /** Waits until every file that was told of so far has been read. */
+  readonly whenUpToDate: () => Promise<void>;
   readonly stop: () => void;
 }
 
@@ -57,11 +62,17 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
     symbols -= indexed.get(uri)?.symbols.length ?? 0;
     indexed.delete(uri);
   };
+  /** The last reading of each file that is not yet at its end: an earlier one may end after it. */
+  const readings = new Map<string, symbol>();
   const readOne = async (uri: string) => {
+    const mine = Symbol(uri);
+    readings.set(uri, mine);
     const file = await read(uri);
+    const notebook = 'text' in file ? await indexedText(uri, file.text, places) : undefined;
+    if (readings.get(uri) !== mine) return;
+    readings.delete(uri);
     drop(uri);
-    if (!('text' in file) || indexed.size >= MOST_NOTEBOOKS) return;
-    const notebook = indexedText(uri, file.text, places);
+    if (!notebook || indexed.size >= MOST_NOTEBOOKS) return;
     const room = Math.max(0, MOST_SYMBOLS_OF_ALL - symbols);
     indexed.set(uri, { ...notebook, symbols: notebook.symbols.slice(0, room) });
     symbols += Math.min(room, notebook.symbols.length);
@@ -73,6 +84,7 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
       log(`more than ${MOST_NOTEBOOKS} notebooks: the others are found only while they are open`);
     return found.slice(0, MOST_NOTEBOOKS);
   };
+  const changes = new Set<Promise<void>>();
   const isInside = (uri: string) => places.roots().includes(places.placeOf(uri).root);
   return {
     all: () => indexed.values(),
@@ -83,8 +95,12 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
     whenRead: () => (isRead ? Promise.resolve() : new Promise((resolve) => void waiting.push(resolve))),
     fileChanged: async (uri) => {
       const plain = plainAddress(uri);
-      if (isInside(plain)) await readOne(plain);
+      if (!isInside(plain)) return;
+      const reading = readOne(plain);
+      changes.add(reading);
+      await reading.finally(() => changes.delete(reading));
     },
+    whenUpToDate: async () => void (await Promise.allSettled(changes)),
     async readAll({ report }) {
       const mine = ++run;
       isRead = false;
@@ -104,8 +120,18 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
   };
 }
 
-function indexedText(uri: string, text: string, { resolve }: Places): IndexedNotebook {
-  const snapshot = open(text, () => []);
+async function indexedText(uri: string, text: string, { resolve }: Places): Promise<IndexedNotebook> {
+  const pause = politely();
+  const snapshot = await taken(
+    opening(
+      text,
+      () => [],
+      () => undefined,
+    ),
+    pause,
+  );
+  await taken(readingAhead(snapshot), pause);
+  await taken(outlineAhead(snapshot), pause);
   const targets = (paths: readonly string[]) => [
     ...new Set(paths.flatMap((path) => resolve(uri, path) ?? [])),
   ];

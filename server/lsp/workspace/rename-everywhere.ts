@@ -1,43 +1,45 @@
 /** A new name in the notebook that says what it is, and in those that take it from there. */
 
-import type { TextEdit } from '../../features/document-links.ts';
-import { mentionsOf, type Subject } from '../../features/mentions.ts';
-import { type Refusal, renamed, renameIn } from '../../features/rename.ts';
+import type { Subject } from '../../features/mentions.ts';
+import { type Refusal, renaming } from '../../features/rename.ts';
 import type { Carried } from '../../model/carry.ts';
-import { type Known, sharedFor, stateGiven } from '../../model/shared.ts';
+import { givenOf, type Known, sharedFor } from '../../model/shared.ts';
+import type { NotebookChanges } from '../changes.ts';
+import { type Pause, taken } from '../pausing.ts';
 import { plainAddress } from './addresses.ts';
+import { othersSharing } from './sharing.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
-export type Edits = ReadonlyMap<string, readonly TextEdit[]>;
+interface Asked extends Notebook {
+  readonly workspace: Workspace;
+  readonly pause: Pause;
+}
 
-/** The edits by notebook, or why one of them stands in the way. Only words go from one notebook to another. */
+/** The changes of each notebook, or why one of them stands in the way. Only words go from one notebook to another. */
 export async function renameEverywhere(
-  { uri, snapshot }: Notebook,
+  asked: Asked,
   subject: Subject,
   newName: string,
-  workspace: Workspace,
-): Promise<Edits | Refusal> {
-  const own = renameIn(snapshot, subject, newName);
+): Promise<readonly NotebookChanges[] | Refusal> {
+  const { uri, version, snapshot, workspace, pause } = asked;
+  const own = await taken(renaming(snapshot, subject, newName), pause);
   if ('refused' in own) return own;
-  const edits = new Map([[uri, own]]);
-  if (subject.of !== 'word') return edits;
-  await workspace.whenRead();
+  const changes: NotebookChanges[] = [{ uri, version, edits: own.edits }];
+  if (subject.of !== 'word') return changes;
   // What each gives once it is changed, for those that use it: they must be read the same with the new name.
-  const given = new Map<string, Carried>([[plainAddress(uri), stateGiven(renamed(snapshot, own))]]);
+  const given = new Map<string, Carried>([[plainAddress(uri), givenOf(own.after)]]);
   const known: Known = {
     ...workspace.known,
     stateOf: (name) => given.get(name) ?? workspace.known.stateOf(name),
   };
-  for (const name of workspace.usersOf(uri)) {
-    const user = await workspace.notebookAt(name);
-    if (!user || mentionsOf(user.snapshot, subject).some(({ role }) => role === 'defines')) continue;
-    const shared = sharedFor(name, known);
-    const found = renameIn(user.snapshot, subject, newName, shared);
+  for (const user of await othersSharing(asked, subject)) {
+    const name = plainAddress(user.uri);
+    const found = await taken(renaming(user.snapshot, subject, newName, sharedFor(name, known)), pause);
     if ('refused' in found) return { refused: `${fileName(name)}: ${found.refused}` };
-    if (found.length > 0) edits.set(user.uri, found);
-    given.set(name, stateGiven(renamed(user.snapshot, found, shared)));
+    if (found.edits.length > 0) changes.push({ ...user, edits: found.edits });
+    given.set(name, givenOf(found.after));
   }
-  return edits;
+  return changes;
 }
 
 const fileName = (uri: string): string => decodeURIComponent(uri.split('/').at(-1) as string);

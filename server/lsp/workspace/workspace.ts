@@ -1,10 +1,11 @@
 /** All notebooks of the open folders, whether they are open or not, and the files around them. */
 
 import { LARGEST_USED, usesIn, usesOf } from '../../model/shared.ts';
-import { open, type Snapshot } from '../../model/snapshot.ts';
+import { opening, type Snapshot } from '../../model/snapshot.ts';
 import type { Documents, OpenDocument } from '../documents.ts';
 import type { ReadBelow } from '../files.ts';
 import type { ListFolder } from '../folders.ts';
+import { type Pause, taken } from '../pausing.ts';
 import { plainAddress } from './addresses.ts';
 import { createNamedFiles, type NamedFiles } from './named-files.ts';
 import { createIndex, type IndexedNotebook, type NotebookIndex } from './notebook-index.ts';
@@ -22,11 +23,13 @@ export interface Workspace {
   /** Whether there is a file at an address; it is not read. */
   readonly isThere: (uri: string) => Promise<boolean>;
   /** A notebook at an address, as its editor has it or as the file is; undefined where it cannot be read. */
-  readonly notebookAt: (uri: string) => Promise<Notebook | undefined>;
+  readonly notebookAt: (uri: string, pause: Pause) => Promise<Notebook | undefined>;
   /** Those of the open folders that are not open themselves, as far as they have been read. */
   readonly closed: () => Iterable<IndexedNotebook>;
   /** Waits until those that are not open have been read. */
   readonly whenRead: () => Promise<void>;
+  /** Waits until all that was told of their files so far is known. */
+  readonly whenUpToDate: () => Promise<void>;
   /** The addresses of all that use a notebook, through others too; the nearest first. */
   readonly usersOf: (uri: string) => readonly string[];
 }
@@ -34,6 +37,8 @@ export interface Workspace {
 export interface Notebook {
   /** As the editor spells it, where it is open. */
   readonly uri: string;
+  /** Null where it is not open. */
+  readonly version: number | null;
   readonly snapshot: Snapshot;
 }
 
@@ -80,14 +85,19 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
   const openAt = (uri: string): OpenDocument | undefined =>
     [...documents.all()].find((document) => plainAddress(document.uri) === uri);
 
-  async function notebookAt(address: string): Promise<Notebook | undefined> {
+  async function notebookAt(address: string, pause: Pause): Promise<Notebook | undefined> {
     const uri = plainAddress(address);
     const document = openAt(uri);
     if (document) return document;
     const file = await read(uri);
     if (!('text' in file)) return undefined;
     await used.readFor(uri, usesIn(file.text));
-    return { uri, snapshot: open(file.text, () => [], used.sharedFor(uri)) };
+    const snapshot = await taken(
+      opening(file.text, () => [], used.sharedFor(uri)),
+      pause,
+    );
+    // Meanwhile it may have been opened.
+    return openAt(uri) ?? { uri, version: null, snapshot };
   }
 
   function* closed(): Generator<IndexedNotebook> {
@@ -116,6 +126,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     notebookAt,
     closed,
     whenRead: index.whenRead,
+    whenUpToDate: index.whenUpToDate,
     usersOf,
     places,
     used,
