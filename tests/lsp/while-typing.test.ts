@@ -32,7 +32,7 @@ const told: string[] = [];
 beforeAll(async () => {
   editor = await connect({
     capabilities: {
-      workspace: { applyEdit: true },
+      workspace: { applyEdit: true, workspaceEdit: { documentChanges: true } },
       textDocument: { completion: { completionItem: { snippetSupport: true } } },
     },
     settings: () => ({ hints: { totals: false, units: true } }),
@@ -136,12 +136,26 @@ test('a comparison is told by the server where the editor does not show it', asy
 });
 
 test('a session is started by an edit that the editor makes', async () => {
-  const { uri } = await editor.open(TEXT);
-  const given = { uri, title: 'Again', date: '2026-07-01', line: 0 };
-  expect(await plainly(editor, 'tappet.start', [given])).toEqual({ line: 12, character: 2 });
-  expect(applied.at(-1)?.edit.changes?.[uri]).toMatchObject([
-    { newText: '\nsession 2026-07-01  Again\n  revert to 2026-05-02\n  ' },
-  ]);
+  const { uri, change } = await editor.open(TEXT);
+  await change(2, [[0, 0], [0, 0], '\n']);
+  const given = { uri, title: 'Again', date: '2026-07-01', line: 1 };
+  expect(await plainly(editor, 'tappet.start', [given])).toEqual({ line: 13, character: 2 });
+  const newText = '\nsession 2026-07-01  Again\n  revert to 2026-05-02\n  ';
+  expect(applied.at(-1)?.edit).toMatchObject({
+    documentChanges: [{ textDocument: { uri, version: 2 }, edits: [{ newText }] }],
+  });
+});
+
+test('where it cannot be held to a version, the edit comes without', async () => {
+  const simple = await connect({ capabilities: { workspace: { applyEdit: true } } });
+  simple.connection.onRequest('workspace/applyEdit', (params: ApplyWorkspaceEditParams) => {
+    applied.push(params);
+    return { applied: false };
+  });
+  const { uri } = await simple.open(TEXT);
+  expect(await plainly(simple, 'tappet.start', [{ uri }])).toBeNull();
+  expect(applied.at(-1)?.edit).toMatchObject({ changes: { [uri]: [{}] } });
+  expect(await simple.stop()).toBe(0);
 });
 
 test('commands that cannot be done are refused', async () => {
