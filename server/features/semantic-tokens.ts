@@ -30,7 +30,7 @@ export function* semanticTokens(
   }
 }
 
-/** Lines of the page, from zero. */
-const tokensOn = keptByPage((readings): readonly SemanticToken[] =>
+/** Of one page; lines of the page, from zero. Kept as long as the page is. */
+export const tokensOn = keptByPage((readings): readonly SemanticToken[] =>
   readings.flatMap(({ entry }, line) => meaningsOf(entry).map((token) => ({ ...token, line }))),
 );

@@ -20,11 +20,11 @@ export interface OutlineSymbol {
   readonly children: readonly OutlineSymbol[];
 }
 
-/** In the order of lines. Lines before the first section stand at the top by themselves. */
-export function symbolsOf(snapshot: Snapshot): readonly OutlineSymbol[] {
+/** Those at the top, in the order of lines. Lines before the first section stand at the top by themselves. */
+export function* symbolsOf(snapshot: Snapshot): Generator<OutlineSymbol> {
   const stretches = stretchesOf(snapshot);
-  const before = entriesOn(snapshot, 0, stretches[0]?.pagesFrom ?? snapshot.pages.length);
-  return [...before, ...stretches.map((stretch) => sectionSymbol(snapshot, stretch))];
+  yield* entriesOn(snapshot, 0, stretches[0]?.pagesFrom ?? snapshot.pages.length);
+  for (const stretch of stretches) yield sectionSymbol(snapshot, stretch);
 }
 
 /** Works out what `symbolsOf` is made of, a page a step. */

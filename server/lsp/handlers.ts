@@ -13,7 +13,7 @@ import { readingAhead } from '../model/kept.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
 import { filesFor } from './files.ts';
-import { taken } from './pausing.ts';
+import { allOf, taken } from './pausing.ts';
 import { FINDINGS } from './rows/findings.ts';
 import { MEANINGS_ASKED } from './rows/meanings.ts';
 import { NAVIGATION } from './rows/navigation.ts';
@@ -44,8 +44,8 @@ export const HANDLERS: readonly Handler[] = [
     request: DocumentSymbolRequest.type,
     capability: { documentSymbolProvider: true },
     ahead: outlineAhead,
-    run: ({ snapshot }) => symbolsOf(snapshot),
-    convert: (symbols) => symbols.map(toDocumentSymbol),
+    run: ({ snapshot, pause }) => allOf(symbolsOf(snapshot), toDocumentSymbol, pause),
+    convert: (symbols) => symbols,
   }),
   aboutWorkspace({
     request: WorkspaceSymbolRequest.type,

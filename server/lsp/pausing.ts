@@ -33,4 +33,18 @@ export async function taken<T>(steps: Steps<T>, pause: Pause): Promise<T> {
   return step.value;
 }
 
+/** Each item made into something else, with pauses between them. */
+export async function allOf<From, To>(
+  items: Iterable<From>,
+  made: (item: From) => To,
+  pause: Pause,
+): Promise<To[]> {
+  const all: To[] = [];
+  for (const item of items) {
+    all.push(made(item));
+    await pause();
+  }
+  return all;
+}
+
 const othersFirst = () => new Promise((resolve) => setTimeout(resolve, 0));

@@ -1,6 +1,7 @@
 /** Meanings as the protocol counts them: five whole numbers a token, each token from the one before it. */
 import type { SemanticTokensEdit, SemanticTokensLegend } from 'vscode-languageserver';
-import { MEANINGS, type Meaning, type SemanticToken } from '../features/semantic-tokens.ts';
+import { MEANINGS, type Meaning, type SemanticToken, tokensOn } from '../features/semantic-tokens.ts';
+import type { Snapshot } from '../model/snapshot.ts';
 
 /** The standard type of each, so that any editor colours it; what is no type of its own in the standard is told apart by a modifier. */
 const TYPES: Readonly<Record<Meaning, readonly [type: string, modifier?: string]>> = {
@@ -41,6 +42,31 @@ export function encoded(tokens: Iterable<SemanticToken>): number[] {
     const { from, to } = token.span;
     data.push(token.line - line, token.line === line ? from - column : from, to - from, type, modifiers);
     [line, column] = [token.line, from];
+  }
+  return data;
+}
+
+const encodedOn = new WeakMap<readonly SemanticToken[], readonly number[]>();
+
+/** A page's tokens, counted from its own first line. After a keystroke all pages but one are as they were. */
+function encodedPage(tokens: readonly SemanticToken[]): readonly number[] {
+  const known = encodedOn.get(tokens) ?? encoded(tokens);
+  encodedOn.set(tokens, known);
+  return known;
+}
+
+/** All of a notebook: page after page, only the first line of each counted anew. */
+export function encodedAll(snapshot: Snapshot): number[] {
+  const data: number[] = [];
+  let last = 0;
+  for (let page = 0; page < snapshot.pages.length; page++) {
+    const tokens = tokensOn(snapshot, page);
+    if (tokens.length === 0) continue;
+    const start = snapshot.starts[page] as number;
+    const first = data.length;
+    for (const number of encodedPage(tokens)) data.push(number);
+    data[first] = start + (data[first] as number) - last;
+    last = start + (tokens.at(-1) as SemanticToken).line;
   }
   return data;
 }

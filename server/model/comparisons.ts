@@ -54,12 +54,25 @@ function comparisonsIn(observations: readonly Observation[]): readonly Compariso
   return observations.flatMap((after) => {
     const before = last.get(after.key);
     last.set(after.key, after);
-    if (!before) return [];
-    const difference = subtract(after.value, before.value);
-    const air = airChange(before.air, after.air);
-    const moved = changes(before.setup, after.setup).filter((change) => mayMove(change, after));
-    return [{ before, after, difference, changes: moved, air }];
+    return before ? [compared(before, after, changes)] : [];
   });
+}
+
+/** By the later reading. Readings stay as long as their page: after a keystroke nearly all are compared already. */
+const comparisonOf = new WeakMap<Observation, Comparison>();
+
+function compared(before: Observation, after: Observation, changes: typeof changesBetween): Comparison {
+  const known = comparisonOf.get(after);
+  if (known?.before === before) return known;
+  const comparison: Comparison = {
+    before,
+    after,
+    difference: subtract(after.value, before.value),
+    changes: changes(before.setup, after.setup).filter((change) => mayMove(change, after)),
+    air: airChange(before.air, after.air),
+  };
+  comparisonOf.set(after, comparison);
+  return comparison;
 }
 
 /** Whatever the engine itself is may. */

@@ -27,14 +27,33 @@ export interface Effect {
 
 type Verdict = 'told from noise' | 'within the noise' | 'noise not known' | 'not the same each time';
 
-/** Only comparisons with one change count; the latest stands last. */
-export function effectsIn({ comparisons, noise }: Evidence): readonly Effect[] {
+/**
+ * Only comparisons with one change count; the latest stands last. `word`: what caused it or was read; all without one.
+ */
+export function effectsIn({ comparisons, noise }: Evidence, word: string | undefined): readonly Effect[] {
   const seen = new Map<string, Seen[]>();
   for (const comparison of comparisons) {
-    const one = comparison.after.ofList ? undefined : seenIn(comparison);
-    if (one) seen.set(one.key, [...(seen.get(one.key) ?? []), one]);
+    const one = comparison.after.ofList ? undefined : seenOnce(comparison);
+    if (!one || (word !== undefined && one.causeName !== word && comparison.after.quantity.name !== word))
+      continue;
+    const before = seen.get(one.key);
+    if (before) before.push(one);
+    else seen.set(one.key, [one]);
   }
   return [...seen.values()].map((each) => effectOf(each, noise));
+}
+
+/** Null: not one change. */
+const known = new WeakMap<Comparison, Seen | null>();
+
+/** Kept with the comparison, of which a keystroke leaves nearly all as they are. */
+function seenOnce(comparison: Comparison): Seen | undefined {
+  let one = known.get(comparison);
+  if (one === undefined) {
+    one = seenIn(comparison) ?? null;
+    known.set(comparison, one);
+  }
+  return one ?? undefined;
 }
 
 interface Seen {

@@ -52,7 +52,7 @@ const ASKED: Readonly<Record<string, Ask>> = {
   'semantic tokens, one screen': (snapshot, { line }) => [...semanticTokens(snapshot, line, line + SCREEN)],
   'semantic tokens, all': (snapshot) => [...semanticTokens(snapshot)],
   folding: foldsOf,
-  outline: symbolsOf,
+  outline: (snapshot) => [...symbolsOf(snapshot)],
   'code lenses': lensesOf,
   'document links': linksIn,
   'diagnostics, all': (snapshot) => diagnosticsOf(snapshot, { levels: AS_IS.levels, leaveOut: () => false }),

@@ -78,7 +78,7 @@ test.each(ROWS)('%s', (_what, text, ...lines) => expect(outline(text)).toEqual(l
 test('every range lies inside the text, the selection inside the range, and no name is empty', () => {
   const text = 'notebook  A\r\nengine\r\n  cylinders 4\r\nsession\r\n  ~~\r\n  todo\r\n  plug #4 "😀"\r\n';
   const lines = text.split('\r\n');
-  const all = symbolsOf(openNotebook(text)).flatMap((symbol) => [symbol, ...symbol.children]);
+  const all = [...symbolsOf(openNotebook(text))].flatMap((symbol) => [symbol, ...symbol.children]);
   expect(all.length).toBe(6);
   for (const { name, range, selection } of all) {
     expect(name).not.toBe('');

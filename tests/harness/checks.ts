@@ -40,7 +40,7 @@ export function outline(text: string): readonly string[] {
     `${indent}${symbol.name}${symbol.detail && ` | ${symbol.detail}`}`,
     ...symbol.children.flatMap((child) => told(child, `${indent}  `)),
   ];
-  return symbolsOf(openNotebook(dedent(text))).flatMap((symbol) => told(symbol, ''));
+  return [...symbolsOf(openNotebook(dedent(text)))].flatMap((symbol) => told(symbol, ''));
 }
 
 /** What would be published; `levels` as a reader would set them. */

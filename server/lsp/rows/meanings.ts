@@ -7,7 +7,7 @@ import {
 import { semanticTokens } from '../../features/semantic-tokens.ts';
 import { readingAhead } from '../../model/kept.ts';
 import { aboutNotebook, type Handler } from '../rows.ts';
-import { encoded, LEGEND } from '../semantic.ts';
+import { encoded, encodedAll, LEGEND } from '../semantic.ts';
 
 const capability = { semanticTokensProvider: { legend: LEGEND, full: { delta: true }, range: true } };
 
@@ -16,7 +16,7 @@ export const MEANINGS_ASKED: readonly Handler[] = [
     request: SemanticTokensRequest.type,
     capability,
     ahead: readingAhead,
-    run: ({ snapshot }) => encoded(semanticTokens(snapshot)),
+    run: ({ snapshot }) => encodedAll(snapshot),
     convert: (data, { uri, coloured }) => coloured.full(uri, data),
   }),
   aboutNotebook({
@@ -24,7 +24,7 @@ export const MEANINGS_ASKED: readonly Handler[] = [
     capability,
     ahead: readingAhead,
     run: ({ snapshot, uri, coloured }, { previousResultId }) =>
-      coloured.delta(uri, previousResultId, encoded(semanticTokens(snapshot))),
+      coloured.delta(uri, previousResultId, encodedAll(snapshot)),
     convert: (tokens) => tokens,
   }),
   aboutNotebook({

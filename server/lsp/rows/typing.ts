@@ -8,11 +8,15 @@ import {
 } from 'vscode-languageserver';
 import { lensesOf } from '../../features/code-lens.ts';
 import { folderWanted, suggestionsAt } from '../../features/completion.ts';
-import { hintsOf } from '../../features/inlay-hints.ts';
+import { type Hint, hintsOf } from '../../features/inlay-hints.ts';
+import { readingAhead } from '../../model/kept.ts';
+import { lineCount } from '../../model/locate.ts';
 import { today } from '../clock.ts';
 import { COMMAND_NAMES, runCommand } from '../commands.ts';
 import { toCodeLens, toCompletionItem, toInlayHint } from '../convert-writing.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from '../rows.ts';
+
+const LINES_AT_ONCE = 500;
 
 export const WHILE_TYPING: readonly Handler[] = [
   aboutNotebook({
@@ -31,8 +35,17 @@ export const WHILE_TYPING: readonly Handler[] = [
   aboutNotebook({
     request: InlayHintRequest.type,
     capability: { inlayHintProvider: true },
-    run: ({ snapshot, settings }, { range: { start, end } }) =>
-      hintsOf(snapshot, start.line, end.line + 1, { kinds: settings.hints, units: settings.units }),
+    ahead: readingAhead,
+    run: async ({ snapshot, settings: { hints: kinds, units }, pause }, { range: { start, end } }) => {
+      const hints: Hint[] = [];
+      // Some editors ask for the whole notebook at once.
+      for (let from = start.line; from <= Math.min(end.line, lineCount(snapshot)); from += LINES_AT_ONCE) {
+        const to = Math.min(from + LINES_AT_ONCE, end.line + 1);
+        hints.push(...hintsOf(snapshot, from, to, { kinds, units }));
+        await pause();
+      }
+      return hints;
+    },
     convert: (hints) => hints.map(toInlayHint),
   }),
   aboutNotebook({

@@ -60,6 +60,7 @@ export function createEveryReport({ documents, workspace, settings, client }: Ar
       const report = reportOn(document, await settings(uri), client());
       reports.push({ ...unchangedIf(report, told.get(uri)), uri, version });
     }
+    await workspace.whenUpToDate();
     const closed = [...workspace.closed()];
     await namedFiles.lookFor(closed.flatMap(({ names }) => names));
     const sources = new Map<string, Source>([

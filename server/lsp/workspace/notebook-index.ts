@@ -92,7 +92,10 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
       run++;
       letGo();
     },
-    whenRead: () => (isRead ? Promise.resolve() : new Promise((resolve) => void waiting.push(resolve))),
+    whenRead: async () => {
+      if (!isRead) await new Promise<void>((resolve) => void waiting.push(resolve));
+      await Promise.allSettled(changes);
+    },
     fileChanged: async (uri) => {
       const plain = plainAddress(uri);
       if (!isInside(plain)) return;

@@ -24,9 +24,7 @@ const MOST_ROWS = 40;
 function knownEffects(moment: Moment, word?: string): readonly Figure[] {
   const evidence = evidenceFor(moment, word);
   if (!evidence) return [];
-  const concerns = (effect: Effect) =>
-    word === undefined || effect.causeName === word || effect.reading.quantity.name === word;
-  const known = effectsIn(evidence).filter(concerns);
+  const known = effectsIn(evidence, word);
   return [...(known.length > 0 ? [table(known)] : []), ...noiseFigures(evidence, word)];
 }
 
