@@ -1,5 +1,7 @@
 /** What an editor must show of a notebook. Only the editor's API, so that the same tests run in Node and in a web worker. */
 import * as vscode from 'vscode';
+import { SEVERAL_NOTEBOOKS } from './several.ts';
+import { expect, until } from './waiting.ts';
 
 interface EditorTest {
   readonly name: string;
@@ -25,6 +27,7 @@ export const TESTS: readonly EditorTest[] = [
   { name: 'a rule that is set to off falls silent at once, and speaks again', test: severityIsLive },
   { name: 'an unsaved notebook is checked too', test: unsavedIsChecked },
   { name: 'a notebook is laid out, and what was found in it is mended', test: laidOutAndMended },
+  ...SEVERAL_NOTEBOOKS,
   { name: 'the restart command brings a server that answers', test: restarts },
   { name: 'a killed server comes back and no typing is lost', host: 'node', test: survivesKill },
 ];
@@ -223,18 +226,4 @@ function lineOf(notebook: vscode.TextDocument, text: string): number {
   const from = notebook.getText().indexOf(text);
   expect(from >= 0, `"${text}" in the notebook`);
   return notebook.positionAt(from).line;
-}
-
-/** Asks again until there is an answer: what an editor shows comes when it comes. */
-async function until<T>(what: string, ask: () => Promise<T | false | undefined | ''>): Promise<T> {
-  for (const end = Date.now() + 30_000; Date.now() < end; ) {
-    const answer = await ask();
-    if (answer) return answer;
-    await new Promise((resolve) => setTimeout(resolve, 25));
-  }
-  throw new Error(`waited in vain for ${what}`);
-}
-
-function expect(holds: boolean, what: string): asserts holds {
-  if (!holds) throw new Error(`expected ${what}`);
 }

@@ -1,0 +1,16 @@
+/** What the tests inside an editor share: waiting and failing. */
+
+/** Asks again until there is an answer: what an editor shows comes when it comes. */
+export async function until<T>(what: string, ask: () => Promise<T | false | undefined | ''>): Promise<T> {
+  for (const end = Date.now() + 30_000; Date.now() < end; ) {
+    const answer = await ask();
+    if (answer) return answer;
+    await new Promise((resolve) => setTimeout(resolve, 25));
+  }
+  throw new Error(`waited in vain for ${what}`);
+}
+
+/** Fails with what was expected in words. */
+export function expect(holds: boolean, what: string): asserts holds {
+  if (!holds) throw new Error(`expected ${what}`);
+}
