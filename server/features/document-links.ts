@@ -33,7 +33,7 @@ const linksOn = keptByPage((readings): readonly LineLink[] =>
   readings.flatMap(({ entry }, line) => {
     if (entry.kind !== 'file' || entry.path === '') return [];
     const { word, path, pathSpan: span } = entry;
-    return [{ line, span, word, path, isQuoted: entry.line.text[span.from - 1] === '"' }];
+    return [{ line, span, word, path, isQuoted: isQuoted(entry) }];
   }),
 );
 
@@ -49,8 +49,18 @@ export function pathEdits(
 ): readonly TextEdit[] {
   return linksIn(snapshot).flatMap(({ path, range, isQuoted }) => {
     const now = moved(path);
-    if (now === undefined || now === path || now.includes('"')) return [];
-    const text = isQuoted || !now.includes(';') ? now : `"${now}"`;
-    return [{ range, text }];
+    const text = now === undefined || now === path ? undefined : inPlace(now, isQuoted);
+    return text === undefined ? [] : [{ range, text }];
   });
+}
+
+/** Another path, as it is put in the place of a line's own; undefined for one that cannot be written. */
+export const writtenPath = (path: string, entry: FileEntry): string | undefined =>
+  inPlace(path, isQuoted(entry));
+
+const isQuoted = ({ line, pathSpan }: FileEntry): boolean => line.text[pathSpan.from - 1] === '"';
+
+function inPlace(path: string, isQuoted: boolean): string | undefined {
+  if (path.includes('"')) return undefined;
+  return isQuoted || !path.includes(';') ? path : `"${path}"`;
 }

@@ -43,7 +43,11 @@ const ASKED: Readonly<Record<string, Ask>> = {
   'prepare rename': renamableAt,
   'selection ranges': selectionsAt,
   'code actions': (snapshot, at) =>
-    codeActionsAt(snapshot, { start: at, end: at }, { ...AS_IS, indent: 2, today: TODAY, only: undefined }),
+    codeActionsAt(
+      snapshot,
+      { start: at, end: at },
+      { ...AS_IS, indent: 2, today: TODAY, only: undefined, elsewhere: () => [] },
+    ),
   'inlay hints, one screen': (snapshot, { line }) =>
     hintsOf(snapshot, line, line + SCREEN, {
       kinds: new Set(['total', 'change'] as const),

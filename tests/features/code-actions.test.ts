@@ -204,3 +204,31 @@ describe('done', () => {
     expect(actionsAt(marked).filter(({ title }) => title.startsWith('Mark'))).toEqual([]),
   );
 });
+
+describe('a notebook that is used and lies somewhere else', () => {
+  const elsewhere = (path: string) =>
+    path === 'lost.tappet' ? ['../shop/lost.tappet', 'old; parts/lost.tappet', 'a"b/lost.tappet'] : [];
+  const used = (text: string, around: Partial<ActionAround> = { elsewhere }) =>
+    actionsAt(text, around, () => ({ problem: 'missing' })).filter(({ title }) => title.startsWith('Use "'));
+
+  test.each([
+    ['use ‸lost.tappet', ['../shop/lost.tappet', '"old; parts/lost.tappet"']],
+    ['use "lost‸.tappet" ; ours', ['../shop/lost.tappet', 'old; parts/lost.tappet']],
+    ['use gone‸.tappet', []],
+    ['photo lost‸.tappet', []],
+  ])('%s', (text, written) => {
+    const actions = used(text);
+    expect(actions.flatMap(({ edits }) => edits.map((edit) => edit.text))).toEqual(written);
+    expect(actions.every(({ isSure, found }) => !isSure && found.length === 1)).toBe(true);
+  });
+
+  test('the only place is the one to take', () =>
+    expect(used('use ‸lost.tappet', { elsewhere: () => ['a/lost.tappet'] })).toMatchObject([
+      { isSure: true, edits: [{ text: 'a/lost.tappet', range: { start: { character: 4 } } }] },
+    ]));
+
+  test('nothing where the file is there and cannot be read', () =>
+    expect(actionsAt('use ‸lost.tappet', { elsewhere }, () => ({ problem: 'outside' }))).not.toContainEqual(
+      expect.objectContaining({ title: expect.stringContaining('Use "') }),
+    ));
+});

@@ -12,7 +12,7 @@ import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
 import { findSymbols, listedIn } from '../../server/features/workspace-symbols.ts';
-import type { Change } from '../../server/model/snapshot.ts';
+import type { Change, Shared } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { dedent, fixture } from './fixture.ts';
 
@@ -95,13 +95,18 @@ const AROUND: ActionAround = {
   indent: 2,
   today: '2026-05-20',
   only: undefined,
+  elsewhere: () => [],
 };
 
 /** What can be done at `‸`. */
-export function actionsAt(marked: string, around: Partial<ActionAround> = {}): readonly CodeAction[] {
+export function actionsAt(
+  marked: string,
+  around: Partial<ActionAround> = {},
+  shared?: Shared,
+): readonly CodeAction[] {
   const { text, cursor } = fixture(marked);
   if (!cursor) throw new Error('no ‸ in the notebook');
-  return codeActionsAt(openNotebook(text), { start: cursor, end: cursor }, { ...AROUND, ...around });
+  return codeActionsAt(openNotebook(text, shared), { start: cursor, end: cursor }, { ...AROUND, ...around });
 }
 
 /** The notebook after the one action at `‸` whose title begins like this. */

@@ -13,7 +13,14 @@ import { law } from './law.ts';
 import { notebook } from './notebooks.ts';
 
 const place = fc.record({ line: fc.nat({ max: 25 }), character: fc.nat({ max: 40 }) });
-const around = { levels: new Map(), units: new Map(), indent: 2, today: '2026-05-03', only: undefined };
+const around = {
+  levels: new Map(),
+  units: new Map(),
+  indent: 2,
+  today: '2026-05-03',
+  only: undefined,
+  elsewhere: () => ['b.tappet'],
+};
 
 law(
   'law 6: edits of one action lie inside the text and do not overlap',

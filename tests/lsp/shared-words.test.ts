@@ -3,8 +3,8 @@ import { mkdtempSync, realpathSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Location, TextDocumentEdit, WorkspaceEdit } from 'vscode-languageserver/node';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { CodeAction, Location, TextDocumentEdit, WorkspaceEdit } from 'vscode-languageserver/node';
 import { connect, type Editor } from './connect.ts';
 import { putFile } from './disk.ts';
 
@@ -29,7 +29,10 @@ beforeAll(async () => {
   for (const [path, text] of Object.entries(FILES)) putFile(join(root, path), text);
   editor = await connect({
     folders: [pathToFileURL(root).href],
-    capabilities: { workspace: { workspaceEdit: { documentChanges: true } } },
+    capabilities: {
+      workspace: { workspaceEdit: { documentChanges: true } },
+      textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } } },
+    },
   });
   // Not yet saved: what is typed counts, not the file.
   await open('open', `${FILES['open.tappet']}session 2026-05-02\n  flap gap 5 mm\n`, 7);
@@ -107,4 +110,25 @@ test('so do paths that follow a file', async () => {
     version,
   ]);
   expect(Object.fromEntries(versions)).toEqual({ both: null, near: null, none: null, open: 7, own: null });
+});
+
+test('a notebook that is used under a wrong path is found by its name', async () => {
+  putFile(join(root, 'deep/er/moved.tappet'), 'limits\n  total <= 30 deg\n');
+  putFile(join(root, 'moved.txt'), '');
+  const uri = pathToFileURL(join(root, 'deep/er/moved.tappet')).href;
+  await editor.connection.sendNotification('workspace/didChangeWatchedFiles', {
+    changes: [{ uri, type: 1 }],
+  });
+  const notebook = await open('new', 'use gone/Moved.tappet\n');
+  const start = { line: 0, character: 6 };
+  const asked = { range: { start, end: start }, context: { diagnostics: [], only: ['quickfix'] } };
+  const fix = {
+    title: 'Use "deep/er/moved.tappet"',
+    isPreferred: true,
+    edit: { documentChanges: [{ edits: [{ newText: 'deep/er/moved.tappet' }] }] },
+  };
+  // The file that was told of has to be read first.
+  const offered = async () => (await notebook.ask<CodeAction[]>('codeAction', asked))[0];
+  await vi.waitFor(async () => expect(await offered()).toMatchObject(fix), 30_000);
+  await notebook.close();
 });

@@ -29,6 +29,8 @@ export interface ActionAround {
   readonly today: string;
   /** Kinds, or what kinds begin with; undefined for all. */
   readonly only: readonly string[] | undefined;
+  /** The paths by which the notebook would name others of the file name that a path has; the nearest first. */
+  readonly elsewhere: (path: string) => readonly string[];
 }
 
 /** A line and a column on it. */

@@ -6,6 +6,7 @@ import { ruleOf } from '../../rules/index.ts';
 import { type Diagnostic, diagnosticsOf } from '../diagnostics.ts';
 import { onLine } from '../ranges.ts';
 import type { ActionAround, CodeAction } from './action.ts';
+import { lostPaths } from './lost-paths.ts';
 import { silenced } from './silence.ts';
 
 type Told = Diagnostic & { readonly code: string; readonly finding: LocatedFinding };
@@ -15,6 +16,7 @@ export function fixesAt(snapshot: Snapshot, range: Range, around: ActionAround):
   const here = all.filter((each) => touch(each.range, range));
   return [
     ...here.flatMap(ownFixes),
+    ...here.flatMap((told) => lostPaths(snapshot, told, around)),
     ...each(here, ({ code }) => fixAllOf(code, all)),
     ...each(here, about),
     ...each(here, (told) => silenced(snapshot, told.finding, [told])),

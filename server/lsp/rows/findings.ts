@@ -33,13 +33,14 @@ export const FINDINGS: readonly Handler[] = [
   aboutNotebook({
     request: CodeActionRequest.type,
     capability: { codeActionProvider: { codeActionKinds: [...ACTION_KINDS] } },
-    run: ({ snapshot, settings }, { range, context: { only } }) =>
+    run: ({ snapshot, settings, uri, workspace }, { range, context: { only } }) =>
       codeActionsAt(snapshot, range, {
         levels: settings.levels,
         units: settings.units,
         indent: settings.format.indent,
         today: today(),
         only,
+        elsewhere: (path) => workspace.elsewhere(uri, path),
       }),
     convert: (actions, { document, client }) => toCodeActions(actions, document, client),
   }),

@@ -6,7 +6,7 @@ import type { Documents, OpenDocument } from '../documents.ts';
 import type { ReadBelow } from '../files.ts';
 import type { ListFolder } from '../folders.ts';
 import { type Pause, taken } from '../pausing.ts';
-import { plainAddress } from './addresses.ts';
+import { pathBetween, plainAddress } from './addresses.ts';
 import { createNamedFiles, type NamedFiles } from './named-files.ts';
 import { createIndex, type IndexedNotebook, type NotebookIndex } from './notebook-index.ts';
 import { notebooksBelow } from './notebooks-below.ts';
@@ -32,6 +32,8 @@ export interface Workspace {
   readonly whenUpToDate: () => Promise<void>;
   /** The addresses of all that use a notebook, through others too; the nearest first. */
   readonly usersOf: (uri: string) => readonly string[];
+  /** The paths by which a notebook names others that have the file name of a path; the shortest first. */
+  readonly elsewhere: (notebook: string, path: string) => readonly string[];
 }
 
 export interface Notebook {
@@ -55,6 +57,9 @@ interface Around {
   readonly log: (message: string) => void;
   readonly renewed: (uri: string) => void;
 }
+
+/** More are of no use to choose from. */
+const MOST_ELSEWHERE = 5;
 
 export function createWorkspace({ documents, readBelow, listFolder, log, renewed }: Around): WorkspaceKeeper {
   const places = createPlaces();
@@ -117,6 +122,18 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     return [...users].slice(1);
   }
 
+  function elsewhere(notebook: string, path: string): readonly string[] {
+    const own = plainAddress(notebook);
+    const nameIn = (each: string) => each.split(/[/\\]/).at(-1)?.toLowerCase();
+    const all = [...documents.all(), ...closed()].map(({ uri }) => plainAddress(uri));
+    const paths = all.flatMap((uri) => {
+      const found = uri === own ? undefined : pathBetween(own, uri);
+      return found !== undefined && nameIn(found) === nameIn(path) ? [found] : [];
+    });
+    const readable = paths.filter((each) => places.resolve(own, each) !== undefined);
+    return readable.sort((a, b) => a.length - b.length || (a < b ? -1 : 1)).slice(0, MOST_ELSEWHERE);
+  }
+
   return {
     resolve: places.resolve,
     rootOf: (uri) => places.placeOf(uri).root,
@@ -128,6 +145,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     whenRead: index.whenRead,
     whenUpToDate: index.whenUpToDate,
     usersOf,
+    elsewhere,
     places,
     used,
     index,
