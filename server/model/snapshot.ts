@@ -118,7 +118,8 @@ export function* readAs(
   let carried = above.at(-1)?.after ?? NOTHING_CARRIED;
   for (let index = first; index < pages.length; index++) {
     const { id, lineIds } = pages[index] as Page;
-    const read = [...readings({ id, lines: linesAt(index), lineIds }, carried, lookUp)];
+    const lines = linesAt(index);
+    const read = readings({ id, text: lines.join(''), lines, lineIds }, carried, lookUp);
     carried = read.at(-1)?.after ?? carried;
     above.push({ after: carried });
     yield read;
