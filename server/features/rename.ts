@@ -1,24 +1,12 @@
 /** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
 import type { Position, Range } from '../../grammar/index.ts';
-import { type Carried, NOTHING_CARRIED } from '../model/carry.ts';
-import { keptByPage } from '../model/kept.ts';
-import { lineCount } from '../model/locate.ts';
-import type { Page, Reading } from '../model/page.ts';
-import { linesOf, pageAt, readAs, type Shared, type Snapshot } from '../model/snapshot.ts';
-import { kindOfPart } from '../model/step.ts';
+import type { Carried } from '../model/carry.ts';
+import type { Shared, Snapshot } from '../model/snapshot.ts';
 import type { Steps } from '../model/steps.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';
-import {
-  isOf,
-  type LocatedMention,
-  mentionAt,
-  mentioning,
-  mentionsIn,
-  mentionsOf,
-  type Subject,
-  type SubjectKind,
-} from './mentions.ts';
+import { mentionAt, mentioning, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
+import { readAgain } from './rename/read-again.ts';
 
 /** Why not, in words for the reader. */
 export interface Refusal {
@@ -46,8 +34,8 @@ export function renamableAt(snapshot: Snapshot, { line, character }: Position): 
 export interface Renaming {
   /** In the order of lines. */
   readonly edits: readonly TextEdit[];
-  /** All that is carried at the notebook's end then. */
-  readonly after: Carried;
+  /** What the notebook gives then to those that use it. */
+  readonly given: Carried;
 }
 
 /**
@@ -73,9 +61,9 @@ export function* renaming(
   const others = name === subject.name ? [] : yield* mentioning(snapshot, { of: subject.of, name });
   if (others.length > 0)
     return refused(`There is ${CALLED[subject.of]} "${name}" already: the two could not be told apart.`);
-  const read = yield* readAgain(snapshot, { ...subject, name }, text, mentions, shared);
+  const read = yield* readAgain(snapshot, { mentions, text, name, shared });
   if (typeof read === 'string') return refused(`"${text}" cannot be the name: ${read}.`);
-  return { edits: mentions.map(({ range }) => ({ range, text })), after: read };
+  return { edits: mentions.map(({ range }) => ({ range, text })), given: read };
 }
 
 const refused = (why: string): Refusal => ({ refused: why });
@@ -101,77 +89,3 @@ const CALLED: Partial<Readonly<Record<SubjectKind, string>>> = {
   item: 'an item',
   word: 'a word of your own',
 };
-
-/**
- * Read again, the notebook must say what it said, of the same lines.
- * @returns what is carried at its end; why it would not say the same, where it would not.
- */
-function* readAgain(
-  snapshot: Snapshot,
-  subject: Subject,
-  text: string,
-  mentions: readonly LocatedMention[],
-  shared: Shared,
-): Steps<Carried | string> {
-  const isAsBefore = shared === snapshot.shared;
-  const first = isAsBefore ? pageAt(snapshot, mentions[0]?.at ?? lineCount(snapshot)) : 0;
-  const namedAt: number[] = [];
-  let after = NOTHING_CARRIED;
-  let index = first;
-  for (const read of readAs(snapshot, first, renamedLines(snapshot, mentions, text), shared)) {
-    const start = snapshot.starts[index] as number;
-    const forms = formsOn(snapshot, index);
-    for (const [i, reading] of read.entries()) {
-      const because = whyNot(forms[i] as string, formOf(reading), start + i);
-      if (because) return because;
-      for (const mention of mentionsIn(reading)) if (isOf(subject, mention)) namedAt.push(start + i);
-      after = reading.after;
-    }
-    index++;
-    yield;
-  }
-  const isSame = mentions.length === 0 || namedAt.join() === mentions.map(({ at }) => at).join();
-  return isSame ? after : 'the lines would not be read the same, it has a meaning already';
-}
-
-/** The lines of a page with another name in the place of the mentions. */
-function renamedLines(
-  snapshot: Snapshot,
-  mentions: readonly LocatedMention[],
-  text: string,
-): (page: number) => readonly string[] {
-  const byPage = new Map<number, LocatedMention[]>();
-  for (const mention of mentions) {
-    const page = pageAt(snapshot, mention.at);
-    byPage.set(page, [...(byPage.get(page) ?? []), mention]);
-  }
-  return (index) => {
-    const lines = [...linesOf(snapshot.pages[index] as Page).lines];
-    // From the end, so that columns before a mention stay what they are.
-    for (const { at, span } of (byPage.get(index) ?? []).toReversed()) {
-      const line = at - (snapshot.starts[index] as number);
-      const old = lines[line] as string;
-      lines[line] = old.slice(0, span.from) + text + old.slice(span.to);
-    }
-    return lines;
-  };
-}
-
-/** The kind of each line's entry, and of the part that it names. */
-const formsOn = keptByPage((readings) => readings.map(formOf));
-
-function formOf({ entry, before }: Reading): string {
-  const part =
-    entry.kind === 'part' ? entry.part : entry.kind === 'fit' ? kindOfPart(before, entry.name) : undefined;
-  return part ? `${entry.kind} ${part}` : entry.kind;
-}
-
-function whyNot(was: string, is: string, at: number): string | undefined {
-  if (was === is) return undefined;
-  const [[kind, ...part], [otherKind, ...otherPart]] = [was.split(' '), is.split(' ')];
-  if (otherPart.join(' ') !== part.join(' '))
-    return otherPart.length > 0
-      ? `it would be read as a ${otherPart.join(' ')}`
-      : `a ${part.join(' ')} is named by that word`;
-  return kind === otherKind ? undefined : `line ${at + 1} would be read as something else`;
-}

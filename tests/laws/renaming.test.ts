@@ -5,7 +5,7 @@ import { cutLines } from '../../grammar/index.ts';
 import { type LocatedMention, mentionAt, mentionsOf } from '../../server/features/mentions.ts';
 import { type Refusal, renamableAt, renaming } from '../../server/features/rename.ts';
 import { lineCount, readingsBetween, textOf } from '../../server/model/locate.ts';
-import { givenOf, stateGiven } from '../../server/model/shared.ts';
+import { stateGiven } from '../../server/model/shared.ts';
 import { open, type Shared, type Snapshot } from '../../server/model/snapshot.ts';
 import { kindOfPart } from '../../server/model/step.ts';
 import { finished } from '../../server/model/steps.ts';
@@ -82,14 +82,16 @@ test('what it tells of the notebook afterwards is what that gives, also where an
   expect(subject.of).toBe('word');
   const renamed = finished(renaming(snapshot, subject, 'washer', () => given));
   expect(renamed).toMatchObject({ edits: [{ text: 'washer', range: { start: { line: 2 } } }] });
-  expect('after' in renamed && [...givenOf(renamed.after).words.keys()]).toEqual(['washer']);
+  expect('given' in renamed && [...renamed.given.words.keys()]).toEqual(['washer']);
   expect(finished(renaming(snapshot, subject, 'washer', () => SHOP))).toHaveProperty('refused');
 });
 
 type Renamed = ReturnType<typeof renaming> extends Generator<void, infer R> ? R : never;
 
 const said = (renamed: Renamed) =>
-  'refused' in renamed ? reasonOf(renamed) : { lines: renamed.edits.map(({ range }) => range.start.line) };
+  'refused' in renamed
+    ? reasonOf(renamed)
+    : { lines: renamed.edits.map(({ range }) => range.start.line), given: renamed.given };
 
 /** What the two ways may word differently is only which of several reasons they come upon. */
 const reasonOf = ({ refused }: Refusal): string | undefined =>
@@ -118,7 +120,7 @@ function slowly(snapshot: Snapshot, mentions: readonly LocatedMention[], text: s
   }
   const at = mentionsOf(after, { of: subject.of, name }).map((each) => each.at);
   return at.join() === mentions.map((each) => each.at).join()
-    ? { lines: at }
+    ? { lines: at, given: stateGiven(after) }
     : 'the lines would not be read the same, it has a meaning already.';
 }
 

@@ -3,7 +3,7 @@
 import type { Subject } from '../../features/mentions.ts';
 import { type Refusal, renaming } from '../../features/rename.ts';
 import type { Carried } from '../../model/carry.ts';
-import { givenOf, type Known, sharedFor } from '../../model/shared.ts';
+import { type Known, sharedFor } from '../../model/shared.ts';
 import type { NotebookChanges } from '../changes.ts';
 import { type Pause, taken } from '../pausing.ts';
 import { plainAddress } from './addresses.ts';
@@ -27,7 +27,7 @@ export async function renameEverywhere(
   const changes: NotebookChanges[] = [{ uri, version, edits: own.edits }];
   if (subject.of !== 'word') return changes;
   // What each gives once it is changed, for those that use it: they must be read the same with the new name.
-  const given = new Map<string, Carried>([[plainAddress(uri), givenOf(own.after)]]);
+  const given = new Map<string, Carried>([[plainAddress(uri), own.given]]);
   const known: Known = {
     ...workspace.known,
     stateOf: (name) => given.get(name) ?? workspace.known.stateOf(name),
@@ -37,7 +37,7 @@ export async function renameEverywhere(
     const found = await taken(renaming(user.snapshot, subject, newName, sharedFor(name, known)), pause);
     if ('refused' in found) return { refused: `${fileName(name)}: ${found.refused}` };
     if (found.edits.length > 0) changes.push({ ...user, edits: found.edits });
-    given.set(name, givenOf(found.after));
+    given.set(name, found.given);
   }
   return changes;
 }
