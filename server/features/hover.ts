@@ -1,16 +1,25 @@
 /** What there is to say about the words under the cursor. */
 import type { Position, Range } from '../../grammar/index.ts';
+import { gathering } from '../model/comparisons.ts';
 import { logsWanted } from '../model/figures/log.ts';
 import type { Files } from '../model/files.ts';
+import { readingAhead } from '../model/kept.ts';
 import { readingAt } from '../model/locate.ts';
 import type { EntryKind } from '../model/notebook.ts';
 import type { Snapshot } from '../model/snapshot.ts';
+import type { Steps } from '../model/steps.ts';
 import { meantHover } from './hover/meant.ts';
 import { namedHover } from './hover/named.ts';
 import { quantityHover } from './hover/quantity.ts';
 import type { HoverAnswer, HoverQuestion } from './hover/question.ts';
 import { onLine } from './ranges.ts';
 import type { UnitChoice } from './units.ts';
+
+/** Works out what hovers tell of the whole notebook, in steps. */
+export function* hoverAhead(snapshot: Snapshot): Steps<void> {
+  yield* readingAhead(snapshot);
+  yield* gathering(snapshot);
+}
 
 export interface Hover {
   readonly range: Range;

@@ -6,10 +6,9 @@ import {
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver';
 import { foldingAhead, foldsOf } from '../features/folding.ts';
-import { filesWanted, hoverAt } from '../features/hover.ts';
+import { filesWanted, hoverAhead, hoverAt } from '../features/hover.ts';
 import { outlineAhead, symbolsOf } from '../features/symbols.ts';
 import { findSymbols, listedIn } from '../features/workspace-symbols.ts';
-import { readingAhead } from '../model/kept.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
 import { filesFor } from './files.ts';
@@ -26,7 +25,7 @@ export const HANDLERS: readonly Handler[] = [
   aboutNotebook({
     request: HoverRequest.type,
     capability: { hoverProvider: true },
-    ahead: readingAhead,
+    ahead: hoverAhead,
     run: async ({ snapshot, settings, uri, readFile }, { position }) => {
       const files = await filesFor(filesWanted(snapshot, position.line), uri, readFile);
       return hoverAt(snapshot, position, settings.units, files);

@@ -7,6 +7,7 @@ import { type Changed, changesBetween, type Setup } from './changes.ts';
 import { ofAllPages } from './kept.ts';
 import { airChange, type Observation, observationsOn } from './observe.ts';
 import type { Snapshot } from './snapshot.ts';
+import { finished, type Steps } from './steps.ts';
 
 export interface Comparison {
   readonly before: Observation;
@@ -36,10 +37,13 @@ const isRepeat = (comparison: Comparison): boolean =>
   comparison.changes.length === 0 && !airMoved(comparison);
 
 /** Worked out once for a snapshot, when first asked. */
-export function evidenceOf(snapshot: Snapshot): Evidence {
+export const evidenceOf = (snapshot: Snapshot): Evidence => finished(gathering(snapshot));
+
+/** As `evidenceOf`, some readings a step. */
+export function* gathering(snapshot: Snapshot): Steps<Evidence> {
   let evidence = kept.get(snapshot);
   if (!evidence) {
-    const comparisons = comparisonsIn(ofAllPages(snapshot, observationsOn));
+    const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
     evidence = { comparisons, noise: noiseIn(comparisons) };
     kept.set(snapshot, evidence);
   }
@@ -48,14 +52,19 @@ export function evidenceOf(snapshot: Snapshot): Evidence {
 
 const kept = new WeakMap<Snapshot, Evidence>();
 
-function comparisonsIn(observations: readonly Observation[]): readonly Comparison[] {
+const READINGS_A_STEP = 200;
+
+function* comparing(observations: readonly Observation[]): Steps<readonly Comparison[]> {
   const last = new Map<string, Observation>();
   const changes = rememberingChanges();
-  return observations.flatMap((after) => {
+  const comparisons: Comparison[] = [];
+  for (const [i, after] of observations.entries()) {
     const before = last.get(after.key);
     last.set(after.key, after);
-    return before ? [compared(before, after, changes)] : [];
-  });
+    if (before) comparisons.push(compared(before, after, changes));
+    if (i % READINGS_A_STEP === 0) yield;
+  }
+  return comparisons;
 }
 
 /** By the later reading. Readings stay as long as their page: after a keystroke nearly all are compared already. */
