@@ -69,6 +69,7 @@ async function answerOf(
   if (handler.about === 'workspace')
     return handler.answer({ ...around, pause: pausing(whyCancelled) }, params);
   const uri = uriIn(params);
+  if (handler.withUsed && uri !== undefined) await workspace.whenUsedRead(uri);
   const document = uri === undefined ? undefined : documents.get(uri);
   if (!document)
     return new ResponseError(ErrorCodes.InvalidParams, `not open: ${uri ?? 'no document named'}`);

@@ -2,6 +2,7 @@
 import { type Connection, DidChangeConfigurationNotification } from 'vscode-languageserver';
 import { listening } from './answering.ts';
 import type { Client } from './client.ts';
+import { inTime } from './patience.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from './settings.ts';
 
 export interface Configured {
@@ -23,8 +24,6 @@ interface Around {
 
 /** Of the editor's settings. */
 const SECTION = 'tappet';
-/** Milliseconds after which an editor that does not answer is served without. */
-const LONGEST_WAIT = 2000;
 
 /** Asked for where the editor can be asked, each notebook for itself; taken as they are pushed, for all, where it cannot. */
 export function createConfigured({ connection, client, log, changed }: Around): Configured {
@@ -41,8 +40,11 @@ export function createConfigured({ connection, client, log, changed }: Around): 
   const ask = (uri: string): Promise<Settings> => {
     const answer = asked(uri);
     return inTime(answer, () => {
-      known.set(uri, answer);
-      changed();
+      void answer.then(() => {
+        known.set(uri, answer);
+        changed();
+      });
+      return DEFAULT_SETTINGS;
     });
   };
   connection.onDidChangeConfiguration(
@@ -65,17 +67,4 @@ export function createConfigured({ connection, client, log, changed }: Around): 
         await connection.client.register(DidChangeConfigurationNotification.type, { section: SECTION });
     },
   };
-}
-
-/** What nothing is set to where the answer takes too long; `late` is called once that comes after all. */
-async function inTime(answer: Promise<Settings>, late: () => void): Promise<Settings> {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const wait = new Promise<undefined>((resolve) => {
-    timer = setTimeout(resolve, LONGEST_WAIT, undefined);
-  });
-  const settings = await Promise.race([answer, wait]);
-  clearTimeout(timer);
-  if (settings) return settings;
-  answer.then(late);
-  return DEFAULT_SETTINGS;
 }

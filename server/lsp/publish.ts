@@ -8,6 +8,7 @@ import type { Client } from './client.ts';
 import type { Documents } from './documents.ts';
 import { foundIn } from './findings.ts';
 import type { Settings } from './settings.ts';
+import type { Workspace } from './workspace/workspace.ts';
 
 /** Milliseconds: changes that come this close together are told of at once. */
 const SOON = 20;
@@ -16,6 +17,7 @@ const EVERY = '';
 
 export interface Around {
   readonly documents: Documents;
+  readonly workspace: Pick<Workspace, 'whenUsedRead'>;
   readonly settings: (uri: string) => Promise<Settings>;
   readonly client: () => Client;
   readonly send: (told: PublishDiagnosticsParams) => void;
@@ -38,7 +40,7 @@ export interface Publisher {
 type Act = (uri: string, isLast: () => boolean) => void | Promise<void>;
 
 export function createPublisher(around: Around): Publisher {
-  const { documents, settings, client, send, askAgain, log } = around;
+  const { documents, workspace, settings, client, send, askAgain, log } = around;
   const timers = new Map<string, ReturnType<typeof setTimeout>>();
   const later = (uri: string, after: number, act: Act) => {
     clearTimeout(timers.get(uri));
@@ -50,6 +52,8 @@ export function createPublisher(around: Around): Publisher {
     timers.set(uri, timer);
   };
   const publish: Act = async (uri, isLast) => {
+    // Without what it uses its words are not known: that would be told, and taken back a moment later.
+    await workspace.whenUsedRead(uri);
     const wanted = await settings(uri);
     const document = documents.get(uri);
     if (!document || !isLast()) return;

@@ -45,6 +45,7 @@ export type Handler = { readonly method: string; readonly capability: ServerCapa
   | {
       readonly about: 'notebook';
       readonly ahead: Ahead | undefined;
+      readonly withUsed: boolean;
       readonly answer: (asked: NotebookAsked, params: unknown) => unknown;
     }
   | { readonly about: 'workspace'; readonly answer: (asked: Surroundings, params: unknown) => unknown }
@@ -52,6 +53,12 @@ export type Handler = { readonly method: string; readonly capability: ServerCapa
 
 /** What is worked out of a notebook before it is asked, and kept with its pages, so that the answer itself takes no time. */
 type Ahead = (snapshot: Snapshot) => Steps<void>;
+
+interface OfNotebook {
+  readonly ahead?: Ahead;
+  /** It waits for what the notebook uses to be read; it must not name places, since the text may change meanwhile. */
+  readonly withUsed?: boolean;
+}
 
 interface Row<Asked, Params, Answer, Result> {
   // biome-ignore lint/suspicious/noExplicitAny: what a request reports on the way does not matter here
@@ -66,8 +73,8 @@ export function aboutNotebook<
   Params extends { readonly textDocument: TextDocumentIdentifier },
   Answer,
   Result,
->(row: Row<NotebookAsked, Params, Answer, Result> & { readonly ahead?: Ahead }): Handler {
-  return { ...wired(row), about: 'notebook', ahead: row.ahead };
+>(row: Row<NotebookAsked, Params, Answer, Result> & OfNotebook): Handler {
+  return { ...wired(row), about: 'notebook', ahead: row.ahead, withUsed: row.withUsed ?? false };
 }
 
 /** A row about no notebook by name. */

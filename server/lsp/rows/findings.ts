@@ -19,6 +19,7 @@ export const FINDINGS: readonly Handler[] = [
   aboutNotebook({
     request: DocumentDiagnosticRequest.type,
     capability,
+    withUsed: true,
     run: ({ document, settings, client }, { previousResultId }) =>
       unchangedIf(reportOn(document, settings, client), previousResultId),
     convert: (report) => report,

@@ -5,6 +5,7 @@ import { type Known, sharedFor, stateGiven, usesOf } from '../../model/shared.ts
 import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot.ts';
 import type { Absent } from '../../model/step.ts';
 import type { Documents, OpenDocument } from '../documents.ts';
+import { inTime } from '../patience.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
@@ -20,6 +21,8 @@ export interface Used {
   readonly fileChanged: (uri: string) => void;
   /** Everything that a text uses, and what that uses, has been read. */
   readonly readFor: (uri: string, uses: readonly string[]) => Promise<void>;
+  /** Waits until what an open notebook uses has been read, though not for ever. */
+  readonly whenRead: (uri: string) => Promise<void>;
 }
 
 interface Around {
@@ -116,11 +119,16 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
     for (const name of files.keys()) if (!needed.has(name) || openAt(name)) files.delete(name);
   }
 
+  /** By notebook; only while there is something to read. */
+  const readings = new Map<string, Promise<void>>();
   const changed = (uri: string) => {
     const name = plainAddress(uri);
     letGo();
     spread(name);
-    void follow(name);
+    const reading = Promise.all([readings.get(name), follow(name)]).then(() => {
+      if (readings.get(name) === reading) readings.delete(name);
+    });
+    readings.set(name, reading);
   };
   return {
     known,
@@ -138,5 +146,11 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
         if ((name === changes || partsBelow(changes, name)) && !openAt(name)) void load(name);
     },
     readFor: (uri, uses) => follow(plainAddress(uri), uses),
+    whenRead: async (uri) => {
+      const name = plainAddress(uri);
+      const reading = readings.get(name);
+      // What did not come in time is not waited for at the next keystroke again.
+      if (reading) await inTime(reading, () => void readings.delete(name));
+    },
   };
 }

@@ -30,6 +30,8 @@ export interface Workspace {
   readonly whenRead: () => Promise<void>;
   /** Waits until all that was told of their files so far is known. */
   readonly whenUpToDate: () => Promise<void>;
+  /** Waits until what an open notebook uses has been read, though not for ever. */
+  readonly whenUsedRead: Used['whenRead'];
   /** The addresses of all that use a notebook, through others too; the nearest first. */
   readonly usersOf: (uri: string) => readonly string[];
   /** The paths by which a notebook names others that have the file name of a path; the shortest first. */
@@ -144,6 +146,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     closed,
     whenRead: index.whenRead,
     whenUpToDate: index.whenUpToDate,
+    whenUsedRead: used.whenRead,
     usersOf,
     elsewhere,
     places,
