@@ -15,15 +15,16 @@ interface Asked extends Notebook {
 export async function othersSharing(asked: Asked, word: Subject): Promise<readonly Notebook[]> {
   const { workspace, pause } = asked;
   await workspace.whenRead();
-  const at = readOnce(asked);
-  const origin = await originOf(asked, word, asked, at);
-  if (!origin) return [];
-  const others: Notebook[] = [];
   const mine = plainAddress(asked.uri);
-  for (const address of [plainAddress(origin.uri), ...workspace.usersOf(origin.uri)]) {
+  const at = readOnce(asked);
+  const originOf = findingOrigins(asked, word, at);
+  const origin = await originOf(mine);
+  if (origin === undefined) return [];
+  const others: Notebook[] = [];
+  for (const address of [origin, ...workspace.usersOf(origin)]) {
     await pause();
     const notebook = address === mine ? undefined : await at(address);
-    if (notebook && (await originOf(notebook, word, asked, at)) === origin) others.push(notebook);
+    if (notebook && (await originOf(address)) === origin) others.push(notebook);
   }
   return others;
 }
@@ -42,26 +43,28 @@ function readOnce({ uri, version, snapshot, workspace, pause }: Asked): At {
   };
 }
 
-/** The notebook that says what a word means in another: itself, or what it has from those that it uses, the last of them first. */
-async function originOf(
-  from: Notebook,
-  word: Subject,
-  { workspace }: Asked,
-  at: At,
-): Promise<Notebook | undefined> {
-  const seen = new Set<string>();
-  let notebook: Notebook | undefined = from;
-  while (notebook && !seen.has(notebook.uri)) {
-    if (mentionsOf(notebook.snapshot, word).some(({ role }) => role === 'defines'))
-      return at(plainAddress(notebook.uri));
-    seen.add(notebook.uri);
-    const path = pathGiving(notebook, word);
-    const target: string | undefined =
-      path === undefined ? undefined : workspace.resolve(plainAddress(notebook.uri), path);
-    notebook = target === undefined ? undefined : await at(target);
-  }
-  return undefined;
+/**
+ * The address of the notebook that says what a word means in another: itself, or that of what it has the word from. To be
+ * asked one after another: each is looked at once, and a circle gives nothing.
+ */
+function findingOrigins({ workspace }: Asked, word: Subject, at: At) {
+  const origins = new Map<string, string | undefined>();
+  return async function originOf(address: string): Promise<string | undefined> {
+    if (origins.has(address)) return origins.get(address);
+    origins.set(address, undefined);
+    const notebook = await at(address);
+    if (!notebook) return undefined;
+    const own = defines(notebook, word);
+    const path = own ? undefined : pathGiving(notebook, word);
+    const giver = path === undefined ? undefined : workspace.resolve(address, path);
+    const origin = own ? address : giver && (await originOf(giver));
+    origins.set(address, origin);
+    return origin;
+  };
 }
+
+const defines = ({ snapshot }: Notebook, word: Subject): boolean =>
+  mentionsOf(snapshot, word).some(({ role }) => role === 'defines');
 
 /** Of several notebooks that give a word, the last one used has the last word. */
 const pathGiving = ({ snapshot }: Notebook, { name }: Subject): string | undefined =>

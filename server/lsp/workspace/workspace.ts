@@ -119,8 +119,15 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
       return { uri: name, uses: paths.flatMap((path) => places.resolve(name, path) ?? []) };
     });
     const all = [...uses, ...closed()];
+    const usersByUsed = new Map<string, string[]>();
+    for (const each of all)
+      for (const used of each.uses) {
+        const users = usersByUsed.get(used);
+        if (users) users.push(each.uri);
+        else usersByUsed.set(used, [each.uri]);
+      }
     const users = new Set([plainAddress(uri)]);
-    for (const name of users) for (const each of all) if (each.uses.includes(name)) users.add(each.uri);
+    for (const name of users) for (const user of usersByUsed.get(name) ?? []) users.add(user);
     return [...users].slice(1);
   }
 
