@@ -17,13 +17,12 @@ export interface Lens {
 type LensAct = { readonly act: 'compare'; readonly against: number | undefined } | { readonly act: 'start' };
 
 /** Above the head of each session, in the order of their lines. */
-export function lensesOf(snapshot: Snapshot): readonly Lens[] {
+export function* lensesOf(snapshot: Snapshot): Generator<Lens> {
   let kept: Stretch | undefined;
-  return sessionsOf(snapshot).flatMap((session) => {
-    const lenses = lensesOn(snapshot, session, kept);
+  for (const session of sessionsOf(snapshot)) {
+    yield* lensesOn(snapshot, session, kept);
     if (isKept(snapshot, session)) kept = session;
-    return lenses;
-  });
+  }
 }
 
 function lensesOn(snapshot: Snapshot, session: Stretch, kept: Stretch | undefined): readonly Lens[] {

@@ -57,7 +57,7 @@ const ASKED: Readonly<Record<string, Ask>> = {
   'semantic tokens, all': (snapshot) => [...semanticTokens(snapshot)],
   folding: foldsOf,
   outline: (snapshot) => [...symbolsOf(snapshot)],
-  'code lenses': lensesOf,
+  'code lenses': (snapshot) => [...lensesOf(snapshot)],
   'document links': linksIn,
   'diagnostics, all': (snapshot) => diagnosticsOf(snapshot, { levels: AS_IS.levels, leaveOut: () => false }),
   'formatting, all': (snapshot) => formatEdits(snapshot, DEFAULT_STYLE),

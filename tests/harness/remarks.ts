@@ -20,7 +20,7 @@ export function hinted(marked: string, ...kinds: readonly HintKind[]): readonly 
 
 /** Lenses as `line: text`, lines from one. */
 export const lensed = (text: string): readonly string[] =>
-  lensesOf(openNotebook(dedent(text))).map(({ line, text }) => `${line + 1}: ${text}`);
+  [...lensesOf(openNotebook(dedent(text)))].map(({ line, text }) => `${line + 1}: ${text}`);
 
 export function compared(text: string, asked: ComparisonAsked): Comparison {
   const comparison = comparisonOf(openNotebook(dedent(text)), asked);

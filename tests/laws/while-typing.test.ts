@@ -42,7 +42,7 @@ law(
 /** What is said of a notebook, without the ids that differ with how it came about. */
 const answers = (snapshot: Snapshot) => ({
   hints: hintsOf(snapshot, 0, lineCount(snapshot), HINTS),
-  lenses: lensesOf(snapshot),
+  lenses: [...lensesOf(snapshot)],
   comparisons: sessionsOf(snapshot).map(({ from }) =>
     comparisonOf(snapshot, { line: from, against: 'before' }),
   ),

@@ -5,7 +5,7 @@ import { notebookOf } from '../bench/notebook.ts';
 import { connect, type Editor, type OpenNotebook } from './connect.ts';
 
 /** Long enough that no machine reads it in the time for which an answer may hold up the others. */
-const LINES = 8000;
+const LINES = 12_000;
 const WORD = 'words\n  flap gap: setting, 2..5 mm\n';
 const LONG = `${WORD}${notebookOf(LINES)}session 2026-05-02\n  flap gap 3 mm\n  idle 850 rpm in neutral\n`;
 const WHOLE = { start: { line: 0, character: 0 }, end: { line: 2 * LINES, character: 0 } };

@@ -14,6 +14,7 @@ import { lineCount } from '../../model/locate.ts';
 import { today } from '../clock.ts';
 import { COMMAND_NAMES, runCommand } from '../commands.ts';
 import { toCodeLens, toCompletionItem, toInlayHint } from '../convert-writing.ts';
+import { allOf } from '../pausing.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from '../rows.ts';
 
 const LINES_AT_ONCE = 500;
@@ -51,8 +52,8 @@ export const WHILE_TYPING: readonly Handler[] = [
   aboutNotebook({
     request: CodeLensRequest.type,
     capability: { codeLensProvider: {} },
-    run: ({ snapshot }) => lensesOf(snapshot),
-    convert: (lenses, { uri }) => lenses.map((lens) => toCodeLens(lens, uri)),
+    run: ({ snapshot, uri, pause }) => allOf(lensesOf(snapshot), (lens) => toCodeLens(lens, uri), pause),
+    convert: (lenses) => lenses,
   }),
   aboutWorkspace({
     request: ExecuteCommandRequest.type,
