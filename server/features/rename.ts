@@ -31,7 +31,7 @@ export function renamableAt(snapshot: Snapshot, { line, character }: Position): 
   return { range: mention.range, text: mention.name, subject: mention };
 }
 
-export interface Renaming {
+interface Renaming {
   /** In the order of lines. */
   readonly edits: readonly TextEdit[];
   /** What the notebook gives then to those that use it. */

@@ -39,7 +39,7 @@ export interface Editor {
   readonly stop: () => Promise<number | null>;
 }
 
-interface OpenNotebook {
+export interface OpenNotebook {
   readonly uri: string;
   /** All that was published of it, in order. */
   readonly published: () => readonly PublishDiagnosticsParams[];
