@@ -41,7 +41,7 @@ export function answering(server: Server, handler: Handler) {
       const answer = await answerOf(server, handler, params, token);
       return token.isCancellationRequested ? cancelled() : answer;
     } catch (error) {
-      if (error instanceof ResponseError) return error;
+      if (error instanceof ResponseError && UNWANTED.has(error.code)) return error;
       server.log(`${handler.method}: ${described(error)}`);
       return new ResponseError(ErrorCodes.InternalError, `${handler.method} failed: ${String(error)}`);
     }
@@ -94,6 +94,11 @@ export function listening<Params>(log: Server['log'], act: (params: Params) => v
   };
 }
 
+/** Why long work is given up in the middle; every other error is told as a defect. */
+const UNWANTED: ReadonlySet<number> = new Set([
+  LSPErrorCodes.RequestCancelled,
+  LSPErrorCodes.ContentModified,
+]);
 const cancelled = () => new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
 const outdated = () => new ResponseError(LSPErrorCodes.ContentModified, 'the notebook was changed meanwhile');
 
