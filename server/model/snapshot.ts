@@ -13,16 +13,7 @@ import {
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
 import { type Listed, listedAfter, NOTHING_LISTED } from './listing.ts';
-import {
-  FULL_PAGE,
-  type Lines,
-  type Page,
-  partIntoPages,
-  type Reading,
-  readings,
-  readPage,
-  stillHolds,
-} from './page.ts';
+import { FULL_PAGE, type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
 import type { Found, LookUp } from './step.ts';
 import { finished, type Steps } from './steps.ts';
 
@@ -101,29 +92,6 @@ export function refresh(snapshot: Snapshot, shared: Shared): Snapshot {
   const renewed = { ...snapshot, shared };
   const read = carryOn(renewed, [], 0, NOTHING_CARRIED);
   return { ...renewed, ...read, findings: listedAfter(snapshot, { ...renewed, ...read }) };
-}
-
-/**
- * The lines of each page from `first` on as they would be read with other texts in their places, a page at a time; no
- * line may come or go. The pages above stay as they are.
- */
-export function* readAs(
-  { pages }: Snapshot,
-  first: number,
-  linesAt: (page: number) => readonly string[],
-  shared: Shared,
-): Generator<readonly Reading[]> {
-  const above: Pick<Page, 'after'>[] = pages.slice(0, first);
-  const lookUp = lookUpIn(above, shared);
-  let carried = above.at(-1)?.after ?? NOTHING_CARRIED;
-  for (let index = first; index < pages.length; index++) {
-    const { id, lineIds } = pages[index] as Page;
-    const lines = linesAt(index);
-    const read = readings({ id, text: lines.join(''), lines, lineIds }, carried, lookUp);
-    carried = read.at(-1)?.after ?? carried;
-    above.push({ after: carried });
-    yield read;
-  }
 }
 
 /** Pages below are read again as far as what is carried to them, or what they look up, has changed; the rest are kept as they are. */
@@ -260,8 +228,10 @@ function lookUpIn(
 }
 
 /** What a line of the page may look up. */
-export const lookUpAbove = (snapshot: Snapshot, page: number): LookUp =>
-  lookUpIn(snapshot.pages, snapshot.shared, page);
+export const lookUpAbove = (
+  { pages, shared }: { readonly pages: readonly Pick<Page, 'after'>[]; readonly shared: Shared },
+  page: number,
+): LookUp => lookUpIn(pages, shared, page);
 
 function numbered(lines: readonly string[], ids: () => number): Lines {
   return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };

@@ -69,6 +69,6 @@ const defines = ({ snapshot }: Notebook, word: Subject): boolean =>
 /** Of several notebooks that give a word, the last one used has the last word. */
 const pathGiving = ({ snapshot }: Notebook, { name }: Subject): string | undefined =>
   usesOf(snapshot).findLast((path) => {
-    const given = snapshot.shared(path);
+    const given = snapshot.shared(path, 'notebook');
     return given && !isAbsent(given) && given.words.has(name);
   });
