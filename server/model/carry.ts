@@ -152,6 +152,8 @@ export interface Carried {
   readonly checks: By<{ readonly ok: boolean; readonly by: Origin }>;
   /** Checks that work has made due, with that work. */
   readonly due: By<Origin>;
+  /** Those that work of this session has made due after its last run. */
+  readonly dueSinceRun: By<Origin>;
   /** Reminders that are not yet done. */
   readonly rechecks: By<Recheck>;
   /** Readings of this session, by name, place and conditions; the last of each. */
@@ -193,6 +195,7 @@ export const NOTHING_CARRIED: Carried = {
   items: NONE,
   checks: NONE,
   due: NONE,
+  dueSinceRun: NONE,
   rechecks: NONE,
   readings: NONE,
   lastly: NONE,

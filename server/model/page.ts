@@ -89,12 +89,11 @@ export function readPage(from: Lines, before: Carried, check: Check, lookUp: Loo
     asked.push({ question, found });
     return found;
   };
-  let after = before;
-  for (let line = 0; line < from.lines.length; line++) {
-    const reading = readLine(from, line, after, ask);
+  // First all are read, then all are checked: in turns, each would push the other's code and data out of the processor's caches.
+  const read = readings(from, before, ask);
+  for (const [line, reading] of read.entries())
     for (const finding of check(reading.entry, reading)) findings.push({ ...finding, line });
-    after = reading.after;
-  }
+  const after = read.at(-1)?.after ?? before;
   return { id: from.id, text: from.text, lineIds: from.lineIds, before, after, findings, asked };
 }
 

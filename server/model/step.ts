@@ -1,12 +1,13 @@
 /** How one line changes what is carried: `step(carried, entry, where)` gives the state after it. */
 
-import { checksDueAfter } from '../trade/checks.ts';
 import { partKind } from '../trade/parts.ts';
-import type { PartKind, Quantity } from '../trade/quantity.ts';
+import type { PartKind } from '../trade/quantity.ts';
 import { type Carried, keyOf, same, type Taken } from './carry.ts';
 import { isResponse } from './comparable.ts';
+import { isMoving, NO_WORK, withDue } from './due.ts';
 import type { FileProblem } from './files.ts';
 import { jetDayAfter } from './jet-day.ts';
+import { put, without } from './maps.ts';
 import type {
   CheckEntry,
   Entry,
@@ -67,6 +68,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
         session: undefined,
         portsHead: entry.section === 'ports' ? where : undefined,
         readings: NO_READINGS,
+        dueSinceRun: NO_WORK,
         jetDay: jetDayAfter(state),
         rechecks: rechecksAfterSession(state.rechecks),
         notebook: entry.title || state.notebook,
@@ -131,23 +133,6 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
 const NO_READINGS: Carried['readings'] = new Map();
 const NOTHING_TURNED: Carried['turned'] = [];
 
-export function put<K, T>(map: ReadonlyMap<K, T>, key: K, value: T): ReadonlyMap<K, T> {
-  return new Map(map).set(key, value);
-}
-
-export function without<K, T>(
-  map: ReadonlyMap<K, T>,
-  drop: (key: K, value: T) => boolean,
-): ReadonlyMap<K, T> {
-  let after: Map<K, T> | undefined;
-  for (const [key, value] of map) {
-    if (!drop(key, value)) continue;
-    after ??= new Map(map);
-    after.delete(key);
-  }
-  return after ?? map;
-}
-
 const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', 'file'].includes(entry.kind);
 
 function startSession(state: Carried, entry: SessionEntry, where: Origin): Carried {
@@ -160,6 +145,7 @@ function startSession(state: Carried, entry: SessionEntry, where: Origin): Carri
     lastDate: later ? { date, clock, by: where } : state.lastDate,
     portsHead: undefined,
     readings: NO_READINGS,
+    dueSinceRun: NO_WORK,
     jetDay: jetDayAfter(state),
     rechecks: rechecksAfterSession(state.rechecks),
     past: aged(state.past),
@@ -173,17 +159,6 @@ function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   const untried = withUntried(state.untried, entry, where);
   const rechecks = rechecksAfterWork(state, entry, where);
   return withDue({ ...state, settings, turned, untried, rechecks }, [entry.quantity], where);
-}
-
-/** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */
-function withDue(state: Carried, work: readonly Pick<Quantity, 'name' | 'owner'>[], where: Origin): Carried {
-  const names = new Set(
-    work.flatMap(({ name, owner }) => checksDueAfter(name, owner)).map((check) => check.name),
-  );
-  if (names.size === 0) return state;
-  const due = new Map(state.due);
-  for (const name of names) due.set(name, where);
-  return { ...state, due, checks: without(state.checks, (name) => names.has(name)) };
 }
 
 /** What totals and reminders ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
@@ -202,7 +177,8 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
   }
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.turned;
   const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry, where), entry, where);
-  return { ...state, readings, lastly, past, turned, rechecks };
+  const dueSinceRun = isMoving(entry.quantity) ? NO_WORK : state.dueSinceRun;
+  return { ...state, readings, lastly, past, turned, rechecks, dueSinceRun };
 }
 
 function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin): Carried['facts'] {

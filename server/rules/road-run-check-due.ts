@@ -1,9 +1,8 @@
 import type { Carried } from '../model/carry.ts';
-import type { Origin } from '../model/notebook.ts';
-
+import { isMoving } from '../model/due.ts';
 import { ROAD_CHECKS } from '../trade/checks.ts';
 import { ofDay } from './limits.ts';
-import { isMoving, isRoadRun } from './road-run.ts';
+import { isRoadRun } from './road-run.ts';
 import { NO_PROBLEMS, type Problem, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
@@ -16,22 +15,18 @@ export const roadRunCheckDue = rule({
   good: 'session 2026-05-02\n  idle screw 1 turn\n  check throttle return ok\n  speed 30 mph\n',
   bad: 'session 2026-05-02\n  idle screw 1 turn\n  speed 30 mph\n',
   on: ['reading'],
-  check(entry, { before, where }) {
+  check(entry, { before }) {
     if (!isRoadRun(entry)) return NO_PROBLEMS;
     const span = lineSpan(entry.line);
-    return [...dueProblems(before, where, span), ...badProblems(before, span)];
+    return [...dueProblems(before, span), ...badProblems(before, span)];
   },
 });
 
 /** Told at the first run of a session, and again only where the work was done between its runs. */
-const dueProblems = (
-  { due, checks, readings }: Carried,
-  { ref }: Origin,
-  span: Problem['span'],
-): Problem[] => {
+const dueProblems = ({ due, dueSinceRun, checks, readings }: Carried, span: Problem['span']): Problem[] => {
   const told = [...readings.values()].some(({ quantity }) => isMoving(quantity));
   return [...due]
-    .filter(([name, work]) => checks.get(name)?.ok !== false && (!told || work.ref.page === ref.page))
+    .filter(([name]) => checks.get(name)?.ok !== false && (!told || dueSinceRun.has(name)))
     .map(([name, work]) => ({
       span,
       message: `"${name}" has not been checked since the work${ofDay(work)}: ${whyOf(name)} (common practice, no source). Look, then write "check ${name} ok".`,

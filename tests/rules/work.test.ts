@@ -20,6 +20,8 @@ rows('road-run-check-due', [
   ],
   ['fuel line 3/8 in | «speed 30 mph»', 'fuel leaks'],
   ['fuel line 3/8 in | session 2026-05-03 | «speed 30 mph» | run time 12 s | speed 32 mph'],
+  ['fuel line 3/8 in | «speed 30 mph» | run time 12 s | fuel line 1/4 in | «speed 32 mph» | speed 33 mph'],
+  [`fuel line 3/8 in | «speed 30 mph»${' | note a long day'.repeat(120)} | speed 32 mph`],
   ['fuel line 3/8 in | «speed 30 mph» | fuel line 1/2 in | «speed 32 mph»'],
   ['check throttle return bad | «speed 30 mph»', 'was bad when it was last checked'],
   ['idle screw 1 turn | check throttle return bad | «speed 30 mph»', 'was bad'],
