@@ -101,10 +101,13 @@ describe('another unit', () => {
     ],
   ]);
 
-  test.each(['  idle ‸850 rpm', '  plug ‸"black"', '  water ‸F', '  tube 402 ‸415 C 3 F'])(
-    'none: %s',
-    (line) => expect(titles(line).filter((title) => title.startsWith('Write as'))).toEqual([]),
-  );
+  test.each([
+    '  idle ‸850 rpm',
+    '  plug ‸"black"',
+    '  water ‸F',
+    '  tube 402 ‸415 C 3 F',
+    '  tube 0-0‸.035 F',
+  ])('none: %s', (line) => expect(titles(line).filter((title) => title.startsWith('Write as'))).toEqual([]));
 });
 
 describe('what a change comes to', () => {

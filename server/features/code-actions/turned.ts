@@ -18,6 +18,7 @@ export function turned(
   from: Unit,
   to: Unit,
 ): readonly Piece[] | undefined {
+  if (!amounts.every(({ span }) => standsApart(entry.line.text, span.from))) return undefined;
   const pieces = amounts.map((amount, i) => {
     const interval = intervalIn(amount, entry, from, to);
     if (!interval) return undefined;
@@ -31,6 +32,9 @@ export function turned(
   const all = pieces.filter((piece) => piece !== undefined);
   return all.length === amounts.length && all.every(({ text }) => isRead(text, to)) ? all : undefined;
 }
+
+/** Right after another number (`0-0.035`) a new one would be read together with it. */
+const standsApart = (text: string, from: number): boolean => !/[\p{L}\p{N}]/u.test(text.charAt(from - 1));
 
 /** A sign makes a change of a setting, and is the number's own anywhere else. */
 function intervalIn(

@@ -24,7 +24,9 @@ function respelled({ line, ...said }: Entry): string {
     // `3/4 turn` and `3/4 turns` are both said.
     if (written === unit.symbol || written === symbolAfter('1', unit)) return text;
     const gap = /\s$/.test(line.text.slice(0, from)) ? '' : ' ';
-    return text.slice(0, from) + gap + symbolAfter(numbers, unit) + text.slice(to);
+    // An inch sign may touch the next word; its letters must not.
+    const after = /^[\p{L}\p{N}]/u.test(line.text.slice(to)) ? ' ' : '';
+    return text.slice(0, from) + gap + symbolAfter(numbers, unit) + after + text.slice(to);
   }, line.text);
 }
 
