@@ -1,4 +1,5 @@
 /** What is found in passing is what is found in the notebook that is kept, so that the terminal may let go what it has read. */
+
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { LocatedFinding } from '../../server/model/findings.ts';
@@ -6,6 +7,7 @@ import { lineCount, lineOf, lineText } from '../../server/model/locate.ts';
 import type { Ref } from '../../server/model/notebook.ts';
 import { inPassing } from '../../server/model/passing.ts';
 import { checkLine, openNotebook, RULES } from '../../server/rules/index.ts';
+import { SEED } from './law.ts';
 import { longNotebook, notebook } from './notebooks.ts';
 
 const SHARED = () => ({ problem: 'missing' }) as const;
@@ -25,11 +27,11 @@ const told = (findings: Iterable<LocatedFinding>, line: (ref: Ref) => number | u
   }));
 
 test('any notebook', () => {
-  fc.assert(fc.property(notebook, same), { numRuns: 300 });
+  fc.assert(fc.property(notebook, same), { numRuns: 300, seed: SEED });
 });
 
 test('notebooks longer than a page', () => {
-  fc.assert(fc.property(longNotebook, same), { numRuns: 20 });
+  fc.assert(fc.property(longNotebook, same), { numRuns: 20, seed: SEED });
 });
 
 test('the examples of all rules, one after another', () => {
