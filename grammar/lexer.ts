@@ -64,15 +64,19 @@ const AFTER_SIGN = scanner([
   ['Colon', /[:=]/],
   ['Unknown', /\S/],
 ]);
+
 const isBlank = (character: string): boolean => /\s/.test(character);
-/** By the first character, or by both halves of one: a pattern would cost more than the token itself. */
+
+/** By the first character, which may come in two halves. */
 const scanFor = (first: string): Scan =>
   /^[0-9]/.test(first) ? AFTER_DIGIT : /^[\p{L}°%]/u.test(first) ? AFTER_LETTER : AFTER_SIGN;
-/** As `scanFor`, for the characters that nearly all lines are made of; undefined for a blank. */
+
+/** As `scanFor`, for the characters that nearly all lines are made of, where a pattern would cost more than the token itself; undefined for a blank. */
 const SCAN_AFTER: readonly (Scan | undefined)[] = Array.from({ length: 128 }, (_, code) => {
   const character = String.fromCharCode(code);
   return isBlank(character) ? undefined : scanFor(character);
 });
+
 const PROSE = /[^\s;][^;]*/y;
 /** To the first flag: one inside the text must not be overlooked. */
 const PROSE_WITH_FLAG = /(?!\[[\p{L}-]+\])[^\s;](?:(?!\[[\p{L}-]+\])[^;])*/uy;

@@ -47,4 +47,5 @@ export async function allOf<From, To>(
   return all;
 }
 
-const othersFirst = () => new Promise((resolve) => setTimeout(resolve, 0));
+/** Lets whatever came meanwhile go first. */
+export const othersFirst = () => new Promise((resolve) => setTimeout(resolve, 0));

@@ -1,9 +1,11 @@
 /** Maps that are never changed: each change is another map, and no change is the same one. */
 
+/** With one thing more, or another in its place. */
 export function put<K, T>(map: ReadonlyMap<K, T>, key: K, value: T): ReadonlyMap<K, T> {
   return new Map(map).set(key, value);
 }
 
+/** Without what is to be dropped; the same map where nothing is. */
 export function without<K, T>(
   map: ReadonlyMap<K, T>,
   drop: (key: K, value: T) => boolean,

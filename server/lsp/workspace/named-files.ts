@@ -5,6 +5,7 @@
 import { filesAskedBy } from '../../model/shared.ts';
 import type { Absent } from '../../model/step.ts';
 import type { Documents } from '../documents.ts';
+import { othersFirst } from '../pausing.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
@@ -65,7 +66,7 @@ export function createNamedFiles({ documents, places, isMissing, renewed, log }:
   async function lookNow(addresses: readonly string[]): Promise<void> {
     const turned = new Set<string>();
     for (let i = 0; i < addresses.length; i += AT_ONCE) {
-      await pause();
+      await othersFirst();
       const some = addresses.slice(i, i + AT_ONCE);
       const missing = await Promise.all(some.map(isMissing));
       for (const [j, address] of some.entries())
@@ -99,6 +100,3 @@ export function createNamedFiles({ documents, places, isMissing, renewed, log }:
     lookFor: (addresses) => look(addresses.filter(isDue)),
   };
 }
-
-/** Lets what the editor asks go first. */
-const pause = () => new Promise((resolve) => setTimeout(resolve, 0));

@@ -7,7 +7,7 @@ import type { FileText } from '../../model/files.ts';
 import { readingAhead } from '../../model/kept.ts';
 import { usesOf } from '../../model/shared.ts';
 import { opening } from '../../model/snapshot.ts';
-import { politely, taken } from '../pausing.ts';
+import { othersFirst, politely, taken } from '../pausing.ts';
 import { plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
@@ -114,7 +114,7 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
           if (mine !== run) return;
           await readOne(uri);
           report(Math.floor(((i + 1) / uris.length) * 100));
-          await pause();
+          await othersFirst();
         }
       } finally {
         if (mine === run) letGo();
@@ -145,6 +145,3 @@ async function indexedText(uri: string, text: string, { resolve }: Places): Prom
     uses: targets(usesOf(snapshot)),
   };
 }
-
-/** Lets what the editor asks go first. */
-const pause = () => new Promise((resolve) => setTimeout(resolve, 0));
