@@ -19,7 +19,7 @@ import { type Around, nameAt, nameOf } from './names.ts';
 import type { Entry, QuantityEntry, SectionKind, SessionEntry } from './notebook.ts';
 import { placeIn, placeLength, saidBy } from './said.ts';
 import { partEntry, portEntry, specEntry, wordEntry } from './sections.ts';
-import { spoken } from './spoken.ts';
+import { spoken } from './meant.ts';
 import { lowerValue, type Word, wordsOf } from './values.ts';
 
 type Syntax<Kind extends LineSyntax['kind']> = LineSyntax & { readonly kind: Kind };

@@ -1,0 +1,130 @@
+/**
+ * Every word counts: which words and numbers of a line have no part in its meaning. A line with one left over says something
+ * else than what was read of it, and nothing of it may hold.
+ */
+import { isEmpty, type Line, runSpan, type Span } from '../../grammar/index.ts';
+import type { Quantity } from '../trade/quantity.ts';
+import { unitById } from '../trade/units.ts';
+import { findQuantity } from '../trade/vocabulary.ts';
+import type { Condition, Entry, QuantityEntry, Said } from './notebook.ts';
+import { CHANGES, COMPARISONS, REMARKS, STATES, TROUBLES } from './spoken/lexicon.ts';
+import type { Amount, Value, Word } from './values.ts';
+
+/** Words, numbers and signs without a part in what the entry means; empty where the line is wholly accounted for. */
+export function unaccounted(entry: Entry): readonly Word[] {
+  const stray = strayIn(entry.line);
+  switch (entry.kind) {
+    case 'setting':
+    case 'reading':
+    case 'fact':
+    case 'limit':
+    case 'target':
+      return [...inQuantity(entry), ...stray];
+    case 'row':
+    case 'want':
+      return stray;
+    case 'unknown':
+      return [...entry.words, ...stray];
+    default:
+      return stray;
+  }
+}
+
+function strayIn(line: Line): readonly Word[] {
+  const { stray } = line.syntax;
+  return isEmpty(stray) ? [] : [wordAt(line, runSpan(line, stray))];
+}
+
+const wordAt = (line: Line, span: Span): Word => ({ text: line.text.slice(span.from, span.to), span });
+
+function inQuantity(entry: QuantityEntry): readonly Word[] {
+  const { quantity, said, line } = entry;
+  if (said.every((each) => isEmptySaid(each)) && !entry.text) return [wordAt(line, entry.name)];
+  if (quantity.form === 'text') return inText(entry);
+  return said.flatMap((each) => inSaid(line, each, quantity));
+}
+
+const isEmptySaid = ({ values, points, words, conditions }: Said): boolean =>
+  values.length + points.length + words.length + conditions.length === 0;
+
+function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
+  const values = [...said.values, ...said.points.map(({ value }) => value)];
+  return [
+    ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
+    ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
+    ...said.words.filter((word) => !isRemark(word, quantity)),
+    ...said.conditions.flatMap((condition) => inCondition(line, condition)),
+  ];
+}
+
+/** Numbers beyond the one that a quantity without cylinders takes. */
+function valuesOver({ values }: Said, { form, places, name }: Quantity): readonly Value[] {
+  const amounts = values.filter((value) => value.form === 'amount');
+  const lists = form !== 'number' || places?.includes('cylinder') || LISTS.has(name);
+  return lists ? [] : amounts.slice(1);
+}
+
+/** Facts that are lists by nature. */
+const LISTS: ReadonlySet<string> = new Set(['jet sizes', 'gear ratios', 'depression', 'choke']);
+
+/** A number that could be read, in a unit that the quantity takes. */
+function fits(value: Value, quantity: Quantity): boolean {
+  if (value.form === 'text') return true;
+  if (value.form === 'order') return quantity.form === 'order';
+  if (value.form !== 'amount') return false;
+  return value.interval !== undefined && unitFits(value, quantity);
+}
+
+function unitFits({ unit, relative }: Amount, quantity: Quantity): boolean {
+  if (quantity.form === 'several') return quantity.parts?.some(({ dimension }) => dimension === unit?.dimension) ?? false;
+  if (!unit) return quantity.bare === true || quantity.unit === undefined || quantity.dimension === 'number';
+  if (unit.dimension === quantity.dimension) return true;
+  if (quantity.orIn?.includes(unit.dimension)) return true;
+  return relative !== undefined && quantity.unit !== undefined && unitById(quantity.unit).dimension === unit.dimension;
+}
+
+/** A word that may stand beside a value and says how or when it was read. */
+const isRemark = ({ text }: Word, { words }: Quantity): boolean => {
+  const lower = text.toLowerCase();
+  return (words?.includes(lower) ?? false) || REMARKS.has(lower) || STATES.has(lower);
+};
+
+function inCondition(line: Line, { value, words, span }: Condition): readonly Word[] {
+  if (value) return value.interval && value.unit !== null ? [] : [wordAt(line, span)];
+  if (words.length === 0) return [wordAt(line, span)];
+  return words.filter(({ text }) => !STATES.has(text.toLowerCase()) && !REMARKS.has(text.toLowerCase()));
+}
+
+/** Text in quotes is text; bare words are, where they name nothing, change nothing and complain of nothing. */
+function inText({ quantity, said, line, text, name }: QuantityEntry): readonly Word[] {
+  const values = said.flatMap((each) => each.values);
+  if (values.some((value) => value.form === 'text')) return besideQuotes(said, quantity);
+  const words = said.flatMap((each) => [...each.words, ...each.conditions.flatMap((condition) => condition.words)]);
+  const known = words.every((word) => isRemark(word, quantity)) && values.length === 0;
+  if (known) return [];
+  if (SWITCHED.has(quantity.name) && values.some(isNumber)) return [wordAt(line, values[0]?.span ?? name)];
+  const left = words.filter((word) => isLoaded(word.text) || namesAnother(word.text, quantity));
+  return text === '' ? [wordAt(line, name)] : left;
+}
+
+const besideQuotes = (said: readonly Said[], quantity: Quantity): readonly Word[] =>
+  said.flatMap((each) => each.words).filter((word) => !isRemark(word, quantity));
+
+const isNumber = (value: Value): boolean => value.form === 'amount';
+
+/** Words of the trade that are text by themselves and a reading by their unit: a bare number may be either. */
+const SWITCHED: ReadonlySet<string> = new Set([
+  'oil grade', 'coolant', 'exhaust', 'head', 'transmission', 'fuel', 'fuel pump', 'plug type', 'coil', 'plug leads',
+  'knock', 'smoke', 'starting', 'hesitation', 'spark', 'lift pin', 'throttle linkage',
+]);
+
+const isLoaded = (text: string): boolean => {
+  const lower = text.toLowerCase();
+  return TROUBLES.has(lower) || CHANGES.has(lower) || COMPARISONS.has(lower);
+};
+
+function namesAnother(text: string, quantity: Quantity): boolean {
+  const found = findQuantity([text])?.quantity;
+  return found !== undefined && found.name !== quantity.name && found.form !== 'text';
+}
+

@@ -1,0 +1,36 @@
+/** A line's pieces to clauses: parted at commas, full stops, dashes, brackets, `so`, `but`, and `and` between two facts. */
+import type { Piece } from './classify.ts';
+
+export type Clause = readonly Piece[];
+
+const BREAKS = new Set([',', '(', ')', '!', ';', '|']);
+const BREAKING_WORDS = new Set(['so', 'but', 'because', 'then', 'while']);
+
+export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
+  const clauses: Piece[][] = [[]];
+  for (const [at, piece] of pieces.entries()) {
+    if (isBreak(pieces, at)) clauses.push([]);
+    else clauses.at(-1)?.push(piece);
+  }
+  return clauses.filter((clause) => clause.length > 0);
+}
+
+function isBreak(pieces: readonly Piece[], at: number): boolean {
+  const { kind, text } = pieces[at] as Piece;
+  if (BREAKS.has(kind) || (kind !== 'v' && BREAKING_WORDS.has(text))) return true;
+  if (kind === '-') return true;
+  // A slash between two numbers makes a list of them.
+  if (kind === '/') return !(pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v');
+  if (kind !== 'a') return false;
+  return isFact(pieces, 0, at) && isFact(pieces, at + 1, pieces.length) && !isList(pieces, at);
+}
+
+/** Holds a number of its own, up to the next break. */
+function isFact(pieces: readonly Piece[], from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (pieces[i]?.kind === 'v') return true;
+  return false;
+}
+
+/** `12 and 12`, `8 and 12 thou`. */
+const isList = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v';

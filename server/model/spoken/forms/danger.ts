@@ -1,0 +1,86 @@
+/** Trouble in a line: never a value and never a guess, but a fault to be written, marked where it is a matter of safety. */
+import type { Around } from '../../names.ts';
+import type { Piece } from '../classify.ts';
+import { asked, type SpokenReading } from '../habits.ts';
+import { COMPLAINTS, DANGERS, EXPOSED, FUELS, TROUBLES } from '../lexicon.ts';
+
+export interface Trouble {
+  readonly safety: boolean;
+  /** What it is about. */
+  readonly name: string;
+}
+
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}][\p{L}'’-]*/gu) ?? [];
+
+/** Phrases that are a danger by themselves, with the name of the fault. */
+const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
+  [/\b(?:spat|spit|spits|spitting) back\b(?=.*\b(?:carb|crank|arrest|flame))/i, 'backfire'],
+  [/\bkick(?:ed|s)? back\b/i, 'kickback'],
+  [/\bgave me a (?:belt|shock|jolt|kick)\b|\bgot a (?:belt|shock|jolt)\b|\bbit me\b/i, 'shock'],
+  [/\bwater in (?:the )?bilge\b/i, 'bilge'],
+  [/\bfan (?:did|does|is|was)(?: not|n'?t) (?:run|turn|running|turning|start|come)/i, 'fan'],
+  [/\b(?:pinking|pinging|knocking|detonat\w+) (?:hard|badly|heavily|like)\b|\bhard (?:pinking|pinging|knock)/i, 'knock'],
+  [/\b(?:she|it) creeps\b|\bcreeps in\b/i, 'clutch'],
+  [/\b(?:still|slight|faint|light|little)\b.*\b(?:tinkl|ping|pink|knock|rattl)\w*|\btinkl(?:es|ing)\b/i, 'knock'],
+];
+
+const NEGATED = /\b(?:no|not|without|never|nothing|zero|cured|stopped)\b(?: \w+){0,1} (?:\w*leak\w*|drip\w*|ping\w*|pink\w*|knock\w*|smoke|smell\w*|play|slack|weep\w*|crack\w*|stick\w*|fumes|trouble)/i;
+
+/** Undefined where nothing is said to be wrong. */
+export function troubleIn(text: string): Trouble | undefined {
+  if (NEGATED.test(text)) return undefined;
+  for (const [phrase, name] of PHRASES) if (phrase.test(text)) return { safety: true, name };
+  const words = wordsOf(text);
+  const bad = words.find((word) => DANGERS.has(word) && TROUBLES.has(word));
+  const exposed = words.find((word) => EXPOSED.has(word) && word !== bad);
+  const isFuel = words.some((word) => FUELS.has(word));
+  if (exposed && (bad || isWrong(words, exposed))) return { safety: true, name: nameOf(text, exposed) };
+  if (isFuel && bad) return { safety: true, name: 'fuel' };
+  return bad ? { safety: false, name: '' } : undefined;
+}
+
+/** Things that are wrong only of the parts that must not fail. */
+const WRONG = new Set('smoking smokes smoke slow out soft fade fades faded wander wanders sinks grabs grab snatches low missing hot red disconnected spongy wont'.split(' '));
+const STRICT = new Set('brake brakes steering throttle pedal lights lites lamps clutch bilge trailer headlights accelerator'.split(' '));
+
+const isWrong = (words: readonly string[], exposed: string): boolean =>
+  STRICT.has(exposed) && words.some((word) => WRONG.has(word));
+
+/** The thing and the words that belong to its name. */
+function nameOf(text: string, exposed: string): string {
+  const words = wordsOf(text);
+  const at = words.indexOf(exposed);
+  const from = at > 0 && OF_A_NAME.has(words[at - 1] as string) ? at - 1 : at;
+  let to = at + 1;
+  while (to < words.length && OF_A_NAME.has(words[to] as string) && to - from < 3) to++;
+  return words.slice(from, to).join(' ');
+}
+
+const OF_A_NAME = new Set(
+  'fuel petrol gas brake throttle bilge tank line hose pipe cable pump tap linkage pedal float chamber bowl carb front rear left right trailer lights lites blower belt fan wheel return spring ht plug lead wire wiring exhaust downpipe manifold union seat master cylinder drum disc'.split(' '),
+);
+
+/** The fault offered; a reading that the line also gives is offered with it. */
+export function faultOffers(text: string, { safety, name }: Trouble, read: readonly string[]): SpokenReading {
+  const said = text.trim().replace(/[[\];]/g, ' ').replace(/:/g, ',');
+  const fault = `fault ${name || shortName(said)}: ${said}`;
+  const marked = safety ? `${fault} [safety]` : fault;
+  const withReading = read.length > 0 ? [[...read, marked].join(' | ')] : [];
+  const other = safety ? fault : `${fault} [safety]`;
+  return asked('Is this a fault to put right?', [marked, ...withReading, `todo ${name || shortName(said)}: ${said}`, other], { safety });
+}
+
+/** The first words that are no small ones. */
+export function shortName(text: string): string {
+  const words = wordsOf(text).filter((word) => !SMALL.has(word));
+  return words.slice(0, 2).join(' ') || 'engine';
+}
+
+const SMALL = new Set('the a an is it on in at of to and or when with by my its for from that this need needs new find why look bit some about i we was were are'.split(' '));
+
+/** A thing of the trade that is not as it ought to be, in a line without a number. */
+export const complainsOf = (pieces: readonly Piece[], text: string): boolean =>
+  wordsOf(text).some((word) => COMPLAINTS.has(word) || TROUBLES.has(word)) &&
+  pieces.some(({ kind, text: word }) => kind === 'n' || kind === 'p' || EXPOSED.has(word));
+
+export type { Around };

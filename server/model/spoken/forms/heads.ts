@@ -1,0 +1,157 @@
+/** Heads of a day as people date them: `4/11 truck`, `Sat 7 March 26`, `14.3.`, `9 Mai`. */
+import { Temporal } from 'temporal-polyfill';
+import { asked, type Habits, type SpokenReading, spokenAs } from '../habits.ts';
+
+const MONTHS = [
+  'jan january jänner januar janvier',
+  'feb february februar fevrier',
+  'mar march märz mars mrz',
+  'apr april avril',
+  'may mai',
+  'jun june juni juin',
+  'jul july juli juillet',
+  'aug august août',
+  'sep sept september septembre',
+  'oct october okt oktober octobre',
+  'nov november novembre',
+  'dec december dez dezember decembre',
+].map((names) => new Set(names.split(' ')));
+
+const WEEKDAYS = [
+  'mon monday mo montag',
+  'tue tues tuesday di dienstag',
+  'wed weds wednesday mi mittwoch',
+  'thu thur thurs thursday do donnerstag',
+  'fri friday fr freitag',
+  'sat saturday sa samstag',
+  'sun sunday so sonntag',
+].map((names) => new Set(names.split(' ')));
+
+interface Found {
+  /** Days it may be, ISO 8601, the likelier first. */
+  readonly dates: readonly string[];
+  readonly title: string;
+}
+
+const WEEKDAY = String.raw`(?:(?<weekday>\p{L}{2,9})\.?,? +)?`;
+const AFTER = String.raw`(?<rest>$|[\s.,:;!–-].*)$`;
+const NUMBERED = new RegExp(String.raw`^${WEEKDAY}(?<a>\d{1,2})(?<sign>[./-])(?<b>\d{1,2})(?:\k<sign>(?<year>\d{4}|\d{2})(?!\d)|\.)?${AFTER}`, 'u');
+const DAY_MONTH = new RegExp(
+  String.raw`^${WEEKDAY}(?<day>\d{1,2})(?:st|nd|rd|th|\.)? +(?:of )?(?<month>\p{L}{3,9})\.?,?(?: +'?(?<year>\d{4}|\d{2})(?!\d))?${AFTER}`,
+  'u',
+);
+const MONTH_DAY = new RegExp(
+  String.raw`^${WEEKDAY}(?<month>\p{L}{3,9})\.? +(?<day>\d{1,2})(?:st|nd|rd|th)?,?(?: +'?(?<year>\d{4}|\d{2})(?!\d))?${AFTER}`,
+  'u',
+);
+const WEEKDAY_DAY = /^(?:(?<before>[\p{L} ]{3,20}), *)?(?<weekday>\p{L}{3,9}) +(?:the +)?(?<day>\d{1,2})(?:st|nd|rd|th)(?<rest>$|[\s.,:;!–-].*)$/u;
+
+/** Undefined where the line begins with no date. */
+export function headOf(text: string, habits: Habits): SpokenReading | undefined {
+  const line = text.trim().replace(/^(?:date|session|on)\b:? */i, '');
+  const found = numbered(line, habits) ?? named(line, habits) ?? weekdayAlone(line, habits);
+  if (!found) return undefined;
+  const heads = found.dates.map((date) => `session ${date}  ${found.title}`.trimEnd());
+  const [head, ...others] = heads;
+  if (!head) return undefined;
+  return others.length === 0 ? spokenAs([head]) : asked('Which day is that?', heads);
+}
+
+function numbered(line: string, habits: Habits): Found | undefined {
+  const groups = NUMBERED.exec(line)?.groups;
+  if (!groups) return undefined;
+  const { weekday, a = '', b = '', sign = '', year, rest = '' } = groups;
+  const day = weekdayIndex(weekday);
+  if (weekday !== undefined && day === undefined) return undefined;
+  const isBare = weekday === undefined && year === undefined;
+  if (isBare && !looksDated(line, sign, a, b, rest)) return undefined;
+  const [first, second] = [Number(a), Number(b)];
+  const orders: (readonly [number, number])[] = [];
+  const isGerman = sign === '.';
+  if (habits.dayOrder !== 'month first' || isGerman) orders.push([second, first]);
+  if (habits.dayOrder !== 'day first' && !isGerman) orders.push([first, second]);
+  const dates = orders.flatMap(([month, dayOfMonth]) => dated(month, dayOfMonth, year, habits, day));
+  return dates.length === 0 ? undefined : { dates: [...new Set(dates)], title: titled(rest, rest === '' ? '' : '') };
+}
+
+/** `3/8 hose` is a size and `11.2 V` a value: a bare pair of numbers dates a line only where nothing measured can be meant. */
+function looksDated(line: string, sign: string, a: string, b: string, rest: string): boolean {
+  if (sign === '-' || Number(a) > 31 || Number(b) > 31 || Number(a) === 0 || Number(b) === 0) return false;
+  if (sign === '.') return /^\d{1,2}\.\d{1,2}\.(?!\d)/.test(line);
+  const isSize = [2, 4, 8, 16, 32, 64].includes(Number(b)) && Number(a) < Number(b) && Number(a) % 2 === 1;
+  const word = /^[\s,]*(\p{L}+)/u.exec(rest)?.[1]?.toLowerCase() ?? '';
+  if (rest.trim() === '') return !isSize;
+  return word !== '' && !UNITS.has(word) && (!isSize || HEADED.has(word));
+}
+
+const UNITS = new Set(
+  'turn turns in inch out on front rear at rpm deg thou mm flat flats open psi bar each both drill hose bolt tank throttle left right meter way line of a'.split(' '),
+);
+/** What a notebook is kept of. */
+const HEADED = new Set('truck boat car bike tractor saloon road lake six engine van pickup sedan launch mower'.split(' '));
+
+function named(line: string, habits: Habits): Found | undefined {
+  for (const pattern of [DAY_MONTH, MONTH_DAY]) {
+    const groups = pattern.exec(line)?.groups;
+    const month = groups && MONTHS.findIndex((names) => names.has((groups['month'] ?? '').toLowerCase()));
+    if (!groups || month === undefined || month < 0) continue;
+    const day = weekdayIndex(groups['weekday']);
+    if (groups['weekday'] !== undefined && day === undefined) return undefined;
+    const dates = dated(month + 1, Number(groups['day']), groups['year'], habits, day);
+    if (dates.length > 0) return { dates, title: titled(groups['rest'] ?? '', '') };
+  }
+  return undefined;
+}
+
+/** `Sat 23rd`: the next month in which the 23rd is a Saturday. */
+function weekdayAlone(line: string, habits: Habits): Found | undefined {
+  const groups = WEEKDAY_DAY.exec(line)?.groups;
+  const day = weekdayIndex(groups?.['weekday']);
+  if (!groups || day === undefined || !habits.date) return undefined;
+  const last = Temporal.PlainDate.from(habits.date);
+  for (let months = 0; months < 12; months++) {
+    const month = last.toPlainYearMonth().add({ months });
+    if (Number(groups['day']) > month.daysInMonth) continue;
+    const date = month.toPlainDate({ day: Number(groups['day']) });
+    if (date.dayOfWeek - 1 === day && Temporal.PlainDate.compare(date, last) > 0)
+      return { dates: [date.toString()], title: titled(groups['rest'] ?? '', groups['before'] ?? '') };
+  }
+  return undefined;
+}
+
+function weekdayIndex(word: string | undefined): number | undefined {
+  const index = WEEKDAYS.findIndex((names) => names.has((word ?? '').toLowerCase()));
+  return index < 0 ? undefined : index;
+}
+
+/** The year as written; else that of the last session, or the one in which the weekday is right, or the next where the year has turned. */
+function dated(month: number, day: number, year: string | undefined, habits: Habits, weekday: number | undefined): readonly string[] {
+  const years = year ? [fullYear(year)] : yearsFrom(habits);
+  const dates = years.flatMap((each) => dayIn(each, month, day));
+  const right = weekday === undefined ? dates : dates.filter((date) => date.dayOfWeek - 1 === weekday);
+  const best = right.length > 0 ? right : year ? [] : dates;
+  const last = habits.date ? Temporal.PlainDate.from(habits.date) : undefined;
+  const isLater = (date: Temporal.PlainDate) => !last || date.since(last, { largestUnit: 'day' }).days > -60;
+  const [first] = year ? best : best.filter(isLater);
+  return first ? [first.toString()] : [];
+}
+
+const fullYear = (year: string): number => (year.length === 4 ? Number(year) : Number(year) + (Number(year) < 70 ? 2000 : 1900));
+
+function yearsFrom({ date }: Habits): readonly number[] {
+  const year = Number(date?.slice(0, 4));
+  return Number.isInteger(year) ? [year, year + 1] : [];
+}
+
+function dayIn(year: number, month: number, day: number): readonly Temporal.PlainDate[] {
+  if (month < 1 || month > 12 || day < 1 || day > Temporal.PlainYearMonth.from({ year, month }).daysInMonth) return [];
+  return [Temporal.PlainDate.from({ year, month, day })];
+}
+
+/** What stands after the date, with a capital; a comment cannot stand in it. */
+function titled(rest: string, before: string): string {
+  const title = [before, rest].join(' ').replace(/^[\s.,:;!–-]+/, '').replaceAll(';', ',').trim();
+  const named = title.replace(/^(\p{L})/u, (letter) => letter.toUpperCase());
+  const weekday = /^(\p{L}+),? */u.exec(named);
+  return weekday && weekdayIndex(weekday[1]) !== undefined ? titled(named.slice(weekday[0].length), '') : named;
+}

@@ -1,0 +1,124 @@
+/** Forms of a clause that tells in words: how plugs look, that nothing knocks. */
+import type { Piece } from '../classify.ts';
+import type { Clause } from '../clauses.ts';
+import type { Context, Fact, Form, Meaning } from '../form.ts';
+import { LOOKS } from '../lexicon.ts';
+import { sizeOf } from '../numbers.ts';
+
+export const WORDS: readonly Form[] = [
+  {
+    name: 'none of it',
+    pattern: 'filler|time* no filler|other* name any*',
+    means: none,
+    examples: [
+      ['no ping at 34', 'knock none'],
+      ['no smoke', 'smoke none'],
+    ],
+  },
+  {
+    name: 'gone',
+    pattern: 'filler* name filler|trouble|other+',
+    means: gone,
+    examples: [['flat spots gone', 'hesitation none']],
+  },
+  {
+    name: 'how plugs look',
+    pattern: 'any+',
+    means: looks,
+    examples: [
+      ['plugs 1 to 4 tan, rest sooty', 'plug #1 tan, #2 tan, #3 tan, #4 tan, #5 sooty, #6 sooty', { cylinders: 6 }],
+      ['plug 4 white', 'plug #4 white'],
+    ],
+  },
+  {
+    name: 'what the engine does when a pin is lifted, or how it starts',
+    pattern: 'filler* name any+',
+    means: told,
+    examples: [['lift pin: front steady', 'lift pin front carb steady', { places: ['front carb', 'rear carb'] }]],
+  },
+];
+
+const DENIED = new Set(['knock', 'smoke', 'hesitation']);
+
+const fact = (name: string, value: string, place?: string, remark = ''): Fact => ({
+  name,
+  place,
+  value,
+  states: [],
+  remark,
+  of: 'now',
+  others: [],
+});
+
+function none(clause: Clause): Meaning | undefined {
+  const name = clause.find(({ kind }) => kind === 'n')?.names[0] ?? '';
+  if (!DENIED.has(name) || clause.some(({ kind }) => /[twq?]/.test(kind))) return undefined;
+  const speed = clause.find(({ kind, text }) => kind === 'g' && text.startsWith('@'));
+  return { facts: [{ ...fact(name, 'none'), states: speed ? [speed.text] : [] }], names: [name] };
+}
+
+function gone(clause: Clause): Meaning | undefined {
+  const name = clause.find(({ kind }) => kind === 'n')?.names[0] ?? '';
+  const rest = clause.filter(({ kind }) => kind !== 'n' && kind !== 'f');
+  if (!DENIED.has(name) || rest.length !== 1 || !/^(?:gone|cured|vanished)$/.test(rest[0]?.text ?? '')) return undefined;
+  return { facts: [fact(name, 'none')], names: [name] };
+}
+
+/** Cylinders, then the words for them; `rest` and `others` are those not yet named. */
+function looks(clause: Clause, context: Context): Meaning | undefined {
+  const subject = clause.find(({ kind }) => kind === 'n');
+  const isPlugs = subject ? /^(?:plugs?|plug (?:chop|colou?rs?|looks?|reading))$/.test(subject.text) : context.names?.[0] === 'plug';
+  if (!isPlugs) return undefined;
+  const rest = clause.filter((piece) => piece !== subject && !/[:fa,]/.test(piece.kind) && !OUT.has(piece.text));
+  const cylinders: number[] = [];
+  const words: string[] = [];
+  for (const piece of rest) {
+    const numbers = cylindersOf(piece, context, rest);
+    if (numbers && words.length === 0) cylinders.push(...numbers);
+    else if (LOOKS.has(piece.text)) words.push(piece.text);
+    else return undefined;
+  }
+  if (rest.length === 0) return { facts: [], names: ['plug'] };
+  if (words.length === 0) return undefined;
+  if (cylinders.length === 0) return subject && words.length > 0 ? { facts: [fact('plug', `"${words.join(' ')}"`)], names: ['plug'] } : undefined;
+  if (cylinders.length === words.length && cylinders.length > 2)
+    return { facts: cylinders.map((cylinder, i) => fact('plug', words[i] as string, `#${cylinder}`)), names: ['plug'] };
+  const value = words.length === 1 ? (words[0] as string) : `"${words.join(' ')}"`;
+  return { facts: cylinders.map((cylinder) => fact('plug', value, `#${cylinder}`)), names: ['plug'] };
+}
+
+const OUT = new Set(['out', 'chop', 'look', 'looks', 'looking', 'came', 'are', 'is', 'all']);
+
+function cylindersOf(piece: Piece, { facts, habits }: Context, rest: readonly Piece[]): readonly number[] | undefined {
+  const { kind, text, amount } = piece;
+  if (kind === 'p' && text.startsWith('#')) return [Number(text.slice(1))];
+  if (text === 'rest' || text === 'others') {
+    const named = new Set(facts.filter(({ name }) => name === 'plug').map(({ place }) => place));
+    if (!habits.cylinders || named.size === 0) return undefined;
+    return Array.from({ length: habits.cylinders }, (_, i) => i + 1).filter((each) => !named.has(`#${each}`));
+  }
+  if (kind !== 'v' || !amount || amount.unit || rest.length < 2) return undefined;
+  const from = sizeOf(amount.low[0] as string);
+  const to = amount.high ? sizeOf(amount.high[0] as string) : from;
+  if (!Number.isInteger(from) || !Number.isInteger(to) || from < 1 || to > (habits.cylinders ?? 16)) return undefined;
+  return Array.from({ length: to - from + 1 }, (_, i) => from + i);
+}
+
+const TOLD = new Set(['lift pin', 'starting', 'spark']);
+
+/** One of the words that the reading takes, else what is said in quotes. */
+function told(clause: Clause, context: Context): Meaning | undefined {
+  const at = clause.findIndex(({ kind }) => kind === 'n');
+  const name = clause[at]?.names[0] ?? '';
+  if (!TOLD.has(name)) return undefined;
+  const rest = clause.slice(at + 1).filter(({ kind }) => kind !== ':' && kind !== 'f');
+  if (rest.length === 0) return { facts: [], names: [name] };
+  const places = rest.filter(({ kind }) => kind === 'p').map(({ text }) => (context.habits.places?.includes(`${text} carb`) ? `${text} carb` : text));
+  const words = rest.filter(({ kind }) => kind !== 'p');
+  if (words.length === 0 || words.some(({ kind }) => /[w?]/.test(kind))) return undefined;
+  const first = words[0] as Piece;
+  const last = words.at(-1) as Piece;
+  const text = context.text.slice(first.from, last.to).replaceAll('"', '');
+  const known = /^(?:rises|falls|stalls|steady|easy|hard|none)$/.test(text) ? text : `"${text}"`;
+  return { facts: [fact(name, known, places[0])], names: [name] };
+}

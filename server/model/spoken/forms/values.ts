@@ -1,0 +1,150 @@
+/** Forms of a clause that gives numbers: before or after their word, in a list, changed by so much. */
+import type { Clause } from '../clauses.ts';
+import type { Context, Fact, Form, Meaning } from '../form.ts';
+import { type Frame, framesOf } from '../frames.ts';
+import type { Fit } from '../resolve.ts';
+import { fitsOf } from '../resolve.ts';
+import { directionOf, fitsOfFrame } from '../subjects.ts';
+import { sizeOf } from '../numbers.ts';
+
+export const VALUES: readonly Form[] = [
+  {
+    name: 'a list of readings, one for each cylinder',
+    pattern: 'filler|name|place|remark|comparison|colon|other|state* amount slash|filler? amount slash|filler|amount* remark|state|filler|place|no|other|comparison|with*',
+    means: list,
+    examples: [
+      ['comps 148 151 145 150', 'compression 148 151 145 150 psi', { cylinders: 4, units: 'us' }],
+      ['compression cold 9,8 / 9,6 / 9,1 / 9,7 bar', 'compression 9.8 9.6 9.1 9.7 bar cold', { cylinders: 4 }],
+    ],
+  },
+  {
+    name: 'two numbers for a pair of places',
+    pattern: 'filler|name|colon|change* amount slash|and amount any*',
+    means: pair,
+    examples: [
+      ['5/5 on the meter', 'carburettor balance front carb 5, rear carb 5', { places: ['front carb', 'rear carb'] }],
+    ],
+  },
+  {
+    name: 'numbers with their words',
+    pattern: 'any* amount any*',
+    means: values,
+    examples: [
+      ['12 initial, 22 mech, 34 all in', 'initial 12 deg | mechanical limit 22 deg | total 34 deg'],
+      ['idle 720ish', 'idle ~720 rpm'],
+      ['tickover 7 to 800', 'idle 700..800 rpm'],
+      ['650 fwd 780 N', 'idle 650 rpm in ahead | idle 780 rpm in neutral'],
+      ['oil 50 cold, 28 hot', 'oil pressure 50 psi cold | oil pressure 28 psi hot', { units: 'us' }],
+      ['bumped initial to 12', 'initial 12 deg'],
+      ['retarded 2', 'initial -2 deg'],
+      ['dwell 40 no 39', 'dwell 39 deg'],
+    ],
+  },
+];
+
+function values(clause: Clause, context: Context): Meaning | undefined {
+  const frames = framesOf(clause.filter(({ kind }) => kind !== ':' && kind !== '='), context.text);
+  if (!frames) return undefined;
+  const facts: Fact[] = [];
+  let names = context.names;
+  let corrects = false;
+  for (const [i, frame] of frames.entries()) {
+    const fact = factOf(frame, { ...context, names });
+    if (fact === 'counted') return { note: textOf(clause, context) };
+    if (!fact) return undefined;
+    if (frame.corrects && facts.length > 0) facts.pop();
+    else if (frame.corrects && i === 0) corrects = true;
+    facts.push(fact);
+    names = frame.names ?? [fact.name];
+  }
+  const place = frames.at(-1)?.place;
+  return { facts, ...(names && { names }), ...(place && { place }), ...(corrects && { corrects }) };
+}
+
+function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
+  if (frame.counts && !frame.names && frame.states.length === 0 && !frame.place) return 'counted';
+  const fits = fitsOfFrame(frame, context);
+  const [fit] = fits;
+  if (!fit) return undefined;
+  const value = changed(frame, fit);
+  if (!value) return undefined;
+  return {
+    name: fit.name,
+    place: frame.place && placeFor(frame.place, context),
+    value,
+    states: frame.states,
+    remark: frame.remark,
+    of: frame.of,
+    others: fits.slice(1).map((each) => `${each.name} ${changed(frame, each) ?? each.value}`),
+  };
+}
+
+/** `front` is the front carburettor where the notebook has one. */
+export const placeFor = (place: string, { habits: { places = [] } }: Pick<Context, 'habits'>): string =>
+  places.includes(`${place} carb`) ? `${place} carb` : place;
+
+/** The value, or how far it was changed; undefined where a change cannot be counted. */
+function changed({ changes, isWhole, changeAfter, amount, remark }: Frame, fit: Fit): string | undefined {
+  if (changes.length === 0 || isWhole) return fit.value;
+  if (changes.every((word) => word === 'changed' || word === 'adjusted' || word === 'reset')) return fit.value;
+  const direction = directionOf(fit, changes);
+  if (fit.quantity.kind !== 'setting') return undefined;
+  if (!direction || amount.high || amount.prefix) return undefined;
+  const size = sizeOf(amount.low[0] as string);
+  // `1 3/4 turns out` is where a screw stands, `1/8 out` how far it went.
+  if (changeAfter && fit.quantity.dimension === 'turns' && fit.name !== 'idle screw' && size > 0.5 && !/\bmore\b/.test(remark)) return size >= 0.75 && amount.unit?.id !== 'flat' ? fit.value : undefined;
+  return `${direction}${fit.value}`;
+}
+
+function list(clause: Clause, context: Context): Meaning | undefined {
+  const numbers = clause.filter(({ kind }) => kind === 'v');
+  const { cylinders } = context.habits;
+  if (numbers.length < 3 || (cylinders !== undefined && numbers.length !== cylinders)) return undefined;
+  const last = numbers.at(-1)?.amount;
+  const names = clause.find(({ kind }) => kind === 'n')?.names ?? context.names;
+  if (!last || !names || clause.filter(({ kind }) => kind === 'n').length > 1) return undefined;
+  const each = numbers.map(({ amount }) => amount && fitsOf(names, { ...amount, unit: amount.unit ?? last.unit, unitText: last.unitText }, context.habits));
+  const first = each[0]?.[0];
+  if (!first || each.some((fits) => fits?.length !== 1 || fits[0]?.name !== first.name)) return undefined;
+  if (!first.quantity.places?.includes('cylinder') && first.name !== 'depression') return undefined;
+  const unit = /\d ?([^\d]*)$/.exec(first.value)?.[1] ?? '';
+  const size = (value: string) => value.slice(0, value.length - unit.length).trim();
+  const text = `${each.map((fits) => size(fits?.[0]?.value ?? '')).join(' ')} ${unit}`.trim();
+  const remark = clause.filter(({ kind }) => kind === 'r').map((piece) => piece.text).join(' ');
+  const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
+  const isIdle = first.name === 'depression' && states.length === 0;
+  const separate = first.quantity.kind === 'setting' || first.name === 'depression' && false;
+  const facts: Fact[] = separate
+    ? each.map((fits, i) => ({ name: first.name, place: `#${i + 1}`, value: fits?.[0]?.value ?? '', states, remark, of: 'now', others: [] }))
+    : [{ name: first.name, place: undefined, value: text, states: isIdle ? ['at idle'] : states, remark, of: 'now', others: [] }];
+  return { facts, names: [first.name] };
+}
+
+/** The two places that a pair is given for: those of the notebook, or those the word itself has. */
+function pair(clause: Clause, context: Context): Meaning | undefined {
+  const numbers = clause.filter(({ kind }) => kind === 'v');
+  const [one, other, ...more] = numbers;
+  if (!one?.amount || !other?.amount || more.length > 0) return undefined;
+  const names = clause.find(({ kind }) => kind === 'n')?.names ?? context.names;
+  if (!names || clause.some(({ kind }) => /[twqkpo?]/.test(kind))) return undefined;
+  const unit = other.amount.unit ?? one.amount.unit;
+  const unitText = other.amount.unitText || one.amount.unitText;
+  const [first, second] = [one, other].map(({ amount }) => amount && fitsOf(names, { ...amount, unit, unitText }, context.habits)[0]);
+  const places = first && pairOf(first, context);
+  if (!first || !second || first.name !== second.name || !places) return undefined;
+  const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
+  const remark = clause.filter(({ kind }) => kind === 'r').map((piece) => piece.text).join(' ');
+  const facts = [first, second].map((fit, i): Fact => ({ name: fit.name, place: places[i], value: fit.value, states, remark, of: 'now', others: [] }));
+  return { facts, names: [first.name] };
+}
+
+function pairOf({ quantity }: Fit, { habits: { places = [] } }: Context): readonly [string, string] | undefined {
+  if (quantity.places?.includes('valve')) return ['inlet', 'exhaust'];
+  const [one, other, ...more] = places;
+  if (one && other && more.length === 0 && quantity.places?.includes('carburettor')) return [one, other];
+  if (quantity.name === 'main jet' && places.length === 0) return ['primary', 'secondary'];
+  return undefined;
+}
+
+const textOf = (clause: Clause, { text }: Context): string =>
+  text.slice((clause[0] as Clause[number]).from, (clause.at(-1) as Clause[number]).to);

@@ -1,0 +1,111 @@
+/** A clause to frames, one for each number: the name, place, conditions and remark that belong to it. */
+import type { Clause } from './clauses.ts';
+import type { Piece, SpokenAmount } from './classify.ts';
+
+export interface Frame {
+  readonly names: readonly string[] | undefined;
+  readonly place: string | undefined;
+  readonly amount: SpokenAmount;
+  /** `at idle`, `in drive`, `@ 2500 rpm`; text in quotes where it is only a remark. */
+  readonly states: readonly string[];
+  readonly remark: string;
+  /** Words of change that go with it, and whether `to` or `at` stands right before the number. */
+  readonly changes: readonly string[];
+  readonly isWhole: boolean;
+  /** The change stands after its number: `1/8 out`. */
+  readonly changeAfter: boolean;
+  /** `was`, `were`: what held before; `book`: what is printed. */
+  readonly of: 'now' | 'before' | 'book';
+  /** `no` right before it puts the number before it right. */
+  readonly corrects: boolean;
+  /** A word straight after a bare number: it may be counted, `2 aboard`. */
+  readonly counts: boolean;
+}
+
+const OLD = new Set(['was', 'were', 'had']);
+const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual']);
+const QUIET = new Set(['still', 'again', 'always', 'normally', 'used', 'from']);
+
+/** Undefined where the clause holds what no frame can take. */
+export function framesOf(clause: Clause, text: string): readonly Frame[] | undefined {
+  const at = clause.flatMap(({ kind }, i) => (kind === 'v' ? [i] : []));
+  if (at.length === 0) return undefined;
+  const leads = clause.slice(0, at[0]).some(({ kind }) => kind === 'p');
+  const named = clause.slice(0, at[0]).some(({ kind }) => kind === 'n');
+  const frames: Frame[] = [];
+  let before = clause.slice(0, at[0]);
+  for (const [i, index] of at.entries()) {
+    const between = clause.slice(index + 1, at[i + 1] ?? clause.length);
+    const cut = i + 1 < at.length ? cutOf(between, leads, named) : between.length;
+    const frame = frameOf(before, clause[index] as Piece, between.slice(0, cut), text);
+    if (!frame) return undefined;
+    frames.push(frame);
+    before = between.slice(cut);
+  }
+  return frames;
+}
+
+/** How many of the pieces between two numbers belong to the first. */
+function cutOf(between: readonly Piece[], leads: boolean, named: boolean): number {
+  const name = between.findIndex(({ kind }) => kind === 'n');
+  if (name >= 0) return named ? name : name + 1;
+  const place = between.findIndex(({ kind }) => kind === 'p');
+  if (leads && place >= 0) return place;
+  const opener = between.findIndex(({ kind }) => kind === 'q' || kind === 'o');
+  return opener >= 0 ? opener : between.length;
+}
+
+function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[], text: string): Frame | undefined {
+  const tail = remarkIn(after, text);
+  if (!tail) return undefined;
+  const around = [...before, ...tail.rest];
+  if (around.some((piece) => /[tw?k"]/.test(piece.kind))) return undefined;
+  if (before.some((piece) => /[xh]/.test(piece.kind))) return undefined;
+  const measured = around.filter(({ kind, text: word }) => kind === 'q' && !QUIET.has(word));
+  if (measured.some(({ text: word }) => !OLD.has(word) && !BOOK.has(word))) return undefined;
+  const names = around.filter(({ kind }) => kind === 'n');
+  if (names.length > 1) return undefined;
+  const last = before.findLast(({ kind }) => kind !== 'f' || true);
+  const places = around.filter(({ kind }) => kind === 'p').map((piece) => piece.text);
+  const direct = after[0];
+  return {
+    names: names[0]?.names,
+    place: places.length > 0 ? places.join(' ') : undefined,
+    amount: value.amount as SpokenAmount,
+    states: around.filter(({ kind }) => kind === 'g').map((piece) => piece.text),
+    remark: [...before.filter(({ kind }) => kind === 'r').map((piece) => piece.text), tail.remark].filter(Boolean).join(' '),
+    changes: around.filter(({ kind }) => kind === 'c').map((piece) => piece.text),
+    isWhole: last?.kind === 'f' && /^(?:to|at|now|is|reads|makes|set)$/.test(last.text) || tail.rest.some(({ text: word }) => word === 'now'),
+    changeAfter: tail.rest.some(({ kind }) => kind === 'c') && !before.some(({ kind }) => kind === 'c'),
+    of: measured.some(({ text: word }) => BOOK.has(word)) ? 'book' : measured.length > 0 ? 'before' : 'now',
+    corrects: before.some(({ kind }) => kind === 'o'),
+    counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
+  };
+}
+
+/** What stands behind a number and is no name, place, condition or change of it. */
+function remarkIn(
+  after: readonly Piece[],
+  text: string,
+): { readonly rest: readonly Piece[]; readonly remark: string } | undefined {
+  const from = after.findIndex(({ kind }) => /[rxho]/.test(kind));
+  if (from < 0) return { rest: after, remark: '' };
+  let start = from;
+  while (start > 0 && after[start - 1]?.kind === 'f') start--;
+  const isWith = after[from]?.kind === 'h';
+  const end = isWith ? after.length : endOfRemark(after, from);
+  const remark = after.slice(start, end);
+  const loaded = remark.some(({ kind }) => /[tw?k"]/.test(kind)) || (!isWith && remark.some(({ kind }) => kind === 'n'));
+  if (loaded) return undefined;
+  const rest = [...after.slice(0, start), ...after.slice(end)];
+  const said = text.slice((remark[0] as Piece).from, (remark.at(-1) as Piece).to);
+  return { rest, remark: said.replaceAll('"', '') };
+}
+
+/** A remark goes on to the next name, place or condition. */
+function endOfRemark(after: readonly Piece[], from: number): number {
+  let end = from;
+  while (end < after.length && /[rxhofa]/.test((after[end] as Piece).kind)) end++;
+  while (end > from && after[end - 1]?.kind === 'f') end--;
+  return end;
+}

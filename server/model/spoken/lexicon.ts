@@ -1,0 +1,158 @@
+/** What words of plain speech do in a line. Data only; lower case. Common practice, no source. */
+
+const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
+const pairs = (words: string): ReadonlyMap<string, string> =>
+  new Map(
+    words
+      .trim()
+      .split(/\s*,\s*/)
+      .map((pair) => pair.split(': ') as [string, string]),
+  );
+
+/** How or when a value was read; they stand beside it. */
+export const REMARKS = set(`
+  hot cold warm infrared ir gas probe crank crankshaft engine distributor dist manifold ported plugged capped vacuum connected
+  cruise throttle wide open closed full half light heavy load road water cranking boost off on new old set wot dry wet static
+  strobe torqued tightened steady fluctuating hunting wobbling drifting flicking swinging running lumpy smooth rough
+  no without choke fan gps shade sun uphill downhill loaded empty both all of the bottom top sight hole plug glass as found
+  corrected uncorrected flat level stock standard approx average clockwise anticlockwise each ea with oil squirt lights
+`);
+
+/** Gears and states of running that a condition may name. */
+export const STATES = set(`
+  idle neutral drive park reverse ahead astern gear first second third fourth fifth top low high overdrive 1st 2nd 3rd 4th 5th
+  6th cruise cruising wot load full throttle wide open no part tickover speed d n p r
+`);
+
+/** Something is wrong. */
+export const TROUBLES = set(`
+  drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
+  fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling
+  smelt smoking fumes pull pulling kick kicked kicks kickback bare chafed chafing chafes rub rubs rubbing rubbed burnt
+  burning burned fire flame flames spit spits spat spitting backfire backfires backfired backfiring popping dead broke broken
+  breaks  split torn ripped perished rotten rusty rusted corroded seized seizing stiff slack  wobbly wobble wobbles
+  shakes rattles rattle rattling squeals squeal squealing grinds grinding slips slipping drags dragging creeps creep creeping
+  failed fails missing stripped blown bulging swollen  spongy  sparks arcing arcs shorting shorted  hesitates
+  dies died stalls stalled stalling floods flooding flooded overheats overheated overheating boils boiled boiling blowing
+  puffing vibrates vibration shudder shudders snags snagged catches binds binding bind       
+  chewed  kinked pinched 
+`);
+
+/** Faults that stand in the way of a run wherever they touch one of `EXPOSED`. */
+export const DANGERS = set(`
+  drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
+  fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling
+  smelt smoke smokes smoking fumes pull pulls pulling kick kicked kicks kickback bare chafed chafing chafes rub rubs rubbing burnt
+  burning burned fire flame flames spit spits spat backfire backfires backfired backfiring dead broke broken bent
+  split torn ripped perished rotten seized seizing creeps creep creeping failed fails fade fades faded fading grabs grab snatches
+  shock sparks arcing arcs shorting shorted bulging swollen soft spongy slow locks locked out wanders wander hot
+  binds binding bind drags stiff snags worn missing gone sinks low disconnected adrift glowing glows red melted melting melts
+  bilge off
+`);
+
+/** What must not fail: fuel, throttle, brakes, steering, lights, fire, hot or turning parts. */
+export const EXPOSED = set(`
+  fuel petrol gas gasoline throttle pedal accelerator brake brakes braking steering clutch lights lites lamps headlight headlights
+  taillight bilge tank bowl float carb carbs carburettor carburetor tap pump cable linkage fan belt belts wheel wheels tyre tyres
+  tire tires exhaust downpipe manifold muffler silencer wiring wire wires lead battery harness loom regulator hose line lines
+  bellows blower spring springs track joint rod propshaft flywheel mower pto drawbar winch hitch trailer fire extinguisher
+  seat union banjo gland jet fumes helm rudder tiller kill stop
+`);
+
+/** Things that burn: whatever gets out of where they are kept is a danger. */
+export const FUELS = set('fuel petrol gas gasoline');
+
+/** Something was altered, by how much is another word's business. */
+export const CHANGES = set(`
+  more less up down upped lowered raised added took bumped gave give opened closed advanced retarded advance retard richer leaner
+  weaker richened leaned weakened in out back turned wound unwound backed screwed increased decreased clicked tightened loosened
+  reset changed swapped moved adjusted bigger smaller larger higher lower another extra knocked
+`);
+
+/** Measured against something else; no value of the day. */
+export const COMPARISONS = set(`
+  was were before last same usual usually than again still book spec should supposed yesterday originally previously
+  always normally like as since from over under ditto used wants tomorrow maybe perhaps if would could may might not never
+`);
+
+/** Not as it ought to be: a fault where a thing of the trade is named and no value given. */
+export const COMPLAINTS = set(`
+  weak lean leaner rich richer gone bad worse rough short worn bent soft slow hunts hunting flat noisy noise clicks whine whines
+  misses missing miss colder brown dirty black low high out treacle rattle knocking ringing bogs on dies open stripped air
+`);
+
+/** Adds nothing. */
+export const FILLERS = set(`
+  the a an is are it its it's reads read reading says showing shows show shown at to now set sets got have has i we my this that's
+  on by came comes went goes go crept dropped dropping settled settles sits sat holds held holding makes make made gives
+   today then and also today's dead-on exactly just put fitted uses using good great nice ok fine happy spot of
+  for one's ones one motor car she he her they be been did  measured checked counted counting found me you so
+  jumped climbed rose fell ran runs  stays stayed stay  reckon    will only   thats with 
+`);
+
+/** Something to be done. */
+export const WANTS = set(`
+  need needs needed want wants wanted try should must buy order get fetch find look listen replace todo remember fix change
+  mend renew adjust see ask sort clean lube grease swap file rebuild repair
+`);
+
+/** Number words. */
+export const NUMBERS = pairs(
+  `one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12,
+   fifteen: 15, twenty: 20, thirty: 30`,
+);
+
+/** An amount that nobody counted. */
+export const VAGUE = set('touch hair bit tad smidge little smidgen whisker fraction some shade pinch few couple');
+
+/** Spellings of the pencil, put right before anything is looked up. */
+export const SPELLINGS = pairs(
+  `guage: gauge, gague: gauge, compresion: compression, compresssion: compression, vaccum: vacuum, vacum: vacuum,
+   vacuumm: vacuum, idel: idle, carburator: carburettor, carburetter: carburettor, tickin: ticking, dwel: dwell, timeing: timing,
+   temprature: temperature, temperture: temperature, presure: pressure, preasure: pressure, throtle: throttle, mixure: mixture,
+   inital: initial, intial: initial, needel: needle, thru: through, lites: lights, yr: year, nr: no, tyer: tyre, gskts: gaskets,
+   idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, plus-minus: ±`,
+);
+
+/** Gears and states as they are said, and as a condition names them. */
+export const GEARS = pairs(
+  `p: in park, n: in neutral, d: in drive, r: in reverse, park: in park, neutral: in neutral, drive: in drive,
+   reverse: in reverse, fwd: in ahead, ahead: in ahead, astern: in astern, rev: in reverse, top: in top,
+   first: in first, second: in second, third: in 3rd, fourth: in fourth, fifth: in fifth, 1st: in first, 2nd: in second, 3rd: in 3rd,
+   4th: in fourth, 5th: in fifth, 6th: in 6th, idle: at idle, idling: at idle, tickover: at idle, ticking over: at idle,
+   tick over: at idle, wot: "at wide open", full throttle: "full throttle", flat out: "flat out", full gas: "full throttle"`,
+);
+
+/** Names that only plain speech gives: what they may be, in the order of likelihood; the value says which. */
+export const SPOKEN_NAMES = pairs(
+  `temp: water|oil temperature, temps: water, temperature: water, temp gauge: water, gauge: water|oil pressure,
+   coolant: water, water temp gauge: water, glass: barometer, barometer: barometer, on the glass: barometer,
+   clock: odometer, the clock: odometer, mileometer: odometer, milometer: odometer, stat: thermostat, thermo: thermostat,
+   batt: volts, battery: volts, trans: gearbox temperature, transmission: gearbox temperature, gearbox: gearbox temperature,
+   trans fluid: gearbox temperature, oil: oil pressure|oil temperature, engine oil: oil pressure|oil temperature,
+   oil gauge: oil pressure, oil press: oil pressure, all in: all in|total, mech: mechanical limit, mechanical: mechanical limit,
+   centrifugal: mechanical limit, weights: mechanical limit, mech advance: mechanical limit, strobe: timing, timing light: timing,
+   light: total|timing, pilot: idle jet|mixture, pilots: idle jet|mixture, pilot screw: mixture, pilot screws: mixture,
+   idle screws: mixture, air screw: mixture, air screws: mixture, mix screws: mixture, mixture screws: mixture, screws: mixture,
+   tyres: tyre pressure, tires: tyre pressure, tyre: tyre pressure, tire: tyre pressure, consumption: fuel economy,
+   head: head temperature, heads: head temperature, cyl head: head temperature, plugs: plug gap, plug: plug gap, points: points gap|dwell, gaps: plug gap,
+   secondaries: secondary jet, primaries: main jet, jets: main jet|mixture, jet: main jet|mixture, mains: main jet,
+   fuel: fuel pressure|fuel used, clip: needle clip, clips: needle clip, needle clip: needle clip, needles: needle clip, exhaust: egt,
+   idle: idle|idle screw, tappets: valve lash, pitch: propeller pitch, prop: propeller pitch, p prop: propeller pitch,
+   mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance, meter: carburettor balance,
+   choke cable: choke cable, pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
+   speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature, out: air temperature,
+   shade: air temperature, run: run time, training: run time, hourmeter: hours, meter: hours|carburettor balance, mileage: fuel economy,
+   floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
+   hill run: run time, lap: run time, practice: run time, water: water, thermostat: thermostat, jet needle: needle clip`,
+);
+
+/** Words that make a line a reading of the sky. */
+export const SKY = set(
+  'sunny sun cloudy overcast clear muggy humid breezy windy wind calm still dry damp wet cold warm hot rain raining drizzle fog foggy mild chilly frost frosty light heavy half no shade cool breeze and little gusty bit bright gray grey haze hazy',
+);
+
+/** What a thing looks like at a plug's end. */
+export const LOOKS = set(
+  'tan brown white grey gray black sooty soot oily wet dry fouled dark pale clean chalky blistered glazed burnt coffee biscuit light fluffy good ok even cream chocolate perfect bit and very slightly colour color',
+);

@@ -1,0 +1,29 @@
+/** Facts to lines of the notation: places of one word on one line, as they would be written. */
+import type { Fact } from './form.ts';
+
+export function linesOf(facts: readonly Fact[], time: string | undefined): readonly string[] {
+  const groups: Fact[][] = [];
+  for (const fact of facts) {
+    const last = groups.at(-1)?.at(-1);
+    if (last && last.name === fact.name && last.place && fact.place) groups.at(-1)?.push(fact);
+    else groups.push([fact]);
+  }
+  const lines = groups.map((group) => lineOf(group));
+  return time ? lines.map((line) => `${time}  ${line}`) : lines;
+}
+
+function lineOf(facts: readonly Fact[]): string {
+  const [first] = facts as readonly [Fact, ...Fact[]];
+  return `${first.name} ${facts.map(saidOf).join(', ')}`;
+}
+
+function saidOf({ place, value, states, remark }: Fact): string {
+  const quoted = states.filter((state) => state.startsWith('"')).map((state) => state.slice(1, -1));
+  const conditions = states.filter((state) => !state.startsWith('"'));
+  const said = [remark, ...quoted].filter(Boolean).join(', ');
+  const shown = said === '' ? '' : PLAIN.has(said) ? said : `"${said.replaceAll(';', ',')}"`;
+  return [place, value, ...conditions, shown].filter(Boolean).join(' ');
+}
+
+/** Remarks that readings are compared by; they stand without quotes. */
+const PLAIN = new Set(['hot', 'cold', 'warm', 'wet', 'dry', 'steady', 'infrared']);

@@ -1,0 +1,144 @@
+/** What a spoken number may be: of which word of the trade, read how, in which unit. Bands and habits decide; nothing is guessed. */
+import type { Quantity } from '../../trade/quantity.ts';
+import { convert, type Unit, unitById } from '../../trade/units.ts';
+import { UNITS } from '../../trade/unit-table.ts';
+import { findQuantity } from '../../trade/vocabulary.ts';
+import type { SpokenAmount } from './classify.ts';
+import type { Habits } from './habits.ts';
+import { sizeOf } from './numbers.ts';
+
+/** One way to read a number. */
+export interface Fit {
+  readonly name: string;
+  readonly quantity: Quantity;
+  /** The value as the notation writes it, with its unit. */
+  readonly value: string;
+}
+
+type System = NonNullable<Habits['units']>;
+
+/** Units a bare number is in, by dimension, the likelier first. Common practice, no source. */
+const USUAL: Readonly<Record<System, Readonly<Record<string, readonly string[]>>>> = {
+  us: {
+    temperature: ['F'],
+    pressure: ['psi', 'inHg'],
+    length: ['in', 'thou'],
+    distance: ['mi'],
+    volume: ['gal'],
+    'road speed': ['mph'],
+    'fuel economy': ['mpg'],
+    torque: ['lb-ft'],
+  },
+  imperial: {
+    temperature: ['F', 'C'],
+    pressure: ['psi', 'inHg', 'hPa'],
+    length: ['thou', 'in'],
+    distance: ['mi'],
+    volume: ['imp-gal'],
+    'road speed': ['mph'],
+    'fuel economy': ['imp-mpg'],
+    torque: ['lb-ft'],
+  },
+  metric: {
+    temperature: ['C'],
+    pressure: ['bar', 'kPa', 'hPa'],
+    length: ['mm'],
+    distance: ['km'],
+    volume: ['L'],
+    'road speed': ['km/h'],
+    'fuel economy': ['km/L'],
+    torque: ['Nm'],
+  },
+};
+
+/** Words whose bare number is always in one unit, whichever system. */
+const ALWAYS: Readonly<Record<string, readonly string[]>> = {
+  'plug gap': ['thou', 'in', 'mm'],
+  'points gap': ['thou', 'in', 'mm'],
+  'valve lash': ['thou', 'in', 'mm'],
+  'propeller pitch': ['in'],
+  dwell: ['deg'],
+  volts: ['V'],
+};
+
+/** Every way to read the amount as one of the names, those of the likeliest unit only. */
+export function fitsOf(names: readonly string[], amount: SpokenAmount, habits: Habits): readonly Fit[] {
+  const quantities = names.map((name) => findQuantity(name.split(' '))?.quantity).filter((each) => each !== undefined);
+  const strict = quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1));
+  if (strict.length > 0 || quantities.length > 1) return strict;
+  return quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1.7));
+}
+
+function fitsIn(quantity: Quantity, amount: SpokenAmount, habits: Habits, slack: number): readonly Fit[] {
+  if (quantity.form !== 'number' && quantity.form !== 'curve') return [];
+  for (const unit of unitsFor(quantity, amount, habits)) {
+    const fits = readingsIn(amount, quantity).filter(({ sizes }) => sizes.every((size) => isInBand(size, unit, quantity, slack)));
+    if (fits.length > 0)
+      return fits.map(({ text }) => ({ name: quantity.name, quantity, value: valueText(amount, text, unit, quantity) }));
+  }
+  return [];
+}
+
+/** Undefined stands for a bare number. */
+function unitsFor(quantity: Quantity, { unit, unitText }: SpokenAmount, habits: Habits): readonly (Unit | undefined)[] {
+  if (unit) return givenUnit(unit, unitText, quantity, habits);
+  const own = quantity.unit ? unitById(quantity.unit) : undefined;
+  const used = usedUnit(quantity, habits);
+  const system = habits.units && own ? (USUAL[habits.units][own.dimension] ?? []).map(unitById) : [];
+  const always = (ALWAYS[quantity.name] ?? []).map(unitById);
+  if (quantity.bare && own && own.dimension !== 'fuel economy') return [used ?? own];
+  const usual = habits.units === 'metric' && always.length > 1 ? [...always].reverse() : always;
+  return [...new Set([...(used ? [used] : []), ...usual, ...system])].filter((each) => each.dimension === own?.dimension);
+}
+
+function usedUnit(quantity: Quantity, { used }: Habits): Unit | undefined {
+  const symbol = used?.get(quantity.name);
+  return symbol === undefined ? undefined : UNITS.find((each) => each.symbol === symbol || each.id === symbol);
+}
+
+/** `55 lb` of oil pressure are pounds a square inch, `17 inches` of vacuum inches of mercury, degrees of a thermometer no angle. */
+function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits): readonly Unit[] {
+  const own = quantity.unit ? unitById(quantity.unit) : undefined;
+  if (own?.dimension === 'pressure' && unit.id === 'lb') return [unitById('psi')];
+  if (own?.dimension === 'pressure' && unit.id === 'in') return quantity.unit === 'inHg' || quantity.name === 'barometer' ? [unitById('inHg')] : [];
+  if (own?.dimension === 'temperature' && unit.id === 'deg') return habits.units ? (USUAL[habits.units]['temperature'] ?? []).map(unitById) : [];
+  const isOwn = unit.dimension === own?.dimension || (quantity.orIn?.includes(unit.dimension) ?? false);
+  if (!isOwn) return [];
+  if (habits.units === 'imperial' && own?.id === 'gal' && /^(?:gal|gals|gallons?)$/.test(text)) return [unitById('imp-gal')];
+  if (habits.units === 'imperial' && own?.id === 'mpg' && text === 'mpg') return [unitById('imp-mpg')];
+  return [unit];
+}
+
+function readingsIn(
+  { low, high, link }: SpokenAmount,
+  { dimension, name }: Quantity,
+): readonly { readonly text: string; readonly sizes: readonly number[] }[] {
+  // A meter has no thousandths: what looks like them are its thousands.
+  const grouped = dimension === 'distance' || dimension === 'rotation' ? low.slice(-1) : low;
+  return grouped.flatMap((from) => {
+    const scaled = name === 'power valve' && /^\d\d\d?$/.test(from) && Number(from) > 12 ? String(Number(from) / 10) : from;
+    if (!high) return [{ text: scaled, sizes: [sizeOf(scaled)] }];
+    return high.map((to) => ({
+      text: `${scaled}${link}${to}`,
+      sizes: link === '..' ? [sizeOf(scaled), sizeOf(to)] : [sizeOf(scaled)],
+    }));
+  });
+}
+
+function isInBand(size: number, unit: Unit | undefined, { band, unit: own, name }: Quantity, slack: number): boolean {
+  if (!Number.isFinite(size)) return false;
+  if (name === 'needle clip' && !Number.isInteger(size)) return false;
+  if (!band) return true;
+  const written = unit ?? (own ? unitById(own) : undefined);
+  const limit = unitById(band.unit);
+  if (!written || written.dimension !== limit.dimension) return true;
+  const read = convert(size, written, limit);
+  return read >= Math.min(band.low / slack, band.low * slack) && read <= band.high * slack;
+}
+
+function valueText({ prefix }: SpokenAmount, text: string, unit: Unit | undefined, quantity: Quantity): string {
+  const symbol = unit ? unit.symbol : quantity.unit ? unitById(quantity.unit).symbol : '';
+  const plural = symbol === 'turns' && sizeOf(text) <= 1 ? 'turn' : symbol;
+  const shown = plural.startsWith(':') ? `${text}${plural}` : `${text} ${plural}`;
+  return `${prefix}${shown}`.trim();
+}

@@ -1,0 +1,93 @@
+/** Pieces put in order before they are read: speeds that are conditions, cylinders that are called `no 3`, minutes gone by. */
+import type { Piece, SpokenAmount } from './classify.ts';
+import type { Habits } from './habits.ts';
+import { sizeOf } from './numbers.ts';
+
+export interface Settled {
+  readonly pieces: readonly Piece[];
+  /** `+20 min` or `10:45`, to be put before the line. */
+  readonly time: string | undefined;
+}
+
+export function settle(all: readonly Piece[], habits: Habits): Settled {
+  const { pieces, time } = withTime(all);
+  return { pieces: withSpeeds(withCylinders(pieces, habits)), time };
+}
+
+const bare = (piece: Piece | undefined): number | undefined => {
+  const amount = piece?.kind === 'v' ? piece.amount : undefined;
+  return amount && !amount.unit && !amount.high && amount.prefix === '' ? sizeOf(amount.low[0] as string) : undefined;
+};
+
+/** `after 20 min`, `160 in 3 min`; a clock time at the head of the line. */
+function withTime(all: readonly Piece[]): Settled {
+  const first = all[0];
+  if (first?.kind === 'm' && all.length > 1) return { pieces: all.slice(1), time: first.text };
+  for (let i = 0; i + 1 < all.length; i++) {
+    const amount = all[i + 1]?.amount;
+    const opens = /^(?:after|in)$/.test(all[i]?.text ?? '') && all[i]?.kind !== 'v';
+    const isMinutes = amount?.unit?.id === 'min' || (amount?.unit?.id === 'h' && amount.low[0] !== undefined);
+    if (!opens || !amount || !isMinutes || amount.high) continue;
+    const rest = [...all.slice(0, i), ...all.slice(i + 2)];
+    if (!rest.some(({ kind }) => kind === 'v')) continue;
+    return { pieces: rest, time: `+${amount.low[0]} ${amount.unit?.symbol}` };
+  }
+  return { pieces: all, time: undefined };
+}
+
+/** `no 3 with oil 9.9`: a cylinder where nothing comes before that could be put right. */
+function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): readonly Piece[] {
+  const out: Piece[] = [];
+  for (let i = 0; i < pieces.length; i++) {
+    const piece = pieces[i] as Piece;
+    const next = pieces[i + 1];
+    const number = bare(next);
+    const word = /^(?:no|cyl|cylinder|cyls|number)$/.test(piece.text);
+    const isCylinder = word && number !== undefined && Number.isInteger(number) && number >= 1 && number <= cylinders;
+    if (isCylinder && next && !out.some(({ kind }) => kind === 'v')) {
+      out.push({ ...next, kind: 'p', text: `#${number}`, amount: undefined, from: piece.from });
+      i++;
+    } else out.push(piece);
+  }
+  return out;
+}
+
+const isSpeed = (amount: SpokenAmount | undefined): boolean =>
+  amount !== undefined &&
+  (amount.unit?.dimension === 'rotation' || (!amount.unit && sizeOf(amount.low.at(-1) as string) >= 400));
+
+/** `42 @ 3000`, `32 at 4000`, `3200 = 26`: the speed it was read at, where another number is what was read. */
+function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
+  const numbers = pieces.filter(({ kind }) => kind === 'v').length;
+  const isWorded = pieces.some(({ names }) => names.some((name) => WORDED.has(name)));
+  const out: Piece[] = [];
+  for (let i = 0; i < pieces.length; i++) {
+    const piece = pieces[i] as Piece;
+    const next = pieces[i + 1];
+    const opens = /^(?:@|at|by|from|around)$/.test(piece.text);
+    if (opens && next?.kind === 'v' && isSpeed(next.amount) && (numbers > 1 || isWorded) && !takesSpeed(out)) {
+      out.push(speedOf(next));
+      i++;
+    } else if (piece.kind === 'v' && next?.kind === '=' && isSpeed(piece.amount)) {
+      out.push(speedOf(piece));
+      i++;
+    } else out.push(piece);
+  }
+  return out;
+}
+
+const WORDED = new Set(['knock', 'hesitation', 'smoke']);
+const SPEEDS = new Set(['all in', 'idle', 'engine speed', 'wide open speed', 'fast idle', 'governed speed']);
+
+/** The name right before it is one that takes a speed, and has none yet. */
+const takesSpeed = (before: readonly Piece[]): boolean => {
+  const at = before.findLastIndex(({ kind }) => kind === 'n');
+  if (at < 0 || !before[at]?.names.some((name) => SPEEDS.has(name))) return false;
+  return !before.slice(at).some(({ kind }) => kind === 'v') && !before.slice(0, at).some(({ kind }) => kind === 'v');
+};
+
+function speedOf(piece: Piece): Piece {
+  const { low, high, link, prefix } = piece.amount as SpokenAmount;
+  const number = high ? `${low.at(-1)}${link}${high.at(-1)}` : low.at(-1);
+  return { ...piece, kind: 'g', text: `@ ${prefix}${number} rpm`, amount: undefined };
+}

@@ -1,0 +1,88 @@
+/** A line of plain speech to its tokens: numbers with every way they may be read, words, signs. */
+import { FRACTION_SIGNS, readingsOfNumber } from './numbers.ts';
+
+export interface Token {
+  readonly kind: 'number' | 'word' | 'sign' | 'cylinder' | 'time';
+  /** As written; a word in lower case with its spelling put right. */
+  readonly text: string;
+  /** As written. */
+  readonly raw: string;
+  /** Of a number: how it may be read, as the notation writes numbers; the likelier first. */
+  readonly readings: readonly string[];
+  /** Nothing stands between it and the token before. */
+  readonly joined: boolean;
+  readonly from: number;
+  readonly to: number;
+}
+
+const PATTERN = new RegExp(
+  [
+    `(?<cylinder>#\\d{1,2}(?!\\d| ?drill))`,
+    `(?<lap>\\d{1,2}:\\d{2}[.,]\\d+)`,
+    `(?<time>\\d{1,2}:\\d{2}(?![\\d:]))`,
+    `(?<grade>\\d+w-?\\d+(?!\\w)|\\d{3}/\\d{2}-\\d{2}s?(?!\\w))`,
+    `(?<mixed>\\d+(?: |-| ?& ?| and )\\d+/\\d+(?![\\d/])|\\d* ?[${FRACTION_SIGNS}])`,
+    `(?<number>\\d+(?:[.,]\\d+)+|\\d+/(?:2|3|4|5|6|8|16|32|64)(?![\\d/.,${FRACTION_SIGNS}])|\\d+|[.,]\\d+)`,
+    `(?<word>[\\p{L}°%][\\p{L}\\p{M}°%²³]*(?:['’./-][\\p{L}\\d][\\p{L}\\p{M}\\d]*)*)`,
+    `(?<sign>->|→|\\+/-|\\.\\.+|[<>]=?|\\S)`,
+  ].join('|'),
+  'giu',
+);
+
+/** Linear: each alternative looks at most at the number or word it begins. */
+export function tokensOf(text: string, spelling: ReadonlyMap<string, string>): readonly Token[] {
+  const tokens: Token[] = [];
+  for (const match of text.matchAll(PATTERN)) {
+    const raw = match[0];
+    const { index } = match;
+    if (isPair(raw)) {
+      tokens.push(...pairAt(raw, index));
+      continue;
+    }
+    const joined = index > 0 && !/\s/.test(text.charAt(index - 1));
+    const at = { raw, joined, from: index, to: index + raw.length };
+    tokens.push({ ...at, ...kindOf(match.groups ?? {}, raw, spelling) });
+  }
+  return tokens;
+}
+
+/** `5/5`, `6/8`: two numbers, since nobody writes a fraction so. */
+function isPair(raw: string): boolean {
+  const [, above, below] = /^(\d+)\/(\d+)$/.exec(raw) ?? [];
+  if (above === undefined) return false;
+  const [top, bottom] = [Number(above), Number(below)];
+  return top >= bottom || (top % 2 === 0 && bottom % 2 === 0);
+}
+
+function pairAt(raw: string, from: number): readonly Token[] {
+  let at = from;
+  return raw.split(/(\/)/).map((text) => {
+    const token: Token = {
+      kind: text === '/' ? 'sign' : 'number',
+      text,
+      raw: text,
+      readings: text === '/' ? [] : [text],
+      joined: at > from,
+      from: at,
+      to: at + text.length,
+    };
+    at += text.length;
+    return token;
+  });
+}
+
+function kindOf(
+  groups: Readonly<Record<string, string | undefined>>,
+  raw: string,
+  spelling: ReadonlyMap<string, string>,
+): Pick<Token, 'kind' | 'text' | 'readings'> {
+  if (groups['cylinder']) return { kind: 'cylinder', text: raw, readings: [] };
+  if (groups['time']) return { kind: 'time', text: raw, readings: [] };
+  if (groups['mixed'] ?? groups['number'] ?? groups['lap'])
+    return { kind: 'number', text: raw, readings: readingsOfNumber(raw) };
+  if (groups['word'] ?? groups['grade']) {
+    const lower = raw.toLowerCase().replace(/’/g, "'").replace(/\.$/, '');
+    return { kind: 'word', text: spelling.get(lower) ?? lower, readings: [] };
+  }
+  return { kind: 'sign', text: raw, readings: [] };
+}
