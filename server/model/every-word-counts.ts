@@ -2,16 +2,16 @@
  * Every word counts: which words and numbers of a line have no part in its meaning. A line with one left over says something
  * else than what was read of it, and nothing of it may hold.
  */
-import { isEmpty, type Line, runSpan, type Span } from '../../grammar/index.ts';
+import { isEmpty, KIND, type Line, runSpan, type Span, tokenSpan } from '../../grammar/index.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { unitById } from '../trade/units.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
-import type { Condition, Entry, QuantityEntry, Said } from './notebook.ts';
-import { CHANGES, COMPARISONS, REMARKS, STATES, TROUBLES } from './spoken/lexicon.ts';
+import type { Condition, Entry, QuantityEntry, Said, SectionKind } from './notebook.ts';
+import { CHANGES, COMPARISONS, LOOKS, REMARKS, STATES, TROUBLES, WANTS } from './spoken/lexicon.ts';
 import type { Amount, Value, Word } from './values.ts';
 
 /** Words, numbers and signs without a part in what the entry means; empty where the line is wholly accounted for. */
-export function unaccounted(entry: Entry): readonly Word[] {
+export function unaccounted(entry: Entry, section?: SectionKind): readonly Word[] {
   const stray = strayIn(entry.line);
   switch (entry.kind) {
     case 'setting':
@@ -19,7 +19,7 @@ export function unaccounted(entry: Entry): readonly Word[] {
     case 'fact':
     case 'limit':
     case 'target':
-      return [...inQuantity(entry), ...stray];
+      return [...inQuantity(entry, section), ...numbersLeft(entry), ...stray];
     case 'row':
     case 'want':
       return stray;
@@ -37,10 +37,10 @@ function strayIn(line: Line): readonly Word[] {
 
 const wordAt = (line: Line, span: Span): Word => ({ text: line.text.slice(span.from, span.to), span });
 
-function inQuantity(entry: QuantityEntry): readonly Word[] {
+function inQuantity(entry: QuantityEntry, section: SectionKind | undefined): readonly Word[] {
   const { quantity, said, line } = entry;
   if (said.every((each) => isEmptySaid(each)) && !entry.text) return [wordAt(line, entry.name)];
-  if (quantity.form === 'text') return inText(entry);
+  if (quantity.form === 'text') return inText(entry, section);
   return said.flatMap((each) => inSaid(line, each, quantity));
 }
 
@@ -49,13 +49,38 @@ const isEmptySaid = ({ values, points, words, conditions }: Said): boolean =>
 
 function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
   const values = [...said.values, ...said.points.map(({ value }) => value)];
+  const isUnsaid = quantity.name === 'timing' && said.conditions.length + said.words.length === 0 && !values.some(hasUnit);
   return [
+    // A lamp shows something at every speed: a bare number may be the initial timing or any other.
+    ...(isUnsaid ? values.map((value) => wordAt(line, value.span)) : []),
     ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
     ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
     ...said.words.filter((word) => !isRemark(word, quantity)),
     ...said.conditions.flatMap((condition) => inCondition(line, condition)),
   ];
 }
+
+/** Numbers that stand in no value, place, name or condition; of `68 -> 67` and `1/4 in to 3/8 in` the first is what was. */
+function numbersLeft({ line, said, name, quantity, text }: QuantityEntry): readonly Word[] {
+  if (quantity.form === 'text' && text !== undefined) return [];
+  const isStep = quantity.kind !== 'reading' && (line.tokens.kinds.includes(KIND.Arrow) || /\bto\b/i.test(line.text));
+  if (isStep) return [];
+  const used = [name, ...said.flatMap(spansOf)];
+  return [...line.tokens.kinds].flatMap((kind, token) => {
+    if (!NUMBER_KINDS.includes(kind) || token < line.syntax.time[1]) return [];
+    const span = tokenSpan(line, token);
+    return used.some(({ from, to }) => span.from >= from && span.to <= to) ? [] : [wordAt(line, span)];
+  });
+}
+
+const NUMBER_KINDS = [KIND.Number, KIND.Fraction, KIND.Mixed, KIND.CommaNumber].join('');
+
+const spansOf = ({ values, points, words, conditions, place }: Said): readonly Span[] => [
+  ...[...values, ...points, ...words, ...conditions].map(({ span }) => span),
+  ...(place ? [place.span] : []),
+];
+
+const hasUnit = (value: Value): boolean => value.form === 'amount' && value.unit !== undefined;
 
 /** Numbers beyond the one that a quantity without cylinders takes. */
 function valuesOver({ values }: Said, { form, places, name }: Quantity): readonly Value[] {
@@ -96,13 +121,17 @@ function inCondition(line: Line, { value, words, span }: Condition): readonly Wo
 }
 
 /** Text in quotes is text; bare words are, where they name nothing, change nothing and complain of nothing. */
-function inText({ quantity, said, line, text, name }: QuantityEntry): readonly Word[] {
+function inText({ quantity, said, line, text, name }: QuantityEntry, section: SectionKind | undefined): readonly Word[] {
   const values = said.flatMap((each) => each.values);
   if (values.some((value) => value.form === 'text')) return besideQuotes(said, quantity);
   const words = said.flatMap((each) => [...each.words, ...each.conditions.flatMap((condition) => condition.words)]);
   const known = words.every((word) => isRemark(word, quantity)) && values.length === 0;
   if (known) return [];
   if (SWITCHED.has(quantity.name) && values.some(isNumber)) return [wordAt(line, values[0]?.span ?? name)];
+  // Of what the word knows its own names for, any other word is something else that happened.
+  if (quantity.words && section === 'session') return words.filter((word) => !isRemark(word, quantity));
+  if (quantity.kind === 'fact' && section === 'session') return [wordAt(line, name)];
+  if (quantity.name === 'plug') return words.filter(({ text: word }) => !LOOKS.has(word.toLowerCase()));
   const left = words.filter((word) => isLoaded(word.text) || namesAnother(word.text, quantity));
   return text === '' ? [wordAt(line, name)] : left;
 }
@@ -115,12 +144,15 @@ const isNumber = (value: Value): boolean => value.form === 'amount';
 /** Words of the trade that are text by themselves and a reading by their unit: a bare number may be either. */
 const SWITCHED: ReadonlySet<string> = new Set([
   'oil grade', 'coolant', 'exhaust', 'head', 'transmission', 'fuel', 'fuel pump', 'plug type', 'coil', 'plug leads',
-  'knock', 'smoke', 'starting', 'hesitation', 'spark', 'lift pin', 'throttle linkage',
+  'knock', 'smoke', 'tyre', 'starting', 'hesitation', 'spark', 'lift pin', 'throttle linkage',
 ]);
+
+/** Small words that no text of a setting begins or joins with at the bench. */
+const LOOSE: ReadonlySet<string> = new Set(['to', 'now', 'is', 'are', 'be', 'do', 'did', 'with', 'one', 'when', 'and', 'it']);
 
 const isLoaded = (text: string): boolean => {
   const lower = text.toLowerCase();
-  return TROUBLES.has(lower) || CHANGES.has(lower) || COMPARISONS.has(lower);
+  return TROUBLES.has(lower) || CHANGES.has(lower) || COMPARISONS.has(lower) || WANTS.has(lower) || LOOSE.has(lower);
 };
 
 function namesAnother(text: string, quantity: Quantity): boolean {

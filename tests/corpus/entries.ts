@@ -64,7 +64,7 @@ const GEARS = new Map(
 function saidKey(said: Said, quantity: Quantity, text: string | undefined): string {
   const values = said.values.map((value) => valueKey(value, quantity));
   const points = said.points.map(({ value, at }) => `${amountKey(value, quantity)}@${amountKey(at, undefined)}`);
-  const conditions = said.conditions.flatMap(({ value }) => (value ? [`@${amountKey(value, undefined)}`] : []));
+  const conditions = said.conditions.flatMap(({ value }) => (value ? [`@${amountKey(value, undefined).replace(/ $| rpm$/, '')}`] : []));
   const gears = said.heard.flatMap((word) => GEARS.get(word) ?? []);
   const known = quantity.form === 'text' ? textKey(text ?? '', quantity) : '';
   const numbers = quantity.form === 'text' ? [] : values;

@@ -61,7 +61,7 @@ const AROUND = { section: 'session', words: new Map(), specs: new Map() } as con
 
 function read(row: Row, above: readonly string[]): Result['reading'] {
   const entry = entryOf(parseLine(row.text), AROUND);
-  if (entry.kind !== 'unknown' && entry.kind !== 'row' && unaccounted(entry).length === 0)
+  if (entry.kind !== 'unknown' && entry.kind !== 'row' && unaccounted(entry, 'session').length === 0)
     return { status: 'read', as: [row.text] };
   return readSpoken(row.text, AROUND, habitsOf(row, above));
 }

@@ -9,7 +9,7 @@ import { type Token, tokensOf } from './tokens.ts';
 
 /**
  * What a piece is, one character each so that forms can be patterns: `n` name, `v` amount, `p` place, `g` condition, `r` remark,
- * `c` change, `q` comparison, `t` trouble, `w` something to do, `k` uncounted amount, `m` time, `o` no, `a` and, `f` filler,
+ * `c` change, `q` comparison, `t` trouble, `w` something to do, `k` uncounted amount, `m` time, `o` no, `a` and, `h` with, `f` filler,
  * `x` other, and signs as themselves.
  */
 export interface Piece {
@@ -104,6 +104,7 @@ function wordAt(
   if (place && place.length >= nameLength) return make('p', place.length, { text: place.text });
   if (spoken && spoken.length >= nameLength) return make('n', spoken.length, { names: spoken.value });
   if (known && !isFact) return make('n', known.length, { names: [known.quantity.name] });
+  if (/^(?:with|without|w)$/.test(word)) return make('h');
   if (word === 'no' || word === 'not') return make('o', 1, { text: word });
   if (word === 'and' || word === 'plus') return make('a');
   if (token.raw === 'I') return make('f');
@@ -126,8 +127,7 @@ function stateAt(
   at: number,
   before: Piece | undefined,
 ): { readonly text: string; readonly length: number } | undefined {
-  const token = tokens[at] as Token;
-  const opens = /^(?:in|at|on)$/.test(words[at] as string);
+  const opens = /^(?:in|at)$/.test(words[at] as string);
   const from = opens ? at + 1 : at;
   const found = longestPhrase(STATES, words, from, same);
   if (!found) return undefined;
@@ -137,7 +137,7 @@ function stateAt(
   const isGear = words[at + length] === 'gear';
   const end = isGear ? length + 1 : length;
   if (letter && first.raw !== first.raw.toUpperCase() && !opens) return undefined;
-  const isAfter = before?.kind === 'v' || before?.kind === 'g';
+  const isAfter = before?.kind === 'v' || before?.kind === 'g' || before?.kind === 'r';
   const isBefore = /^[:=]$/.test(tokens[at + end]?.text ?? '') && letter;
   const isState = first.text === 'idling' || first.text === 'wot' || first.text === 'fwd' || first.text === 'tickover' || first.text === 'ticking' ||
     first.text === 'neutral' || first.text === 'park' || first.text === 'drive';
@@ -193,7 +193,6 @@ const PREFIXES: readonly (readonly [words: string, prefix: SpokenAmount['prefix'
   ['less than', '<= '],
   ['at most', '<= '],
   ['just under', '<= '],
-  ['up to', '<= '],
   ['near enough', '~'],
   ['over', '>= '],
   ['above', '>= '],

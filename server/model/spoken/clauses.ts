@@ -17,12 +17,30 @@ export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
 
 function isBreak(pieces: readonly Piece[], at: number): boolean {
   const { kind, text } = pieces[at] as Piece;
+  if (joinsCorrection(pieces, at) || joinsList(pieces, at)) return false;
   if (BREAKS.has(kind) || (kind !== 'v' && BREAKING_WORDS.has(text))) return true;
   if (kind === '-') return true;
   // A slash between two numbers makes a list of them.
   if (kind === '/') return !(pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v');
   if (kind !== 'a') return false;
   return isFact(pieces, 0, at) && isFact(pieces, at + 1, pieces.length) && !isList(pieces, at);
+}
+
+/** `1150 - no, 1100`, `26, no, 27`: one number put right. */
+function joinsCorrection(pieces: readonly Piece[], at: number): boolean {
+  const kind = pieces[at]?.kind;
+  if (kind !== ',' && kind !== '-') return false;
+  const isAfter = pieces[at - 1]?.kind === 'o' && pieces[at + 1]?.kind === 'v';
+  const next = pieces[at + 1]?.kind === 'o' ? pieces[at + 2] : undefined;
+  const isBefore = next?.kind === 'v' || (next?.kind === ',' && pieces[at + 3]?.kind === 'v');
+  return isAfter || (isBefore && pieces[at - 1]?.kind === 'v');
+}
+
+/** Three or more numbers in a row with nothing but commas or slashes between. */
+function joinsList(pieces: readonly Piece[], at: number): boolean {
+  if (pieces[at]?.kind !== ',' || pieces[at - 1]?.kind !== 'v' || pieces[at + 1]?.kind !== 'v') return false;
+  const isMore = (i: number, step: number): boolean => pieces[i]?.kind === ',' && pieces[i + step]?.kind === 'v';
+  return isMore(at + 2, 1) || isMore(at - 2, -1);
 }
 
 /** Holds a number of its own, up to the next break. */

@@ -1,7 +1,7 @@
 /** What a form is: a row with a pattern over the kinds of a clause's pieces, and what it means. */
 import type { Around } from '../names.ts';
 import type { Clause } from './clauses.ts';
-import type { Piece } from './classify.ts';
+import type { Piece, SpokenAmount } from './classify.ts';
 import type { Habits } from './habits.ts';
 
 /** Something a line says of one place. */
@@ -26,7 +26,11 @@ export interface Context {
   readonly facts: readonly Fact[];
   /** What the clauses before it were about. */
   readonly names: readonly string[] | undefined;
+  /** What the clauses before that were about, the latest first. */
+  readonly earlier: readonly (readonly string[])[];
   readonly place: string | undefined;
+  /** The unit last said. */
+  readonly unit: SpokenAmount['unit'];
   /** The subject comes from an earlier line: whatever is read is offered, never counted. */
   readonly isCarried: boolean;
 }
@@ -39,6 +43,9 @@ export interface Meaning {
   /** What the next clause may be about. */
   readonly names?: readonly string[];
   readonly place?: string;
+  readonly unit?: SpokenAmount['unit'];
+  /** Conditions of what the clause before said. */
+  readonly states?: readonly string[];
   /** The number before it is put right. */
   readonly corrects?: boolean;
   /** A setting that moved by an unknown amount. */

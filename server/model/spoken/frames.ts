@@ -9,6 +9,8 @@ export interface Frame {
   /** `at idle`, `in drive`, `@ 2500 rpm`; text in quotes where it is only a remark. */
   readonly states: readonly string[];
   readonly remark: string;
+  /** Its name is a word for idling, which may only say when. */
+  readonly isIdleWord: boolean;
   /** Words of change that go with it, and whether `to` or `at` stands right before the number. */
   readonly changes: readonly string[];
   readonly isWhole: boolean;
@@ -23,8 +25,8 @@ export interface Frame {
 }
 
 const OLD = new Set(['was', 'were', 'had']);
-const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual']);
-const QUIET = new Set(['still', 'again', 'always', 'normally', 'used', 'from']);
+const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual', 'since']);
+const QUIET = new Set(['still', 'again', 'always', 'normally', 'used', 'from', 'now', 'before']);
 
 /** Undefined where the clause holds what no frame can take. */
 export function framesOf(clause: Clause, text: string): readonly Frame[] | undefined {
@@ -58,12 +60,19 @@ function cutOf(between: readonly Piece[], leads: boolean, named: boolean): numbe
 function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[], text: string): Frame | undefined {
   const tail = remarkIn(after, text);
   if (!tail) return undefined;
-  const around = [...before, ...tail.rest];
-  if (around.some((piece) => /[tw?k"]/.test(piece.kind))) return undefined;
-  if (before.some((piece) => /[xh]/.test(piece.kind))) return undefined;
+  const withAll = [...before, ...tail.rest];
+  if (withAll.some((piece) => /[tw?k"]/.test(piece.kind))) return undefined;
+  const withAt = before.findIndex(({ kind }) => kind === 'h');
+  const opening = withAt < 0 ? [] : before.slice(withAt);
+  const head = withAt < 0 ? before : before.slice(0, withAt);
+  if (head.some(({ kind }) => kind === 'x') || opening.some(({ kind }) => /[twqk]/.test(kind))) return undefined;
+  const around = [...head, ...tail.rest];
   const measured = around.filter(({ kind, text: word }) => kind === 'q' && !QUIET.has(word));
   if (measured.some(({ text: word }) => !OLD.has(word) && !BOOK.has(word))) return undefined;
-  const names = around.filter(({ kind }) => kind === 'n');
+  const named = around.filter(({ kind }) => kind === 'n');
+  // `oil 18 hot idle`: idle beside another word is when it was read.
+  const idle = named.length === 2 ? named.find((piece) => IDLE.test(piece.text)) : undefined;
+  const names = named.filter((piece) => piece !== idle);
   if (names.length > 1) return undefined;
   const last = before.findLast(({ kind }) => kind !== 'f' || true);
   const places = around.filter(({ kind }) => kind === 'p').map((piece) => piece.text);
@@ -72,8 +81,9 @@ function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[]
     names: names[0]?.names,
     place: places.length > 0 ? places.join(' ') : undefined,
     amount: value.amount as SpokenAmount,
-    states: around.filter(({ kind }) => kind === 'g').map((piece) => piece.text),
-    remark: [...before.filter(({ kind }) => kind === 'r').map((piece) => piece.text), tail.remark].filter(Boolean).join(' '),
+    states: [...around.filter(({ kind }) => kind === 'g').map((piece) => piece.text), ...(idle ? ['at idle'] : [])],
+    isIdleWord: names[0] !== undefined && IDLE.test(names[0].text),
+    remark: [...head.filter(({ kind }) => kind === 'r').map((piece) => piece.text), said(opening, text), tail.remark].filter(Boolean).join(' '),
     changes: around.filter(({ kind }) => kind === 'c').map((piece) => piece.text),
     isWhole: last?.kind === 'f' && /^(?:to|at|now|is|reads|makes|set)$/.test(last.text) || tail.rest.some(({ text: word }) => word === 'now'),
     changeAfter: tail.rest.some(({ kind }) => kind === 'c') && !before.some(({ kind }) => kind === 'c'),
@@ -82,6 +92,11 @@ function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[]
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
 }
+
+const IDLE = /^(?:idle|idles|idling|tickover|tick over|slow running)$/;
+
+const said = (pieces: readonly Piece[], text: string): string =>
+  pieces.length === 0 ? '' : text.slice((pieces[0] as Piece).from, (pieces.at(-1) as Piece).to);
 
 /** What stands behind a number and is no name, place, condition or change of it. */
 function remarkIn(
@@ -98,8 +113,7 @@ function remarkIn(
   const loaded = remark.some(({ kind }) => /[tw?k"]/.test(kind)) || (!isWith && remark.some(({ kind }) => kind === 'n'));
   if (loaded) return undefined;
   const rest = [...after.slice(0, start), ...after.slice(end)];
-  const said = text.slice((remark[0] as Piece).from, (remark.at(-1) as Piece).to);
-  return { rest, remark: said.replaceAll('"', '') };
+  return { rest, remark: said(remark, text).replaceAll('"', '') };
 }
 
 /** A remark goes on to the next name, place or condition. */

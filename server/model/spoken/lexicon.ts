@@ -15,13 +15,13 @@ export const REMARKS = set(`
   cruise throttle wide open closed full half light heavy load road water cranking boost off on new old set wot dry wet static
   strobe torqued tightened steady fluctuating hunting wobbling drifting flicking swinging running lumpy smooth rough
   no without choke fan gps shade sun uphill downhill loaded empty both all of the bottom top sight hole plug glass as found
-  corrected uncorrected flat level stock standard approx average clockwise anticlockwise each ea with oil squirt lights
+  corrected uncorrected other way only four two six eight round flat level stock standard approx average clockwise anticlockwise each ea with oil squirt lights
 `);
 
 /** Gears and states of running that a condition may name. */
 export const STATES = set(`
   idle neutral drive park reverse ahead astern gear first second third fourth fifth top low high overdrive 1st 2nd 3rd 4th 5th
-  6th cruise cruising wot load full throttle wide open no part tickover speed d n p r
+  6th cruise cruising wot load full throttle wide open no part speed d n p r
 `);
 
 /** Something is wrong. */
@@ -64,14 +64,14 @@ export const FUELS = set('fuel petrol gas gasoline');
 
 /** Something was altered, by how much is another word's business. */
 export const CHANGES = set(`
-  more less up down upped lowered raised added took bumped gave give opened closed advanced retarded advance retard richer leaner
+  change changes do more less up down upped lowered raised added took bumped gave give opened closed advanced retarded advance retard richer leaner
   weaker richened leaned weakened in out back turned wound unwound backed screwed increased decreased clicked tightened loosened
   reset changed swapped moved adjusted bigger smaller larger higher lower another extra knocked
 `);
 
 /** Measured against something else; no value of the day. */
 export const COMPARISONS = set(`
-  was were before last same usual usually than again still book spec should supposed yesterday originally previously
+  now l/100 l/100km hi high low was were before last same usual usually than again still book spec should supposed yesterday originally previously
   always normally like as since from over under ditto used wants tomorrow maybe perhaps if would could may might not never
 `);
 
@@ -86,7 +86,7 @@ export const FILLERS = set(`
   the a an is are it its it's reads read reading says showing shows show shown at to now set sets got have has i we my this that's
   on by came comes went goes go crept dropped dropping settled settles sits sat holds held holding makes make made gives
    today then and also today's dead-on exactly just put fitted uses using good great nice ok fine happy spot of
-  for one's ones one motor car she he her they be been did  measured checked counted counting found me you so
+  for one's ones one motor car she he her they be been did looked rechecked km measured checked counted counting found me you so
   jumped climbed rose fell ran runs  stays stayed stay  reckon    will only   thats with 
 `);
 
@@ -111,7 +111,7 @@ export const SPELLINGS = pairs(
    vacuumm: vacuum, idel: idle, carburator: carburettor, carburetter: carburettor, tickin: ticking, dwel: dwell, timeing: timing,
    temprature: temperature, temperture: temperature, presure: pressure, preasure: pressure, throtle: throttle, mixure: mixture,
    inital: initial, intial: initial, needel: needle, thru: through, lites: lights, yr: year, nr: no, tyer: tyre, gskts: gaskets,
-   idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, plus-minus: ±`,
+   idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, antifreze: antifreeze, w/: with, w/o: without, antifreese: antifreeze, tickng: ticking, exaust: exhaust, pertol: petrol`,
 );
 
 /** Gears and states as they are said, and as a condition names them. */
@@ -125,7 +125,7 @@ export const GEARS = pairs(
 
 /** Names that only plain speech gives: what they may be, in the order of likelihood; the value says which. */
 export const SPOKEN_NAMES = pairs(
-  `temp: water|oil temperature, temps: water, temperature: water, temp gauge: water, gauge: water|oil pressure,
+  `temp: water, temps: water, temperature: water, temp gauge: water, gauge: water|oil pressure,
    coolant: water, water temp gauge: water, glass: barometer, barometer: barometer, on the glass: barometer,
    clock: odometer, the clock: odometer, mileometer: odometer, milometer: odometer, stat: thermostat, thermo: thermostat,
    batt: volts, battery: volts, trans: gearbox temperature, transmission: gearbox temperature, gearbox: gearbox temperature,
@@ -139,12 +139,13 @@ export const SPOKEN_NAMES = pairs(
    secondaries: secondary jet, primaries: main jet, jets: main jet|mixture, jet: main jet|mixture, mains: main jet,
    fuel: fuel pressure|fuel used, clip: needle clip, clips: needle clip, needle clip: needle clip, needles: needle clip, exhaust: egt,
    idle: idle|idle screw, tappets: valve lash, pitch: propeller pitch, prop: propeller pitch, p prop: propeller pitch,
-   mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance, meter: carburettor balance,
+   mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance,
    choke cable: choke cable, pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
-   speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature, out: air temperature,
-   shade: air temperature, run: run time, training: run time, hourmeter: hours, meter: hours|carburettor balance, mileage: fuel economy,
+   speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature,
+   shade: air temperature, run: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
-   hill run: run time, lap: run time, practice: run time, water: water, thermostat: thermostat, jet needle: needle clip`,
+   hole: hesitation, holes: hesitation, flat spots: hesitation, planes: run time, planed: run time, tr: run time, heat: run time, timed: initial, mag timed: initial, gapped: plug gap,
+   to the gallon: fuel economy, hill run: run time, lap: run time, practice: run time, water: water, thermostat: thermostat, jet needle: needle clip`,
 );
 
 /** Words that make a line a reading of the sky. */

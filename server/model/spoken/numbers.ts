@@ -16,6 +16,7 @@ export const FRACTION_SIGNS = Object.keys(EIGHTHS).join('');
 
 /** `42,310` is forty-two thousand or forty-two and a bit; `0,45` only the latter. Empty for what is no number. */
 export function readingsOfNumber(raw: string): readonly string[] {
+  if (raw.includes('\u2009')) return [raw.replace('\u2009', '')];
   const sign = EIGHTHS[raw.slice(-1)];
   if (sign) return [`${raw.slice(0, -1).trim()} ${sign}`.trim()];
   const lap = /^(\d+):(\d\d)[.,](\d+)$/.exec(raw);

@@ -14,7 +14,8 @@ import { asked, type Habits, noteOf, type SpokenReading, spokenAs, UNREAD } from
 import { isProse } from './prose.ts';
 import { linesOf } from './render.ts';
 import { type Settled, settle } from './settle.ts';
-import { subjectOf } from './subjects.ts';
+import { subjectsOf } from './subjects.ts';
+import { findQuantity } from '../../trade/vocabulary.ts';
 import { FORMS } from './table.ts';
 import { holds } from './verify.ts';
 
@@ -32,7 +33,7 @@ export function readSpoken(text: string, scope: Around, habits: Habits): SpokenR
   const trouble = troubleIn(line);
   const open = openIn(line);
   if (trouble && (trouble.safety || !open)) {
-    const read = readLine(line, settled, scope, habits, false);
+    const read = readLine(line, settled, scope, habits);
     if (trouble.safety || !read || !holds(read.lines, scope)) return troubled(line, trouble, settled, scope, habits);
   }
   if (open) return todoOffers(line, []);
@@ -42,7 +43,7 @@ export function readSpoken(text: string, scope: Around, habits: Habits): SpokenR
 function troubled(line: string, trouble: NonNullable<ReturnType<typeof troubleIn>>, settled: Settled, scope: Around, habits: Habits): SpokenReading {
   const hasSubject = trouble.safety || complainsOf(settled.pieces, line) || settled.pieces.some(({ kind }) => kind === 't');
   if (!hasSubject) return noteOf(line);
-  const read = readLine(line, settled, scope, habits, false)?.lines ?? [];
+  const read = readLine(line, settled, scope, habits)?.lines ?? [];
   return faultOffers(line, trouble, holds(read, scope) ? read : []);
 }
 
@@ -55,7 +56,7 @@ function inOrder(line: string, settled: Settled, scope: Around, habits: Habits):
   if (doneIn(line, pieces) && !hasNumber) return doneOffers(line, checks);
   if (checks.length > 0 && !hasNumber) return asked('Is this what was looked at?', [checks.join(' | '), `note ${line}`]);
   if (!pieces.some(({ kind }) => kind === '?')) {
-    const read = readLine(line, settled, scope, habits, false);
+    const read = readLine(line, settled, scope, habits);
     const reading = read && decided(read, scope);
     if (reading) return reading;
   }
@@ -79,40 +80,64 @@ function decided({ lines, others, doubts }: Read, scope: Around): SpokenReading 
 
 /** What leans on an earlier line, or could not be read whole: offered, never counted. */
 function leaning(line: string, settled: Settled, scope: Around, habits: Habits): SpokenReading {
-  const read = readLine(line, settled, scope, habits, true);
-  const offers = read && read.lines.length > 0 && holds(read.lines, scope) ? [read.lines.join(' | ')] : [];
+  const subjects: readonly (string | undefined)[] = [...subjectsOf(habits.lines ?? []), undefined];
+  const offers = subjects.flatMap((subject) => {
+    const read = readLine(line, settled, scope, habits, subject);
+    return read && read.lines.length > 0 && holds(read.lines, scope) ? [read.lines.join(' | ')] : [];
+  });
   const isAny = offers.length > 0 || settled.pieces.some(({ kind }) => /[nvk]/.test(kind));
   if (!isAny) return UNREAD;
-  return asked('What does this belong to?', [...offers, `note ${line}`, `todo ${shortName(line)}: ${line.replace(/[:;[\]]/g, ' ')}`]);
+  const plain = line.replace(/[:;[\]]/g, ' ');
+  return asked('What does this belong to?', [...offers.slice(0, 2), `note ${line}`, `todo ${shortName(line)}: ${plain}`]);
 }
 
 /** Each clause by the first form that fits it. Undefined where one has none. */
-function readLine(text: string, { pieces, time }: Settled, scope: Around, habits: Habits, isCarried: boolean): Read | undefined {
-  const last = isCarried ? subjectOf(habits.lines ?? []) : undefined;
+function readLine(text: string, { pieces, time }: Settled, scope: Around, habits: Habits, subject?: string): Read | undefined {
   let facts: readonly Fact[] = [];
   const notes: string[] = [];
   const doubts: SpokenReading['doubts'][number][] = [];
-  let names = last?.names;
-  let place = last?.place;
+  const about: (readonly string[])[] = subject ? [[subject]] : [];
+  let place: string | undefined;
+  let unit: Context['unit'];
   for (const clause of clausesOf(pieces)) {
-    const context: Context = { text, scope, habits, facts, names, place, isCarried };
+    const [names, ...earlier] = about;
+    const context: Context = { text, scope, habits, facts, names, earlier, place, unit, isCarried: subject !== undefined };
     const meaning = clauseOf(clause, context);
     if (!meaning) return undefined;
     facts = [...(meaning.corrects ? facts.slice(0, -1) : facts), ...(meaning.facts ?? [])];
+    if (meaning.states) facts = withStates(facts, meaning.states);
     if (meaning.note) notes.push(meaning.note);
     if (meaning.doubt) doubts.push(meaning.doubt);
-    names = meaning.names ?? names;
+    if (meaning.names) about.unshift(meaning.names);
     place = meaning.place ?? place;
+    unit = meaning.unit ?? unit;
   }
   const now = current(facts);
+  if (contradicts(now)) return undefined;
   const lines = [...linesOf(now, time), ...notes.map((note) => `note ${note}`)];
-  return { lines, others: now.flatMap((fact) => fact.others), doubts };
+  const open = doubts.filter(({ name }) => !now.some((fact) => fact.name === name));
+  return { lines, others: now.flatMap((fact) => fact.others), doubts: open };
 }
+
+/** `205 trans, 2nd gear`: a condition said after its number. */
+const withStates = (facts: readonly Fact[], states: readonly string[]): readonly Fact[] =>
+  facts.map((fact, i) => (i === facts.length - 1 ? { ...fact, states: [...fact.states, ...states] } : fact));
+
+/** A setting that a line gives two values for one place has none. */
+const contradicts = (facts: readonly Fact[]): boolean =>
+  facts.some((fact, i) => {
+    const isSetting = findQuantity(fact.name.split(' '))?.quantity.kind === 'setting';
+    return isSetting && facts.some((each, j) => j > i && each.name === fact.name && each.place === fact.place);
+  });
 
 /** What was before or is printed goes where the value of today is given too. */
 function current(facts: readonly Fact[]): readonly Fact[] {
-  const kept = facts.filter((fact) => fact.of === 'now' || !facts.some((each) => each.of === 'now' && each.name === fact.name));
-  return kept;
+  const isNow = (fact: Fact) => fact.of === 'now' || !facts.some((each) => each.of === 'now' && each.name === fact.name && each.place === fact.place);
+  // `advanced 2, makes 10`: where it came to says it all.
+  const isReplaced = (fact: Fact, i: number) =>
+    /^(?:[+-]|in |out )/.test(fact.value) &&
+    facts.some((each, j) => j > i && each.name === fact.name && each.place === fact.place && !/^(?:[+-]|in |out )/.test(each.value));
+  return facts.filter((fact, i) => isNow(fact) && !isReplaced(fact, i));
 }
 
 function clauseOf(clause: Clause, context: Context): Meaning | undefined {
@@ -123,15 +148,30 @@ function clauseOf(clause: Clause, context: Context): Meaning | undefined {
   return remarkOf(clause, context);
 }
 
-/** A clause without a number that names nothing to be set and complains of nothing. */
-function remarkOf(clause: Clause, { text, names }: Context): Meaning | undefined {
+/** A clause without a number that is to be done, or complains, is none. */
+function remarkOf(clause: Clause, context: Context): Meaning | undefined {
+  const { text, names } = context;
   const [first] = clause;
   const last = clause.at(-1);
   if (!first || !last) return undefined;
   const named = clause.filter(({ kind }) => kind === 'n');
-  const alone = named.length === 1 && clause.every(({ kind }) => /[nfp:]/.test(kind));
-  if (alone) return { names: (named[0] as Piece).names };
-  if (clause.some(({ kind }) => /[twq?nvk"]/.test(kind))) return undefined;
+  const subject = named.length === 1 ? (named[0] as Piece).names : undefined;
+  if (subject && clause.every(({ kind }) => /[nfp:g]/.test(kind))) return { names: subject };
+  if (clause.some(({ kind }) => /[tw?"]/.test(kind)) && !isGoneWeak(clause)) return undefined;
+  const counted = clause.findIndex(({ kind }) => kind === 'v');
+  if (counted >= 0 && !(clause[counted + 1]?.kind === 'x' && !clause[counted]?.amount?.unit && named.length === 0)) return undefined;
+  if (clause.every(({ kind }) => kind === 'f')) return { ...(names && { names }) };
   const note = text.slice(first.from, last.to);
-  return clause.every(({ kind }) => kind === 'f') ? { ...(names && { names }) } : { note };
+  const moved = clause.some(({ kind }) => kind === 'c' || kind === 'k');
+  const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
+  if (!moved) return { note, ...(subject && { names: subject }), ...(states.length > 0 && context.facts.length > 0 ? { states } : {}) };
+  const about = subject ?? names;
+  const quantity = about && findQuantity((about[0] as string).split(' '))?.quantity;
+  const held = states.length > 0 && context.facts.length > 0 ? { states } : {};
+  if (quantity?.kind === 'reading') return { note, ...held, ...(subject && { names: subject }) };
+  if (!quantity || !subject) return about === undefined && clause.every(({ kind }) => kind !== 'k') && context.facts.length > 0 ? { note } : undefined;
+  return { note, names: subject, doubt: { name: quantity.name } };
 }
+
+/** How it ran, before what was done about it. */
+const isGoneWeak = (clause: Clause): boolean => clause.every(({ kind, text }) => kind !== 't' || text === 'gone');

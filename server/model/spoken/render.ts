@@ -8,8 +8,15 @@ export function linesOf(facts: readonly Fact[], time: string | undefined): reado
     if (last && last.name === fact.name && last.place && fact.place) groups.at(-1)?.push(fact);
     else groups.push([fact]);
   }
-  const lines = groups.map((group) => lineOf(group));
+  const lines = groups.map((group) => lineOf(inSameState(group)));
   return time ? lines.map((line) => `${time}  ${line}`) : lines;
+}
+
+/** `front 5, rear 4 at idle`: a condition said last holds for all of them. */
+function inSameState(facts: readonly Fact[]): readonly Fact[] {
+  const states = facts.at(-1)?.states ?? [];
+  const isLast = states.length > 0 && facts.slice(0, -1).every((fact) => fact.states.length === 0);
+  return isLast ? facts.map((fact) => ({ ...fact, states })) : facts;
 }
 
 function lineOf(facts: readonly Fact[]): string {

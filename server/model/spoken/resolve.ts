@@ -21,7 +21,8 @@ type System = NonNullable<Habits['units']>;
 const USUAL: Readonly<Record<System, Readonly<Record<string, readonly string[]>>>> = {
   us: {
     temperature: ['F'],
-    pressure: ['psi', 'inHg'],
+    pressure: ['psi'],
+    depression: ['inHg'],
     length: ['in', 'thou'],
     distance: ['mi'],
     volume: ['gal'],
@@ -31,7 +32,8 @@ const USUAL: Readonly<Record<System, Readonly<Record<string, readonly string[]>>
   },
   imperial: {
     temperature: ['F', 'C'],
-    pressure: ['psi', 'inHg', 'hPa'],
+    pressure: ['psi'],
+    depression: ['inHg'],
     length: ['thou', 'in'],
     distance: ['mi'],
     volume: ['imp-gal'],
@@ -41,7 +43,8 @@ const USUAL: Readonly<Record<System, Readonly<Record<string, readonly string[]>>
   },
   metric: {
     temperature: ['C'],
-    pressure: ['bar', 'kPa', 'hPa'],
+    pressure: ['bar'],
+    depression: ['kPa', 'mbar'],
     length: ['mm'],
     distance: ['km'],
     volume: ['L'],
@@ -57,21 +60,29 @@ const ALWAYS: Readonly<Record<string, readonly string[]>> = {
   'points gap': ['thou', 'in', 'mm'],
   'valve lash': ['thou', 'in', 'mm'],
   'propeller pitch': ['in'],
+  barometer: ['inHg', 'hPa'],
   dwell: ['deg'],
   volts: ['V'],
 };
 
 /** Every way to read the amount as one of the names, those of the likeliest unit only. */
-export function fitsOf(names: readonly string[], amount: SpokenAmount, habits: Habits): readonly Fit[] {
-  const quantities = names.map((name) => findQuantity(name.split(' '))?.quantity).filter((each) => each !== undefined);
-  const strict = quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1));
-  if (strict.length > 0 || quantities.length > 1) return strict;
-  return quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1.7));
+export function fitsOf(names: readonly string[], amount: SpokenAmount, habits: Habits, isNamed = true): readonly Fit[] {
+  const first = fitsAmong(names, amount, habits, true);
+  return first.length > 0 ? first : fitsAmong(names, amount, habits, false, isNamed);
 }
 
-function fitsIn(quantity: Quantity, amount: SpokenAmount, habits: Habits, slack: number): readonly Fit[] {
+/** Only what is named may be well outside the usual. */
+function fitsAmong(names: readonly string[], amount: SpokenAmount, habits: Habits, usual: boolean, isNamed = false): readonly Fit[] {
+  const quantities = names.map((name) => findQuantity(name.split(' '))?.quantity).filter((each) => each !== undefined);
+  const strict = quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1, usual));
+  if (usual || !isNamed || strict.length > 0 || quantities.length > 1) return strict;
+  return quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1.7, false));
+}
+
+function fitsIn(quantity: Quantity, amount: SpokenAmount, habits: Habits, slack: number, usual: boolean): readonly Fit[] {
   if (quantity.form !== 'number' && quantity.form !== 'curve') return [];
-  for (const unit of unitsFor(quantity, amount, habits)) {
+  const units = unitsFor(quantity, amount, habits);
+  for (const unit of usual ? units.slice(0, 1) : units) {
     const fits = readingsIn(amount, quantity).filter(({ sizes }) => sizes.every((size) => isInBand(size, unit, quantity, slack)));
     if (fits.length > 0)
       return fits.map(({ text }) => ({ name: quantity.name, quantity, value: valueText(amount, text, unit, quantity) }));
@@ -84,7 +95,9 @@ function unitsFor(quantity: Quantity, { unit, unitText }: SpokenAmount, habits: 
   if (unit) return givenUnit(unit, unitText, quantity, habits);
   const own = quantity.unit ? unitById(quantity.unit) : undefined;
   const used = usedUnit(quantity, habits);
-  const system = habits.units && own ? (USUAL[habits.units][own.dimension] ?? []).map(unitById) : [];
+  const usualIn = habits.units && USUAL[habits.units];
+  const kind = own?.id === 'inHg' ? 'depression' : (own?.dimension ?? '');
+  const system = (usualIn?.[kind] ?? []).map(unitById);
   const always = (ALWAYS[quantity.name] ?? []).map(unitById);
   if (quantity.bare && own && own.dimension !== 'fuel economy') return [used ?? own];
   const usual = habits.units === 'metric' && always.length > 1 ? [...always].reverse() : always;

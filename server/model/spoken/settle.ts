@@ -11,7 +11,7 @@ export interface Settled {
 
 export function settle(all: readonly Piece[], habits: Habits): Settled {
   const { pieces, time } = withTime(all);
-  return { pieces: withSpeeds(withCylinders(pieces, habits)), time };
+  return { pieces: withSpeeds(withCylinders(withoutLabels(summed(pieces)), habits)), time };
 }
 
 const bare = (piece: Piece | undefined): number | undefined => {
@@ -19,14 +19,31 @@ const bare = (piece: Piece | undefined): number | undefined => {
   return amount && !amount.unit && !amount.high && amount.prefix === '' ? sizeOf(amount.low[0] as string) : undefined;
 };
 
+/** `12 + 22 = 34`: the sum is what was read. */
+function summed(pieces: readonly Piece[]): readonly Piece[] {
+  const kinds = pieces.map(({ kind }) => kind).join('');
+  const at = kinds.search(/v[+]v=v/);
+  return at < 0 ? pieces : [...pieces.slice(0, at), ...pieces.slice(at + 4)];
+}
+
+/** `comps 1-8: 148 151`, `lap 2: 58.7`: which they are, before what they are. */
+const withoutLabels = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.filter(({ kind, amount }, at) => {
+    const isLabel = kind === 'v' && !amount?.unit && pieces[at + 1]?.kind === ':' && pieces[at + 2]?.kind === 'v';
+    return !(isLabel && pieces.slice(0, at).some((piece) => piece.kind === 'n'));
+  });
+
 /** `after 20 min`, `160 in 3 min`; a clock time at the head of the line. */
 function withTime(all: readonly Piece[]): Settled {
   const first = all[0];
+  const clock = /^([01]?\d|2[0-3])\.([0-5]\d)$/.exec(bareText(first));
+  if (clock && all[1]?.kind === 'n' && all.slice(2).some(({ kind }) => kind === 'v'))
+    return { pieces: all.slice(1), time: `${clock[1]}:${clock[2]}` };
   if (first?.kind === 'm' && all.length > 1) return { pieces: all.slice(1), time: first.text };
   for (let i = 0; i + 1 < all.length; i++) {
     const amount = all[i + 1]?.amount;
     const opens = /^(?:after|in)$/.test(all[i]?.text ?? '') && all[i]?.kind !== 'v';
-    const isMinutes = amount?.unit?.id === 'min' || (amount?.unit?.id === 'h' && amount.low[0] !== undefined);
+    const isMinutes = amount?.unit?.id === 'min' || (amount?.unit?.id === 'h' && all[i]?.text === 'after');
     if (!opens || !amount || !isMinutes || amount.high) continue;
     const rest = [...all.slice(0, i), ...all.slice(i + 2)];
     if (!rest.some(({ kind }) => kind === 'v')) continue;
@@ -34,6 +51,9 @@ function withTime(all: readonly Piece[]): Settled {
   }
   return { pieces: all, time: undefined };
 }
+
+const bareText = (piece: Piece | undefined): string =>
+  piece?.amount && !piece.amount.unit && !piece.amount.high ? (piece.amount.low[0] ?? '') : '';
 
 /** `no 3 with oil 9.9`: a cylinder where nothing comes before that could be put right. */
 function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): readonly Piece[] {
@@ -82,8 +102,12 @@ const SPEEDS = new Set(['all in', 'idle', 'engine speed', 'wide open speed', 'fa
 /** The name right before it is one that takes a speed, and has none yet. */
 const takesSpeed = (before: readonly Piece[]): boolean => {
   const at = before.findLastIndex(({ kind }) => kind === 'n');
-  if (at < 0 || !before[at]?.names.some((name) => SPEEDS.has(name))) return false;
-  return !before.slice(at).some(({ kind }) => kind === 'v') && !before.slice(0, at).some(({ kind }) => kind === 'v');
+  const names = before[at]?.names ?? [];
+  if (at < 0 || before.slice(at).some(({ kind }) => /[v,]/.test(kind))) return false;
+  if (names.some((name) => WORDED.has(name))) return false;
+  // `12 initial at 900`: a name behind its number has it.
+  const own = names.some((name) => SPEEDS.has(name));
+  return own || before[at - 1]?.kind !== 'v';
 };
 
 function speedOf(piece: Piece): Piece {

@@ -9,21 +9,33 @@ import { sizeOf } from './numbers.ts';
 /** Ways to read a frame; none where nothing says what it is of. */
 export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   const { habits } = context;
-  if (frame.names) return fitsOf(narrowed(frame.names, frame), frame.amount, habits);
+  if (frame.names) return fitsOf(narrowed(frame.names, frame, context), frame.amount, habits);
   const guessed = bySelf(frame, context);
-  const carried = context.names ? fitsOf(narrowed(context.names, frame), frame.amount, habits) : [];
-  if (carried.length > 0) return carried;
+  const amount = withUnitOf(frame, context);
+  for (const names of [context.names, ...context.earlier]) {
+    const carried = names ? fitsOf(narrowed(names, frame, context), amount, habits, false) : [];
+    if (carried.length > 0) return carried;
+  }
   return guessed ? fitsOf(guessed, frame.amount, habits) : [];
 }
 
 /** `oil 28 hot at idle` has a pressure or a temperature; jets that are wound are no numbers. */
-function narrowed(names: readonly string[], { amount, changes, changeAfter }: Frame): readonly string[] {
-  const isTurned = amount.unit?.dimension === 'turns' || (changes.length > 0 && !changeAfter && false);
-  return isTurned && names.includes('mixture') ? ['mixture'] : names;
+function narrowed(names: readonly string[], { amount, remark, states }: Frame, { facts }: Context): readonly string[] {
+  if (amount.unit?.dimension === 'turns' && names.includes('mixture')) return ['mixture'];
+  if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark)) return ['fast idle'];
+  // A governor has one speed without load; what it falls to is the engine's.
+  const isLoaded = names[0] === 'governed speed' && facts.some(({ name }) => name === 'governed speed');
+  if (isLoaded && (remark !== '' || states.length > 0)) return ['engine speed'];
+  return names;
+}
+
+/** `12 flats front, 10 rear`: the unit said before holds on. */
+function withUnitOf({ amount }: Frame, { unit, facts }: Context): SpokenAmount {
+  return amount.unit || !unit || facts.length === 0 ? amount : { ...amount, unit, unitText: unit.symbol };
 }
 
 /** By the unit, the gear or the remark alone, where only one thing of the trade goes with it. */
-function bySelf({ amount, states, remark, changes }: Frame, { habits }: Context): readonly string[] | undefined {
+function bySelf({ amount, states, remark, changes }: Frame, { habits, text }: Context): readonly string[] | undefined {
   const dimension = amount.unit?.dimension;
   if (dimension && BY_DIMENSION[dimension]) return BY_DIMENSION[dimension];
   if (amount.unit?.id === 'flat' && habits.wound === 'jets') return ['mixture'];
@@ -31,10 +43,12 @@ function bySelf({ amount, states, remark, changes }: Frame, { habits }: Context)
   if (changes.some((word) => TIMED.has(word)) && (!dimension || dimension === 'angle')) return ['initial'];
   if (dimension === 'angle' && changes.some((word) => word === 'gave' || word === 'took')) return ['initial'];
   if (/\bgps\b/i.test(remark)) return ['speed'];
+  if (dimension === 'volume' && FILLED.test(text) && !/\b(?:oil|water|coolant)\b/i.test(text)) return ['fuel used'];
   if (dimension && dimension !== 'rotation') return undefined;
   return byGear(amount, states);
 }
 
+const FILLED = /\bmpg\b|\bin since\b|\bput .* in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
 const TIMED = new Set(['advanced', 'retarded', 'advance', 'retard']);
 const BY_DIMENSION: Readonly<Record<string, readonly string[]>> = {
   'road speed': ['speed'],
@@ -77,13 +91,13 @@ const STOP = { in: words('in opened more up raised'), out: words('out less down 
 const MORE = words('up more raised added gave give advanced advance bumped upped another extra increased bigger larger richer higher');
 const LESS = words('down less lowered took retarded retard out decreased smaller lower leaner weaker');
 
-/** The subject of the latest line of a session that has one. */
-export function subjectOf(lines: readonly string[]): { readonly names: readonly string[]; readonly place: string | undefined } | undefined {
-  for (const line of lines.toReversed().slice(0, 3)) {
-    const found = findQuantity(line.replace(/^\+?\S+ (?:min|h) /, '').split(' '));
-    if (found && found.quantity.kind !== 'fact') return { names: [found.quantity.name], place: undefined };
-  }
-  return undefined;
+/** What the latest lines of a session are about, the latest first. */
+export function subjectsOf(lines: readonly string[]): readonly string[] {
+  const names = lines.toReversed().slice(0, 8).flatMap((line) => {
+    const found = findQuantity(line.replace(/^(?:\+\S+ (?:min|h)|\d+:\d\d) +/, '').split(' '));
+    return found && found.quantity.kind !== 'fact' ? [found.quantity.name] : [];
+  });
+  return [...new Set(names)].slice(0, 4);
 }
 
 export type { Fact };

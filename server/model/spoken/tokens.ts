@@ -21,8 +21,9 @@ const PATTERN = new RegExp(
     `(?<lap>\\d{1,2}:\\d{2}[.,]\\d+)`,
     `(?<time>\\d{1,2}:\\d{2}(?![\\d:]))`,
     `(?<grade>\\d+w-?\\d+(?!\\w)|\\d{3}/\\d{2}-\\d{2}s?(?!\\w))`,
+    `(?<ordinal>\\d+(?:st|nd|rd|th)(?![\\p{L}\\d])|w/o?(?![\\p{L}\\d]))`,
     `(?<mixed>\\d+(?: |-| ?& ?| and )\\d+/\\d+(?![\\d/])|\\d* ?[${FRACTION_SIGNS}])`,
-    `(?<number>\\d+(?:[.,]\\d+)+|\\d+/(?:2|3|4|5|6|8|16|32|64)(?![\\d/.,${FRACTION_SIGNS}])|\\d+|[.,]\\d+)`,
+    `(?<number>\\d{1,3}\u2009\\d{3}(?!\\d)|\\d+(?:[.,]\\d+)+|\\d+/(?:2|3|4|5|6|8|16|32|64)(?![\\d/.,${FRACTION_SIGNS}])|\\d+|[.,]\\d+)`,
     `(?<word>[\\p{L}°%][\\p{L}\\p{M}°%²³]*(?:['’./-][\\p{L}\\d][\\p{L}\\p{M}\\d]*)*)`,
     `(?<sign>->|→|\\+/-|\\.\\.+|[<>]=?|\\S)`,
   ].join('|'),
@@ -32,7 +33,7 @@ const PATTERN = new RegExp(
 /** Linear: each alternative looks at most at the number or word it begins. */
 export function tokensOf(text: string, spelling: ReadonlyMap<string, string>): readonly Token[] {
   const tokens: Token[] = [];
-  for (const match of text.matchAll(PATTERN)) {
+  for (const match of withThousands(text).matchAll(PATTERN)) {
     const raw = match[0];
     const { index } = match;
     if (isPair(raw)) {
@@ -45,6 +46,10 @@ export function tokensOf(text: string, spelling: ReadonlyMap<string, string>): r
   }
   return tokens;
 }
+
+/** `48 230` on a line of a distance is one number: its blank is made a thin one, which keeps every place in the line. */
+const withThousands = (text: string): string =>
+  /\b(?:km|mi|miles|odo|odometer|clock)\b/i.test(text) ? text.replace(/(?<!\d)(\d{1,3}) (\d{3})(?!\d)/g, '$1\u2009$2') : text;
 
 /** `5/5`, `6/8`: two numbers, since nobody writes a fraction so. */
 function isPair(raw: string): boolean {
@@ -80,7 +85,7 @@ function kindOf(
   if (groups['time']) return { kind: 'time', text: raw, readings: [] };
   if (groups['mixed'] ?? groups['number'] ?? groups['lap'])
     return { kind: 'number', text: raw, readings: readingsOfNumber(raw) };
-  if (groups['word'] ?? groups['grade']) {
+  if (groups['word'] ?? groups['grade'] ?? groups['ordinal']) {
     const lower = raw.toLowerCase().replace(/’/g, "'").replace(/\.$/, '');
     return { kind: 'word', text: spelling.get(lower) ?? lower, readings: [] };
   }

@@ -13,14 +13,14 @@ export function holds(lines: readonly string[], scope: Around): boolean {
   return lines.every((text) => {
     const entry = entryOf(parseLine(text), { ...scope, section });
     if (entry.kind === 'section') section = entry.section;
-    return isWhole(entry);
+    return isWhole(entry, section);
   });
 }
 
-const isWhole = (entry: Entry): boolean =>
+const isWhole = (entry: Entry, section: SectionKind | undefined): boolean =>
   entry.kind !== 'unknown' &&
   entry.kind !== 'row' &&
-  unaccounted(entry).length === 0 &&
+  unaccounted(entry, section).length === 0 &&
   !(entry.kind === 'session' && entry.date === undefined) &&
   isPossible(entry);
 

@@ -32,7 +32,7 @@ export const WORDS: readonly Form[] = [
   },
   {
     name: 'what the engine does when a pin is lifted, or how it starts',
-    pattern: 'filler* name any+',
+    pattern: 'any+',
     means: told,
     examples: [['lift pin: front steady', 'lift pin front carb steady', { places: ['front carb', 'rear carb'] }]],
   },
@@ -104,13 +104,18 @@ function cylindersOf(piece: Piece, { facts, habits }: Context, rest: readonly Pi
   return Array.from({ length: to - from + 1 }, (_, i) => from + i);
 }
 
-const TOLD = new Set(['lift pin', 'starting', 'spark']);
+const TOLD = new Set(['lift pin', 'starting', 'spark', 'hand throttle']);
+const STARTS = /^(?:(?:it|she|he) )?(?:fired|started|caught|starts|fires|took (?:\S+ )?(?:pulls|swings|turns))\b/;
+const KNOWN = /^(?:rises|falls|stalls|steady|easy|hard|none)$/;
+const AWAY = new Set(['away', 'slowly', 'quickly']);
 
 /** One of the words that the reading takes, else what is said in quotes. */
 function told(clause: Clause, context: Context): Meaning | undefined {
   const at = clause.findIndex(({ kind }) => kind === 'n');
-  const name = clause[at]?.names[0] ?? '';
-  if (!TOLD.has(name)) return undefined;
+  const isStart = at < 0 && STARTS.test(clause.map(({ text }) => text).join(' '));
+  const carried = at < 0 && clause.some(({ kind }) => kind === 'p') ? (context.names?.[0] ?? '') : '';
+  const name = isStart ? 'starting' : at < 0 ? carried : (clause[at]?.names[0] ?? '');
+  if (!TOLD.has(name) || clause.slice(0, Math.max(at, 0)).some(({ kind }) => kind !== 'f')) return undefined;
   const rest = clause.slice(at + 1).filter(({ kind }) => kind !== ':' && kind !== 'f');
   if (rest.length === 0) return { facts: [], names: [name] };
   const places = rest.filter(({ kind }) => kind === 'p').map(({ text }) => (context.habits.places?.includes(`${text} carb`) ? `${text} carb` : text));
@@ -119,6 +124,9 @@ function told(clause: Clause, context: Context): Meaning | undefined {
   const first = words[0] as Piece;
   const last = words.at(-1) as Piece;
   const text = context.text.slice(first.from, last.to).replaceAll('"', '');
-  const known = /^(?:rises|falls|stalls|steady|easy|hard|none)$/.test(text) ? text : `"${text}"`;
-  return { facts: [fact(name, known, places[0])], names: [name] };
+  const isKnown = KNOWN.test(first.text) && words.slice(1).every((word) => AWAY.has(word.text));
+  const value = isKnown ? first.text : `"${text}"`;
+  const both = words.some((word) => word.text === 'both') ? (context.habits.places ?? []) : [];
+  const at2 = name === 'lift pin' && both.length === 2 ? both : [places[0]];
+  return { facts: at2.map((place) => fact(name, value, place)), names: [name] };
 }

@@ -1,4 +1,5 @@
 /** Forms of a clause that gives numbers: before or after their word, in a list, changed by so much. */
+import type { SpokenAmount } from '../classify.ts';
 import type { Clause } from '../clauses.ts';
 import type { Context, Fact, Form, Meaning } from '../form.ts';
 import { type Frame, framesOf } from '../frames.ts';
@@ -48,36 +49,66 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   const facts: Fact[] = [];
   let names = context.names;
   let corrects = false;
-  for (const [i, frame] of frames.entries()) {
-    const fact = factOf(frame, { ...context, names });
-    if (fact === 'counted') return { note: textOf(clause, context) };
+  let unit: SpokenAmount['unit'];
+  const told = frames.filter((frame) => frame.of !== 'book');
+  for (const [i, frame] of told.entries()) {
+    const fact = factOf(frame, { ...context, names, unit: unit ?? context.unit, facts: [...context.facts, ...facts] });
+    if (fact === 'counted') {
+      if (frames.length > 1) return undefined;
+      const subject = frame.names ?? context.names;
+      return { note: textOf(clause, context), ...(subject && { names: subject }) };
+    }
     if (!fact) return undefined;
     if (frame.corrects && facts.length > 0) facts.pop();
     else if (frame.corrects && i === 0) corrects = true;
     facts.push(fact);
-    names = frame.names ?? [fact.name];
+    names = [fact.name];
+    unit = frame.amount.unit ?? unit;
   }
   const place = frames.at(-1)?.place;
-  return { facts, ...(names && { names }), ...(place && { place }), ...(corrects && { corrects }) };
+  if (told.length === 0) return { ...(names && { names }) };
+  return { facts, ...(names && { names }), ...(unit && { unit }), ...(place && { place }), ...(corrects && { corrects }) };
 }
 
 function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
   if (frame.counts && !frame.names && frame.states.length === 0 && !frame.place) return 'counted';
   const fits = fitsOfFrame(frame, context);
   const [fit] = fits;
-  if (!fit) return undefined;
+  if (!fit && frame.isIdleWord)
+    return factOf({ ...frame, names: undefined, isIdleWord: false, states: [...frame.states, 'at idle'] }, context);
+  if (!fit) return isAside(frame) ? 'counted' : undefined;
   const value = changed(frame, fit);
-  if (!value) return undefined;
+  if (!value || isOfAnother(frame, fit, context)) return undefined;
   return {
     name: fit.name,
     place: frame.place && placeFor(frame.place, context),
     value,
-    states: frame.states,
+    states: fit.name === 'idle' ? frame.states.filter((state) => state !== 'at idle') : frame.states,
     remark: frame.remark,
     of: frame.of,
-    others: fits.slice(1).map((each) => `${each.name} ${changed(frame, each) ?? each.value}`),
+    others: [...fits.slice(1).map((each) => `${each.name} ${changed(frame, each) ?? each.value}`), ...besides(frame, fit, context)],
   };
 }
+
+/** `opened the rear screw 1/4 turn, both 5`: a bare number after a change is of something else. */
+function isOfAnother({ names, amount, isWhole, place }: Frame, { name }: Fit, { facts }: Context): boolean {
+  const last = facts.at(-1);
+  if (names || amount.unit || !last || last.name !== name || !/^(?:[+-]|in |out )/.test(last.value)) return false;
+  return !isWhole || last.place !== place;
+}
+
+/** `1 1/2, no 1 5/8` may be a correction or cylinder 1; a lamp shows something at every speed. */
+function besides({ corrects, amount, states, remark }: Frame, { name, value, quantity }: Fit, { habits }: Context): readonly string[] {
+  const cylinder = /^(\d+) (\d+\/\d+)/.exec(amount.low[0] ?? '');
+  if (corrects && cylinder && Number(cylinder[1]) <= (habits.cylinders ?? 16) && quantity.places?.includes('cylinder'))
+    return [`${name} #${cylinder[1]} ${cylinder[2]} ${amount.unit?.symbol ?? ''}`.trim()];
+  const isUnsaid = name === 'timing' && states.length === 0 && remark === '' && !amount.unit;
+  return isUnsaid ? [`${name} ${value} at idle`, `initial ${value}`] : [];
+}
+
+/** `41 mi`, `up in 8 seconds`: how far or how long, where nothing is said that takes it. */
+const isAside = ({ amount, names }: Frame): boolean =>
+  amount.unit !== undefined && (amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
 
 /** `front` is the front carburettor where the notebook has one. */
 export const placeFor = (place: string, { habits: { places = [] } }: Pick<Context, 'habits'>): string =>
@@ -129,7 +160,7 @@ function pair(clause: Clause, context: Context): Meaning | undefined {
   if (!names || clause.some(({ kind }) => /[twqkpo?]/.test(kind))) return undefined;
   const unit = other.amount.unit ?? one.amount.unit;
   const unitText = other.amount.unitText || one.amount.unitText;
-  const [first, second] = [one, other].map(({ amount }) => amount && fitsOf(names, { ...amount, unit, unitText }, context.habits)[0]);
+  const [first, second] = [one, other].map(({ amount }) => amount && fitsOf(names, { ...amount, unit, unitText }, context.habits).find((fit) => pairOf(fit, context)));
   const places = first && pairOf(first, context);
   if (!first || !second || first.name !== second.name || !places) return undefined;
   const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
