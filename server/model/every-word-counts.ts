@@ -137,7 +137,9 @@ function inText({ quantity, said, line, text, name }: QuantityEntry, section: Se
 }
 
 const besideQuotes = (said: readonly Said[], quantity: Quantity): readonly Word[] =>
-  said.flatMap((each) => each.words).filter((word) => !isRemark(word, quantity));
+  said
+    .flatMap((each) => each.words)
+    .filter((word) => !isRemark(word, quantity) && !(quantity.name === 'plug' && LOOKS.has(word.text.toLowerCase())));
 
 const isNumber = (value: Value): boolean => value.form === 'amount';
 

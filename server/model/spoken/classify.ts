@@ -106,6 +106,7 @@ function wordAt(
   if (known && !isFact) return make('n', known.length, { names: [known.quantity.name] });
   if (/^(?:with|without|w)$/.test(word)) return make('h');
   if (word === 'no' || word === 'not') return make('o', 1, { text: word });
+  if (word === 'on' && words[at + 1] === 'choke') return make('r', 2, { text: 'on choke' });
   if (word === 'and' || word === 'plus') return make('a');
   if (token.raw === 'I') return make('f');
   const kinds: readonly (readonly [string, ReadonlySet<string>])[] = [
@@ -234,13 +235,15 @@ function plainAt(
     return { readings: token.readings, length: 1 };
   }
   const word = words[at] as string;
+  const ordinal = /^(\d)(?:st|nd|rd|th)$/.exec(word);
+  if (ordinal?.[1] && /^(?:clips?|grooves?)$/.test(words[at - 1] ?? '')) return { readings: [ordinal[1]], length: 1 };
   const article = word === 'a' || word === 'another' ? 1 : 0;
   const next = words[at + article];
   const share = next === 'half' ? '1/2' : next === 'quarter' || next === '1/4' ? '1/4' : next === 'eighth' ? '1/8' : undefined;
   const isShare = share && (article === 1 || words[at + 1] === 'a' || words[at + 1] === 'turn' || words[at + 1] === 'flat');
   if (isShare && share) return { readings: [share], length: article + 1 + (words[at + article + 1] === 'a' ? 1 : 0) };
   const number = lexicon.NUMBERS.get(word);
-  if (number && (unitAt(tokens, words, at + 1) || NUMBERED.has(words[at + 1] ?? ''))) return { readings: [number], length: 1 };
+  if (number && ((words[at + 1] !== 'in' && unitAt(tokens, words, at + 1)) || NUMBERED.has(words[at + 1] ?? ''))) return { readings: [number], length: 1 };
   if (number && article === 0 && NUMBERED.has(words[at - 1] ?? '')) return { readings: [number], length: 1 };
   return undefined;
 }
@@ -279,8 +282,7 @@ function rangeAt(
 }
 
 /** Letters that are units only straight after the number or in their own case. */
-const LETTERS = /^[a-z]$/;
-const NEVER = /^[andprkgmt]$/;
+const NEVER = /^[andprkgt]$/;
 
 function unitAt(
   tokens: readonly Token[],
@@ -292,7 +294,7 @@ function unitAt(
   if (token?.kind !== 'word') return undefined;
   const word = token.text;
   if (NEVER.test(word)) return undefined;
-  if (LETTERS.test(word) && !token.joined && token.raw !== word.toUpperCase()) return undefined;
+  if (/^[cfm]$/.test(word) && !token.joined && token.raw !== word.toUpperCase()) return undefined;
   if (word === 'in' && isNoInch(tokens, words, at + 1)) return undefined;
   const match = matchUnit(words, at);
   if (!match) return undefined;

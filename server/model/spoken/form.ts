@@ -83,6 +83,8 @@ const KINDS: Readonly<Record<string, string>> = {
   colon: ':',
   ditto: '"',
   arrow: '>',
+  comma: ',',
+  plus: '[+]',
   any: '.',
 };
 

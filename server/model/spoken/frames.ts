@@ -22,11 +22,13 @@ export interface Frame {
   readonly corrects: boolean;
   /** A word straight after a bare number: it may be counted, `2 aboard`. */
   readonly counts: boolean;
+  /** The number as it was written. */
+  readonly written: string;
 }
 
 const OLD = new Set(['was', 'were', 'had']);
 const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual', 'since']);
-const QUIET = new Set(['still', 'again', 'always', 'normally', 'used', 'from', 'now', 'before']);
+const QUIET = new Set(['still', 'again', 'always', 'normally', 'used', 'from', 'now', 'before', 'as']);
 
 /** Undefined where the clause holds what no frame can take. */
 export function framesOf(clause: Clause, text: string): readonly Frame[] | undefined {
@@ -89,6 +91,7 @@ function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[]
     changeAfter: tail.rest.some(({ kind }) => kind === 'c') && !before.some(({ kind }) => kind === 'c'),
     of: measured.some(({ text: word }) => BOOK.has(word)) ? 'book' : measured.length > 0 ? 'before' : 'now',
     corrects: before.some(({ kind }) => kind === 'o'),
+    written: text.slice(value.from, value.to),
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
 }

@@ -87,7 +87,7 @@ export const FILLERS = set(`
   on by came comes went goes go crept dropped dropping settled settles sits sat holds held holding makes make made gives
    today then and also today's dead-on exactly just put fitted uses using good great nice ok fine happy spot of
   for one's ones one motor car she he her they be been did looked rechecked km measured checked counted counting found me you so
-  jumped climbed rose fell ran runs  stays stayed stay  reckon    will only   thats with 
+  jumped climbed rose fell ran runs stays stayed stay  reckon    will   thats with 
 `);
 
 /** Something to be done. */
@@ -103,7 +103,7 @@ export const NUMBERS = pairs(
 );
 
 /** An amount that nobody counted. */
-export const VAGUE = set('touch hair bit tad smidge little smidgen whisker fraction some shade pinch few couple');
+export const VAGUE = set('touch hair bit tad smidge little smidgen whisker fraction some pinch few couple');
 
 /** Spellings of the pencil, put right before anything is looked up. */
 export const SPELLINGS = pairs(
@@ -142,7 +142,7 @@ export const SPOKEN_NAMES = pairs(
    mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance,
    choke cable: choke cable, pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
    speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature,
-   shade: air temperature, run: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
+   run: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
    hole: hesitation, holes: hesitation, flat spots: hesitation, planes: run time, planed: run time, tr: run time, heat: run time, timed: initial, mag timed: initial, gapped: plug gap,
    to the gallon: fuel economy, hill run: run time, lap: run time, practice: run time, water: water, thermostat: thermostat, jet needle: needle clip`,

@@ -162,7 +162,7 @@ function remarkOf(clause: Clause, context: Context): Meaning | undefined {
   if (counted >= 0 && !(clause[counted + 1]?.kind === 'x' && !clause[counted]?.amount?.unit && named.length === 0)) return undefined;
   if (clause.every(({ kind }) => kind === 'f')) return { ...(names && { names }) };
   const note = text.slice(first.from, last.to);
-  const moved = clause.some(({ kind }) => kind === 'c' || kind === 'k');
+  const moved = clause.some(({ kind, text: word }) => (kind === 'c' && !(AWAY.has(word) && !subject)) || kind === 'k');
   const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
   if (!moved) return { note, ...(subject && { names: subject }), ...(states.length > 0 && context.facts.length > 0 ? { states } : {}) };
   const about = subject ?? names;
@@ -172,6 +172,9 @@ function remarkOf(clause: Clause, context: Context): Meaning | undefined {
   if (!quantity || !subject) return about === undefined && clause.every(({ kind }) => kind !== 'k') && context.facts.length > 0 ? { note } : undefined;
   return { note, names: subject, doubt: { name: quantity.name } };
 }
+
+/** Of where something is rather than how it was changed, in a clause that names nothing. */
+const AWAY = new Set(['in', 'out', 'up', 'down', 'back', 'over']);
 
 /** How it ran, before what was done about it. */
 const isGoneWeak = (clause: Clause): boolean => clause.every(({ kind, text }) => kind !== 't' || text === 'gone');

@@ -62,8 +62,15 @@ const ALWAYS: Readonly<Record<string, readonly string[]>> = {
   'propeller pitch': ['in'],
   barometer: ['inHg', 'hPa'],
   dwell: ['deg'],
+  'run time': ['s'],
   volts: ['V'],
 };
+
+/** How far one of a setting was changed: any size, so that no band is held against it. */
+export function changesOf(names: readonly string[], amount: SpokenAmount, habits: Habits): readonly Fit[] {
+  const quantities = names.map((name) => findQuantity(name.split(' '))?.quantity).filter((each) => each?.kind === 'setting');
+  return quantities.flatMap((quantity) => (quantity ? fitsIn(quantity, amount, habits, Number.POSITIVE_INFINITY, true) : []));
+}
 
 /** Every way to read the amount as one of the names, those of the likeliest unit only. */
 export function fitsOf(names: readonly string[], amount: SpokenAmount, habits: Habits, isNamed = true): readonly Fit[] {
@@ -141,7 +148,7 @@ function readingsIn(
 function isInBand(size: number, unit: Unit | undefined, { band, unit: own, name }: Quantity, slack: number): boolean {
   if (!Number.isFinite(size)) return false;
   if (name === 'needle clip' && !Number.isInteger(size)) return false;
-  if (!band) return true;
+  if (!band || slack === Number.POSITIVE_INFINITY) return true;
   const written = unit ?? (own ? unitById(own) : undefined);
   const limit = unitById(band.unit);
   if (!written || written.dimension !== limit.dimension) return true;

@@ -3,20 +3,28 @@ import { findQuantity } from '../../trade/vocabulary.ts';
 import type { SpokenAmount } from './classify.ts';
 import type { Context, Fact } from './form.ts';
 import type { Frame } from './frames.ts';
-import { type Fit, fitsOf } from './resolve.ts';
+import { changesOf, type Fit, fitsOf } from './resolve.ts';
 import { sizeOf } from './numbers.ts';
 
 /** Ways to read a frame; none where nothing says what it is of. */
 export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   const { habits } = context;
-  if (frame.names) return fitsOf(narrowed(frame.names, frame, context), frame.amount, habits);
+  const isChange = frame.changes.length > 0 && !frame.isWhole;
+  const fitting = isChange ? withChanges : fitsOf;
   const guessed = bySelf(frame, context);
+  if (frame.names) return fitting(narrowed(frame.names, frame, context), frame.amount, habits, true);
   const amount = withUnitOf(frame, context);
   for (const names of [context.names, ...context.earlier]) {
-    const carried = names ? fitsOf(narrowed(names, frame, context), amount, habits, false) : [];
+    const carried = names ? fitting(narrowed(names, frame, context), amount, habits, false) : [];
     if (carried.length > 0) return carried;
   }
-  return guessed ? fitsOf(guessed, frame.amount, habits) : [];
+  return guessed ? fitting(guessed, frame.amount, habits, true) : [];
+}
+
+/** As a value, else as how far a setting was changed. */
+function withChanges(names: readonly string[], amount: SpokenAmount, habits: Context['habits'], isNamed: boolean): readonly Fit[] {
+  const values = fitsOf(names, amount, habits, isNamed);
+  return values.length > 0 ? values : changesOf(names, amount, habits);
 }
 
 /** `oil 28 hot at idle` has a pressure or a temperature; jets that are wound are no numbers. */

@@ -80,6 +80,8 @@ function looksDated(line: string, sign: string, a: string, b: string, rest: stri
   if (sign === '.') return /^\d{1,2}\.\d{1,2}\.(?!\d)/.test(line);
   const isSize = [2, 4, 8, 16, 32, 64].includes(Number(b)) && Number(a) < Number(b) && Number(a) % 2 === 1;
   const word = /^[\s,]*(\p{L}+)/u.exec(rest)?.[1]?.toLowerCase() ?? '';
+  // No fraction is as large as 25/4, and no pair of sizes has a day before a month.
+  if (sign === '/' && Number(a) > 12 && Number(b) <= 12 && /^\s+\d+ (?:cyl|cylinder)/i.test(rest)) return true;
   if (rest.trim() === '') return !isSize;
   return word !== '' && !UNITS.has(word) && (!isSize || HEADED.has(word));
 }

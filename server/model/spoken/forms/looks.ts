@@ -104,7 +104,7 @@ function cylindersOf(piece: Piece, { facts, habits }: Context, rest: readonly Pi
   return Array.from({ length: to - from + 1 }, (_, i) => from + i);
 }
 
-const TOLD = new Set(['lift pin', 'starting', 'spark', 'hand throttle']);
+const TOLD = new Set(['lift pin', 'starting', 'spark', 'hand throttle', 'hesitation']);
 const STARTS = /^(?:(?:it|she|he) )?(?:fired|started|caught|starts|fires|took (?:\S+ )?(?:pulls|swings|turns))\b/;
 const KNOWN = /^(?:rises|falls|stalls|steady|easy|hard|none)$/;
 const AWAY = new Set(['away', 'slowly', 'quickly']);

@@ -10,7 +10,8 @@ const INSIDE =
   /\b(?:needs?|wants?|wanted|must|should|ought to|have to|has to|got to) (?:be |to |a |an |new |some |doing|cleaning|changing|turning|looking|replacing|adjusting|setting|longer|shorter|bigger|smaller|more|less|\w+ing\b)|\bneed (?:new|a|an|some|set)\b|\b(?:wanted|needed) for\b|\bfind why\b|\blisten for\b|,\s*(?:lube|grease|replace|change it|clean it|fix it|mend)\s*$|\?$/i;
 
 /** Undefined where nothing is to be done. */
-export function openIn(text: string): boolean {
+export function openIn(said: string): boolean {
+  const text = said.replace(/\bshould be (?=[\d.])/gi, '');
   return LATER.test(text) || BEGINS.test(text.trim()) || INSIDE.test(text.trim());
 }
 

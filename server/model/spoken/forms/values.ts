@@ -11,7 +11,7 @@ import { sizeOf } from '../numbers.ts';
 export const VALUES: readonly Form[] = [
   {
     name: 'a list of readings, one for each cylinder',
-    pattern: 'filler|name|place|remark|comparison|colon|other|state* amount slash|filler? amount slash|filler|amount* remark|state|filler|place|no|other|comparison|with*',
+    pattern: 'any* amount any* amount any*',
     means: list,
     examples: [
       ['comps 148 151 145 150', 'compression 148 151 145 150 psi', { cylinders: 4, units: 'us' }],
@@ -20,11 +20,23 @@ export const VALUES: readonly Form[] = [
   },
   {
     name: 'two numbers for a pair of places',
-    pattern: 'filler|name|colon|change* amount slash|and amount any*',
+    pattern: 'filler|name|colon|change|comparison* amount slash|and amount any*',
     means: pair,
     examples: [
       ['5/5 on the meter', 'carburettor balance front carb 5, rear carb 5', { places: ['front carb', 'rear carb'] }],
     ],
+  },
+  {
+    name: 'over which speeds, and how long it took',
+    pattern: 'name? amount state? amount any*',
+    means: run,
+    examples: [['0-50 17.2', 'run time 17.2 s "0-50"']],
+  },
+  {
+    name: 'only these cylinders',
+    pattern: 'filler+ amount any amount',
+    means: only,
+    examples: [['mixture 1 1/2 turns, only 2 and 3', 'mixture #2 1 1/2 turns, #3 1 1/2 turns', { cylinders: 4 }]],
   },
   {
     name: 'numbers with their words',
@@ -53,6 +65,12 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   const told = frames.filter((frame) => frame.of !== 'book');
   for (const [i, frame] of told.entries()) {
     const fact = factOf(frame, { ...context, names, unit: unit ?? context.unit, facts: [...context.facts, ...facts] });
+    const last = facts.at(-1);
+    if (fact === 'counted' && last) {
+      const remark = [last.remark, ...frame.changes, frame.written].filter(Boolean).join(' ');
+      facts[facts.length - 1] = { ...last, remark };
+      continue;
+    }
     if (fact === 'counted') {
       if (frames.length > 1) return undefined;
       const subject = frame.names ?? context.names;
@@ -118,6 +136,7 @@ export const placeFor = (place: string, { habits: { places = [] } }: Pick<Contex
 function changed({ changes, isWhole, changeAfter, amount, remark }: Frame, fit: Fit): string | undefined {
   if (changes.length === 0 || isWhole) return fit.value;
   if (changes.every((word) => word === 'changed' || word === 'adjusted' || word === 'reset')) return fit.value;
+  if (isUsedUp(fit, changes)) return fit.value;
   const direction = directionOf(fit, changes);
   if (fit.quantity.kind !== 'setting') return undefined;
   if (!direction || amount.high || amount.prefix) return undefined;
@@ -127,10 +146,16 @@ function changed({ changes, isWhole, changeAfter, amount, remark }: Frame, fit: 
   return `${direction}${fit.value}`;
 }
 
+/** `planes in 6 secs`, `put 18 gal in`. */
+const isUsedUp = ({ quantity }: Fit, changes: readonly string[]): boolean =>
+  (quantity.dimension === 'time' || quantity.name === 'fuel used') && changes.every((word) => word === 'in');
+
 function list(clause: Clause, context: Context): Meaning | undefined {
   const numbers = clause.filter(({ kind }) => kind === 'v');
   const { cylinders } = context.habits;
   if (numbers.length < 3 || (cylinders !== undefined && numbers.length !== cylinders)) return undefined;
+  const inner = clause.slice(clause.findIndex(({ kind }) => kind === 'v'), clause.findLastIndex(({ kind }) => kind === 'v'));
+  if (inner.some(({ kind }) => !/[v/,fa]/.test(kind)) || clause.some(({ kind }) => /[twk?o]/.test(kind))) return undefined;
   const last = numbers.at(-1)?.amount;
   const names = clause.find(({ kind }) => kind === 'n')?.names ?? context.names;
   if (!last || !names || clause.filter(({ kind }) => kind === 'n').length > 1) return undefined;
@@ -144,7 +169,7 @@ function list(clause: Clause, context: Context): Meaning | undefined {
   const remark = clause.filter(({ kind }) => kind === 'r').map((piece) => piece.text).join(' ');
   const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
   const isIdle = first.name === 'depression' && states.length === 0;
-  const separate = first.quantity.kind === 'setting' || first.name === 'depression' && false;
+  const separate = first.quantity.kind === 'setting';
   const facts: Fact[] = separate
     ? each.map((fits, i) => ({ name: first.name, place: `#${i + 1}`, value: fits?.[0]?.value ?? '', states, remark, of: 'now', others: [] }))
     : [{ name: first.name, place: undefined, value: text, states: isIdle ? ['at idle'] : states, remark, of: 'now', others: [] }];
@@ -175,6 +200,34 @@ function pairOf({ quantity }: Fit, { habits: { places = [] } }: Context): readon
   if (one && other && more.length === 0 && quantity.places?.includes('carburettor')) return [one, other];
   if (quantity.name === 'main jet' && places.length === 0) return ['primary', 'secondary'];
   return undefined;
+}
+
+/** From one speed to another, then seconds. */
+function run(clause: Clause, context: Context): Meaning | undefined {
+  const [over, time, ...more] = clause.filter(({ kind }) => kind === 'v');
+  const name = clause.find(({ kind }) => kind === 'n')?.names[0];
+  if (!over?.amount?.high || !time?.amount || more.length > 0 || (name && name !== 'run time')) return undefined;
+  const speeds = [over.amount.low[0], over.amount.high[0]].map((each) => sizeOf(each as string));
+  const isSpeeds = speeds.every((speed) => speed % 5 === 0 && speed <= 250) && over.amount.link === '..';
+  const unit = over.amount.unit;
+  const [fit] = fitsOf(['run time'], time.amount, context.habits);
+  if (!isSpeeds || !fit || (unit && unit.dimension !== 'road speed') || time.amount.high) return undefined;
+  if (clause.some(({ kind }) => /[tw?kqpo]/.test(kind))) return undefined;
+  const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
+  const tail = clause.slice(clause.indexOf(time) + 1).filter(({ kind }) => kind !== 'g');
+  const said = tail.length > 0 ? `, ${textOf(tail, context)}` : '';
+  const remark = `${speeds.join(' to ')}${unit ? ` ${unit.symbol}` : ''}${said}`;
+  return { facts: [{ name: 'run time', place: undefined, value: fit.value, states, remark, of: 'now', others: [] }], names: ['run time'] };
+}
+
+/** The fact before it was of these cylinders alone. */
+function only(clause: Clause, { facts, habits }: Context): Meaning | undefined {
+  const last = facts.at(-1);
+  const isOnly = clause[0]?.text === 'only' || clause[0]?.text === 'just';
+  const cylinders = clause.filter(({ kind }) => kind === 'v').map(({ amount }) => Number(amount?.low[0]));
+  const isCylinder = (each: number) => Number.isInteger(each) && each >= 1 && each <= (habits.cylinders ?? 0);
+  if (!last || last.place || !isOnly || !cylinders.every(isCylinder)) return undefined;
+  return { corrects: true, facts: cylinders.map((cylinder) => ({ ...last, place: `#${cylinder}` })), names: [last.name] };
 }
 
 const textOf = (clause: Clause, { text }: Context): string =>

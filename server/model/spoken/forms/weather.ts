@@ -10,9 +10,10 @@ const AIR = new Set(['air temperature', 'barometer', 'humidity', 'weather', 'alt
 export function weatherIn(pieces: readonly Piece[], text: string, habits: Habits): readonly string[] | undefined {
   const numbers = pieces.filter(({ kind }) => kind === 'v');
   if (numbers.length === 0 || numbers.length > 4) return undefined;
-  const foreign = pieces.some((piece) => /[twqc?opg"]/.test(piece.kind) && !isAir(piece) && !SKY.has(piece.text));
-  if (foreign || pieces.some(({ kind, names }) => kind === 'n' && !names.some((name) => AIR.has(name)))) return undefined;
-  const said = pieces.filter(({ kind }) => /[xrk]/.test(kind));
+  const foreign = pieces.some((piece) => /[twqc?opg"]/.test(piece.kind) && !isAir(piece) && !SKY.has(piece.text) && piece.text !== 'in');
+  const isOther = ({ kind, names, text: word }: Piece) => kind === 'n' && !SKY.has(word) && !names.some((name) => AIR.has(name));
+  if (foreign || pieces.some(isOther)) return undefined;
+  const said = pieces.filter(({ kind, text: word }) => /[xrk]/.test(kind) || SKY.has(word));
   const isSky = said.some(({ text: word }) => SKY.has(word));
   if (said.some(({ text: word, kind }) => kind === 'x' && !SKY.has(word) && !AROUND.has(word))) return undefined;
   const parts = numbers.map(({ amount }) => partOf(amount as SpokenAmount, habits, pieces));
