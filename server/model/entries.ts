@@ -15,11 +15,11 @@ import {
 } from '../../grammar/index.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { isoDate } from './dates.ts';
+import { spoken } from './meant.ts';
 import { type Around, nameAt, nameOf } from './names.ts';
 import type { Entry, QuantityEntry, SectionKind, SessionEntry } from './notebook.ts';
 import { placeIn, placeLength, saidBy } from './said.ts';
 import { partEntry, portEntry, specEntry, wordEntry } from './sections.ts';
-import { spoken } from './meant.ts';
 import { lowerValue, type Word, wordsOf } from './values.ts';
 
 type Syntax<Kind extends LineSyntax['kind']> = LineSyntax & { readonly kind: Kind };

@@ -49,7 +49,8 @@ const isEmptySaid = ({ values, points, words, conditions }: Said): boolean =>
 
 function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
   const values = [...said.values, ...said.points.map(({ value }) => value)];
-  const isUnsaid = quantity.name === 'timing' && said.conditions.length + said.words.length === 0 && !values.some(hasUnit);
+  const isUnsaid =
+    quantity.name === 'timing' && said.conditions.length + said.words.length === 0 && !values.some(hasUnit);
   return [
     // A lamp shows something at every speed: a bare number may be the initial timing or any other.
     ...(isUnsaid ? values.map((value) => wordAt(line, value.span)) : []),
@@ -63,7 +64,8 @@ function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
 /** Numbers that stand in no value, place, name or condition; of `68 -> 67` and `1/4 in to 3/8 in` the first is what was. */
 function numbersLeft({ line, said, name, quantity, text }: QuantityEntry): readonly Word[] {
   if (quantity.form === 'text' && text !== undefined) return [];
-  const isStep = quantity.kind !== 'reading' && (line.tokens.kinds.includes(KIND.Arrow) || /\bto\b/i.test(line.text));
+  const isStep =
+    quantity.kind !== 'reading' && (line.tokens.kinds.includes(KIND.Arrow) || /\bto\b/i.test(line.text));
   if (isStep) return [];
   const used = [name, ...said.flatMap(spansOf)];
   return [...line.tokens.kinds].flatMap((kind, token) => {
@@ -101,11 +103,16 @@ function fits(value: Value, quantity: Quantity): boolean {
 }
 
 function unitFits({ unit, relative }: Amount, quantity: Quantity): boolean {
-  if (quantity.form === 'several') return quantity.parts?.some(({ dimension }) => dimension === unit?.dimension) ?? false;
+  if (quantity.form === 'several')
+    return quantity.parts?.some(({ dimension }) => dimension === unit?.dimension) ?? false;
   if (!unit) return quantity.bare === true || quantity.unit === undefined || quantity.dimension === 'number';
   if (unit.dimension === quantity.dimension) return true;
   if (quantity.orIn?.includes(unit.dimension)) return true;
-  return relative !== undefined && quantity.unit !== undefined && unitById(quantity.unit).dimension === unit.dimension;
+  return (
+    relative !== undefined &&
+    quantity.unit !== undefined &&
+    unitById(quantity.unit).dimension === unit.dimension
+  );
 }
 
 /** A word that may stand beside a value and says how or when it was read. */
@@ -121,10 +128,16 @@ function inCondition(line: Line, { value, words, span }: Condition): readonly Wo
 }
 
 /** Text in quotes is text; bare words are, where they name nothing, change nothing and complain of nothing. */
-function inText({ quantity, said, line, text, name }: QuantityEntry, section: SectionKind | undefined): readonly Word[] {
+function inText(
+  { quantity, said, line, text, name }: QuantityEntry,
+  section: SectionKind | undefined,
+): readonly Word[] {
   const values = said.flatMap((each) => each.values);
   if (values.some((value) => value.form === 'text')) return besideQuotes(said, quantity);
-  const words = said.flatMap((each) => [...each.words, ...each.conditions.flatMap((condition) => condition.words)]);
+  const words = said.flatMap((each) => [
+    ...each.words,
+    ...each.conditions.flatMap((condition) => condition.words),
+  ]);
   const known = words.every((word) => isRemark(word, quantity)) && values.length === 0;
   if (known) return [];
   if (SWITCHED.has(quantity.name) && values.some(isNumber)) return [wordAt(line, values[0]?.span ?? name)];
@@ -139,26 +152,63 @@ function inText({ quantity, said, line, text, name }: QuantityEntry, section: Se
 const besideQuotes = (said: readonly Said[], quantity: Quantity): readonly Word[] =>
   said
     .flatMap((each) => each.words)
-    .filter((word) => !isRemark(word, quantity) && !(quantity.name === 'plug' && LOOKS.has(word.text.toLowerCase())));
+    .filter(
+      (word) =>
+        !isRemark(word, quantity) && !(quantity.name === 'plug' && LOOKS.has(word.text.toLowerCase())),
+    );
 
 const isNumber = (value: Value): boolean => value.form === 'amount';
 
 /** Words of the trade that are text by themselves and a reading by their unit: a bare number may be either. */
 const SWITCHED: ReadonlySet<string> = new Set([
-  'oil grade', 'coolant', 'exhaust', 'head', 'transmission', 'fuel', 'fuel pump', 'plug type', 'coil', 'plug leads',
-  'knock', 'smoke', 'tyre', 'starting', 'hesitation', 'spark', 'lift pin', 'throttle linkage',
+  'oil grade',
+  'coolant',
+  'exhaust',
+  'head',
+  'transmission',
+  'fuel',
+  'fuel pump',
+  'plug type',
+  'coil',
+  'plug leads',
+  'knock',
+  'smoke',
+  'tyre',
+  'starting',
+  'hesitation',
+  'spark',
+  'lift pin',
+  'throttle linkage',
 ]);
 
 /** Small words that no text of a setting begins or joins with at the bench. */
-const LOOSE: ReadonlySet<string> = new Set(['to', 'now', 'is', 'are', 'be', 'do', 'did', 'with', 'one', 'when', 'and', 'it']);
+const LOOSE: ReadonlySet<string> = new Set([
+  'to',
+  'now',
+  'is',
+  'are',
+  'be',
+  'do',
+  'did',
+  'with',
+  'one',
+  'when',
+  'and',
+  'it',
+]);
 
 const isLoaded = (text: string): boolean => {
   const lower = text.toLowerCase();
-  return TROUBLES.has(lower) || CHANGES.has(lower) || COMPARISONS.has(lower) || WANTS.has(lower) || LOOSE.has(lower);
+  return (
+    TROUBLES.has(lower) ||
+    CHANGES.has(lower) ||
+    COMPARISONS.has(lower) ||
+    WANTS.has(lower) ||
+    LOOSE.has(lower)
+  );
 };
 
 function namesAnother(text: string, quantity: Quantity): boolean {
   const found = findQuantity([text])?.quantity;
   return found !== undefined && found.name !== quantity.name && found.form !== 'text';
 }
-

@@ -130,6 +130,10 @@ const CARBURETTOR = ownedBy('carburettor', [
     words: 'open, closed, off, manual, rich, lean, index',
     band: usual(-10, 30, 'notches from the index mark'),
   }),
+  measured('choke cable', 'in', 'Play in the cable of a hand choke with the knob home.', {
+    also: 'choke cable play, choke cable slack',
+    band: remembered(0, 0.5, 'workshop habit: about 1/16 in'),
+  }),
   measured('choke pull off', 'in', 'Opening of the choke plate once the engine has fired.', {
     also: 'pull off, choke opening, choke qualifying, vacuum break',
     places: ANY_CARB,

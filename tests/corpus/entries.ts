@@ -24,7 +24,9 @@ export function placed(lines: readonly string[], first: SectionKind = 'session')
 
 /** What would be in force or remembered: one text for each place; notes and section heads are none. */
 export const keysOf = (lines: readonly string[]): readonly string[] =>
-  placed(lines).flatMap(({ entry }) => keys(entry)).sort();
+  placed(lines)
+    .flatMap(({ entry }) => keys(entry))
+    .sort();
 
 function keys(entry: Entry): readonly string[] {
   const at = entry.time === undefined ? '' : `${entry.time} `;
@@ -54,8 +56,10 @@ function keys(entry: Entry): readonly string[] {
 }
 
 const GEARS = new Map(
-  ('neutral drive park reverse ahead astern idle top 1st:first 2nd:second 3rd:third 4th:fourth first second third fourth ' +
-    'fifth inlet exhaust')
+  (
+    'neutral drive park reverse ahead astern idle top 1st:first 2nd:second 3rd:third 4th:fourth first second third fourth ' +
+    'fifth inlet exhaust'
+  )
     .split(' ')
     .map((word) => word.split(':'))
     .map(([word, full]) => [word as string, full ?? (word as string)]),
@@ -63,8 +67,12 @@ const GEARS = new Map(
 
 function saidKey(said: Said, quantity: Quantity, text: string | undefined): string {
   const values = said.values.map((value) => valueKey(value, quantity));
-  const points = said.points.map(({ value, at }) => `${amountKey(value, quantity)}@${amountKey(at, undefined)}`);
-  const conditions = said.conditions.flatMap(({ value }) => (value ? [`@${amountKey(value, undefined).replace(/ $| rpm$/, '')}`] : []));
+  const points = said.points.map(
+    ({ value, at }) => `${amountKey(value, quantity)}@${amountKey(at, undefined)}`,
+  );
+  const conditions = said.conditions.flatMap(({ value }) =>
+    value ? [`@${amountKey(value, undefined).replace(/ $| rpm$/, '')}`] : [],
+  );
   const gears = said.heard.flatMap((word) => GEARS.get(word) ?? []);
   const known = quantity.form === 'text' ? textKey(text ?? '', quantity) : '';
   const numbers = quantity.form === 'text' ? [] : values;
@@ -74,10 +82,20 @@ function saidKey(said: Said, quantity: Quantity, text: string | undefined): stri
 
 /** Of free words only those that the word of the trade knows; the rest is a remark. */
 const textKey = (text: string, { words }: Quantity): string =>
-  words ? text.toLowerCase().split(/\W+/).filter((word) => words.includes(word)).join(' ') : 'text';
+  words
+    ? text
+        .toLowerCase()
+        .split(/\W+/)
+        .filter((word) => words.includes(word))
+        .join(' ')
+    : 'text';
 
 const valueKey = (value: Value, quantity: Quantity): string =>
-  value.form === 'amount' ? amountKey(value, quantity) : value.form === 'text' ? '' : `${value.form} ${value.text}`;
+  value.form === 'amount'
+    ? amountKey(value, quantity)
+    : value.form === 'text'
+      ? ''
+      : `${value.form} ${value.text}`;
 
 function amountKey({ interval, unit, relative }: Amount, quantity: Quantity | undefined): string {
   if (!interval) return '?';

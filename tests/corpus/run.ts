@@ -2,9 +2,9 @@
 import { parseLine } from '../../grammar/index.ts';
 import { entryOf } from '../../server/model/entries.ts';
 import { unaccounted } from '../../server/model/every-word-counts.ts';
-import { readSpoken, type Habits, type SpokenReading } from '../../server/model/spoken/read.ts';
+import { type Habits, readSpoken, type SpokenReading } from '../../server/model/spoken/read.ts';
 import { keysOf, placed } from './entries.ts';
-import { type Class, meantLines, type Row, ROWS } from './rows.ts';
+import { type Class, meantLines, ROWS, type Row } from './rows.ts';
 
 export type Outcome = 'exact' | 'offered' | 'asked' | 'note' | 'unread' | 'misread';
 
@@ -23,6 +23,7 @@ export const results = (): readonly Result[] => {
     const reading = read(row, above);
     const outcome = outcomeOf(row, reading);
     if (row.class === 'read' || row.class === 'danger') above.push(...meantLines(row));
+    if (row.class === 'prose') above.push(`note ${row.text}`);
     return { row, reading, outcome };
   });
 };
@@ -76,7 +77,8 @@ function outcomeOf(row: Row, reading: Result['reading']): Outcome {
   const meant = keysOf(meantLines(row));
   const wanted = WANTED[row.class];
   if (row.class === 'read') {
-    if (reading.status === 'asked') return sameKeys(keysOf(split(offers[0] ?? '')), meant) ? 'offered' : 'asked';
+    if (reading.status === 'asked')
+      return sameKeys(keysOf(split(offers[0] ?? '')), meant) ? 'offered' : 'asked';
     if (reading.status === 'note') return meant.length === 0 ? 'exact' : 'note';
     if (reading.status === 'unread') return 'unread';
     return sameKeys(stored, meant) ? 'exact' : 'misread';
@@ -96,6 +98,6 @@ const WANTED: Readonly<Record<Class, Wanted>> = {
   prose: (_, reading) => reading.status === 'note',
   open: (row, _, offers) => offers.some((offer) => offer.startsWith(row.meaning.split(' ')[0] as string)),
   danger: (_, reading, offers) =>
-    'safety' in reading && reading.safety && offers.some((offer) => offer.includes('[safety]')) ||
+    ('safety' in reading && reading.safety && offers.some((offer) => offer.includes('[safety]'))) ||
     (reading.status === 'spoken' && /knock|check .* bad/.test(reading.as.join())),
 };

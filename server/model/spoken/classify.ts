@@ -1,5 +1,5 @@
 /** Tokens to pieces: which words name something of the trade, which say how, and which numbers with which units. */
-import { phraseTree, longestPhrase } from '../../trade/phrases.ts';
+import { longestPhrase, phraseTree } from '../../trade/phrases.ts';
 import { matchUnit, type Unit } from '../../trade/units.ts';
 import { PLACE_NAMES, PLACE_WORDS } from '../../trade/vocabulary.ts';
 import { type Around, nameAt } from '../names.ts';
@@ -65,7 +65,10 @@ function pieceAt(
   const token = tokens[at] as Token;
   const make = (kind: string, length = 1, more: Partial<Piece> = {}): Made => {
     const to = (tokens[at + length - 1] as Token).to;
-    return { piece: { kind, text: token.text, names: [], amount: undefined, from: token.from, to, ...more }, length };
+    return {
+      piece: { kind, text: token.text, names: [], amount: undefined, from: token.from, to, ...more },
+      length,
+    };
   };
   const read = numberAt(tokens, words, at);
   if (read) return make('v', read.length, { amount: read.amount });
@@ -96,6 +99,8 @@ function wordAt(
   const token = tokens[at] as Token;
   const state = stateAt(tokens, words, at, before);
   if (state) return make('g', state.length, { text: state.text });
+  if (word === 'full' && /^(?:advance|retard)$/.test(words[at + 1] ?? '') && before?.kind !== undefined)
+    return make('r', 2);
   const place = placeAt(words, at);
   const spoken = longestPhrase(NAMES, words, at, same);
   const known = nameAt(words, at, scope);
@@ -140,14 +145,24 @@ function stateAt(
   if (letter && first.raw !== first.raw.toUpperCase() && !opens) return undefined;
   const isAfter = before?.kind === 'v' || before?.kind === 'g' || before?.kind === 'r';
   const isBefore = /^[:=]$/.test(tokens[at + end]?.text ?? '') && letter;
-  const isState = first.text === 'idling' || first.text === 'wot' || first.text === 'fwd' || first.text === 'tickover' || first.text === 'ticking' ||
-    first.text === 'neutral' || first.text === 'park' || first.text === 'drive';
+  const isState =
+    first.text === 'idling' ||
+    first.text === 'wot' ||
+    first.text === 'fwd' ||
+    first.text === 'tickover' ||
+    first.text === 'ticking' ||
+    first.text === 'neutral' ||
+    first.text === 'park' ||
+    first.text === 'drive';
   if (!(opens || (isAfter && (letter || isState || isGear)) || isBefore || isGear)) return undefined;
   if (!opens && !isAfter && !isBefore && !isGear) return undefined;
   return { text: found.value, length: end };
 }
 
-function placeAt(words: readonly string[], at: number): { readonly text: string; readonly length: number } | undefined {
+function placeAt(
+  words: readonly string[],
+  at: number,
+): { readonly text: string; readonly length: number } | undefined {
   const first = words[at] as string;
   const two = `${first} ${words[at + 1]}`;
   if (PLACE_WORDS.has(two)) return { text: two, length: 2 };
@@ -166,7 +181,9 @@ function numberAt(
   const low = plainAt(tokens, words, i);
   if (!low) return undefined;
   i += low.length;
-  const range = prefix.between ? rangeAt(tokens, words, i, low.readings, true) : rangeAt(tokens, words, i, low.readings, false);
+  const range = prefix.between
+    ? rangeAt(tokens, words, i, low.readings, true)
+    : rangeAt(tokens, words, i, low.readings, false);
   if (range) i += range.length;
   const unit = unitAt(tokens, words, i);
   if (unit) i += unit.length;
@@ -179,13 +196,24 @@ function numberAt(
       link: range?.link ?? '..',
       prefix: suffix.prefix || prefix.prefix,
       unit: unit?.unit ?? low.unit,
-      unitText: unit?.text ?? '',
+      unitText: unit?.text ?? low.unitText ?? '',
     },
     length: i - at,
   };
 }
 
-const ABOUT = new Set(['about', 'around', 'roughly', 'approx', 'approximately', 'circa', 'ca', 'nearly', 'almost', 'maybe']);
+const ABOUT = new Set([
+  'about',
+  'around',
+  'roughly',
+  'approx',
+  'approximately',
+  'circa',
+  'ca',
+  'nearly',
+  'almost',
+  'maybe',
+]);
 const PREFIXES: readonly (readonly [words: string, prefix: SpokenAmount['prefix']])[] = [
   ['just over', '>= '],
   ['more than', '>= '],
@@ -226,30 +254,63 @@ function plainAt(
   tokens: readonly Token[],
   words: readonly string[],
   at: number,
-): { readonly readings: readonly string[]; readonly length: number; readonly unit?: Unit } | undefined {
+):
+  | {
+      readonly readings: readonly string[];
+      readonly length: number;
+      readonly unit?: Unit;
+      readonly unitText?: string;
+    }
+  | undefined {
   const token = tokens[at];
   if (!token) return undefined;
   if (token.kind === 'number' && token.readings.length > 0) {
     const isThousands = tokens[at + 1]?.joined && words[at + 1] === 'k';
-    if (isThousands) return { readings: token.readings.map((each) => String(sizeOf(each) * 1000)), length: 2 };
+    if (isThousands)
+      return { readings: token.readings.map((each) => String(sizeOf(each) * 1000)), length: 2 };
     return { readings: token.readings, length: 1 };
   }
   const word = words[at] as string;
   const ordinal = /^(\d)(?:st|nd|rd|th)$/.exec(word);
-  if (ordinal?.[1] && /^(?:clips?|grooves?)$/.test(words[at - 1] ?? '')) return { readings: [ordinal[1]], length: 1 };
+  if (ordinal?.[1] && /^(?:clips?|grooves?)$/.test(words[at - 1] ?? ''))
+    return { readings: [ordinal[1]], length: 1 };
+  const whole = /^(?:gallon|turn|pint|quart|litre|liter|inch)$/.test(word)
+    ? unitAt(tokens, words, at)
+    : undefined;
+  const isAndHalf =
+    whole &&
+    /^(?:&|and)$/.test(tokens[at + 1]?.text ?? '') &&
+    words[at + 2] === 'a' &&
+    words[at + 3] === 'half';
+  if (isAndHalf) return { readings: ['1 1/2'], length: 4, unit: whole.unit, unitText: whole.text };
+  const counted = word === 'another' || word === 'one' ? unitAt(tokens, words, at + 1) : undefined;
+  if (counted && /^(?:turns|steps)$/.test(counted.unit.dimension)) return { readings: ['1'], length: 1 };
   const article = word === 'a' || word === 'another' ? 1 : 0;
   const next = words[at + article];
-  const share = next === 'half' ? '1/2' : next === 'quarter' || next === '1/4' ? '1/4' : next === 'eighth' ? '1/8' : undefined;
-  const isShare = share && (article === 1 || words[at + 1] === 'a' || words[at + 1] === 'turn' || words[at + 1] === 'flat');
-  if (isShare && share) return { readings: [share], length: article + 1 + (words[at + article + 1] === 'a' ? 1 : 0) };
+  const share =
+    next === 'half'
+      ? '1/2'
+      : next === 'quarter' || next === '1/4'
+        ? '1/4'
+        : next === 'eighth'
+          ? '1/8'
+          : undefined;
+  const isShare =
+    share && (article === 1 || words[at + 1] === 'a' || words[at + 1] === 'turn' || words[at + 1] === 'flat');
+  if (isShare && share)
+    return { readings: [share], length: article + 1 + (words[at + article + 1] === 'a' ? 1 : 0) };
   const number = lexicon.NUMBERS.get(word);
-  if (number && ((words[at + 1] !== 'in' && unitAt(tokens, words, at + 1)) || NUMBERED.has(words[at + 1] ?? ''))) return { readings: [number], length: 1 };
+  if (
+    number &&
+    ((words[at + 1] !== 'in' && unitAt(tokens, words, at + 1)) || NUMBERED.has(words[at + 1] ?? ''))
+  )
+    return { readings: [number], length: 1 };
   if (number && article === 0 && NUMBERED.has(words[at - 1] ?? '')) return { readings: [number], length: 1 };
   return undefined;
 }
 
 /** Beside these a number word is a number. */
-const NUMBERED = new Set(['up', 'down', 'more', 'less', 'out', 'in', 'back', 'richer', 'leaner', 'by']);
+const NUMBERED = new Set(['up', 'down', 'more', 'less', 'back', 'richer', 'leaner', 'by']);
 
 interface RangeRead {
   readonly low: readonly string[];
@@ -268,7 +329,12 @@ function rangeAt(
 ): RangeRead | undefined {
   const sign = tokens[at]?.text ?? '';
   const isTolerance = sign === '±' || sign === '+/-';
-  const isLink = words[at] === 'to' || sign === '-' || sign === '–' || sign.startsWith('..') || (between && words[at] === 'and');
+  const isLink =
+    words[at] === 'to' ||
+    sign === '-' ||
+    sign === '–' ||
+    sign.startsWith('..') ||
+    (between && words[at] === 'and');
   const isOr = words[at] === 'or';
   const second = isTolerance || isLink || isOr ? plainAt(tokens, words, at + 1) : undefined;
   if (!second) return undefined;
@@ -322,7 +388,9 @@ function suffixAt(
   at: number,
 ): { readonly prefix: SpokenAmount['prefix']; readonly length: number } {
   if (words[at] === 'or' && words[at + 1] === 'so') return { prefix: '~', length: 2 };
-  if (words[at] === 'ish' || (tokens[at]?.text === '-' && words[at + 1] === 'ish')) return { prefix: '~', length: words[at] === 'ish' ? 1 : 2 };
-  if (tokens[at]?.text === '+' && tokens[at]?.joined && tokens[at + 1]?.kind !== 'number') return { prefix: '>= ', length: 1 };
+  if (words[at] === 'ish' || (tokens[at]?.text === '-' && words[at + 1] === 'ish'))
+    return { prefix: '~', length: words[at] === 'ish' ? 1 : 2 };
+  if (tokens[at]?.text === '+' && tokens[at]?.joined && tokens[at + 1]?.kind !== 'number')
+    return { prefix: '>= ', length: 1 };
   return { prefix: '', length: 0 };
 }

@@ -20,7 +20,8 @@ function isBreak(pieces: readonly Piece[], at: number): boolean {
   if (joinsCorrection(pieces, at) || joinsList(pieces, at)) return false;
   if (BREAKS.has(kind) || (kind !== 'v' && BREAKING_WORDS.has(text))) return true;
   if (kind === '-') return true;
-  if (kind === ':') return !pieces.slice(0, at).some((piece) => /[nvg]/.test(piece.kind)) || pieces[at - 1]?.kind === 'v';
+  if (kind === ':')
+    return !pieces.slice(0, at).some((piece) => /[nvg]/.test(piece.kind)) || pieces[at - 1]?.kind === 'v';
   // A slash between two numbers makes a list of them.
   if (kind === '/') return !(pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v');
   if (kind !== 'a') return false;
@@ -32,7 +33,9 @@ function atNextName(clause: Clause): readonly Clause[] {
   const kinds = clause.map(({ kind }) => kind).join('');
   const at = /^[^nv]*n[^nv]*v[^nvh]*n[^nv]*$/.test(kinds) ? kinds.lastIndexOf('n') : -1;
   const isIdle = /^(?:idle|idling|tickover)/.test(clause[at]?.text ?? '');
-  return at < 0 || isIdle || clause[at - 1]?.kind === 'f' ? [clause] : [clause.slice(0, at), clause.slice(at)];
+  return at < 0 || isIdle || clause[at - 1]?.kind === 'f'
+    ? [clause]
+    : [clause.slice(0, at), clause.slice(at)];
 }
 
 /** `1150 - no, 1100`, `26, no, 27`: one number put right. */
@@ -48,9 +51,11 @@ function joinsCorrection(pieces: readonly Piece[], at: number): boolean {
 /** Three or more numbers in a row with nothing but commas or slashes between. */
 function joinsList(pieces: readonly Piece[], at: number): boolean {
   if (pieces[at]?.kind !== ',' || pieces[at - 1]?.kind !== 'v' || pieces[at + 1]?.kind !== 'v') return false;
-  const isMore = (i: number, step: number): boolean => pieces[i]?.kind === ',' && pieces[i + step]?.kind === 'v';
+  const isMore = (i: number, step: number): boolean =>
+    pieces[i]?.kind === ',' && pieces[i + step]?.kind === 'v';
   const units = [at - 3, at - 1, at + 1, at + 3].map((i) => pieces[i]?.amount?.unit);
-  const isOne = new Set(units.filter((unit) => unit !== undefined)).size <= 1 && !pieces[at - 1]?.amount?.unit;
+  const isOne =
+    new Set(units.filter((unit) => unit !== undefined)).size <= 1 && !pieces[at - 1]?.amount?.unit;
   return isOne && (isMore(at + 2, 1) || isMore(at - 2, -1));
 }
 

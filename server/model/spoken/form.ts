@@ -1,7 +1,7 @@
 /** What a form is: a row with a pattern over the kinds of a clause's pieces, and what it means. */
 import type { Around } from '../names.ts';
-import type { Clause } from './clauses.ts';
 import type { Piece, SpokenAmount } from './classify.ts';
+import type { Clause } from './clauses.ts';
 import type { Habits } from './habits.ts';
 
 /** Something a line says of one place. */
@@ -46,6 +46,8 @@ export interface Meaning {
   readonly unit?: SpokenAmount['unit'];
   /** Conditions of what the clause before said. */
   readonly states?: readonly string[];
+  /** It only names what the next clauses are about. */
+  readonly isHeading?: true;
   /** The number before it is put right. */
   readonly corrects?: boolean;
   /** A setting that moved by an unknown amount. */

@@ -1,6 +1,7 @@
 /** A clause to frames, one for each number: the name, place, conditions and remark that belong to it. */
-import type { Clause } from './clauses.ts';
+
 import type { Piece, SpokenAmount } from './classify.ts';
+import type { Clause } from './clauses.ts';
 
 export interface Frame {
   readonly names: readonly string[] | undefined;
@@ -26,9 +27,22 @@ export interface Frame {
   readonly written: string;
 }
 
-const OLD = new Set(['was', 'were', 'had']);
+const OLD = new Set(['was', 'were', 'had', 'used']);
+/** Straight before a number these say by how much, and of what is not told. */
+const MOVING = new Set([
+  'dropped',
+  'drops',
+  'dropping',
+  'fell',
+  'rose',
+  'climbed',
+  'jumped',
+  'lost',
+  'gained',
+  'crept',
+]);
 const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual', 'since']);
-const QUIET = new Set(['still', 'again', 'always', 'normally', 'used', 'from', 'now', 'before', 'as']);
+const QUIET = new Set(['still', 'again', 'always', 'normally', 'from', 'now', 'before', 'as']);
 
 /** Undefined where the clause holds what no frame can take. */
 export function framesOf(clause: Clause, text: string): readonly Frame[] | undefined {
@@ -59,7 +73,12 @@ function cutOf(between: readonly Piece[], leads: boolean, named: boolean): numbe
   return opener >= 0 ? opener : between.length;
 }
 
-function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[], text: string): Frame | undefined {
+function frameOf(
+  before: readonly Piece[],
+  value: Piece,
+  after: readonly Piece[],
+  text: string,
+): Frame | undefined {
   const tail = remarkIn(after, text);
   if (!tail) return undefined;
   const withAll = [...before, ...tail.rest];
@@ -67,7 +86,8 @@ function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[]
   const withAt = before.findIndex(({ kind }) => kind === 'h');
   const opening = withAt < 0 ? [] : before.slice(withAt);
   const head = withAt < 0 ? before : before.slice(0, withAt);
-  if (head.some(({ kind }) => kind === 'x') || opening.some(({ kind }) => /[twqk]/.test(kind))) return undefined;
+  if (head.some(({ kind }) => kind === 'x') || opening.some(({ kind }) => /[twqk]/.test(kind)))
+    return undefined;
   const around = [...head, ...tail.rest];
   const measured = around.filter(({ kind, text: word }) => kind === 'q' && !QUIET.has(word));
   if (measured.some(({ text: word }) => !OLD.has(word) && !BOOK.has(word))) return undefined;
@@ -76,18 +96,35 @@ function frameOf(before: readonly Piece[], value: Piece, after: readonly Piece[]
   const idle = named.length === 2 ? named.find((piece) => IDLE.test(piece.text)) : undefined;
   const names = named.filter((piece) => piece !== idle);
   if (names.length > 1) return undefined;
-  const last = before.findLast(({ kind }) => kind !== 'f' || true);
+  const last = before.at(-1);
+  const isRange = (value.amount as SpokenAmount).high !== undefined;
+  if (last && MOVING.has(last.text)) return undefined;
+  if (isRange && before.some((piece) => MOVING.has(piece.text))) return undefined;
+  const isLong =
+    measured.some((piece) => OLD.has(piece.text)) && around.some((piece) => piece.text === 'before');
+  if (isLong) return undefined;
   const places = around.filter(({ kind }) => kind === 'p').map((piece) => piece.text);
   const direct = after[0];
   return {
     names: names[0]?.names,
     place: places.length > 0 ? places.join(' ') : undefined,
     amount: value.amount as SpokenAmount,
-    states: [...around.filter(({ kind }) => kind === 'g').map((piece) => piece.text), ...(idle ? ['at idle'] : [])],
+    states: [
+      ...around.filter(({ kind }) => kind === 'g').map((piece) => piece.text),
+      ...(idle ? ['at idle'] : []),
+    ],
     isIdleWord: names[0] !== undefined && IDLE.test(names[0].text),
-    remark: [...head.filter(({ kind }) => kind === 'r').map((piece) => piece.text), said(opening, text), tail.remark].filter(Boolean).join(' '),
+    remark: [
+      ...head.filter(({ kind }) => kind === 'r').map((piece) => piece.text),
+      said(opening, text),
+      tail.remark,
+    ]
+      .filter(Boolean)
+      .join(' '),
     changes: around.filter(({ kind }) => kind === 'c').map((piece) => piece.text),
-    isWhole: last?.kind === 'f' && /^(?:to|at|now|is|reads|makes|set)$/.test(last.text) || tail.rest.some(({ text: word }) => word === 'now'),
+    isWhole:
+      (last?.kind === 'f' && /^(?:to|at|now|is|reads|makes|set)$/.test(last.text)) ||
+      tail.rest.some(({ text: word }) => word === 'now'),
     changeAfter: tail.rest.some(({ kind }) => kind === 'c') && !before.some(({ kind }) => kind === 'c'),
     of: measured.some(({ text: word }) => BOOK.has(word)) ? 'book' : measured.length > 0 ? 'before' : 'now',
     corrects: before.some(({ kind }) => kind === 'o'),
@@ -113,7 +150,8 @@ function remarkIn(
   const isWith = after[from]?.kind === 'h';
   const end = isWith ? after.length : endOfRemark(after, from);
   const remark = after.slice(start, end);
-  const loaded = remark.some(({ kind }) => /[tw?k"]/.test(kind)) || (!isWith && remark.some(({ kind }) => kind === 'n'));
+  const loaded =
+    remark.some(({ kind }) => /[tw?k"]/.test(kind)) || (!isWith && remark.some(({ kind }) => kind === 'n'));
   if (loaded) return undefined;
   const rest = [...after.slice(0, start), ...after.slice(end)];
   return { rest, remark: said(remark, text).replaceAll('"', '') };

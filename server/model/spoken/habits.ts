@@ -40,9 +40,19 @@ export interface SpokenReading {
 export const UNREAD: SpokenReading = { status: 'unread', as: [], offers: [], safety: false, doubts: [] };
 
 export const spokenAs = (as: readonly string[]): SpokenReading => ({ ...UNREAD, status: 'spoken', as });
-export const noteOf = (text: string): SpokenReading => ({ ...UNREAD, status: 'note', as: [`note ${text.trim()}`] });
+export const noteOf = (text: string): SpokenReading => ({
+  ...UNREAD,
+  status: 'note',
+  as: [`note ${text.trim()}`],
+});
 export const asked = (
   question: string,
   offers: readonly string[],
   more: Partial<SpokenReading> = {},
-): SpokenReading => ({ ...UNREAD, status: 'asked', question, offers: [...new Set(offers)].slice(0, 3), ...more });
+): SpokenReading => ({
+  ...UNREAD,
+  status: 'asked',
+  question,
+  offers: [...new Set(offers)].slice(0, 3),
+  ...more,
+});

@@ -30,7 +30,7 @@ export const TROUBLES = set(`
   fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling
   smelt smoking fumes pull pulling kick kicked kicks kickback bare chafed chafing chafes rub rubs rubbing rubbed burnt
   burning burned fire flame flames spit spits spat spitting backfire backfires backfired backfiring popping dead broke broken
-  breaks  split torn ripped perished rotten rusty rusted corroded seized seizing stiff slack  wobbly wobble wobbles
+  breaks  split torn ripped perished rotten rusty rusted corroded seized seizing stiff  wobbly wobble wobbles
   shakes rattles rattle rattling squeals squeal squealing grinds grinding slips slipping drags dragging creeps creep creeping
   failed fails missing stripped blown bulging swollen  spongy  sparks arcing arcs shorting shorted  hesitates
   dies died stalls stalled stalling floods flooding flooded overheats overheated overheating boils boiled boiling blowing
@@ -84,7 +84,7 @@ export const COMPLAINTS = set(`
 /** Adds nothing. */
 export const FILLERS = set(`
   the a an is are it its it's reads read reading says showing shows show shown at to now set sets got have has i we my this that's
-  on by came comes went goes go crept dropped dropping settled settles sits sat holds held holding makes make made gives
+  on by came comes went goes go crept dropped dropping drops settled settles sits sat holds held holding makes make made gives
    today then and also today's dead-on exactly just put fitted uses using good great nice ok fine happy spot of
   for one's ones one motor car she he her they be been did looked rechecked km measured checked counted counting found me you so
   jumped climbed rose fell ran runs stays stayed stay  reckon    will   thats with 
@@ -111,14 +111,14 @@ export const SPELLINGS = pairs(
    vacuumm: vacuum, idel: idle, carburator: carburettor, carburetter: carburettor, tickin: ticking, dwel: dwell, timeing: timing,
    temprature: temperature, temperture: temperature, presure: pressure, preasure: pressure, throtle: throttle, mixure: mixture,
    inital: initial, intial: initial, needel: needle, thru: through, lites: lights, yr: year, nr: no, tyer: tyre, gskts: gaskets,
-   idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, antifreze: antifreeze, w/: with, w/o: without, antifreese: antifreeze, tickng: ticking, exaust: exhaust, pertol: petrol`,
+   idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, antifreze: antifreeze, fr: front, frt: front, rr: rear, shd: should, w/: with, w/o: without, antifreese: antifreeze, tickng: ticking, exaust: exhaust, pertol: petrol`,
 );
 
 /** Gears and states as they are said, and as a condition names them. */
 export const GEARS = pairs(
   `p: in park, n: in neutral, d: in drive, r: in reverse, park: in park, neutral: in neutral, drive: in drive,
    reverse: in reverse, fwd: in ahead, ahead: in ahead, astern: in astern, rev: in reverse, top: in top,
-   first: in first, second: in second, third: in 3rd, fourth: in fourth, fifth: in fifth, 1st: in first, 2nd: in second, 3rd: in 3rd,
+   gear: in gear, first: in first, second: in second, third: in 3rd, fourth: in fourth, fifth: in fifth, 1st: in first, 2nd: in second, 3rd: in 3rd,
    4th: in fourth, 5th: in fifth, 6th: in 6th, idle: at idle, idling: at idle, tickover: at idle, ticking over: at idle,
    tick over: at idle, wot: "at wide open", full throttle: "full throttle", flat out: "flat out", full gas: "full throttle"`,
 );
@@ -140,7 +140,7 @@ export const SPOKEN_NAMES = pairs(
    fuel: fuel pressure|fuel used, clip: needle clip, clips: needle clip, needle clip: needle clip, needles: needle clip, exhaust: egt,
    idle: idle|idle screw, tappets: valve lash, pitch: propeller pitch, prop: propeller pitch, p prop: propeller pitch,
    mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance,
-   choke cable: choke cable, pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
+   pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
    speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature,
    run: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,

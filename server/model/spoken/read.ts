@@ -2,20 +2,23 @@
  * The door of plain speech: a line that the notation does not fully account for, to lines that it does. Text in, text out; what the
  * lines mean is the ordinary reader's business. A line that may mean two things is asked, never guessed.
  */
+
+import { findQuantity } from '../../trade/vocabulary.ts';
 import type { Around } from '../names.ts';
 import { classify, type Piece } from './classify.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Context, type Fact, type Meaning, matches } from './form.ts';
 import { complainsOf, faultOffers, shortName, troubleIn } from './forms/danger.ts';
+import { atMost, firingIn, limitedIn, rowUnder, speedAtRevs } from './forms/facts.ts';
 import { headOf } from './forms/heads.ts';
 import { checksIn, doneIn, doneOffers, openIn, todoOffers } from './forms/open.ts';
 import { weatherIn } from './forms/weather.ts';
 import { asked, type Habits, noteOf, type SpokenReading, spokenAs, UNREAD } from './habits.ts';
-import { isProse } from './prose.ts';
+import { doubtIn, isProse, isUncounted } from './prose.ts';
 import { linesOf } from './render.ts';
+import { fitsOf } from './resolve.ts';
 import { type Settled, settle } from './settle.ts';
 import { subjectsOf } from './subjects.ts';
-import { findQuantity } from '../../trade/vocabulary.ts';
 import { FORMS } from './table.ts';
 import { holds } from './verify.ts';
 
@@ -34,35 +37,67 @@ export function readSpoken(text: string, scope: Around, habits: Habits): SpokenR
   const open = openIn(line);
   if (trouble && (trouble.safety || !open)) {
     const read = readLine(line, settled, scope, habits);
-    if (trouble.safety || !read || !holds(read.lines, scope)) return troubled(line, trouble, settled, scope, habits);
+    if (trouble.safety || !read || !holds(read.lines, scope))
+      return troubled(line, trouble, settled, scope, habits);
   }
   if (open) return todoOffers(line, []);
   return inOrder(line, settled, scope, habits);
 }
 
-function troubled(line: string, trouble: NonNullable<ReturnType<typeof troubleIn>>, settled: Settled, scope: Around, habits: Habits): SpokenReading {
-  const hasSubject = trouble.safety || complainsOf(settled.pieces, line) || settled.pieces.some(({ kind }) => kind === 't');
-  if (!hasSubject) return noteOf(line);
+function troubled(
+  line: string,
+  trouble: NonNullable<ReturnType<typeof troubleIn>>,
+  settled: Settled,
+  scope: Around,
+  habits: Habits,
+): SpokenReading {
   const read = readLine(line, settled, scope, habits)?.lines ?? [];
   return faultOffers(line, trouble, holds(read, scope) ? read : []);
 }
 
 function inOrder(line: string, settled: Settled, scope: Around, habits: Habits): SpokenReading {
   const { pieces } = settled;
+  const whole = firingIn(line) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits);
+  if (whole && holds(whole, scope)) return spokenAs(whole);
+  const row = rowOf(line, scope, habits);
+  if (row) return row;
   const weather = weatherIn(pieces, line, habits);
   if (weather && holds(weather, scope)) return spokenAs(weather);
   const checks = checksIn(line);
   const hasNumber = pieces.some(({ kind }) => kind === 'v');
   if (doneIn(line, pieces) && !hasNumber) return doneOffers(line, checks);
-  if (checks.length > 0 && !hasNumber) return asked('Is this what was looked at?', [checks.join(' | '), `note ${line}`]);
+  if (checks.length > 0 && !hasNumber)
+    return asked('Is this what was looked at?', [checks.join(' | '), `note ${line}`]);
   if (!pieces.some(({ kind }) => kind === '?')) {
     const read = readLine(line, settled, scope, habits);
     const reading = read && decided(read, scope);
     if (reading) return reading;
   }
-  if (!hasNumber && complainsOf(pieces, line)) return faultOffers(line, { safety: false, name: shortName(line) }, []);
-  if (isProse(pieces, line)) return noteOf(line);
+  if (!hasNumber && complainsOf(pieces, line))
+    return faultOffers(line, { safety: false, name: shortName(line) }, []);
+  const doubt = doubtIn(pieces);
+  if (doubt) return asked('How far was it moved?', [`note ${line}`], { doubts: [doubt] });
+  if (!isUncounted(pieces) && isProse(pieces, line, habits.cylinders)) return noteOf(line);
   return leaning(line, settled, scope, habits);
+}
+
+/** `dont go past 36 total or 220 on the temp`. */
+function limits(line: string, scope: Around, habits: Habits): readonly string[] | undefined {
+  const limited = limitedIn(line)?.replace(/ or /g, ', ');
+  const read = limited && readLine(limited, settle(classify(limited, scope), habits), scope, habits);
+  return read && read.others.length === 0 ? atMost(read.lines) : undefined;
+}
+
+/** A row of a table is read by its heading above: offered. */
+function rowOf(line: string, scope: Around, habits: Habits): SpokenReading | undefined {
+  const row = rowUnder(line, habits.lines ?? []);
+  const lines = row?.cells.map(({ name, text }) => {
+    const amount = classify(text, scope)[0]?.amount;
+    const fit = amount && fitsOf([name], amount, habits)[0];
+    return fit ? `${name} #${row.cylinder} ${fit.value}` : '';
+  });
+  if (!lines || lines.includes('') || !holds(lines, scope)) return undefined;
+  return asked('Is this a row of the table above?', [lines.join(' | '), `note ${line}`]);
 }
 
 interface Read {
@@ -85,23 +120,44 @@ function leaning(line: string, settled: Settled, scope: Around, habits: Habits):
     const read = readLine(line, settled, scope, habits, subject);
     return read && read.lines.length > 0 && holds(read.lines, scope) ? [read.lines.join(' | ')] : [];
   });
-  const isAny = offers.length > 0 || settled.pieces.some(({ kind }) => /[nvk]/.test(kind));
+  const isAny = offers.length > 0 || settled.pieces.some(({ kind }) => /[nvkq]/.test(kind));
   if (!isAny) return UNREAD;
   const plain = line.replace(/[:;[\]]/g, ' ');
-  return asked('What does this belong to?', [...offers.slice(0, 2), `note ${line}`, `todo ${shortName(line)}: ${plain}`]);
+  return asked('What does this belong to?', [
+    ...offers.slice(0, 2),
+    `note ${line}`,
+    `todo ${shortName(line)}: ${plain}`,
+  ]);
 }
 
 /** Each clause by the first form that fits it. Undefined where one has none. */
-function readLine(text: string, { pieces, time }: Settled, scope: Around, habits: Habits, subject?: string): Read | undefined {
+function readLine(
+  text: string,
+  { pieces, time }: Settled,
+  scope: Around,
+  habits: Habits,
+  subject?: string,
+): Read | undefined {
   let facts: readonly Fact[] = [];
   const notes: string[] = [];
   const doubts: SpokenReading['doubts'][number][] = [];
   const about: (readonly string[])[] = subject ? [[subject]] : [];
   let place: string | undefined;
   let unit: Context['unit'];
+  let isHeading = false;
   for (const clause of clausesOf(pieces)) {
     const [names, ...earlier] = about;
-    const context: Context = { text, scope, habits, facts, names, earlier, place, unit, isCarried: subject !== undefined };
+    const context: Context = {
+      text,
+      scope,
+      habits,
+      facts,
+      names,
+      earlier,
+      place,
+      unit,
+      isCarried: subject !== undefined,
+    };
     const meaning = clauseOf(clause, context);
     if (!meaning) return undefined;
     facts = [...(meaning.corrects ? facts.slice(0, -1) : facts), ...(meaning.facts ?? [])];
@@ -109,9 +165,12 @@ function readLine(text: string, { pieces, time }: Settled, scope: Around, habits
     if (meaning.note) notes.push(meaning.note);
     if (meaning.doubt) doubts.push(meaning.doubt);
     if (meaning.names) about.unshift(meaning.names);
+    isHeading = meaning.isHeading ?? false;
     place = meaning.place ?? place;
     unit = meaning.unit ?? unit;
   }
+  // What names a thing and says nothing of it has no part in the meaning.
+  if (isHeading) return undefined;
   const now = current(facts);
   if (contradicts(now)) return undefined;
   const lines = [...linesOf(now, time), ...notes.map((note) => `note ${note}`)];
@@ -127,16 +186,26 @@ const withStates = (facts: readonly Fact[], states: readonly string[]): readonly
 const contradicts = (facts: readonly Fact[]): boolean =>
   facts.some((fact, i) => {
     const isSetting = findQuantity(fact.name.split(' '))?.quantity.kind === 'setting';
-    return isSetting && facts.some((each, j) => j > i && each.name === fact.name && each.place === fact.place);
+    return (
+      isSetting && facts.some((each, j) => j > i && each.name === fact.name && each.place === fact.place)
+    );
   });
 
 /** What was before or is printed goes where the value of today is given too. */
 function current(facts: readonly Fact[]): readonly Fact[] {
-  const isNow = (fact: Fact) => fact.of === 'now' || !facts.some((each) => each.of === 'now' && each.name === fact.name && each.place === fact.place);
+  const isNow = (fact: Fact) =>
+    fact.of === 'now' ||
+    !facts.some((each) => each.of === 'now' && each.name === fact.name && each.place === fact.place);
   // `advanced 2, makes 10`: where it came to says it all.
   const isReplaced = (fact: Fact, i: number) =>
     /^(?:[+-]|in |out )/.test(fact.value) &&
-    facts.some((each, j) => j > i && each.name === fact.name && each.place === fact.place && !/^(?:[+-]|in |out )/.test(each.value));
+    facts.some(
+      (each, j) =>
+        j > i &&
+        each.name === fact.name &&
+        each.place === fact.place &&
+        !/^(?:[+-]|in |out )/.test(each.value),
+    );
   return facts.filter((fact, i) => isNow(fact) && !isReplaced(fact, i));
 }
 
@@ -156,20 +225,34 @@ function remarkOf(clause: Clause, context: Context): Meaning | undefined {
   if (!first || !last) return undefined;
   const named = clause.filter(({ kind }) => kind === 'n');
   const subject = named.length === 1 ? (named[0] as Piece).names : undefined;
-  if (subject && clause.every(({ kind }) => /[nfp:g]/.test(kind))) return { names: subject };
+  if (subject && clause.every(({ kind }) => /[nfp:g]/.test(kind))) return { names: subject, isHeading: true };
   if (clause.some(({ kind }) => /[tw?"]/.test(kind)) && !isGoneWeak(clause)) return undefined;
   const counted = clause.findIndex(({ kind }) => kind === 'v');
-  if (counted >= 0 && !(clause[counted + 1]?.kind === 'x' && !clause[counted]?.amount?.unit && named.length === 0)) return undefined;
+  if (
+    counted >= 0 &&
+    !(clause[counted + 1]?.kind === 'x' && !clause[counted]?.amount?.unit && named.length === 0)
+  )
+    return undefined;
   if (clause.every(({ kind }) => kind === 'f')) return { ...(names && { names }) };
   const note = text.slice(first.from, last.to);
-  const moved = clause.some(({ kind, text: word }) => (kind === 'c' && !(AWAY.has(word) && !subject)) || kind === 'k');
+  const moved = clause.some(
+    ({ kind, text: word }) => (kind === 'c' && !(AWAY.has(word) && !subject)) || kind === 'k',
+  );
   const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
-  if (!moved) return { note, ...(subject && { names: subject }), ...(states.length > 0 && context.facts.length > 0 ? { states } : {}) };
+  if (!moved)
+    return {
+      note,
+      ...(subject && { names: subject }),
+      ...(states.length > 0 && context.facts.length > 0 ? { states } : {}),
+    };
   const about = subject ?? names;
   const quantity = about && findQuantity((about[0] as string).split(' '))?.quantity;
   const held = states.length > 0 && context.facts.length > 0 ? { states } : {};
   if (quantity?.kind === 'reading') return { note, ...held, ...(subject && { names: subject }) };
-  if (!quantity || !subject) return about === undefined && clause.every(({ kind }) => kind !== 'k') && context.facts.length > 0 ? { note } : undefined;
+  if (!quantity || !subject)
+    return about === undefined && clause.every(({ kind }) => kind !== 'k') && context.facts.length > 0
+      ? { note }
+      : undefined;
   return { note, names: subject, doubt: { name: quantity.name } };
 }
 
@@ -177,4 +260,5 @@ function remarkOf(clause: Clause, context: Context): Meaning | undefined {
 const AWAY = new Set(['in', 'out', 'up', 'down', 'back', 'over']);
 
 /** How it ran, before what was done about it. */
-const isGoneWeak = (clause: Clause): boolean => clause.every(({ kind, text }) => kind !== 't' || text === 'gone');
+const isGoneWeak = (clause: Clause): boolean =>
+  clause.every(({ kind, text }) => kind !== 't' || text === 'gone');

@@ -1,4 +1,5 @@
 /** Facts to lines of the notation: places of one word on one line, as they would be written. */
+import { findQuantity } from '../../trade/vocabulary.ts';
 import type { Fact } from './form.ts';
 
 export function linesOf(facts: readonly Fact[], time: string | undefined): readonly string[] {
@@ -24,13 +25,18 @@ function lineOf(facts: readonly Fact[]): string {
   return `${first.name} ${facts.map(saidOf).join(', ')}`;
 }
 
-function saidOf({ place, value, states, remark }: Fact): string {
+function saidOf({ name, place, value, states, remark }: Fact): string {
   const quoted = states.filter((state) => state.startsWith('"')).map((state) => state.slice(1, -1));
   const conditions = states.filter((state) => !state.startsWith('"'));
   const said = [remark, ...quoted].filter(Boolean).join(', ');
-  const shown = said === '' ? '' : PLAIN.has(said) ? said : `"${said.replaceAll(';', ',')}"`;
+  const shown =
+    said === '' ? '' : PLAIN.has(said) || isOwnWord(name, said) ? said : `"${said.replaceAll(';', ',')}"`;
   return [place, value, ...conditions, shown].filter(Boolean).join(' ');
 }
+
+/** `choke 2 notches rich`: a word that the setting itself takes. */
+const isOwnWord = (name: string, said: string): boolean =>
+  findQuantity(name.split(' '))?.quantity.words?.includes(said) ?? false;
 
 /** Remarks that readings are compared by; they stand without quotes. */
 const PLAIN = new Set(['hot', 'cold', 'warm', 'wet', 'dry', 'steady', 'infrared']);

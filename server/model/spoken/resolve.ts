@@ -1,7 +1,7 @@
 /** What a spoken number may be: of which word of the trade, read how, in which unit. Bands and habits decide; nothing is guessed. */
 import type { Quantity } from '../../trade/quantity.ts';
-import { convert, type Unit, unitById } from '../../trade/units.ts';
 import { UNITS } from '../../trade/unit-table.ts';
+import { convert, type Unit, unitById } from '../../trade/units.ts';
 import { findQuantity } from '../../trade/vocabulary.ts';
 import type { SpokenAmount } from './classify.ts';
 import type { Habits } from './habits.ts';
@@ -68,37 +68,70 @@ const ALWAYS: Readonly<Record<string, readonly string[]>> = {
 
 /** How far one of a setting was changed: any size, so that no band is held against it. */
 export function changesOf(names: readonly string[], amount: SpokenAmount, habits: Habits): readonly Fit[] {
-  const quantities = names.map((name) => findQuantity(name.split(' '))?.quantity).filter((each) => each?.kind === 'setting');
-  return quantities.flatMap((quantity) => (quantity ? fitsIn(quantity, amount, habits, Number.POSITIVE_INFINITY, true) : []));
+  const quantities = names
+    .map((name) => findQuantity(name.split(' '))?.quantity)
+    .filter((each) => each?.kind === 'setting');
+  return quantities.flatMap((quantity) =>
+    quantity ? fitsIn(quantity, amount, habits, Number.POSITIVE_INFINITY, true) : [],
+  );
 }
 
 /** Every way to read the amount as one of the names, those of the likeliest unit only. */
-export function fitsOf(names: readonly string[], amount: SpokenAmount, habits: Habits, isNamed = true): readonly Fit[] {
+export function fitsOf(
+  names: readonly string[],
+  amount: SpokenAmount,
+  habits: Habits,
+  isNamed = true,
+): readonly Fit[] {
   const first = fitsAmong(names, amount, habits, true);
   return first.length > 0 ? first : fitsAmong(names, amount, habits, false, isNamed);
 }
 
 /** Only what is named may be well outside the usual. */
-function fitsAmong(names: readonly string[], amount: SpokenAmount, habits: Habits, usual: boolean, isNamed = false): readonly Fit[] {
-  const quantities = names.map((name) => findQuantity(name.split(' '))?.quantity).filter((each) => each !== undefined);
+function fitsAmong(
+  names: readonly string[],
+  amount: SpokenAmount,
+  habits: Habits,
+  usual: boolean,
+  isNamed = false,
+): readonly Fit[] {
+  const quantities = names
+    .map((name) => findQuantity(name.split(' '))?.quantity)
+    .filter((each) => each !== undefined);
   const strict = quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1, usual));
   if (usual || !isNamed || strict.length > 0 || quantities.length > 1) return strict;
   return quantities.flatMap((quantity) => fitsIn(quantity, amount, habits, 1.7, false));
 }
 
-function fitsIn(quantity: Quantity, amount: SpokenAmount, habits: Habits, slack: number, usual: boolean): readonly Fit[] {
+function fitsIn(
+  quantity: Quantity,
+  amount: SpokenAmount,
+  habits: Habits,
+  slack: number,
+  usual: boolean,
+): readonly Fit[] {
   if (quantity.form !== 'number' && quantity.form !== 'curve') return [];
   const units = unitsFor(quantity, amount, habits);
   for (const unit of usual ? units.slice(0, 1) : units) {
-    const fits = readingsIn(amount, quantity).filter(({ sizes }) => sizes.every((size) => isInBand(size, unit, quantity, slack)));
+    const fits = readingsIn(amount, quantity).filter(({ sizes }) =>
+      sizes.every((size) => isInBand(size, unit, quantity, slack)),
+    );
     if (fits.length > 0)
-      return fits.map(({ text }) => ({ name: quantity.name, quantity, value: valueText(amount, text, unit, quantity) }));
+      return fits.map(({ text }) => ({
+        name: quantity.name,
+        quantity,
+        value: valueText(amount, text, unit, quantity),
+      }));
   }
   return [];
 }
 
 /** Undefined stands for a bare number. */
-function unitsFor(quantity: Quantity, { unit, unitText }: SpokenAmount, habits: Habits): readonly (Unit | undefined)[] {
+function unitsFor(
+  quantity: Quantity,
+  { unit, unitText }: SpokenAmount,
+  habits: Habits,
+): readonly (Unit | undefined)[] {
   if (unit) return givenUnit(unit, unitText, quantity, habits);
   const own = quantity.unit ? unitById(quantity.unit) : undefined;
   const used = usedUnit(quantity, habits);
@@ -108,23 +141,32 @@ function unitsFor(quantity: Quantity, { unit, unitText }: SpokenAmount, habits: 
   const always = (ALWAYS[quantity.name] ?? []).map(unitById);
   if (quantity.bare && own && own.dimension !== 'fuel economy') return [used ?? own];
   const usual = habits.units === 'metric' && always.length > 1 ? [...always].reverse() : always;
-  return [...new Set([...(used ? [used] : []), ...usual, ...system])].filter((each) => each.dimension === own?.dimension);
+  return [...new Set([...(used ? [used] : []), ...usual, ...system])].filter(
+    (each) => each.dimension === own?.dimension,
+  );
 }
 
 function usedUnit(quantity: Quantity, { used }: Habits): Unit | undefined {
   const symbol = used?.get(quantity.name);
-  return symbol === undefined ? undefined : UNITS.find((each) => each.symbol === symbol || each.id === symbol);
+  return symbol === undefined
+    ? undefined
+    : UNITS.find((each) => each.symbol === symbol || each.id === symbol);
 }
 
 /** `55 lb` of oil pressure are pounds a square inch, `17 inches` of vacuum inches of mercury, degrees of a thermometer no angle. */
 function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits): readonly Unit[] {
   const own = quantity.unit ? unitById(quantity.unit) : undefined;
   if (own?.dimension === 'pressure' && unit.id === 'lb') return [unitById('psi')];
-  if (own?.dimension === 'pressure' && unit.id === 'in') return quantity.unit === 'inHg' || quantity.name === 'barometer' ? [unitById('inHg')] : [];
-  if (own?.dimension === 'temperature' && unit.id === 'deg') return habits.units ? (USUAL[habits.units]['temperature'] ?? []).map(unitById) : [];
+  if (own?.dimension === 'pressure' && unit.id === 'in')
+    return quantity.unit === 'inHg' || quantity.name === 'barometer' ? [unitById('inHg')] : [];
+  if (own?.dimension === 'temperature' && unit.id === 'deg')
+    return habits.units ? (USUAL[habits.units]['temperature'] ?? []).map(unitById) : [];
+  // `sec` behind a jet is a barrel.
+  if (text === 'sec' && quantity.places?.includes('barrel') && own) return [own];
   const isOwn = unit.dimension === own?.dimension || (quantity.orIn?.includes(unit.dimension) ?? false);
   if (!isOwn) return [];
-  if (habits.units === 'imperial' && own?.id === 'gal' && /^(?:gal|gals|gallons?)$/.test(text)) return [unitById('imp-gal')];
+  if (habits.units === 'imperial' && own?.id === 'gal' && /^(?:gal|gals|gallons?)$/.test(text))
+    return [unitById('imp-gal')];
   if (habits.units === 'imperial' && own?.id === 'mpg' && text === 'mpg') return [unitById('imp-mpg')];
   return [unit];
 }
@@ -136,7 +178,10 @@ function readingsIn(
   // A meter has no thousandths: what looks like them are its thousands.
   const grouped = dimension === 'distance' || dimension === 'rotation' ? low.slice(-1) : low;
   return grouped.flatMap((from) => {
-    const scaled = name === 'power valve' && /^\d\d\d?$/.test(from) && Number(from) > 12 ? String(Number(from) / 10) : from;
+    const scaled =
+      name === 'power valve' && /^\d\d\d?$/.test(from) && Number(from) > 12
+        ? String(Number(from) / 10)
+        : from;
     if (!high) return [{ text: scaled, sizes: [sizeOf(scaled)] }];
     return high.map((to) => ({
       text: `${scaled}${link}${to}`,
@@ -145,9 +190,16 @@ function readingsIn(
   });
 }
 
-function isInBand(size: number, unit: Unit | undefined, { band, unit: own, name }: Quantity, slack: number): boolean {
+function isInBand(
+  size: number,
+  unit: Unit | undefined,
+  { band, unit: own, name }: Quantity,
+  slack: number,
+): boolean {
   if (!Number.isFinite(size)) return false;
   if (name === 'needle clip' && !Number.isInteger(size)) return false;
+  // A fraction is of an inch, never of a thousandth.
+  if (unit?.id === 'thou' && size < 1) return false;
   if (!band || slack === Number.POSITIVE_INFINITY) return true;
   const written = unit ?? (own ? unitById(own) : undefined);
   const limit = unitById(band.unit);
@@ -156,7 +208,12 @@ function isInBand(size: number, unit: Unit | undefined, { band, unit: own, name 
   return read >= Math.min(band.low / slack, band.low * slack) && read <= band.high * slack;
 }
 
-function valueText({ prefix }: SpokenAmount, text: string, unit: Unit | undefined, quantity: Quantity): string {
+function valueText(
+  { prefix }: SpokenAmount,
+  text: string,
+  unit: Unit | undefined,
+  quantity: Quantity,
+): string {
   const symbol = unit ? unit.symbol : quantity.unit ? unitById(quantity.unit).symbol : '';
   const plural = symbol === 'turns' && sizeOf(text) <= 1 ? 'turn' : symbol;
   const shown = plural.startsWith(':') ? `${text}${plural}` : `${text} ${plural}`;

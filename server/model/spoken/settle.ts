@@ -16,7 +16,9 @@ export function settle(all: readonly Piece[], habits: Habits): Settled {
 
 const bare = (piece: Piece | undefined): number | undefined => {
   const amount = piece?.kind === 'v' ? piece.amount : undefined;
-  return amount && !amount.unit && !amount.high && amount.prefix === '' ? sizeOf(amount.low[0] as string) : undefined;
+  return amount && !amount.unit && !amount.high && amount.prefix === ''
+    ? sizeOf(amount.low[0] as string)
+    : undefined;
 };
 
 /** `12 + 22 = 34`: the sum is what was read. */
@@ -29,7 +31,8 @@ function summed(pieces: readonly Piece[]): readonly Piece[] {
 /** `comps 1-8: 148 151`, `lap 2: 58.7`: which they are, before what they are. */
 const withoutLabels = (pieces: readonly Piece[]): readonly Piece[] =>
   pieces.filter(({ kind, amount }, at) => {
-    const isLabel = kind === 'v' && !amount?.unit && pieces[at + 1]?.kind === ':' && pieces[at + 2]?.kind === 'v';
+    const isLabel =
+      kind === 'v' && !amount?.unit && pieces[at + 1]?.kind === ':' && pieces[at + 2]?.kind === 'v';
     return !(isLabel && pieces.slice(0, at).some((piece) => piece.kind === 'n'));
   });
 
@@ -38,8 +41,9 @@ function withTime(all: readonly Piece[]): Settled {
   const first = all[0];
   const clock = /^([01]?\d|2[0-3])\.([0-5]\d)$/.exec(bareText(first));
   if (clock && all[1]?.kind === 'n' && all.slice(2).some(({ kind }) => kind === 'v'))
-    return { pieces: all.slice(1), time: `${clock[1]}:${clock[2]}` };
-  if (first?.kind === 'm' && all.length > 1) return { pieces: all.slice(1), time: first.text };
+    return { pieces: all.slice(1), time: `${clock[1]}:${clock[2]}`.padStart(5, '0') };
+  if (first?.kind === 'm' && all.length > 1)
+    return { pieces: all.slice(1), time: first.text.padStart(5, '0') };
   for (let i = 0; i + 1 < all.length; i++) {
     const amount = all[i + 1]?.amount;
     const opens = /^(?:after|in)$/.test(all[i]?.text ?? '') && all[i]?.kind !== 'v';
@@ -62,8 +66,11 @@ function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): re
     const piece = pieces[i] as Piece;
     const next = pieces[i + 1];
     const number = bare(next);
-    const word = /^(?:no|cyl|cylinder|cyls|number)$/.test(piece.text);
-    const isCylinder = word && number !== undefined && Number.isInteger(number) && number >= 1 && number <= cylinders;
+    const isPart =
+      piece.kind === 'x' && /^(?:carb|carburettor|rubber|coil|lead|pipe|valve)$/.test(piece.text);
+    const word = /^(?:no|cyl|cylinder|cyls|number)$/.test(piece.text) || isPart;
+    const isCylinder =
+      word && number !== undefined && Number.isInteger(number) && number >= 1 && number <= cylinders;
     if (isCylinder && next && !out.some(({ kind }) => kind === 'v')) {
       out.push({ ...next, kind: 'p', text: `#${number}`, amount: undefined, from: piece.from });
       i++;
@@ -85,7 +92,13 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
     const piece = pieces[i] as Piece;
     const next = pieces[i + 1];
     const opens = /^(?:@|at|by|from|around)$/.test(piece.text);
-    if (opens && next?.kind === 'v' && isSpeed(next.amount) && (numbers > 1 || isWorded) && !takesSpeed(out)) {
+    if (
+      opens &&
+      next?.kind === 'v' &&
+      isSpeed(next.amount) &&
+      (numbers > 1 || isWorded) &&
+      !takesSpeed(out)
+    ) {
       out.push(speedOf(next));
       i++;
     } else if (piece.kind === 'v' && next?.kind === '=' && isSpeed(piece.amount)) {

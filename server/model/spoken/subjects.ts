@@ -3,8 +3,8 @@ import { findQuantity } from '../../trade/vocabulary.ts';
 import type { SpokenAmount } from './classify.ts';
 import type { Context, Fact } from './form.ts';
 import type { Frame } from './frames.ts';
-import { changesOf, type Fit, fitsOf } from './resolve.ts';
 import { sizeOf } from './numbers.ts';
+import { changesOf, type Fit, fitsOf } from './resolve.ts';
 
 /** Ways to read a frame; none where nothing says what it is of. */
 export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
@@ -22,15 +22,25 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
 }
 
 /** As a value, else as how far a setting was changed. */
-function withChanges(names: readonly string[], amount: SpokenAmount, habits: Context['habits'], isNamed: boolean): readonly Fit[] {
+function withChanges(
+  names: readonly string[],
+  amount: SpokenAmount,
+  habits: Context['habits'],
+  isNamed: boolean,
+): readonly Fit[] {
   const values = fitsOf(names, amount, habits, isNamed);
   return values.length > 0 ? values : changesOf(names, amount, habits);
 }
 
 /** `oil 28 hot at idle` has a pressure or a temperature; jets that are wound are no numbers. */
-function narrowed(names: readonly string[], { amount, remark, states }: Frame, { facts }: Context): readonly string[] {
+function narrowed(
+  names: readonly string[],
+  { amount, remark, states }: Frame,
+  { facts }: Context,
+): readonly string[] {
   if (amount.unit?.dimension === 'turns' && names.includes('mixture')) return ['mixture'];
-  if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark)) return ['fast idle'];
+  if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
+    return ['fast idle'];
   // A governor has one speed without load; what it falls to is the engine's.
   const isLoaded = names[0] === 'governed speed' && facts.some(({ name }) => name === 'governed speed');
   if (isLoaded && (remark !== '' || states.length > 0)) return ['engine speed'];
@@ -43,7 +53,10 @@ function withUnitOf({ amount }: Frame, { unit, facts }: Context): SpokenAmount {
 }
 
 /** By the unit, the gear or the remark alone, where only one thing of the trade goes with it. */
-function bySelf({ amount, states, remark, changes }: Frame, { habits, text }: Context): readonly string[] | undefined {
+function bySelf(
+  { amount, states, remark, changes }: Frame,
+  { habits, text }: Context,
+): readonly string[] | undefined {
   const dimension = amount.unit?.dimension;
   if (dimension && BY_DIMENSION[dimension]) return BY_DIMENSION[dimension];
   if (amount.unit?.id === 'flat' && habits.wound === 'jets') return ['mixture'];
@@ -51,12 +64,14 @@ function bySelf({ amount, states, remark, changes }: Frame, { habits, text }: Co
   if (changes.some((word) => TIMED.has(word)) && (!dimension || dimension === 'angle')) return ['initial'];
   if (dimension === 'angle' && changes.some((word) => word === 'gave' || word === 'took')) return ['initial'];
   if (/\bgps\b/i.test(remark)) return ['speed'];
-  if (dimension === 'volume' && FILLED.test(text) && !/\b(?:oil|water|coolant)\b/i.test(text)) return ['fuel used'];
+  if (dimension === 'volume' && FILLED.test(text) && !/\b(?:oil|water|coolant)\b/i.test(text))
+    return ['fuel used'];
   if (dimension && dimension !== 'rotation') return undefined;
   return byGear(amount, states);
 }
 
-const FILLED = /\bmpg\b|\bin since\b|\bput .* in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
+const FILLED =
+  /\bmpg\b|\bin since\b|\bput .* in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
 const TIMED = new Set(['advanced', 'retarded', 'advance', 'retard']);
 const BY_DIMENSION: Readonly<Record<string, readonly string[]>> = {
   'road speed': ['speed'],
@@ -72,7 +87,15 @@ function byGear(amount: SpokenAmount, states: readonly string[]): readonly strin
   return undefined;
 }
 
-const IDLING = new Set(['in park', 'in neutral', 'in drive', 'in reverse', 'in ahead', 'in astern', 'at idle']);
+const IDLING = new Set([
+  'in park',
+  'in neutral',
+  'in drive',
+  'in reverse',
+  'in ahead',
+  'in astern',
+  'at idle',
+]);
 const DRIVING = /^in (?:top|first|second|3rd|fourth|fifth|6th)$/;
 
 /** What a word of change does to a setting: `+` and `-` of angles and numbers, in and out of screws. Undefined where it may be either. */
@@ -86,7 +109,8 @@ function wayOf({ quantity }: Fit, word: string): '+' | '-' | 'in ' | 'out ' | un
     const inward = quantity.name === 'mixture' || quantity.name === 'main needle' ? MIXTURE : STOP;
     return inward.in.has(word) ? 'in ' : inward.out.has(word) ? 'out ' : undefined;
   }
-  if (quantity.name === 'needle clip') return word === 'up' ? '+' : word === 'down' || word === 'back' ? '-' : undefined;
+  if (quantity.name === 'needle clip')
+    return word === 'up' ? '+' : word === 'down' || word === 'back' ? '-' : undefined;
   return MORE.has(word) ? '+' : LESS.has(word) ? '-' : undefined;
 }
 
@@ -96,15 +120,20 @@ const MIXTURE = {
   out: words('out richer richened opened down'),
 };
 const STOP = { in: words('in opened more up raised'), out: words('out less down closed lowered') };
-const MORE = words('up more raised added gave give advanced advance bumped upped another extra increased bigger larger richer higher');
+const MORE = words(
+  'up more raised added gave give advanced advance bumped upped another extra increased bigger larger richer higher',
+);
 const LESS = words('down less lowered took retarded retard out decreased smaller lower leaner weaker');
 
 /** What the latest lines of a session are about, the latest first. */
 export function subjectsOf(lines: readonly string[]): readonly string[] {
-  const names = lines.toReversed().slice(0, 8).flatMap((line) => {
-    const found = findQuantity(line.replace(/^(?:\+\S+ (?:min|h)|\d+:\d\d) +/, '').split(' '));
-    return found && found.quantity.kind !== 'fact' ? [found.quantity.name] : [];
-  });
+  const names = lines
+    .toReversed()
+    .slice(0, 8)
+    .flatMap((line) => {
+      const found = findQuantity(line.replace(/^(?:\+\S+ (?:min|h)|\d+:\d\d) +/, '').split(' '));
+      return found && found.quantity.kind !== 'fact' ? [found.quantity.name] : [];
+    });
   return [...new Set(names)].slice(0, 4);
 }
 

@@ -49,7 +49,9 @@ export function tokensOf(text: string, spelling: ReadonlyMap<string, string>): r
 
 /** `48 230` on a line of a distance is one number: its blank is made a thin one, which keeps every place in the line. */
 const withThousands = (text: string): string =>
-  /\b(?:km|mi|miles|odo|odometer|clock)\b/i.test(text) ? text.replace(/(?<!\d)(\d{1,3}) (\d{3})(?!\d)/g, '$1\u2009$2') : text;
+  /\b(?:km|mi|miles|odo|odometer|clock)\b/i.test(text)
+    ? text.replace(/(?<!\d)(\d{1,3}) (\d{3})(?!\d)/g, '$1\u2009$2')
+    : text;
 
 /** `5/5`, `6/8`: two numbers, since nobody writes a fraction so. */
 function isPair(raw: string): boolean {

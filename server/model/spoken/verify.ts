@@ -32,7 +32,10 @@ function isPossible(entry: Entry): boolean {
   return entry.said.every(({ values }) => values.every((value) => isNear(value, band)));
 }
 
-function isNear(value: Value, band: { readonly low: number; readonly high: number; readonly unit: string }): boolean {
+function isNear(
+  value: Value,
+  band: { readonly low: number; readonly high: number; readonly unit: string },
+): boolean {
   if (value.form !== 'amount' || !value.interval || value.relative) return true;
   const limit = unitById(band.unit);
   if (value.unit && value.unit.dimension !== limit.dimension) return true;

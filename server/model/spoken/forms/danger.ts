@@ -19,12 +19,19 @@ const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
   [/\bgave me a (?:belt|shock|jolt|kick)\b|\bgot a (?:belt|shock|jolt)\b|\bbit me\b/i, 'shock'],
   [/\bwater in (?:the )?bilge\b/i, 'bilge'],
   [/\bfan (?:did|does|is|was)(?: not|n'?t) (?:run|turn|running|turning|start|come)/i, 'fan'],
-  [/\b(?:pinking|pinging|knocking|detonat\w+) (?:hard|badly|heavily|like)\b|\bhard (?:pinking|pinging|knock)/i, 'knock'],
+  [
+    /\b(?:pinking|pinging|knocking|detonat\w+) (?:hard|badly|heavily|like)\b|\bhard (?:pinking|pinging|knock)/i,
+    'knock',
+  ],
   [/\b(?:she|it) creeps\b|\bcreeps in\b/i, 'clutch'],
-  [/\b(?:still|slight|faint|light|little)\b.*\b(?:tinkl|ping|pink|knock|rattl)\w*|\btinkl(?:es|ing)\b/i, 'knock'],
+  [
+    /\b(?:still|slight|faint|light|little)\b.*\b(?:tinkl|ping|pink|knock|rattl)\w*|\btinkl(?:es|ing)\b/i,
+    'knock',
+  ],
 ];
 
-const NEGATED = /\b(?:no|not|without|never|nothing|zero|cured|stopped)\b(?: \w+){0,1} (?:\w*leak\w*|drip\w*|ping\w*|pink\w*|knock\w*|smoke|smell\w*|play|slack|weep\w*|crack\w*|stick\w*|fumes|trouble)/i;
+const NEGATED =
+  /\b(?:no|not|without|never|nothing|zero|cured|stopped)\b(?: \w+){0,1} (?:\w*leak\w*|drip\w*|ping\w*|pink\w*|knock\w*|smoke|smell\w*|play|slack|weep\w*|crack\w*|stick\w*|fumes|trouble)/i;
 
 /** Undefined where nothing is said to be wrong. */
 export function troubleIn(text: string): Trouble | undefined {
@@ -32,16 +39,38 @@ export function troubleIn(text: string): Trouble | undefined {
   for (const [phrase, name] of PHRASES) if (phrase.test(text)) return { safety: true, name };
   const words = wordsOf(text);
   const bad = words.find((word) => DANGERS.has(word) && TROUBLES.has(word));
-  const exposed = words.find((word) => EXPOSED.has(word) && word !== bad);
+  const others = words.filter((word) => EXPOSED.has(word) && word !== bad);
+  const exposed = others.find((word) => isWrong(words, word)) ?? others[0];
   const isFuel = words.some((word) => FUELS.has(word));
   if (exposed && (bad || isWrong(words, exposed))) return { safety: true, name: nameOf(text, exposed) };
   if (isFuel && bad) return { safety: true, name: 'fuel' };
-  return bad ? { safety: false, name: '' } : undefined;
+  if (UNWELL.test(text)) return { safety: false, name: '' };
+  const wrong = bad ?? words.find((word) => TROUBLES.has(word));
+  return wrong && (bad || words.some((word) => FIXTURES.has(word))) ? { safety: false, name: '' } : undefined;
 }
 
+/** How an engine runs that does not run as it ought to. */
+const UNWELL =
+  /^(?:she |it |just |still )?(?:dies|stalls|cuts out|runs on|hunts|surges|misses|misfires|floods|backfires|overheats|won'?t (?:start|idle|rev|run))\b|\bfeels? (?:\w+ )?(?:lean|rich|flat|weak|rough|soft|spongy)\b|\bhard to start\b/i;
+
+/** What holds other things. */
+const FIXTURES = new Set(
+  'bolt bolts nut nuts bracket mount mounts stud studs gasket seal hinge clip clamp bush bearing rail latch screw spindle shaft key bellows gland mounting hold-down collar pin chain'.split(
+    ' ',
+  ),
+);
+
 /** Things that are wrong only of the parts that must not fail. */
-const WRONG = new Set('smoking smokes smoke slow out soft fade fades faded wander wanders sinks grabs grab snatches low missing hot red disconnected spongy wont'.split(' '));
-const STRICT = new Set('brake brakes steering throttle pedal lights lites lamps clutch bilge trailer headlights accelerator'.split(' '));
+const WRONG = new Set(
+  'smoking smokes smoke slow out soft fade fades faded wander wanders sinks grabs grab snatches low missing hot red disconnected spongy wont'.split(
+    ' ',
+  ),
+);
+const STRICT = new Set(
+  'brake brakes steering throttle pedal lights lites lamps clutch bilge trailer headlights accelerator'.split(
+    ' ',
+  ),
+);
 
 const isWrong = (words: readonly string[], exposed: string): boolean =>
   STRICT.has(exposed) && words.some((word) => WRONG.has(word));
@@ -57,17 +86,26 @@ function nameOf(text: string, exposed: string): string {
 }
 
 const OF_A_NAME = new Set(
-  'fuel petrol gas brake throttle bilge tank line hose pipe cable pump tap linkage pedal float chamber bowl carb front rear left right trailer lights lites blower belt fan wheel return spring ht plug lead wire wiring exhaust downpipe manifold union seat master cylinder drum disc'.split(' '),
+  'fuel petrol gas brake throttle bilge tank line hose pipe cable pump tap linkage pedal float chamber bowl carb front rear left right trailer lights lites blower belt fan wheel return spring ht plug lead wire wiring exhaust downpipe manifold union seat master cylinder drum disc'.split(
+    ' ',
+  ),
 );
 
 /** The fault offered; a reading that the line also gives is offered with it. */
 export function faultOffers(text: string, { safety, name }: Trouble, read: readonly string[]): SpokenReading {
-  const said = text.trim().replace(/[[\];]/g, ' ').replace(/:/g, ',');
+  const said = text
+    .trim()
+    .replace(/[[\];]/g, ' ')
+    .replace(/:/g, ',');
   const fault = `fault ${name || shortName(said)}: ${said}`;
   const marked = safety ? `${fault} [safety]` : fault;
   const withReading = read.length > 0 ? [[...read, marked].join(' | ')] : [];
   const other = safety ? fault : `${fault} [safety]`;
-  return asked('Is this a fault to put right?', [marked, ...withReading, `todo ${name || shortName(said)}: ${said}`, other], { safety });
+  return asked(
+    'Is this a fault to put right?',
+    [marked, ...withReading, `todo ${name || shortName(said)}: ${said}`, other],
+    { safety },
+  );
 }
 
 /** The first words that are no small ones. */
@@ -76,7 +114,11 @@ export function shortName(text: string): string {
   return words.slice(0, 2).join(' ') || 'engine';
 }
 
-const SMALL = new Set('the a an is it on in at of to and or when with by my its for from that this need needs new find why look bit some about i we was were are'.split(' '));
+const SMALL = new Set(
+  'the a an is it on in at of to and or when with by my its for from that this need needs new find why look bit some about i we was were are'.split(
+    ' ',
+  ),
+);
 
 /** A thing of the trade that is not as it ought to be, in a line without a number. */
 export const complainsOf = (pieces: readonly Piece[], text: string): boolean =>

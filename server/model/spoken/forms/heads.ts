@@ -35,7 +35,10 @@ interface Found {
 
 const WEEKDAY = String.raw`(?:(?<weekday>\p{L}{2,9})\.?,? +)?`;
 const AFTER = String.raw`(?<rest>$|[\s.,:;!–-].*)$`;
-const NUMBERED = new RegExp(String.raw`^${WEEKDAY}(?<a>\d{1,2})(?<sign>[./-])(?<b>\d{1,2})(?:\k<sign>(?<year>\d{4}|\d{2})(?!\d)|\.)?${AFTER}`, 'u');
+const NUMBERED = new RegExp(
+  String.raw`^${WEEKDAY}(?<a>\d{1,2})(?<sign>[./-])(?<b>\d{1,2})(?:\k<sign>(?<year>\d{4}|\d{2})(?!\d)|\.)?${AFTER}`,
+  'u',
+);
 const DAY_MONTH = new RegExp(
   String.raw`^${WEEKDAY}(?<day>\d{1,2})(?:st|nd|rd|th|\.)? +(?:of )?(?<month>\p{L}{3,9})\.?,?(?: +'?(?<year>\d{4}|\d{2})(?!\d))?${AFTER}`,
   'u',
@@ -44,7 +47,8 @@ const MONTH_DAY = new RegExp(
   String.raw`^${WEEKDAY}(?<month>\p{L}{3,9})\.? +(?<day>\d{1,2})(?:st|nd|rd|th)?,?(?: +'?(?<year>\d{4}|\d{2})(?!\d))?${AFTER}`,
   'u',
 );
-const WEEKDAY_DAY = /^(?:(?<before>[\p{L} ]{3,20}), *)?(?<weekday>\p{L}{3,9}) +(?:the +)?(?<day>\d{1,2})(?:st|nd|rd|th)(?<rest>$|[\s.,:;!–-].*)$/u;
+const WEEKDAY_DAY =
+  /^(?:(?<before>[\p{L} ]{3,20}), *)?(?<weekday>\p{L}{3,9}) +(?:the +)?(?<day>\d{1,2})(?:st|nd|rd|th)(?<rest>$|[\s.,:;!–-].*)$/u;
 
 /** Undefined where the line begins with no date. */
 export function headOf(text: string, habits: Habits): SpokenReading | undefined {
@@ -71,7 +75,9 @@ function numbered(line: string, habits: Habits): Found | undefined {
   if (habits.dayOrder !== 'month first' || isGerman) orders.push([second, first]);
   if (habits.dayOrder !== 'day first' && !isGerman) orders.push([first, second]);
   const dates = orders.flatMap(([month, dayOfMonth]) => dated(month, dayOfMonth, year, habits, day));
-  return dates.length === 0 ? undefined : { dates: [...new Set(dates)], title: titled(rest, rest === '' ? '' : '') };
+  return dates.length === 0
+    ? undefined
+    : { dates: [...new Set(dates)], title: titled(rest, rest === '' ? '' : '') };
 }
 
 /** `3/8 hose` is a size and `11.2 V` a value: a bare pair of numbers dates a line only where nothing measured can be meant. */
@@ -81,16 +87,21 @@ function looksDated(line: string, sign: string, a: string, b: string, rest: stri
   const isSize = [2, 4, 8, 16, 32, 64].includes(Number(b)) && Number(a) < Number(b) && Number(a) % 2 === 1;
   const word = /^[\s,]*(\p{L}+)/u.exec(rest)?.[1]?.toLowerCase() ?? '';
   // No fraction is as large as 25/4, and no pair of sizes has a day before a month.
-  if (sign === '/' && Number(a) > 12 && Number(b) <= 12 && /^\s+\d+ (?:cyl|cylinder)/i.test(rest)) return true;
+  if (sign === '/' && Number(a) > 12 && Number(b) <= 12 && /^\s+\d+ (?:cyl|cylinder)/i.test(rest))
+    return true;
   if (rest.trim() === '') return !isSize;
   return word !== '' && !UNITS.has(word) && (!isSize || HEADED.has(word));
 }
 
 const UNITS = new Set(
-  'turn turns in inch out on front rear at rpm deg thou mm flat flats open psi bar each both drill hose bolt tank throttle left right meter way line of a'.split(' '),
+  'turn turns in inch out on front rear at rpm deg thou mm flat flats open psi bar each both drill hose bolt tank throttle left right meter way line of a'.split(
+    ' ',
+  ),
 );
 /** What a notebook is kept of. */
-const HEADED = new Set('truck boat car bike tractor saloon road lake six engine van pickup sedan launch mower'.split(' '));
+const HEADED = new Set(
+  'truck boat car bike tractor saloon road lake six engine van pickup sedan launch mower'.split(' '),
+);
 
 function named(line: string, habits: Habits): Found | undefined {
   for (const pattern of [DAY_MONTH, MONTH_DAY]) {
@@ -127,7 +138,13 @@ function weekdayIndex(word: string | undefined): number | undefined {
 }
 
 /** The year as written; else that of the last session, or the one in which the weekday is right, or the next where the year has turned. */
-function dated(month: number, day: number, year: string | undefined, habits: Habits, weekday: number | undefined): readonly string[] {
+function dated(
+  month: number,
+  day: number,
+  year: string | undefined,
+  habits: Habits,
+  weekday: number | undefined,
+): readonly string[] {
   const years = year ? [fullYear(year)] : yearsFrom(habits);
   const dates = years.flatMap((each) => dayIn(each, month, day));
   const right = weekday === undefined ? dates : dates.filter((date) => date.dayOfWeek - 1 === weekday);
@@ -138,7 +155,8 @@ function dated(month: number, day: number, year: string | undefined, habits: Hab
   return first ? [first.toString()] : [];
 }
 
-const fullYear = (year: string): number => (year.length === 4 ? Number(year) : Number(year) + (Number(year) < 70 ? 2000 : 1900));
+const fullYear = (year: string): number =>
+  year.length === 4 ? Number(year) : Number(year) + (Number(year) < 70 ? 2000 : 1900);
 
 function yearsFrom({ date }: Habits): readonly number[] {
   const year = Number(date?.slice(0, 4));
@@ -146,14 +164,21 @@ function yearsFrom({ date }: Habits): readonly number[] {
 }
 
 function dayIn(year: number, month: number, day: number): readonly Temporal.PlainDate[] {
-  if (month < 1 || month > 12 || day < 1 || day > Temporal.PlainYearMonth.from({ year, month }).daysInMonth) return [];
+  if (month < 1 || month > 12 || day < 1 || day > Temporal.PlainYearMonth.from({ year, month }).daysInMonth)
+    return [];
   return [Temporal.PlainDate.from({ year, month, day })];
 }
 
 /** What stands after the date, with a capital; a comment cannot stand in it. */
 function titled(rest: string, before: string): string {
-  const title = [before, rest].join(' ').replace(/^[\s.,:;!–-]+/, '').replaceAll(';', ',').trim();
+  const title = [before, rest]
+    .join(' ')
+    .replace(/^[\s.,:;!–-]+/, '')
+    .replaceAll(';', ',')
+    .trim();
   const named = title.replace(/^(\p{L})/u, (letter) => letter.toUpperCase());
   const weekday = /^(\p{L}+),? */u.exec(named);
-  return weekday && weekdayIndex(weekday[1]) !== undefined ? titled(named.slice(weekday[0].length), '') : named;
+  return weekday && weekdayIndex(weekday[1]) !== undefined
+    ? titled(named.slice(weekday[0].length), '')
+    : named;
 }

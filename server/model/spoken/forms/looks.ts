@@ -26,7 +26,11 @@ export const WORDS: readonly Form[] = [
     pattern: 'any+',
     means: looks,
     examples: [
-      ['plugs 1 to 4 tan, rest sooty', 'plug #1 tan, #2 tan, #3 tan, #4 tan, #5 sooty, #6 sooty', { cylinders: 6 }],
+      [
+        'plugs 1 to 4 tan, rest sooty',
+        'plug #1 tan, #2 tan, #3 tan, #4 tan, #5 sooty, #6 sooty',
+        { cylinders: 6 },
+      ],
       ['plug 4 white', 'plug #4 white'],
     ],
   },
@@ -34,7 +38,9 @@ export const WORDS: readonly Form[] = [
     name: 'what the engine does when a pin is lifted, or how it starts',
     pattern: 'any+',
     means: told,
-    examples: [['lift pin: front steady', 'lift pin front carb steady', { places: ['front carb', 'rear carb'] }]],
+    examples: [
+      ['lift pin: front steady', 'lift pin front carb steady', { places: ['front carb', 'rear carb'] }],
+    ],
   },
 ];
 
@@ -60,36 +66,56 @@ function none(clause: Clause): Meaning | undefined {
 function gone(clause: Clause): Meaning | undefined {
   const name = clause.find(({ kind }) => kind === 'n')?.names[0] ?? '';
   const rest = clause.filter(({ kind }) => kind !== 'n' && kind !== 'f');
-  if (!DENIED.has(name) || rest.length !== 1 || !/^(?:gone|cured|vanished)$/.test(rest[0]?.text ?? '')) return undefined;
+  if (!DENIED.has(name) || rest.length !== 1 || !/^(?:gone|cured|vanished)$/.test(rest[0]?.text ?? ''))
+    return undefined;
   return { facts: [fact(name, 'none')], names: [name] };
 }
 
 /** Cylinders, then the words for them; `rest` and `others` are those not yet named. */
 function looks(clause: Clause, context: Context): Meaning | undefined {
   const subject = clause.find(({ kind }) => kind === 'n');
-  const isPlugs = subject ? /^(?:plugs?|plug (?:chop|colou?rs?|looks?|reading))$/.test(subject.text) : context.names?.[0] === 'plug';
+  const isPlugs = subject
+    ? /^(?:plugs?|plug (?:chop|colou?rs?|looks?|reading))$/.test(subject.text)
+    : context.names?.[0] === 'plug';
   if (!isPlugs) return undefined;
-  const rest = clause.filter((piece) => piece !== subject && !/[:fa,]/.test(piece.kind) && !OUT.has(piece.text));
+  const rest = clause.filter(
+    (piece) => piece !== subject && !/[:fa,]/.test(piece.kind) && !OUT.has(piece.text),
+  );
   const cylinders: number[] = [];
   const words: string[] = [];
   for (const piece of rest) {
     const numbers = cylindersOf(piece, context, rest);
     if (numbers && words.length === 0) cylinders.push(...numbers);
+    else if (LOOKS.has(piece.text) && SHADES.has(words.at(-1) ?? ''))
+      words.push(`${words.pop()} ${piece.text}`);
     else if (LOOKS.has(piece.text)) words.push(piece.text);
     else return undefined;
   }
-  if (rest.length === 0) return { facts: [], names: ['plug'] };
+  if (rest.length === 0) return { names: ['plug'], isHeading: true };
   if (words.length === 0) return undefined;
-  if (cylinders.length === 0) return subject && words.length > 0 ? { facts: [fact('plug', `"${words.join(' ')}"`)], names: ['plug'] } : undefined;
+  if (cylinders.length === 0)
+    return subject && words.length > 0
+      ? { facts: [fact('plug', `"${words.join(' ')}"`)], names: ['plug'] }
+      : undefined;
   if (cylinders.length === words.length && cylinders.length > 2)
-    return { facts: cylinders.map((cylinder, i) => fact('plug', words[i] as string, `#${cylinder}`)), names: ['plug'] };
-  const value = words.length === 1 ? (words[0] as string) : `"${words.join(' ')}"`;
+    return {
+      facts: cylinders.map((cylinder, i) => fact('plug', quotedIf(words[i] as string), `#${cylinder}`)),
+      names: ['plug'],
+    };
+  const value =
+    words.length === 1 && !words[0]?.includes(' ') ? (words[0] as string) : `"${words.join(' ')}"`;
   return { facts: cylinders.map((cylinder) => fact('plug', value, `#${cylinder}`)), names: ['plug'] };
 }
 
+/** These belong to the colour after them. */
+const SHADES = new Set(['light', 'dark', 'pale', 'very', 'slightly']);
 const OUT = new Set(['out', 'chop', 'look', 'looks', 'looking', 'came', 'are', 'is', 'all']);
 
-function cylindersOf(piece: Piece, { facts, habits }: Context, rest: readonly Piece[]): readonly number[] | undefined {
+function cylindersOf(
+  piece: Piece,
+  { facts, habits }: Context,
+  rest: readonly Piece[],
+): readonly number[] | undefined {
   const { kind, text, amount } = piece;
   if (kind === 'p' && text.startsWith('#')) return [Number(text.slice(1))];
   if (text === 'rest' || text === 'others') {
@@ -100,27 +126,49 @@ function cylindersOf(piece: Piece, { facts, habits }: Context, rest: readonly Pi
   if (kind !== 'v' || !amount || amount.unit || rest.length < 2) return undefined;
   const from = sizeOf(amount.low[0] as string);
   const to = amount.high ? sizeOf(amount.high[0] as string) : from;
-  if (!Number.isInteger(from) || !Number.isInteger(to) || from < 1 || to > (habits.cylinders ?? 16)) return undefined;
+  if (!Number.isInteger(from) || !Number.isInteger(to) || from < 1 || to > (habits.cylinders ?? 16))
+    return undefined;
   return Array.from({ length: to - from + 1 }, (_, i) => from + i);
 }
 
+const quotedIf = (text: string): string => (text.includes(' ') ? `"${text}"` : text);
+
 const TOLD = new Set(['lift pin', 'starting', 'spark', 'hand throttle', 'hesitation']);
-const STARTS = /^(?:(?:it|she|he) )?(?:fired|started|caught|starts|fires|took (?:\S+ )?(?:pulls|swings|turns))\b/;
+const STARTS =
+  /^(?:(?:it|she|he) )?(?:fired|started|caught|starts|took (?:\S+ )?(?:pulls|swings|turns)|(?:hot |cold )?restart)\b/;
 const KNOWN = /^(?:rises|falls|stalls|steady|easy|hard|none)$/;
 const AWAY = new Set(['away', 'slowly', 'quickly']);
+
+/** `bogs when the secs come in`, `flat spot at 1500`: what it does, in quotes, with the speed it does it at. */
+function hesitates(clause: Clause, context: Context): Meaning | undefined {
+  if (clause.some(({ kind }) => /[vw?o]/.test(kind)) || clause[0]?.kind !== 'n') return undefined;
+  const states = clause
+    .filter(({ kind, text }) => kind === 'g' && text.startsWith('@'))
+    .map(({ text }) => text);
+  const words = clause.filter(({ kind }) => kind !== 'g');
+  const said = context.text.slice((words[0] as Piece).from, (words.at(-1) as Piece).to);
+  return { facts: [{ ...fact('hesitation', `"${said}"`), states }], names: ['hesitation'] };
+}
 
 /** One of the words that the reading takes, else what is said in quotes. */
 function told(clause: Clause, context: Context): Meaning | undefined {
   const at = clause.findIndex(({ kind }) => kind === 'n');
-  const isStart = at < 0 && STARTS.test(clause.map(({ text }) => text).join(' '));
+  const isStart =
+    at < 0 &&
+    !clause.some(({ kind }) => /[t?]/.test(kind)) &&
+    STARTS.test(clause.map(({ text }) => text).join(' '));
   const carried = at < 0 && clause.some(({ kind }) => kind === 'p') ? (context.names?.[0] ?? '') : '';
   const name = isStart ? 'starting' : at < 0 ? carried : (clause[at]?.names[0] ?? '');
   if (!TOLD.has(name) || clause.slice(0, Math.max(at, 0)).some(({ kind }) => kind !== 'f')) return undefined;
   const rest = clause.slice(at + 1).filter(({ kind }) => kind !== ':' && kind !== 'f');
-  if (rest.length === 0) return { facts: [], names: [name] };
-  const places = rest.filter(({ kind }) => kind === 'p').map(({ text }) => (context.habits.places?.includes(`${text} carb`) ? `${text} carb` : text));
+  if (rest.length === 0 && name !== 'hesitation') return { names: [name], isHeading: true };
+  const places = rest
+    .filter(({ kind }) => kind === 'p')
+    .map(({ text }) => (context.habits.places?.includes(`${text} carb`) ? `${text} carb` : text));
   const words = rest.filter(({ kind }) => kind !== 'p');
-  if (words.length === 0 || words.some(({ kind }) => /[w?]/.test(kind))) return undefined;
+  if (name === 'hesitation') return hesitates(clause, context);
+  if (words.length === 0 || words.some(({ kind, text }) => kind === '?' || (kind === 'w' && text !== 'try')))
+    return undefined;
   const first = words[0] as Piece;
   const last = words.at(-1) as Piece;
   const text = context.text.slice(first.from, last.to).replaceAll('"', '');

@@ -3,7 +3,8 @@ import type { Piece } from '../classify.ts';
 import { asked, type SpokenReading } from '../habits.ts';
 import { shortName } from './danger.ts';
 
-const LATER = /\bnext (?:time|week|year|yr|spring|winter|sunday|saturday|weekend)\b|\bto do\b|\b(?:buy|order|shopping)\s*:/i;
+const LATER =
+  /\bnext (?:time|week|year|yr|spring|winter|sunday|saturday|weekend)\b|\bto do\b|\b(?:buy|order|shopping)\s*:/i;
 const BEGINS =
   /^(?:need|needs|must|should|try|get|order|buy|find|look at|look for|check the|remember|replace|fix|mend|file|clean|lube|grease|ask|fit new|change the|listen|rebuild|re-?route|sort|adjust the|swap the)\b/i;
 const INSIDE =
@@ -16,16 +17,29 @@ export function openIn(said: string): boolean {
 }
 
 export function todoOffers(text: string, values: readonly string[]): SpokenReading {
-  const said = text.trim().replace(/[[\];]/g, ' ').replace(/\s+/g, ' ').replace(/:/g, ',').replace(/\?+$/, '');
+  const said = text
+    .trim()
+    .replace(/[[\];]/g, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/:/g, ',')
+    .replace(/\?+$/, '');
   const name = shortName(said);
   const read = values.length > 0 ? [values.join(' | ')] : [];
-  return asked('Is this something to do?', [`todo ${name}: ${said}`, `fault ${name}: ${said}`, ...read, `note ${said}`]);
+  return asked('Is this something to do?', [
+    `todo ${name}: ${said}`,
+    `fault ${name}: ${said}`,
+    ...read,
+    `note ${said}`,
+  ]);
 }
 
 /** What is found well: the check that says so. */
 const CHECKS: readonly (readonly [said: RegExp, check: string])[] = [
   [/\bno (?:fuel |petrol |gas )?leaks?\b|\b(?:fuel|lines?|unions?) (?:all )?(?:dry|tight)\b/i, 'fuel leaks'],
-  [/\bthrottle (?:\w+ )?(?:ok|okay|good|free|snaps|shuts|returns|closes|fine)\b|\bsnaps (?:shut|back|closed)\b/i, 'throttle return'],
+  [
+    /\bthrottle (?:\w+ )?(?:ok|okay|good|free|snaps|shuts|returns|closes|fine)\b|\bsnaps (?:shut|back|closed)\b/i,
+    'throttle return',
+  ],
   [/\bbrakes? (?:\w+ )?(?:ok|okay|good|fine|even)\b/i, 'brakes'],
   [/\bsteering (?:\w+ )?(?:ok|okay|good|free|fine)\b/i, 'steering'],
   [/\blights? (?:\w+ )?(?:ok|okay|work|working|good|fine)\b/i, 'lights'],
@@ -40,11 +54,22 @@ const DONE =
 
 /** Work that was done: closes what was open. */
 export const doneIn = (text: string, pieces: readonly Piece[]): boolean =>
-  (DONE.test(text.trim()) || /\b(?:new|another) (?:one )?(?:in|on|fitted)\b|\blaid new\b|\btightened\b/i.test(text)) && pieces.every(({ kind }) => kind !== '?');
+  (DONE.test(text.trim()) ||
+    /\b(?:new|another) (?:one )?(?:in|on|fitted)\b|\blaid new\b|\btightened\b/i.test(text)) &&
+  pieces.every(({ kind }) => kind !== '?');
 
 export function doneOffers(text: string, checks: readonly string[]): SpokenReading {
-  const said = text.trim().replace(/[[\];]/g, ' ').replace(/:/g, ',');
-  const subject = checks.some((check) => check.includes('throttle')) ? 'throttle' : shortName(said.replace(DONE, ''));
+  const said = text
+    .trim()
+    .replace(/[[\];]/g, ' ')
+    .replace(/:/g, ',');
+  const subject = checks.some((check) => check.includes('throttle'))
+    ? 'throttle'
+    : shortName(said.replace(DONE, ''));
   const done = `done ${subject}: ${said}`;
-  return asked('Does this close something that was open?', [[done, ...checks].join(' | '), done, `note ${said}`]);
+  return asked('Does this close something that was open?', [
+    [done, ...checks].join(' | '),
+    done,
+    `note ${said}`,
+  ]);
 }

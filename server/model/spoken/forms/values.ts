@@ -3,10 +3,10 @@ import type { SpokenAmount } from '../classify.ts';
 import type { Clause } from '../clauses.ts';
 import type { Context, Fact, Form, Meaning } from '../form.ts';
 import { type Frame, framesOf } from '../frames.ts';
+import { sizeOf } from '../numbers.ts';
 import type { Fit } from '../resolve.ts';
 import { fitsOf } from '../resolve.ts';
 import { directionOf, fitsOfFrame } from '../subjects.ts';
-import { sizeOf } from '../numbers.ts';
 
 export const VALUES: readonly Form[] = [
   {
@@ -15,7 +15,11 @@ export const VALUES: readonly Form[] = [
     means: list,
     examples: [
       ['comps 148 151 145 150', 'compression 148 151 145 150 psi', { cylinders: 4, units: 'us' }],
-      ['compression cold 9,8 / 9,6 / 9,1 / 9,7 bar', 'compression 9.8 9.6 9.1 9.7 bar cold', { cylinders: 4 }],
+      [
+        'compression cold 9,8 / 9,6 / 9,1 / 9,7 bar',
+        'compression 9.8 9.6 9.1 9.7 bar cold',
+        { cylinders: 4 },
+      ],
     ],
   },
   {
@@ -23,20 +27,38 @@ export const VALUES: readonly Form[] = [
     pattern: 'filler|name|colon|change|comparison* amount slash|and amount any*',
     means: pair,
     examples: [
-      ['5/5 on the meter', 'carburettor balance front carb 5, rear carb 5', { places: ['front carb', 'rear carb'] }],
+      [
+        '5/5 on the meter',
+        'carburettor balance front carb 5, rear carb 5',
+        { places: ['front carb', 'rear carb'] },
+      ],
     ],
   },
   {
     name: 'over which speeds, and how long it took',
     pattern: 'name? amount state? amount any*',
     means: run,
-    examples: [['0-50 17.2', 'run time 17.2 s "0-50"']],
+    examples: [['0-50 17.2', 'run time 17.2 s "0 to 50"']],
+  },
+  {
+    name: 'the speed at which it hesitates or knocks',
+    pattern: 'filler* amount filler*',
+    means: atSpeed,
+    examples: [['flat spot off the line, 1500 or so', 'hesitation "flat spot off the line" @ ~1500 rpm']],
+  },
+  {
+    name: 'a new plug where one was taken out',
+    pattern: 'remark filler* change',
+    means: newPlug,
+    examples: [['plug 4 white, new one in', 'plug #4 white | plug type #4 "new"', { cylinders: 4 }]],
   },
   {
     name: 'only these cylinders',
-    pattern: 'filler+ amount any amount',
+    pattern: 'filler|remark+ amount any amount',
     means: only,
-    examples: [['mixture 1 1/2 turns, only 2 and 3', 'mixture #2 1 1/2 turns, #3 1 1/2 turns', { cylinders: 4 }]],
+    examples: [
+      ['mixture 1 1/2 turns, only 2 and 3', 'mixture #2 1 1/2 turns, #3 1 1/2 turns', { cylinders: 4 }],
+    ],
   },
   {
     name: 'numbers with their words',
@@ -56,7 +78,10 @@ export const VALUES: readonly Form[] = [
 ];
 
 function values(clause: Clause, context: Context): Meaning | undefined {
-  const frames = framesOf(clause.filter(({ kind }) => kind !== ':' && kind !== '='), context.text);
+  const frames = framesOf(
+    clause.filter(({ kind }) => kind !== ':' && kind !== '='),
+    context.text,
+  );
   if (!frames) return undefined;
   const facts: Fact[] = [];
   let names = context.names;
@@ -64,10 +89,17 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   let unit: SpokenAmount['unit'];
   const told = frames.filter((frame) => frame.of !== 'book');
   for (const [i, frame] of told.entries()) {
-    const fact = factOf(frame, { ...context, names, unit: unit ?? context.unit, facts: [...context.facts, ...facts] });
+    const fact = factOf(frame, {
+      ...context,
+      names,
+      unit: unit ?? context.unit,
+      facts: [...context.facts, ...facts],
+    });
     const last = facts.at(-1);
+    if (fact === 'counted' && last && !(frame.amount.unit && told[i - 1]?.changes.includes('in')))
+      return undefined;
     if (fact === 'counted' && last) {
-      const remark = [last.remark, ...frame.changes, frame.written].filter(Boolean).join(' ');
+      const remark = [last.remark, `in ${frame.written}`].filter(Boolean).join(' ');
       facts[facts.length - 1] = { ...last, remark };
       continue;
     }
@@ -85,40 +117,68 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   }
   const place = frames.at(-1)?.place;
   if (told.length === 0) return { ...(names && { names }) };
-  return { facts, ...(names && { names }), ...(unit && { unit }), ...(place && { place }), ...(corrects && { corrects }) };
+  return {
+    facts,
+    ...(names && { names }),
+    ...(unit && { unit }),
+    ...(place && { place }),
+    ...(corrects && { corrects }),
+  };
 }
+
+/** `76 sec` of a jet is the secondary one. */
+const placeIn = ({ place, amount }: Frame, { quantity }: Fit, context: Context): string | undefined =>
+  amount.unitText === 'sec' && quantity.places?.includes('barrel')
+    ? 'secondary'
+    : place && placeFor(place, context);
 
 function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
   if (frame.counts && !frame.names && frame.states.length === 0 && !frame.place) return 'counted';
   const fits = fitsOfFrame(frame, context);
   const [fit] = fits;
   if (!fit && frame.isIdleWord)
-    return factOf({ ...frame, names: undefined, isIdleWord: false, states: [...frame.states, 'at idle'] }, context);
+    return factOf(
+      { ...frame, names: undefined, isIdleWord: false, states: [...frame.states, 'at idle'] },
+      context,
+    );
   if (!fit) return isAside(frame) ? 'counted' : undefined;
   const value = changed(frame, fit);
   if (!value || isOfAnother(frame, fit, context)) return undefined;
   return {
     name: fit.name,
-    place: frame.place && placeFor(frame.place, context),
+    place: placeIn(frame, fit, context),
     value,
     states: fit.name === 'idle' ? frame.states.filter((state) => state !== 'at idle') : frame.states,
     remark: frame.remark,
     of: frame.of,
-    others: [...fits.slice(1).map((each) => `${each.name} ${changed(frame, each) ?? each.value}`), ...besides(frame, fit, context)],
+    others: [
+      ...fits.slice(1).map((each) => `${each.name} ${changed(frame, each) ?? each.value}`),
+      ...besides(frame, fit, context),
+    ],
   };
 }
 
 /** `opened the rear screw 1/4 turn, both 5`: a bare number after a change is of something else. */
 function isOfAnother({ names, amount, isWhole, place }: Frame, { name }: Fit, { facts }: Context): boolean {
   const last = facts.at(-1);
-  if (names || amount.unit || !last || last.name !== name || !/^(?:[+-]|in |out )/.test(last.value)) return false;
+  if (names || amount.unit || !last || last.name !== name || !/^(?:[+-]|in |out )/.test(last.value))
+    return false;
   return !isWhole || last.place !== place;
 }
 
 /** `1 1/2, no 1 5/8` may be a correction or cylinder 1; a lamp shows something at every speed. */
-function besides({ corrects, amount, states, remark }: Frame, { name, value, quantity }: Fit, { habits }: Context): readonly string[] {
+function besides(
+  { corrects, amount, states, remark }: Frame,
+  { name, value, quantity }: Fit,
+  { habits }: Context,
+): readonly string[] {
   const cylinder = /^(\d+) (\d+\/\d+)/.exec(amount.low[0] ?? '');
-  if (corrects && cylinder && Number(cylinder[1]) <= (habits.cylinders ?? 16) && quantity.places?.includes('cylinder'))
+  if (
+    corrects &&
+    cylinder &&
+    Number(cylinder[1]) <= (habits.cylinders ?? 16) &&
+    quantity.places?.includes('cylinder')
+  )
     return [`${name} #${cylinder[1]} ${cylinder[2]} ${amount.unit?.symbol ?? ''}`.trim()];
   const isUnsaid = name === 'timing' && states.length === 0 && remark === '' && !amount.unit;
   return isUnsaid ? [`${name} ${value} at idle`, `initial ${value}`] : [];
@@ -126,7 +186,8 @@ function besides({ corrects, amount, states, remark }: Frame, { name, value, qua
 
 /** `41 mi`, `up in 8 seconds`: how far or how long, where nothing is said that takes it. */
 const isAside = ({ amount, names }: Frame): boolean =>
-  amount.unit !== undefined && (amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
+  amount.unit !== undefined &&
+  (amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
 
 /** `front` is the front carburettor where the notebook has one. */
 export const placeFor = (place: string, { habits: { places = [] } }: Pick<Context, 'habits'>): string =>
@@ -135,16 +196,30 @@ export const placeFor = (place: string, { habits: { places = [] } }: Pick<Contex
 /** The value, or how far it was changed; undefined where a change cannot be counted. */
 function changed({ changes, isWhole, changeAfter, amount, remark }: Frame, fit: Fit): string | undefined {
   if (changes.length === 0 || isWhole) return fit.value;
-  if (changes.every((word) => word === 'changed' || word === 'adjusted' || word === 'reset')) return fit.value;
+  if (changes.every((word) => word === 'changed' || word === 'adjusted' || word === 'reset'))
+    return fit.value;
   if (isUsedUp(fit, changes)) return fit.value;
   const direction = directionOf(fit, changes);
+  if (isFar(fit, amount)) return undefined;
   if (fit.quantity.kind !== 'setting') return undefined;
   if (!direction || amount.high || amount.prefix) return undefined;
   const size = sizeOf(amount.low[0] as string);
   // `1 3/4 turns out` is where a screw stands, `1/8 out` how far it went.
-  if (changeAfter && fit.quantity.dimension === 'turns' && fit.name !== 'idle screw' && size > 0.5 && !/\bmore\b/.test(remark)) return size >= 0.75 && amount.unit?.id !== 'flat' ? fit.value : undefined;
+  if (
+    changeAfter &&
+    fit.quantity.dimension === 'turns' &&
+    fit.name !== 'idle screw' &&
+    size > 0.5 &&
+    !/\bmore\b/.test(remark)
+  )
+    return size >= 0.75 && amount.unit?.id !== 'flat' ? fit.value : undefined;
   return `${direction}${fit.value}`;
 }
+
+/** No change is as large as the most that a setting can be; of a float, up and down may mean either. */
+const isFar = ({ quantity, name }: Fit, { low }: SpokenAmount): boolean =>
+  name.startsWith('float') ||
+  (quantity.band !== undefined && sizeOf(low[0] as string) > quantity.band.high * 2);
 
 /** `planes in 6 secs`, `put 18 gal in`. */
 const isUsedUp = ({ quantity }: Fit, changes: readonly string[]): boolean =>
@@ -154,25 +229,54 @@ function list(clause: Clause, context: Context): Meaning | undefined {
   const numbers = clause.filter(({ kind }) => kind === 'v');
   const { cylinders } = context.habits;
   if (numbers.length < 3 || (cylinders !== undefined && numbers.length !== cylinders)) return undefined;
-  const inner = clause.slice(clause.findIndex(({ kind }) => kind === 'v'), clause.findLastIndex(({ kind }) => kind === 'v'));
-  if (inner.some(({ kind }) => !/[v/,fa]/.test(kind)) || clause.some(({ kind }) => /[twk?o]/.test(kind))) return undefined;
+  const inner = clause.slice(
+    clause.findIndex(({ kind }) => kind === 'v'),
+    clause.findLastIndex(({ kind }) => kind === 'v'),
+  );
+  if (inner.some(({ kind }) => !/[v/,fa]/.test(kind)) || clause.some(({ kind }) => /[twk?o]/.test(kind)))
+    return undefined;
   const last = numbers.at(-1)?.amount;
   const names = clause.find(({ kind }) => kind === 'n')?.names ?? context.names;
   if (!last || !names || clause.filter(({ kind }) => kind === 'n').length > 1) return undefined;
-  const each = numbers.map(({ amount }) => amount && fitsOf(names, { ...amount, unit: amount.unit ?? last.unit, unitText: last.unitText }, context.habits));
+  const each = numbers.map(
+    ({ amount }) =>
+      amount &&
+      fitsOf(names, { ...amount, unit: amount.unit ?? last.unit, unitText: last.unitText }, context.habits),
+  );
   const first = each[0]?.[0];
   if (!first || each.some((fits) => fits?.length !== 1 || fits[0]?.name !== first.name)) return undefined;
   if (!first.quantity.places?.includes('cylinder') && first.name !== 'depression') return undefined;
   const unit = /\d ?([^\d]*)$/.exec(first.value)?.[1] ?? '';
   const size = (value: string) => value.slice(0, value.length - unit.length).trim();
   const text = `${each.map((fits) => size(fits?.[0]?.value ?? '')).join(' ')} ${unit}`.trim();
-  const remark = clause.filter(({ kind }) => kind === 'r').map((piece) => piece.text).join(' ');
+  const remark = clause
+    .filter(({ kind }) => kind === 'r')
+    .map((piece) => piece.text)
+    .join(' ');
   const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
   const isIdle = first.name === 'depression' && states.length === 0;
   const separate = first.quantity.kind === 'setting';
   const facts: Fact[] = separate
-    ? each.map((fits, i) => ({ name: first.name, place: `#${i + 1}`, value: fits?.[0]?.value ?? '', states, remark, of: 'now', others: [] }))
-    : [{ name: first.name, place: undefined, value: text, states: isIdle ? ['at idle'] : states, remark, of: 'now', others: [] }];
+    ? each.map((fits, i) => ({
+        name: first.name,
+        place: `#${i + 1}`,
+        value: fits?.[0]?.value ?? '',
+        states,
+        remark,
+        of: 'now',
+        others: [],
+      }))
+    : [
+        {
+          name: first.name,
+          place: undefined,
+          value: text,
+          states: isIdle ? ['at idle'] : states,
+          remark,
+          of: 'now',
+          others: [],
+        },
+      ];
   return { facts, names: [first.name] };
 }
 
@@ -185,16 +289,36 @@ function pair(clause: Clause, context: Context): Meaning | undefined {
   if (!names || clause.some(({ kind }) => /[twqkpo?]/.test(kind))) return undefined;
   const unit = other.amount.unit ?? one.amount.unit;
   const unitText = other.amount.unitText || one.amount.unitText;
-  const [first, second] = [one, other].map(({ amount }) => amount && fitsOf(names, { ...amount, unit, unitText }, context.habits).find((fit) => pairOf(fit, context)));
+  const [first, second] = [one, other].map(
+    ({ amount }) =>
+      amount &&
+      fitsOf(names, { ...amount, unit, unitText }, context.habits).find((fit) => pairOf(fit, context)),
+  );
   const places = first && pairOf(first, context);
   if (!first || !second || first.name !== second.name || !places) return undefined;
   const states = clause.filter(({ kind }) => kind === 'g').map((piece) => piece.text);
-  const remark = clause.filter(({ kind }) => kind === 'r').map((piece) => piece.text).join(' ');
-  const facts = [first, second].map((fit, i): Fact => ({ name: fit.name, place: places[i], value: fit.value, states, remark, of: 'now', others: [] }));
+  const remark = clause
+    .filter(({ kind }) => kind === 'r')
+    .map((piece) => piece.text)
+    .join(' ');
+  const facts = [first, second].map(
+    (fit, i): Fact => ({
+      name: fit.name,
+      place: places[i],
+      value: fit.value,
+      states,
+      remark,
+      of: 'now',
+      others: [],
+    }),
+  );
   return { facts, names: [first.name] };
 }
 
-function pairOf({ quantity }: Fit, { habits: { places = [] } }: Context): readonly [string, string] | undefined {
+function pairOf(
+  { quantity }: Fit,
+  { habits: { places = [] } }: Context,
+): readonly [string, string] | undefined {
   if (quantity.places?.includes('valve')) return ['inlet', 'exhaust'];
   const [one, other, ...more] = places;
   if (one && other && more.length === 0 && quantity.places?.includes('carburettor')) return [one, other];
@@ -204,9 +328,13 @@ function pairOf({ quantity }: Fit, { habits: { places = [] } }: Context): readon
 
 /** From one speed to another, then seconds. */
 function run(clause: Clause, context: Context): Meaning | undefined {
-  const [over, time, ...more] = clause.filter(({ kind }) => kind === 'v');
+  const withAt = clause.findIndex(({ kind }) => kind === 'h');
+  const [over, time, ...more] = clause
+    .slice(0, withAt < 0 ? clause.length : withAt)
+    .filter(({ kind }) => kind === 'v');
   const name = clause.find(({ kind }) => kind === 'n')?.names[0];
-  if (!over?.amount?.high || !time?.amount || more.length > 0 || (name && name !== 'run time')) return undefined;
+  if (!over?.amount?.high || !time?.amount || more.length > 0 || (name && name !== 'run time'))
+    return undefined;
   const speeds = [over.amount.low[0], over.amount.high[0]].map((each) => sizeOf(each as string));
   const isSpeeds = speeds.every((speed) => speed % 5 === 0 && speed <= 250) && over.amount.link === '..';
   const unit = over.amount.unit;
@@ -217,7 +345,32 @@ function run(clause: Clause, context: Context): Meaning | undefined {
   const tail = clause.slice(clause.indexOf(time) + 1).filter(({ kind }) => kind !== 'g');
   const said = tail.length > 0 ? `, ${textOf(tail, context)}` : '';
   const remark = `${speeds.join(' to ')}${unit ? ` ${unit.symbol}` : ''}${said}`;
-  return { facts: [{ name: 'run time', place: undefined, value: fit.value, states, remark, of: 'now', others: [] }], names: ['run time'] };
+  return {
+    facts: [{ name: 'run time', place: undefined, value: fit.value, states, remark, of: 'now', others: [] }],
+    names: ['run time'],
+  };
+}
+
+/** A number alone after what is told in words. */
+function atSpeed(clause: Clause, { facts }: Context): Meaning | undefined {
+  const amount = clause.find(({ kind }) => kind === 'v')?.amount;
+  const isWorded = /^(?:hesitation|knock)$/.test(facts.at(-1)?.name ?? '');
+  if (
+    !amount ||
+    !isWorded ||
+    (amount.unit && amount.unit.id !== 'rpm') ||
+    sizeOf(amount.low.at(-1) as string) < 400
+  )
+    return undefined;
+  const number = amount.high ? `${amount.low[0]}..${amount.high[0]}` : amount.low.at(-1);
+  return { states: [`@ ${amount.prefix}${number} rpm`] };
+}
+
+function newPlug(clause: Clause, { facts }: Context): Meaning | undefined {
+  const last = facts.at(-1);
+  if (last?.name !== 'plug' || !last.place || clause[0]?.text !== 'new' || clause.at(-1)?.text !== 'in')
+    return undefined;
+  return { facts: [{ ...last, name: 'plug type', value: '"new"' }] };
 }
 
 /** The fact before it was of these cylinders alone. */
@@ -227,7 +380,11 @@ function only(clause: Clause, { facts, habits }: Context): Meaning | undefined {
   const cylinders = clause.filter(({ kind }) => kind === 'v').map(({ amount }) => Number(amount?.low[0]));
   const isCylinder = (each: number) => Number.isInteger(each) && each >= 1 && each <= (habits.cylinders ?? 0);
   if (!last || last.place || !isOnly || !cylinders.every(isCylinder)) return undefined;
-  return { corrects: true, facts: cylinders.map((cylinder) => ({ ...last, place: `#${cylinder}` })), names: [last.name] };
+  return {
+    corrects: true,
+    facts: cylinders.map((cylinder) => ({ ...last, place: `#${cylinder}` })),
+    names: [last.name],
+  };
 }
 
 const textOf = (clause: Clause, { text }: Context): string =>

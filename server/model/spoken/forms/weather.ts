@@ -7,29 +7,44 @@ import { sizeOf } from '../numbers.ts';
 const AIR = new Set(['air temperature', 'barometer', 'humidity', 'weather', 'altitude']);
 
 /** Lines of the notation; undefined where the line is not of the air alone. */
-export function weatherIn(pieces: readonly Piece[], text: string, habits: Habits): readonly string[] | undefined {
+export function weatherIn(
+  pieces: readonly Piece[],
+  text: string,
+  habits: Habits,
+): readonly string[] | undefined {
   const numbers = pieces.filter(({ kind }) => kind === 'v');
   if (numbers.length === 0 || numbers.length > 4) return undefined;
-  const foreign = pieces.some((piece) => /[twqc?opg"]/.test(piece.kind) && !isAir(piece) && !SKY.has(piece.text) && piece.text !== 'in');
-  const isOther = ({ kind, names, text: word }: Piece) => kind === 'n' && !SKY.has(word) && !names.some((name) => AIR.has(name));
+  const foreign = pieces.some(
+    (piece) => /[twqc?opg"]/.test(piece.kind) && !isAir(piece) && !SKY.has(piece.text) && piece.text !== 'in',
+  );
+  const isOther = ({ kind, names, text: word }: Piece) =>
+    kind === 'n' && !SKY.has(word) && !names.some((name) => AIR.has(name));
   if (foreign || pieces.some(isOther)) return undefined;
   const said = pieces.filter(({ kind, text: word }) => /[xrk]/.test(kind) || SKY.has(word));
   const isSky = said.some(({ text: word }) => SKY.has(word));
-  if (said.some(({ text: word, kind }) => kind === 'x' && !SKY.has(word) && !AROUND.has(word))) return undefined;
+  const isDegrees = numbers.some(({ amount }) => amount?.unit) || /\b(?:out|outside|shade)\b/i.test(text);
+  if (said.some(({ text: word, kind }) => kind === 'x' && !SKY.has(word) && !AROUND.has(word)))
+    return undefined;
   const parts = numbers.map(({ amount }) => partOf(amount as SpokenAmount, habits, pieces));
   if (parts.some((part) => part === undefined)) return undefined;
   const kinds = parts.map((part) => part?.kind);
   if (new Set(kinds).size < kinds.length) return undefined;
   const air = parts.filter((part) => part?.kind !== 'altitude');
   const named = pieces.some(({ names }) => names.some((name) => AIR.has(name)));
-  if (air.length < 2 && !(isSky || (named && kinds.includes('temperature')))) return undefined;
+  if (air.length < 2 && !((isSky && isDegrees) || (named && kinds.includes('temperature')))) return undefined;
   const order = ['temperature', 'pressure', 'humidity'];
-  const values = air.toSorted((a, b) => order.indexOf(a?.kind ?? '') - order.indexOf(b?.kind ?? '')).map((part) => part?.value);
+  const values = air
+    .toSorted((a, b) => order.indexOf(a?.kind ?? '') - order.indexOf(b?.kind ?? ''))
+    .map((part) => part?.value);
   const altitude = parts.find((part) => part?.kind === 'altitude');
   const isShade = /\b(?:in the )?shade\b/i.test(text) && air.length === 1;
   const head = isShade ? `air temperature ${values[0]}` : `weather ${values.join(', ')}`;
   const sky = said.map(({ text: word }) => word).join(' ');
-  return [...(altitude ? [`altitude ${altitude.value}`] : []), head, ...(sky && !isShade ? [`note ${sky}`] : [])];
+  return [
+    ...(altitude ? [`altitude ${altitude.value}`] : []),
+    head,
+    ...(sky && !isShade ? [`note ${sky}`] : []),
+  ];
 }
 
 const isAir = ({ names, text }: Piece): boolean => names.some((name) => AIR.has(name)) || text === 'out';
@@ -40,7 +55,11 @@ interface Part {
   readonly value: string;
 }
 
-function partOf({ low, high, unit }: SpokenAmount, { units }: Habits, pieces: readonly Piece[]): Part | undefined {
+function partOf(
+  { low, high, unit }: SpokenAmount,
+  { units }: Habits,
+  pieces: readonly Piece[],
+): Part | undefined {
   const text = low[0] as string;
   const size = sizeOf(text);
   const number = high ? `${text}..${high[0]}` : text;
@@ -54,11 +73,20 @@ function partOf({ low, high, unit }: SpokenAmount, { units }: Habits, pieces: re
       return { kind: 'humidity', value: `${number} %RH` };
     case 'length':
       if (unit.id === 'in' && size > 25 && size < 32) return { kind: 'pressure', value: `${number} inHg` };
-      return unit.id === 'ft' || unit.id === 'm' ? { kind: 'altitude', value: `${number} ${unit.symbol}` } : undefined;
+      return unit.id === 'ft' || unit.id === 'm'
+        ? { kind: 'altitude', value: `${number} ${unit.symbol}` }
+        : undefined;
   }
   if (unit && unit.id !== 'deg') return undefined;
   if (!unit && size >= 800 && size <= 1090) return { kind: 'pressure', value: `${number} hPa` };
-  if (!unit && /\./.test(text) && size >= 18 && size <= 32 && pieces.filter(({ kind }) => kind === 'v').length > 1) return { kind: 'pressure', value: `${number} inHg` };
+  if (
+    !unit &&
+    /\./.test(text) &&
+    size >= 18 &&
+    size <= 32 &&
+    pieces.filter(({ kind }) => kind === 'v').length > 1
+  )
+    return { kind: 'pressure', value: `${number} inHg` };
   const degree = units === 'metric' ? 'C' : units === 'us' ? 'F' : undefined;
   if (degree === 'C' && size <= 45) return { kind: 'temperature', value: `${number} C` };
   if (degree === 'F' && size >= -30 && size <= 120) return { kind: 'temperature', value: `${number} F` };
