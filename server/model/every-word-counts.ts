@@ -3,9 +3,9 @@
  * else than what was read of it, and nothing of it may hold.
  */
 import { isEmpty, KIND, type Line, runSpan, type Span, tokenSpan } from '../../grammar/index.ts';
-import type { Quantity } from '../trade/quantity.ts';
+import type { PlaceKind, Quantity } from '../trade/quantity.ts';
 import { unitById } from '../trade/units.ts';
-import { findQuantity } from '../trade/vocabulary.ts';
+import { findQuantity, PLACE_WORDS } from '../trade/vocabulary.ts';
 import type { Condition, Entry, QuantityEntry, Said, SectionKind } from './notebook.ts';
 import { CHANGES, COMPARISONS, LOOKS, REMARKS, STATES, TROUBLES, WANTS } from './spoken/lexicon.ts';
 import type { Amount, Value, Word } from './values.ts';
@@ -54,6 +54,7 @@ function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
   return [
     // A lamp shows something at every speed: a bare number may be the initial timing or any other.
     ...(isUnsaid ? values.map((value) => wordAt(line, value.span)) : []),
+    ...wrongPlace(said, quantity),
     ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
     ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
     ...said.words.filter((word) => !isRemark(word, quantity)),
@@ -84,11 +85,32 @@ const spansOf = ({ values, points, words, conditions, place }: Said): readonly S
 
 const hasUnit = (value: Value): boolean => value.form === 'amount' && value.unit !== undefined;
 
-/** Numbers beyond the one that a quantity without cylinders takes. */
-function valuesOver({ values }: Said, { form, places, name }: Quantity): readonly Value[] {
+/** A place that the word does not take; `lower` may always be how much as well as where. */
+function wrongPlace({ place }: Said, { places = [] }: Quantity): readonly Word[] {
+  if (!place) return [];
+  const words = place.text.split(' ');
+  const kinds = words.map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));
+  const isWhole = PLACE_WORDS.get(place.text);
+  const isKnown = isWhole ? takes(places, isWhole) : kinds.every((kind) => kind === undefined || takes(places, kind));
+  const isMixed = words.length > 1 && !isWhole && kinds.includes('cylinder') && kinds.some((kind) => kind !== 'cylinder');
+  return isKnown && !isMixed && place.text !== 'lower' ? [] : [place];
+}
+
+/** A side may be that of a carburettor or a bank. */
+const takes = (places: readonly PlaceKind[], kind: PlaceKind): boolean =>
+  places.includes(kind) || (kind === 'side' && (places.includes('carburettor') || places.includes('bank'))) || (kind === 'carburettor' && places.includes('side'));
+
+/** Numbers beyond the one that a quantity without cylinders takes; two of a setting, or with a word between, are no list. */
+function valuesOver({ values, words }: Said, { form, places, name, kind }: Quantity): readonly Value[] {
   const amounts = values.filter((value) => value.form === 'amount');
-  const lists = form !== 'number' || places?.includes('cylinder') || LISTS.has(name);
-  return lists ? [] : amounts.slice(1);
+  const [first] = amounts;
+  const last = amounts.at(-1);
+  if (form !== 'number' || !first || !last || amounts.length < 2) return [];
+  const isList = places?.includes('cylinder') || LISTS.has(name);
+  const isTorn = words.some(({ span }) => span.from > first.span.from && span.to < last.span.to);
+  const isChange = amounts.some(({ relative }) => relative !== undefined);
+  const isPair = amounts.length === 2 && (kind === 'setting' || name === 'depression');
+  return isList && !isTorn && !isChange && !isPair ? [] : amounts.slice(1);
 }
 
 /** Facts that are lists by nature. */
@@ -102,17 +124,23 @@ function fits(value: Value, quantity: Quantity): boolean {
   return value.interval !== undefined && unitFits(value, quantity);
 }
 
-function unitFits({ unit, relative }: Amount, quantity: Quantity): boolean {
+function unitFits({ unit, relative, interval, span, numberSpan }: Amount, quantity: Quantity): boolean {
   if (quantity.form === 'several')
     return quantity.parts?.some(({ dimension }) => dimension === unit?.dimension) ?? false;
+  if (!changeFits(relative, numberSpan.from - span.from <= 1, quantity)) return false;
   if (!unit) return quantity.bare === true || quantity.unit === undefined || quantity.dimension === 'number';
   if (unit.dimension === quantity.dimension) return true;
-  if (quantity.orIn?.includes(unit.dimension)) return true;
-  return (
-    relative !== undefined &&
-    quantity.unit !== undefined &&
-    unitById(quantity.unit).dimension === unit.dimension
-  );
+  if (!quantity.orIn?.includes(unit.dimension)) return false;
+  // A jet is no larger than an inch.
+  return unit.dimension !== 'length' || quantity.dimension !== 'number' || (interval?.high ?? 0) * unit.factor <= unitById('in').factor;
+}
+
+/** Only screws and what is counted in steps go in and out; a reading has at most a sign, straight before its number. */
+function changeFits(relative: Amount['relative'], isJoined: boolean, { kind, dimension }: Quantity): boolean {
+  if (relative === undefined) return true;
+  const isTurned = relative === 'in' || relative === 'out';
+  if (kind === 'setting') return !isTurned || dimension === 'turns' || dimension === 'steps' || dimension === 'length';
+  return relative === 'less' && isJoined;
 }
 
 /** A word that may stand beside a value and says how or when it was read. */
@@ -122,7 +150,7 @@ const isRemark = ({ text }: Word, { words }: Quantity): boolean => {
 };
 
 function inCondition(line: Line, { value, words, span }: Condition): readonly Word[] {
-  if (value) return value.interval && value.unit !== null ? [] : [wordAt(line, span)];
+  if (value) return value.interval && !value.relative && (value.unit || value.interval.high >= 200) ? [] : [wordAt(line, span)];
   if (words.length === 0) return [wordAt(line, span)];
   return words.filter(({ text }) => !STATES.has(text.toLowerCase()) && !REMARKS.has(text.toLowerCase()));
 }

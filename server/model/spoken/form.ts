@@ -1,6 +1,7 @@
 /** What a form is: a row with a pattern over the kinds of a clause's pieces, and what it means. */
 import type { Around } from '../names.ts';
-import type { Piece, SpokenAmount } from './classify.ts';
+import type { Piece } from './classify.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 import type { Clause } from './clauses.ts';
 import type { Habits } from './habits.ts';
 
@@ -14,6 +15,8 @@ export interface Fact {
   readonly remark: string;
   /** Put right by the number after it, or said of earlier times. */
   readonly of: 'now' | 'before' | 'book';
+  /** Words of change lead to it: `back to 850`. */
+  readonly isMoved?: boolean;
   /** Other ways to read it; more than one reading is asked. */
   readonly others: readonly string[];
 }
@@ -48,6 +51,8 @@ export interface Meaning {
   readonly states?: readonly string[];
   /** It only names what the next clauses are about. */
   readonly isHeading?: true;
+  /** Belongs to the fact before it. */
+  readonly remark?: string;
   /** The number before it is put right. */
   readonly corrects?: boolean;
   /** A setting that moved by an unknown amount. */

@@ -1,6 +1,7 @@
 /** A clause to frames, one for each number: the name, place, conditions and remark that belong to it. */
 
-import type { Piece, SpokenAmount } from './classify.ts';
+import type { Piece } from './classify.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 import type { Clause } from './clauses.ts';
 
 export interface Frame {
@@ -48,7 +49,7 @@ const QUIET = new Set(['still', 'again', 'always', 'normally', 'from', 'now', 'b
 export function framesOf(clause: Clause, text: string): readonly Frame[] | undefined {
   const at = clause.flatMap(({ kind }, i) => (kind === 'v' ? [i] : []));
   if (at.length === 0) return undefined;
-  const leads = clause.slice(0, at[0]).some(({ kind }) => kind === 'p');
+  const leads = clause.slice(0, at[0]).some(({ kind }) => kind === 'p' || kind === 'g');
   const named = clause.slice(0, at[0]).some(({ kind }) => kind === 'n');
   const frames: Frame[] = [];
   let before = clause.slice(0, at[0]);
@@ -67,7 +68,7 @@ export function framesOf(clause: Clause, text: string): readonly Frame[] | undef
 function cutOf(between: readonly Piece[], leads: boolean, named: boolean): number {
   const name = between.findIndex(({ kind }) => kind === 'n');
   if (name >= 0) return named ? name : name + 1;
-  const place = between.findIndex(({ kind }) => kind === 'p');
+  const place = between.findIndex(({ kind }) => kind === 'p' || kind === 'g');
   if (leads && place >= 0) return place;
   const opener = between.findIndex(({ kind }) => kind === 'q' || kind === 'o');
   return opener >= 0 ? opener : between.length;
@@ -91,9 +92,11 @@ function frameOf(
   const around = [...head, ...tail.rest];
   const measured = around.filter(({ kind, text: word }) => kind === 'q' && !QUIET.has(word));
   if (measured.some(({ text: word }) => !OLD.has(word) && !BOOK.has(word))) return undefined;
+  if (withAll.some(({ kind }) => !/[npgcfqoarxh]/.test(kind))) return undefined;
   const named = around.filter(({ kind }) => kind === 'n');
   // `oil 18 hot idle`: idle beside another word is when it was read.
-  const idle = named.length === 2 ? named.find((piece) => IDLE.test(piece.text)) : undefined;
+  const isRevs = named.some(({ names }) => names.includes('engine speed'));
+  const idle = named.length === 2 && !isRevs ? named.find((piece) => IDLE.test(piece.text)) : undefined;
   const names = named.filter((piece) => piece !== idle);
   if (names.length > 1) return undefined;
   const last = before.at(-1);
@@ -118,6 +121,7 @@ function frameOf(
       ...head.filter(({ kind }) => kind === 'r').map((piece) => piece.text),
       said(opening, text),
       tail.remark,
+      (value.amount as SpokenAmount).called,
     ]
       .filter(Boolean)
       .join(' '),
@@ -132,6 +136,8 @@ function frameOf(
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
 }
+
+const UNITS = new Set('deg degrees rpm psi f c turns turn inhg bar mm thou mph kpa volts'.split(' '));
 
 const IDLE = /^(?:idle|idles|idling|tickover|tick over|slow running)$/;
 
@@ -150,6 +156,8 @@ function remarkIn(
   const isWith = after[from]?.kind === 'h';
   const end = isWith ? after.length : endOfRemark(after, from);
   const remark = after.slice(start, end);
+  // A unit that has lost its number belongs to something else.
+  if (remark.some((piece) => UNITS.has(piece.text))) return undefined;
   const loaded =
     remark.some(({ kind }) => /[tw?k"]/.test(kind)) || (!isWith && remark.some(({ kind }) => kind === 'n'));
   if (loaded) return undefined;

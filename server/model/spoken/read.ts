@@ -144,7 +144,7 @@ function readLine(
   const about: (readonly string[])[] = subject ? [[subject]] : [];
   let place: string | undefined;
   let unit: Context['unit'];
-  let isHeading = false;
+  let heading: readonly (readonly string[])[] = [];
   for (const clause of clausesOf(pieces)) {
     const [names, ...earlier] = about;
     const context: Context = {
@@ -161,16 +161,17 @@ function readLine(
     const meaning = clauseOf(clause, context);
     if (!meaning) return undefined;
     facts = [...(meaning.corrects ? facts.slice(0, -1) : facts), ...(meaning.facts ?? [])];
+    if (meaning.remark) facts = withRemark(facts, meaning.remark);
     if (meaning.states) facts = withStates(facts, meaning.states);
     if (meaning.note) notes.push(meaning.note);
     if (meaning.doubt) doubts.push(meaning.doubt);
     if (meaning.names) about.unshift(meaning.names);
-    isHeading = meaning.isHeading ?? false;
+    if (meaning.isHeading) heading = [...heading, meaning.names ?? []];
     place = meaning.place ?? place;
     unit = meaning.unit ?? unit;
   }
   // What names a thing and says nothing of it has no part in the meaning.
-  if (isHeading) return undefined;
+  if (heading.some((named) => !facts.some(({ name }) => named.includes(name)) && !isCovered(named, facts))) return undefined;
   const now = current(facts);
   if (contradicts(now)) return undefined;
   const lines = [...linesOf(now, time), ...notes.map((note) => `note ${note}`)];
@@ -178,18 +179,29 @@ function readLine(
   return { lines, others: now.flatMap((fact) => fact.others), doubts: open };
 }
 
+/** Jets that are wound are the mixture, a governed engine has a speed. */
+const isCovered = (named: readonly string[], facts: readonly Fact[]): boolean =>
+  named.includes('plug') && facts.some(({ name }) => name === 'plug');
+
 /** `205 trans, 2nd gear`: a condition said after its number. */
 const withStates = (facts: readonly Fact[], states: readonly string[]): readonly Fact[] =>
   facts.map((fact, i) => (i === facts.length - 1 ? { ...fact, states: [...fact.states, ...states] } : fact));
 
-/** A setting that a line gives two values for one place has none. */
+const withRemark = (facts: readonly Fact[], remark: string): readonly Fact[] =>
+  facts.map((fact, i) =>
+    i === facts.length - 1 ? { ...fact, remark: [fact.remark, remark].filter(Boolean).join(', ') } : fact,
+  );
+
+/** A setting that a line gives two values for one place has none, and neither has a reading told twice alike. */
 const contradicts = (facts: readonly Fact[]): boolean =>
   facts.some((fact, i) => {
     const isSetting = findQuantity(fact.name.split(' '))?.quantity.kind === 'setting';
-    return (
-      isSetting && facts.some((each, j) => j > i && each.name === fact.name && each.place === fact.place)
-    );
+    const likes = facts.filter((each, j) => j > i && each.name === fact.name && each.place === fact.place);
+    // A reading may be taken again, where something says that it is another one.
+    return likes.some((each) => isSetting || (!each.isMoved && sayWhen(each) === sayWhen(fact)));
   });
+
+const sayWhen = ({ states, remark }: Fact): string => [...states, remark].join('|');
 
 /** What was before or is printed goes where the value of today is given too. */
 function current(facts: readonly Fact[]): readonly Fact[] {
@@ -235,6 +247,7 @@ function remarkOf(clause: Clause, context: Context): Meaning | undefined {
     return undefined;
   if (clause.every(({ kind }) => kind === 'f')) return { ...(names && { names }) };
   const note = text.slice(first.from, last.to);
+  if (clause.every(({ kind }) => /[rf]/.test(kind)) && context.facts.length > 0) return { remark: note };
   const moved = clause.some(
     ({ kind, text: word }) => (kind === 'c' && !(AWAY.has(word) && !subject)) || kind === 'k',
   );

@@ -3,7 +3,7 @@ import type { Quantity } from '../../trade/quantity.ts';
 import { UNITS } from '../../trade/unit-table.ts';
 import { convert, type Unit, unitById } from '../../trade/units.ts';
 import { findQuantity } from '../../trade/vocabulary.ts';
-import type { SpokenAmount } from './classify.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 import type { Habits } from './habits.ts';
 import { sizeOf } from './numbers.ts';
 
@@ -113,8 +113,8 @@ function fitsIn(
   if (quantity.form !== 'number' && quantity.form !== 'curve') return [];
   const units = unitsFor(quantity, amount, habits);
   for (const unit of usual ? units.slice(0, 1) : units) {
-    const fits = readingsIn(amount, quantity).filter(({ sizes }) =>
-      sizes.every((size) => isInBand(size, unit, quantity, slack)),
+    const fits = readingsIn(amount, quantity).filter(({ sizes, text }) =>
+      sizes.every((size) => isInBand(size, text.includes('/'), unit, quantity, slack)),
     );
     if (fits.length > 0)
       return fits.map(({ text }) => ({
@@ -192,6 +192,7 @@ function readingsIn(
 
 function isInBand(
   size: number,
+  isFraction: boolean,
   unit: Unit | undefined,
   { band, unit: own, name }: Quantity,
   slack: number,
@@ -200,6 +201,7 @@ function isInBand(
   if (name === 'needle clip' && !Number.isInteger(size)) return false;
   // A fraction is of an inch, never of a thousandth.
   if (unit?.id === 'thou' && size < 1) return false;
+  if (unit?.id === 'mm' && isFraction) return false;
   if (!band || slack === Number.POSITIVE_INFINITY) return true;
   const written = unit ?? (own ? unitById(own) : undefined);
   const limit = unitById(band.unit);

@@ -1,6 +1,8 @@
 /** Pieces put in order before they are read: speeds that are conditions, cylinders that are called `no 3`, minutes gone by. */
-import type { Piece, SpokenAmount } from './classify.ts';
+import type { Piece } from './classify.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 import type { Habits } from './habits.ts';
+import { findQuantity } from '../../trade/vocabulary.ts';
 import { sizeOf } from './numbers.ts';
 
 export interface Settled {
@@ -28,13 +30,21 @@ function summed(pieces: readonly Piece[]): readonly Piece[] {
   return at < 0 ? pieces : [...pieces.slice(0, at), ...pieces.slice(at + 4)];
 }
 
-/** `comps 1-8: 148 151`, `lap 2: 58.7`: which they are, before what they are. */
+/** `comps 1-8: 148 151`, `lap 2: 58.7` say which before they say what; `main jet 2: 115` is that of cylinder 2. */
 const withoutLabels = (pieces: readonly Piece[]): readonly Piece[] =>
-  pieces.filter(({ kind, amount }, at) => {
-    const isLabel =
-      kind === 'v' && !amount?.unit && pieces[at + 1]?.kind === ':' && pieces[at + 2]?.kind === 'v';
-    return !(isLabel && pieces.slice(0, at).some((piece) => piece.kind === 'n'));
+  pieces.flatMap((piece, at) => {
+    const isLabel = piece.kind === 'v' && !piece.amount?.unit && pieces[at + 1]?.kind === ':' && pieces[at + 2]?.kind === 'v';
+    const names = pieces.slice(0, at).findLast(({ kind }) => kind === 'n')?.names;
+    if (!isLabel || !names || !piece.amount) return [piece];
+    const { low, high } = piece.amount;
+    const numbers = pieces.slice(at + 1).filter(({ kind }) => kind === 'v').length;
+    if (high) return Number(high[0]) - Number(low[0]) + 1 === numbers ? [] : [piece];
+    if (names.some(takesCylinder)) return [{ ...piece, kind: 'p', text: `#${low[0]}`, amount: undefined }];
+    return names.includes('run time') ? [] : [piece];
   });
+
+const takesCylinder = (name: string): boolean =>
+  findQuantity(name.split(' '))?.quantity.places?.includes('cylinder') ?? false;
 
 /** `after 20 min`, `160 in 3 min`; a clock time at the head of the line. */
 function withTime(all: readonly Piece[]): Settled {
@@ -71,13 +81,24 @@ function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): re
     const word = /^(?:no|cyl|cylinder|cyls|number)$/.test(piece.text) || isPart;
     const isCylinder =
       word && number !== undefined && Number.isInteger(number) && number >= 1 && number <= cylinders;
-    if (isCylinder && next && !out.some(({ kind }) => kind === 'v')) {
+    const isOn = isOnCylinder(piece, out, number, cylinders);
+    if (next && (isOn || (isCylinder && !out.some(({ kind }) => kind === 'v')))) {
       out.push({ ...next, kind: 'p', text: `#${number}`, amount: undefined, from: piece.from });
       i++;
     } else out.push(piece);
   }
   return out;
 }
+
+/** `CO 3.5 on 1, 3.0 on 2`. */
+const isOnCylinder = (piece: Piece, before: readonly Piece[], number: number | undefined, cylinders: number): boolean =>
+  piece.text === 'on' &&
+  before.at(-1)?.kind === 'v' &&
+  number !== undefined &&
+  Number.isInteger(number) &&
+  number >= 1 &&
+  number <= cylinders &&
+  before.some(({ names }) => names.some(takesCylinder));
 
 const isSpeed = (amount: SpokenAmount | undefined): boolean =>
   amount !== undefined &&

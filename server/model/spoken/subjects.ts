@@ -1,6 +1,6 @@
 /** What a number is of, where its line does not name it: its unit, its gear, or the clause before it says so. */
 import { findQuantity } from '../../trade/vocabulary.ts';
-import type { SpokenAmount } from './classify.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 import type { Context, Fact } from './form.ts';
 import type { Frame } from './frames.ts';
 import { sizeOf } from './numbers.ts';
@@ -35,10 +35,11 @@ function withChanges(
 /** `oil 28 hot at idle` has a pressure or a temperature; jets that are wound are no numbers. */
 function narrowed(
   names: readonly string[],
-  { amount, remark, states }: Frame,
+  { amount, remark, states, changes, isWhole }: Frame,
   { facts }: Context,
 ): readonly string[] {
   if (amount.unit?.dimension === 'turns' && names.includes('mixture')) return ['mixture'];
+  if (names[0] === 'timing' && changes.length > 0 && states.length === 0 && !isWhole && amount.high === undefined) return ['initial'];
   if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
     return ['fast idle'];
   // A governor has one speed without load; what it falls to is the engine's.

@@ -16,6 +16,7 @@ const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[
 const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
   [/\b(?:spat|spit|spits|spitting) back\b(?=.*\b(?:carb|crank|arrest|flame))/i, 'backfire'],
   [/\bkick(?:ed|s)? back\b/i, 'kickback'],
+  [/\b(?:belts?|chain) (?:is |a bit |bit |was |feels )?(?:slack|loose|slipping)\b/i, 'belt'],
   [/\bgave me a (?:belt|shock|jolt|kick)\b|\bgot a (?:belt|shock|jolt)\b|\bbit me\b/i, 'shock'],
   [/\bwater in (?:the )?bilge\b/i, 'bilge'],
   [/\bfan (?:did|does|is|was)(?: not|n'?t) (?:run|turn|running|turning|start|come)/i, 'fan'],
@@ -62,7 +63,7 @@ const FIXTURES = new Set(
 
 /** Things that are wrong only of the parts that must not fail. */
 const WRONG = new Set(
-  'smoking smokes smoke slow out soft fade fades faded wander wanders sinks grabs grab snatches low missing hot red disconnected spongy wont'.split(
+  'pull pulls pulling pulled wander smoking smokes smoke slow out soft fade fades faded wander wanders sinks grabs grab snatches low missing hot red disconnected spongy wont'.split(
     ' ',
   ),
 );

@@ -1,5 +1,6 @@
 /** Whole lines with a form of their own: the engine's facts, limits, a speed at its revs, the rows of a table. */
-import type { Piece, SpokenAmount } from '../classify.ts';
+import type { Piece } from '../classify.ts';
+import type { SpokenAmount } from '../spoken-amount.ts';
 import type { Habits } from '../habits.ts';
 import { sizeOf } from '../numbers.ts';
 

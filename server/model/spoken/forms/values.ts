@@ -1,11 +1,14 @@
 /** Forms of a clause that gives numbers: before or after their word, in a list, changed by so much. */
-import type { SpokenAmount } from '../classify.ts';
+import type { SpokenAmount } from '../spoken-amount.ts';
 import type { Clause } from '../clauses.ts';
 import type { Context, Fact, Form, Meaning } from '../form.ts';
 import { type Frame, framesOf } from '../frames.ts';
 import { sizeOf } from '../numbers.ts';
 import type { Fit } from '../resolve.ts';
 import { fitsOf } from '../resolve.ts';
+import { LOOKS } from '../lexicon.ts';
+import { PLACE_WORDS } from '../../../trade/vocabulary.ts';
+import type { PlaceKind, Quantity } from '../../../trade/quantity.ts';
 import { directionOf, fitsOfFrame } from '../subjects.ts';
 
 export const VALUES: readonly Form[] = [
@@ -126,6 +129,18 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   };
 }
 
+/** `from 8 to 10` of a setting is where it is now; without `from` it may be a range too. Of a reading, nobody can say. */
+function stepOf(
+  { amount, changes }: Frame,
+  { quantity, value, name }: Fit,
+): { readonly value: string; readonly others: readonly string[] } | 'unclear' | undefined {
+  if (!amount.isStep || !amount.high) return undefined;
+  if (quantity.kind !== 'setting') return amount.isStep === 'from' ? 'unclear' : undefined;
+  const now = value.replace(/^[^.]*?\.\.(?=[\d.])|^\S*?\.\.(?=[\d.])/, '');
+  const isMoved = amount.isStep === 'from' || changes.length > 0;
+  return { value: now, others: isMoved ? [] : [`${name} ${value}`] };
+}
+
 /** `76 sec` of a jet is the secondary one. */
 const placeIn = ({ place, amount }: Frame, { quantity }: Fit, context: Context): string | undefined =>
   amount.unitText === 'sec' && quantity.places?.includes('barrel')
@@ -142,8 +157,10 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
       context,
     );
   if (!fit) return isAside(frame) ? 'counted' : undefined;
-  const value = changed(frame, fit);
-  if (!value || isOfAnother(frame, fit, context)) return undefined;
+  const step = stepOf(frame, fit);
+  if (step === 'unclear') return undefined;
+  const value = step?.value ?? changed(frame, fit);
+  if (!value || isOfAnother(frame, fit, context) || isElsewhere(frame, fit)) return undefined;
   return {
     name: fit.name,
     place: placeIn(frame, fit, context),
@@ -151,12 +168,28 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
     states: fit.name === 'idle' ? frame.states.filter((state) => state !== 'at idle') : frame.states,
     remark: frame.remark,
     of: frame.of,
+    isMoved: frame.isWhole && (frame.changes.length > 0 || frame.corrects),
     others: [
+      ...(step?.others ?? []),
       ...fits.slice(1).map((each) => `${each.name} ${changed(frame, each) ?? each.value}`),
       ...besides(frame, fit, context),
     ],
   };
 }
+
+/** A place that the word does not take, or the look of a plug beside its gap. */
+function isElsewhere({ place, remark, names }: Frame, { quantity, name }: Fit): boolean {
+  const isLook = name === 'plug gap' && names?.includes('plug gap') && remark.split(/\W+/).some((word) => LOOKS.has(word));
+  if (isLook) return true;
+  if (!place) return false;
+  const kinds = place.split(' ').map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));
+  const isCarb = / carb$/.test(place);
+  return isCarb ? !quantity.places?.includes('carburettor') : !kinds.every((kind) => kind && takes(quantity, kind));
+}
+
+/** Front and rear are sides, and so are carburettors of a pair. */
+const takes = ({ places = [] }: Quantity, kind: PlaceKind): boolean =>
+  places.includes(kind) || (kind === 'side' && places.includes('carburettor'));
 
 /** `opened the rear screw 1/4 turn, both 5`: a bare number after a change is of something else. */
 function isOfAnother({ names, amount, isWhole, place }: Frame, { name }: Fit, { facts }: Context): boolean {
@@ -216,10 +249,14 @@ function changed({ changes, isWhole, changeAfter, amount, remark }: Frame, fit: 
   return `${direction}${fit.value}`;
 }
 
-/** No change is as large as the most that a setting can be; of a float, up and down may mean either. */
-const isFar = ({ quantity, name }: Fit, { low }: SpokenAmount): boolean =>
-  name.startsWith('float') ||
-  (quantity.band !== undefined && sizeOf(low[0] as string) > quantity.band.high * 2);
+/** No change goes over a great part of what a setting can be; of a float, up and down may mean either. */
+const isFar = ({ quantity, name }: Fit, { low, unit }: SpokenAmount): boolean => {
+  if (name.startsWith('float')) return true;
+  const { band } = quantity;
+  if (!band || (unit && unit.id !== quantity.unit)) return false;
+  const share = quantity.dimension === 'number' ? 10 : 3;
+  return sizeOf(low[0] as string) > (band.high - band.low) / share;
+};
 
 /** `planes in 6 secs`, `put 18 gal in`. */
 const isUsedUp = ({ quantity }: Fit, changes: readonly string[]): boolean =>

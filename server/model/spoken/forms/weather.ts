@@ -1,5 +1,6 @@
 /** A line of the air: temperature, pressure and humidity in any order, with the sky beside them. */
-import type { Piece, SpokenAmount } from '../classify.ts';
+import type { Piece } from '../classify.ts';
+import type { SpokenAmount } from '../spoken-amount.ts';
 import type { Habits } from '../habits.ts';
 import { SKY } from '../lexicon.ts';
 import { sizeOf } from '../numbers.ts';
