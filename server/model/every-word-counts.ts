@@ -12,7 +12,7 @@ import type { Amount, Value, Word } from './values.ts';
 
 /** Words, numbers and signs without a part in what the entry means; empty where the line is wholly accounted for. */
 export function unaccounted(entry: Entry, section?: SectionKind): readonly Word[] {
-  const stray = strayIn(entry.line);
+  const stray = [...strayIn(entry.line), ...brokenTime(entry)];
   switch (entry.kind) {
     case 'setting':
     case 'reading':
@@ -34,6 +34,12 @@ function strayIn(line: Line): readonly Word[] {
   const { stray } = line.syntax;
   return isEmpty(stray) ? [] : [wordAt(line, runSpan(line, stray))];
 }
+
+/** `+` alone, which is no time. */
+const brokenTime = ({ time, line }: Entry): readonly Word[] =>
+  time !== undefined && /^\+/.test(time) && !/\d\D*\p{L}/u.test(time)
+    ? [wordAt(line, runSpan(line, line.syntax.time))]
+    : [];
 
 const wordAt = (line: Line, span: Span): Word => ({ text: line.text.slice(span.from, span.to), span });
 
@@ -57,7 +63,7 @@ function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
     ...wrongPlace(said, quantity),
     ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
     ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
-    ...said.words.filter((word) => !isRemark(word, quantity)),
+    ...said.words.filter((word) => !isRemark(word, quantity) || isNameBefore(word, said)),
     ...said.conditions.flatMap((condition) => inCondition(line, condition)),
   ];
 }
@@ -91,14 +97,19 @@ function wrongPlace({ place }: Said, { places = [] }: Quantity): readonly Word[]
   const words = place.text.split(' ');
   const kinds = words.map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));
   const isWhole = PLACE_WORDS.get(place.text);
-  const isKnown = isWhole ? takes(places, isWhole) : kinds.every((kind) => kind === undefined || takes(places, kind));
-  const isMixed = words.length > 1 && !isWhole && kinds.includes('cylinder') && kinds.some((kind) => kind !== 'cylinder');
+  const isKnown = isWhole
+    ? takes(places, isWhole)
+    : kinds.every((kind) => kind === undefined || takes(places, kind));
+  const isMixed =
+    words.length > 1 && !isWhole && kinds.includes('cylinder') && kinds.some((kind) => kind !== 'cylinder');
   return isKnown && !isMixed && place.text !== 'lower' ? [] : [place];
 }
 
 /** A side may be that of a carburettor or a bank. */
 const takes = (places: readonly PlaceKind[], kind: PlaceKind): boolean =>
-  places.includes(kind) || (kind === 'side' && (places.includes('carburettor') || places.includes('bank'))) || (kind === 'carburettor' && places.includes('side'));
+  places.includes(kind) ||
+  (kind === 'side' && (places.includes('carburettor') || places.includes('bank'))) ||
+  (kind === 'carburettor' && places.includes('side'));
 
 /** Numbers beyond the one that a quantity without cylinders takes; two of a setting, or with a word between, are no list. */
 function valuesOver({ values, words }: Said, { form, places, name, kind }: Quantity): readonly Value[] {
@@ -127,19 +138,29 @@ function fits(value: Value, quantity: Quantity): boolean {
 function unitFits({ unit, relative, interval, span, numberSpan }: Amount, quantity: Quantity): boolean {
   if (quantity.form === 'several')
     return quantity.parts?.some(({ dimension }) => dimension === unit?.dimension) ?? false;
-  if (!changeFits(relative, numberSpan.from - span.from <= 1, quantity)) return false;
+  const isFar = (relative === 'in' || relative === 'out') && (interval?.high ?? 0) > FARTHEST;
+  const isSignedRange = relative === 'more' && interval !== undefined && interval.low !== interval.high;
+  if (isFar || !changeFits(isSignedRange ? 'less' : relative, numberSpan.from - span.from <= 1, quantity))
+    return false;
   if (!unit) return quantity.bare === true || quantity.unit === undefined || quantity.dimension === 'number';
   if (unit.dimension === quantity.dimension) return true;
   if (!quantity.orIn?.includes(unit.dimension)) return false;
   // A jet is no larger than an inch.
-  return unit.dimension !== 'length' || quantity.dimension !== 'number' || (interval?.high ?? 0) * unit.factor <= unitById('in').factor;
+  return (
+    unit.dimension !== 'length' ||
+    quantity.dimension !== 'number' ||
+    (interval?.high ?? 0) * unit.factor <= unitById('in').factor
+  );
 }
+
+/** Turns that a screw goes in or out at most. */
+const FARTHEST = 10;
 
 /** Only screws and what is counted in steps go in and out; a reading has at most a sign, straight before its number. */
 function changeFits(relative: Amount['relative'], isJoined: boolean, { kind, dimension }: Quantity): boolean {
   if (relative === undefined) return true;
   const isTurned = relative === 'in' || relative === 'out';
-  if (kind === 'setting') return !isTurned || dimension === 'turns' || dimension === 'steps' || dimension === 'length';
+  if (kind === 'setting') return !isTurned || dimension === 'turns' || dimension === 'steps';
   return relative === 'less' && isJoined;
 }
 
@@ -149,8 +170,15 @@ const isRemark = ({ text }: Word, { words }: Quantity): boolean => {
   return (words?.includes(lower) ?? false) || REMARKS.has(lower) || STATES.has(lower);
 };
 
+/** `hours idle 850`: a word of the trade before the number may be what it is of. */
+const isNameBefore = ({ text, span }: Word, { values }: Said): boolean =>
+  /^(?:idle|speed|throttle|road|load)$/i.test(text) && values.some((value) => value.span.from > span.from);
+
 function inCondition(line: Line, { value, words, span }: Condition): readonly Word[] {
-  if (value) return value.interval && !value.relative && (value.unit || value.interval.high >= 200) ? [] : [wordAt(line, span)];
+  if (value)
+    return value.interval && !value.relative && (value.unit || value.interval.high >= 200)
+      ? []
+      : [wordAt(line, span)];
   if (words.length === 0) return [wordAt(line, span)];
   return words.filter(({ text }) => !STATES.has(text.toLowerCase()) && !REMARKS.has(text.toLowerCase()));
 }
@@ -161,6 +189,8 @@ function inText(
   section: SectionKind | undefined,
 ): readonly Word[] {
   const values = said.flatMap((each) => each.values);
+  const elsewhere = said.flatMap((each) => wrongPlace(each, quantity));
+  if (elsewhere.length > 0) return elsewhere;
   if (values.some((value) => value.form === 'text')) return besideQuotes(said, quantity);
   const words = said.flatMap((each) => [
     ...each.words,
@@ -168,12 +198,16 @@ function inText(
   ]);
   const known = words.every((word) => isRemark(word, quantity)) && values.length === 0;
   if (known) return [];
+  const measured = values.find((value) => value.form === 'amount' && value.unit !== undefined);
+  if (measured) return [wordAt(line, measured.span)];
   if (SWITCHED.has(quantity.name) && values.some(isNumber)) return [wordAt(line, values[0]?.span ?? name)];
   // Of what the word knows its own names for, any other word is something else that happened.
   if (quantity.words && section === 'session') return words.filter((word) => !isRemark(word, quantity));
   if (quantity.kind === 'fact' && section === 'session') return [wordAt(line, name)];
   if (quantity.name === 'plug') return words.filter(({ text: word }) => !LOOKS.has(word.toLowerCase()));
-  const left = words.filter((word) => isLoaded(word.text) || namesAnother(word.text, quantity));
+  const left = words.filter(
+    (word, i) => isLoaded(word.text) || namesAnother(words, i, quantity, values.some(isNumber)),
+  );
   return text === '' ? [wordAt(line, name)] : left;
 }
 
@@ -236,7 +270,16 @@ const isLoaded = (text: string): boolean => {
   );
 };
 
-function namesAnother(text: string, quantity: Quantity): boolean {
-  const found = findQuantity([text])?.quantity;
-  return found !== undefined && found.name !== quantity.name && found.form !== 'text';
+/** A word of the trade that is measured or told by itself, in the text of another. */
+function namesAnother(words: readonly Word[], at: number, quantity: Quantity, hasNumber: boolean): boolean {
+  const found = findQuantity(
+    words.map(({ text }) => text),
+    at,
+  )?.quantity;
+  return (
+    found !== undefined &&
+    found.kind !== 'fact' &&
+    found.name !== quantity.name &&
+    (hasNumber || found.form !== 'text' || found.kind === 'reading')
+  );
 }

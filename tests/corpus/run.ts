@@ -2,7 +2,8 @@
 import { parseLine } from '../../grammar/index.ts';
 import { entryOf } from '../../server/model/entries.ts';
 import { unaccounted } from '../../server/model/every-word-counts.ts';
-import { type Habits, readSpoken, type SpokenReading } from '../../server/model/spoken/read.ts';
+import type { Habits, SpokenReading } from '../../server/model/spoken/habits.ts';
+import { readSpoken } from '../../server/model/spoken/read.ts';
 import { keysOf, placed } from './entries.ts';
 import { type Class, meantLines, ROWS, type Row } from './rows.ts';
 

@@ -22,7 +22,6 @@ export interface Piece {
   readonly to: number;
 }
 
-
 const NAMES = phraseTree([...lexicon.SPOKEN_NAMES].map(([name, means]) => [name, means.split('|')] as const));
 const STATES = phraseTree(lexicon.GEARS);
 const same = (word: string): string => word;
@@ -135,7 +134,9 @@ function stateAt(
   if (letter && first.raw !== first.raw.toUpperCase() && !opens) return undefined;
   const isAfter = /^[vgr]$/.test(before?.kind ?? '') && (letter || RUNNING.has(first.text));
   const following = tokens[at + end];
-  const isBefore = (letter && /^[:=]$/.test(following?.text ?? '')) || (SELECTED.has(first.text) && following?.kind === 'number');
+  const isBefore =
+    (letter && /^[:=]$/.test(following?.text ?? '')) ||
+    (SELECTED.has(first.text) && following?.kind === 'number');
   return opens || isAfter || isBefore || isGear ? { text: found.value, length: end } : undefined;
 }
 
@@ -152,7 +153,12 @@ function placeAt(
   const two = `${first} ${words[at + 1]}`;
   if (PLACE_WORDS.has(two)) return { text: two, length: 2 };
   const isLetter = first === 'r' || first === 'l';
-  if (!PLACE_WORDS.has(first) || (isLetter && !(words.includes('r') && words.includes('l'))) || first === 'all' || first === 'lower') return undefined;
+  if (
+    !PLACE_WORDS.has(first) ||
+    (isLetter && !(words.includes('r') && words.includes('l'))) ||
+    first === 'all' ||
+    first === 'lower'
+  )
+    return undefined;
   return { text: PLACE_NAMES.get(first) ?? first, length: 1 };
 }
-

@@ -68,3 +68,7 @@ function isFact(pieces: readonly Piece[], from: number, to: number): boolean {
 /** `12 and 12`, `8 and 12 thou`. */
 const isList = (pieces: readonly Piece[], at: number): boolean =>
   pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v';
+
+/** A clause as it was written. */
+export const textOf = (clause: Clause, text: string): string =>
+  text.slice(clause[0]?.from ?? 0, clause.at(-1)?.to ?? 0);

@@ -1,9 +1,9 @@
 /** What a form is: a row with a pattern over the kinds of a clause's pieces, and what it means. */
 import type { Around } from '../names.ts';
 import type { Piece } from './classify.ts';
-import type { SpokenAmount } from './spoken-amount.ts';
 import type { Clause } from './clauses.ts';
 import type { Habits } from './habits.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 
 /** Something a line says of one place. */
 export interface Fact {

@@ -1,8 +1,8 @@
 /** A clause to frames, one for each number: the name, place, conditions and remark that belong to it. */
 
 import type { Piece } from './classify.ts';
-import type { SpokenAmount } from './spoken-amount.ts';
 import type { Clause } from './clauses.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 
 export interface Frame {
   readonly names: readonly string[] | undefined;

@@ -1,5 +1,5 @@
 /**
- * The door of plain speech: a line that the notation does not fully account for, to lines that it does. Text in, text out; what the
+ * `readSpoken`, the door of plain speech: a line that the notation does not fully account for, to lines that it does. Text in, text out; what the
  * lines mean is the ordinary reader's business. A line that may mean two things is asked, never guessed.
  */
 
@@ -21,8 +21,6 @@ import { type Settled, settle } from './settle.ts';
 import { subjectsOf } from './subjects.ts';
 import { FORMS } from './table.ts';
 import { holds } from './verify.ts';
-
-export type { Habits, SpokenReading } from './habits.ts';
 
 /** Longer lines are left to the notation: nobody pencils one. */
 const LONGEST = 300;
@@ -171,7 +169,8 @@ function readLine(
     unit = meaning.unit ?? unit;
   }
   // What names a thing and says nothing of it has no part in the meaning.
-  if (heading.some((named) => !facts.some(({ name }) => named.includes(name)) && !isCovered(named, facts))) return undefined;
+  if (heading.some((named) => !facts.some(({ name }) => named.includes(name)) && !isCovered(named, facts)))
+    return undefined;
   const now = current(facts);
   if (contradicts(now)) return undefined;
   const lines = [...linesOf(now, time), ...notes.map((note) => `note ${note}`)];

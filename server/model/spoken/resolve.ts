@@ -3,9 +3,9 @@ import type { Quantity } from '../../trade/quantity.ts';
 import { UNITS } from '../../trade/unit-table.ts';
 import { convert, type Unit, unitById } from '../../trade/units.ts';
 import { findQuantity } from '../../trade/vocabulary.ts';
-import type { SpokenAmount } from './spoken-amount.ts';
 import type { Habits } from './habits.ts';
 import { sizeOf } from './numbers.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 
 /** One way to read a number. */
 export interface Fit {
@@ -160,7 +160,7 @@ function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits)
   if (own?.dimension === 'pressure' && unit.id === 'in')
     return quantity.unit === 'inHg' || quantity.name === 'barometer' ? [unitById('inHg')] : [];
   if (own?.dimension === 'temperature' && unit.id === 'deg')
-    return habits.units ? (USUAL[habits.units]['temperature'] ?? []).map(unitById) : [];
+    return habits.units ? (USUAL[habits.units].temperature ?? []).map(unitById) : [];
   // `sec` behind a jet is a barrel.
   if (text === 'sec' && quantity.places?.includes('barrel') && own) return [own];
   const isOwn = unit.dimension === own?.dimension || (quantity.orIn?.includes(unit.dimension) ?? false);

@@ -1,9 +1,10 @@
 /** Pieces put in order before they are read: speeds that are conditions, cylinders that are called `no 3`, minutes gone by. */
-import type { Piece } from './classify.ts';
-import type { SpokenAmount } from './spoken-amount.ts';
-import type { Habits } from './habits.ts';
+
 import { findQuantity } from '../../trade/vocabulary.ts';
+import type { Piece } from './classify.ts';
+import type { Habits } from './habits.ts';
 import { sizeOf } from './numbers.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 
 export interface Settled {
   readonly pieces: readonly Piece[];
@@ -33,7 +34,11 @@ function summed(pieces: readonly Piece[]): readonly Piece[] {
 /** `comps 1-8: 148 151`, `lap 2: 58.7` say which before they say what; `main jet 2: 115` is that of cylinder 2. */
 const withoutLabels = (pieces: readonly Piece[]): readonly Piece[] =>
   pieces.flatMap((piece, at) => {
-    const isLabel = piece.kind === 'v' && !piece.amount?.unit && pieces[at + 1]?.kind === ':' && pieces[at + 2]?.kind === 'v';
+    const isLabel =
+      piece.kind === 'v' &&
+      !piece.amount?.unit &&
+      pieces[at + 1]?.kind === ':' &&
+      pieces[at + 2]?.kind === 'v';
     const names = pieces.slice(0, at).findLast(({ kind }) => kind === 'n')?.names;
     if (!isLabel || !names || !piece.amount) return [piece];
     const { low, high } = piece.amount;
@@ -91,7 +96,12 @@ function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): re
 }
 
 /** `CO 3.5 on 1, 3.0 on 2`. */
-const isOnCylinder = (piece: Piece, before: readonly Piece[], number: number | undefined, cylinders: number): boolean =>
+const isOnCylinder = (
+  piece: Piece,
+  before: readonly Piece[],
+  number: number | undefined,
+  cylinders: number,
+): boolean =>
   piece.text === 'on' &&
   before.at(-1)?.kind === 'v' &&
   number !== undefined &&

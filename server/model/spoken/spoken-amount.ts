@@ -44,7 +44,12 @@ export function numberAt(
       low: range?.low ?? low.readings,
       high: range?.high,
       link: range?.link ?? '..',
-      isStep: range && words[i - (unit?.length ?? 0) - range.length] === 'to' ? (words[at] === 'from' ? 'from' : 'to') : undefined,
+      isStep:
+        range && words[i - (unit?.length ?? 0) - range.length] === 'to'
+          ? words[at] === 'from'
+            ? 'from'
+            : 'to'
+          : undefined,
       called: low.called ?? '',
       prefix: suffix.prefix || prefix.prefix,
       unit: unit?.unit ?? low.unit,
@@ -138,7 +143,8 @@ function plainAt(
     words[at + 2] === 'a' &&
     words[at + 3] === 'half';
   if (isAndHalf) return { readings: ['1 1/2'], length: 4, unit: whole.unit, unitText: whole.text };
-  const counted = /^(?:another|one|a)$/.test(word) && words[at + 2] !== 'spot' ? unitAt(tokens, words, at + 1) : undefined;
+  const counted =
+    /^(?:another|one|a)$/.test(word) && words[at + 2] !== 'spot' ? unitAt(tokens, words, at + 1) : undefined;
   if (counted && /^(?:turns|steps)$/.test(counted.unit.dimension)) return { readings: ['1'], length: 1 };
   const article = /^(?:an?|another)$/.test(word) ? 1 : 0;
   const next = words[at + article];
@@ -252,12 +258,24 @@ function suffixAt(
 
 /** `#40 drill`, `no 40 drill`, `50 drill`, `F drill`: its bore, and what it was called. */
 function drillAt(tokens: readonly Token[], words: readonly string[], at: number) {
-  const sign = tokens[at]?.text === '#' || words[at] === 'no' || words[at] === 'number' || words[at] === 'letter' ? 1 : 0;
+  const sign =
+    tokens[at]?.text === '#' || words[at] === 'no' || words[at] === 'number' || words[at] === 'letter'
+      ? 1
+      : 0;
   const size = tokens[at + sign];
   if (words[at + sign + 1] !== 'drill' || !size) return undefined;
   const isNumber = size.kind === 'number' && /^\d{1,2}$/.test(size.raw);
-  const drill = isNumber || /^[a-z]$/i.test(size.raw) ? drillNamed(isNumber ? `#${size.raw}` : size.raw.toUpperCase()) : undefined;
+  const drill =
+    isNumber || /^[a-z]$/i.test(size.raw)
+      ? drillNamed(isNumber ? `#${size.raw}` : size.raw.toUpperCase())
+      : undefined;
   if (!drill) return undefined;
   const inches = String(Number(drill.inches.toFixed(4)));
-  return { readings: [inches], length: sign + 2, unit: unitById('in'), unitText: 'in', called: `${drill.name} drill` };
+  return {
+    readings: [inches],
+    length: sign + 2,
+    unit: unitById('in'),
+    unitText: 'in',
+    called: `${drill.name} drill`,
+  };
 }

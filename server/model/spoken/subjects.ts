@@ -1,10 +1,10 @@
 /** What a number is of, where its line does not name it: its unit, its gear, or the clause before it says so. */
 import { findQuantity } from '../../trade/vocabulary.ts';
-import type { SpokenAmount } from './spoken-amount.ts';
-import type { Context, Fact } from './form.ts';
+import type { Context } from './form.ts';
 import type { Frame } from './frames.ts';
 import { sizeOf } from './numbers.ts';
 import { changesOf, type Fit, fitsOf } from './resolve.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
 
 /** Ways to read a frame; none where nothing says what it is of. */
 export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
@@ -39,7 +39,14 @@ function narrowed(
   { facts }: Context,
 ): readonly string[] {
   if (amount.unit?.dimension === 'turns' && names.includes('mixture')) return ['mixture'];
-  if (names[0] === 'timing' && changes.length > 0 && states.length === 0 && !isWhole && amount.high === undefined) return ['initial'];
+  if (
+    names[0] === 'timing' &&
+    changes.length > 0 &&
+    states.length === 0 &&
+    !isWhole &&
+    amount.high === undefined
+  )
+    return ['initial'];
   if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
     return ['fast idle'];
   // A governor has one speed without load; what it falls to is the engine's.
@@ -137,5 +144,3 @@ export function subjectsOf(lines: readonly string[]): readonly string[] {
     });
   return [...new Set(names)].slice(0, 4);
 }
-
-export type { Fact };

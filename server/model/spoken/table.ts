@@ -1,6 +1,9 @@
-/** All forms of a clause, in the order in which they are tried; the first whose reading holds is taken. */
+/** All forms of a clause, in the order in which they are tried; the first that has a meaning is taken. */
 import type { Form } from './form.ts';
+import { CYLINDERS } from './forms/cylinders.ts';
 import { WORDS } from './forms/looks.ts';
+import { PAIRS } from './forms/pairs.ts';
+import { RUNS } from './forms/runs.ts';
 import { VALUES } from './forms/values.ts';
 
-export const FORMS: readonly Form[] = [...WORDS, ...VALUES];
+export const FORMS: readonly Form[] = [...WORDS, ...CYLINDERS, ...PAIRS, ...RUNS, ...VALUES];

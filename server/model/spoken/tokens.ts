@@ -83,11 +83,11 @@ function kindOf(
   raw: string,
   spelling: ReadonlyMap<string, string>,
 ): Pick<Token, 'kind' | 'text' | 'readings'> {
-  if (groups['cylinder']) return { kind: 'cylinder', text: raw, readings: [] };
-  if (groups['time']) return { kind: 'time', text: raw, readings: [] };
-  if (groups['mixed'] ?? groups['number'] ?? groups['lap'])
+  if (groups.cylinder) return { kind: 'cylinder', text: raw, readings: [] };
+  if (groups.time) return { kind: 'time', text: raw, readings: [] };
+  if (groups.mixed ?? groups.number ?? groups.lap)
     return { kind: 'number', text: raw, readings: readingsOfNumber(raw) };
-  if (groups['word'] ?? groups['grade'] ?? groups['ordinal']) {
+  if (groups.word ?? groups.grade ?? groups.ordinal) {
     const lower = raw.toLowerCase().replace(/’/g, "'").replace(/\.$/, '');
     return { kind: 'word', text: spelling.get(lower) ?? lower, readings: [] };
   }

@@ -1,10 +1,9 @@
 /** Trouble in a line: never a value and never a guess, but a fault to be written, marked where it is a matter of safety. */
-import type { Around } from '../../names.ts';
 import type { Piece } from '../classify.ts';
 import { asked, type SpokenReading } from '../habits.ts';
 import { COMPLAINTS, DANGERS, EXPOSED, FUELS, TROUBLES } from '../lexicon.ts';
 
-export interface Trouble {
+interface Trouble {
   readonly safety: boolean;
   /** What it is about. */
   readonly name: string;
@@ -125,5 +124,3 @@ const SMALL = new Set(
 export const complainsOf = (pieces: readonly Piece[], text: string): boolean =>
   wordsOf(text).some((word) => COMPLAINTS.has(word) || TROUBLES.has(word)) &&
   pieces.some(({ kind, text: word }) => kind === 'n' || kind === 'p' || EXPOSED.has(word));
-
-export type { Around };

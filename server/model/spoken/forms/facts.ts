@@ -1,8 +1,8 @@
 /** Whole lines with a form of their own: the engine's facts, limits, a speed at its revs, the rows of a table. */
 import type { Piece } from '../classify.ts';
-import type { SpokenAmount } from '../spoken-amount.ts';
 import type { Habits } from '../habits.ts';
 import { sizeOf } from '../numbers.ts';
+import type { SpokenAmount } from '../spoken-amount.ts';
 
 /** `fires 18436572`, `firing order 1 3 4 2`: each cylinder once. */
 export function firingIn(text: string): readonly string[] | undefined {
@@ -77,7 +77,7 @@ const cellsOf = (text: string): readonly string[] =>
     .split('|')
     .map((cell) => cell.trim());
 
-export interface TableRow {
+interface TableRow {
   readonly cylinder: number;
   readonly cells: readonly { readonly name: string; readonly text: string }[];
 }

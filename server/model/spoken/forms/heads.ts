@@ -106,12 +106,12 @@ const HEADED = new Set(
 function named(line: string, habits: Habits): Found | undefined {
   for (const pattern of [DAY_MONTH, MONTH_DAY]) {
     const groups = pattern.exec(line)?.groups;
-    const month = groups && MONTHS.findIndex((names) => names.has((groups['month'] ?? '').toLowerCase()));
+    const month = groups && MONTHS.findIndex((names) => names.has((groups.month ?? '').toLowerCase()));
     if (!groups || month === undefined || month < 0) continue;
-    const day = weekdayIndex(groups['weekday']);
-    if (groups['weekday'] !== undefined && day === undefined) return undefined;
-    const dates = dated(month + 1, Number(groups['day']), groups['year'], habits, day);
-    if (dates.length > 0) return { dates, title: titled(groups['rest'] ?? '', '') };
+    const day = weekdayIndex(groups.weekday);
+    if (groups.weekday !== undefined && day === undefined) return undefined;
+    const dates = dated(month + 1, Number(groups.day), groups.year, habits, day);
+    if (dates.length > 0) return { dates, title: titled(groups.rest ?? '', '') };
   }
   return undefined;
 }
@@ -119,15 +119,15 @@ function named(line: string, habits: Habits): Found | undefined {
 /** `Sat 23rd`: the next month in which the 23rd is a Saturday. */
 function weekdayAlone(line: string, habits: Habits): Found | undefined {
   const groups = WEEKDAY_DAY.exec(line)?.groups;
-  const day = weekdayIndex(groups?.['weekday']);
+  const day = weekdayIndex(groups?.weekday);
   if (!groups || day === undefined || !habits.date) return undefined;
   const last = Temporal.PlainDate.from(habits.date);
   for (let months = 0; months < 12; months++) {
     const month = last.toPlainYearMonth().add({ months });
-    if (Number(groups['day']) > month.daysInMonth) continue;
-    const date = month.toPlainDate({ day: Number(groups['day']) });
+    if (Number(groups.day) > month.daysInMonth) continue;
+    const date = month.toPlainDate({ day: Number(groups.day) });
     if (date.dayOfWeek - 1 === day && Temporal.PlainDate.compare(date, last) > 0)
-      return { dates: [date.toString()], title: titled(groups['rest'] ?? '', groups['before'] ?? '') };
+      return { dates: [date.toString()], title: titled(groups.rest ?? '', groups.before ?? '') };
   }
   return undefined;
 }

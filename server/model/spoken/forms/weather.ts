@@ -1,9 +1,9 @@
 /** A line of the air: temperature, pressure and humidity in any order, with the sky beside them. */
 import type { Piece } from '../classify.ts';
-import type { SpokenAmount } from '../spoken-amount.ts';
 import type { Habits } from '../habits.ts';
 import { SKY } from '../lexicon.ts';
 import { sizeOf } from '../numbers.ts';
+import type { SpokenAmount } from '../spoken-amount.ts';
 
 const AIR = new Set(['air temperature', 'barometer', 'humidity', 'weather', 'altitude']);
 
