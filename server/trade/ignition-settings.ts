@@ -13,7 +13,7 @@ const DISTRIBUTOR = ownedBy('distributor', [
     },
   ),
   curve('mechanical', 'deg', 'rpm', 'Advance the weights add as speed rises: degrees at engine rpm.', {
-    also: 'mechanical advance, mechanical curve, centrifugal, centrifugal advance, mech, mech advance, advance curve, centrifugal curve, distributor curve, mech curve, bob weight advance',
+    also: 'mechanical advance, mechanical curve, centrifugal, centrifugal advance, mech, mech advance, curve, advance curve, centrifugal curve, distributor curve, mech curve, bob weight advance',
     bare: true,
     band: published(
       0,
@@ -32,7 +32,7 @@ const DISTRIBUTOR = ownedBy('distributor', [
     'inHg',
     'Advance the vacuum canister adds at light load: degrees at manifold depression.',
     {
-      also: 'vac advance, vacuum curve, vacuum canister, canister, vac can, vacuum can, vac canister, vac curve',
+      also: 'vac advance, vacuum curve, vacuum canister, canister, vac can, vacuum can, advance can, vac adv, vacuum adv, vac canister, vac curve',
       bare: true,
       words: 'manifold, ported, plugged',
       band: usual(0, 24, 'canisters add 8 to 16 crank degrees, some 20 and more'),

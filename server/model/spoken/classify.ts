@@ -100,6 +100,7 @@ function wordAt(
   if (known && !isFact) return make('n', known.length, { names: [known.quantity.name] });
   if (/^(?:with|without|w)$/.test(word)) return make('h');
   if (word === 'no' || word === 'not') return make('o', 1, { text: word });
+  if (word === 'in' && words[at + 1] === 'the') return make('f');
   if (word === 'on' && words[at + 1] === 'choke') return make('r', 2, { text: 'on choke' });
   if (word === 'and' || word === 'plus') return make('a');
   if (token.raw === 'I') return make('f');

@@ -20,6 +20,7 @@ function isBreak(pieces: readonly Piece[], at: number): boolean {
   if (joinsCorrection(pieces, at) || joinsList(pieces, at)) return false;
   if (BREAKS.has(kind) || (kind !== 'v' && BREAKING_WORDS.has(text))) return true;
   if (kind === '-') return true;
+  if (kind === ':' && pieces.slice(0, at).some(({ text: word }) => /^plugs?$/.test(word))) return false;
   if (kind === ':')
     return !pieces.slice(0, at).some((piece) => /[nvg]/.test(piece.kind)) || pieces[at - 1]?.kind === 'v';
   // A slash between two numbers makes a list of them.

@@ -77,8 +77,8 @@ export const COMPARISONS = set(`
 
 /** Not as it ought to be: a fault where a thing of the trade is named and no value given. */
 export const COMPLAINTS = set(`
-  weak lean leaner rich richer gone bad worse rough short worn bent soft slow hunts hunting flat noisy noise clicks whine whines
-  misses missing miss colder brown dirty black low high out treacle rattle knocking ringing bogs on dies open stripped air
+ weak lean leaner rich richer gone bad worse rough short worn bent soft slow hunts hunting noisy noise clicks whine whines
+ misses missing miss colder brown low treacle rattle knocking ringing bogs dies stripped 
 `);
 
 /** Adds nothing. */
@@ -111,7 +111,7 @@ export const SPELLINGS = pairs(
    vacuumm: vacuum, idel: idle, carburator: carburettor, carburetter: carburettor, tickin: ticking, dwel: dwell, timeing: timing,
    temprature: temperature, temperture: temperature, presure: pressure, preasure: pressure, throtle: throttle, mixure: mixture,
    inital: initial, intial: initial, needel: needle, thru: through, lites: lights, yr: year, nr: no, tyer: tyre, gskts: gaskets,
-   idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, antifreze: antifreeze, fr: front, frt: front, rr: rear, shd: should, w/: with, w/o: without, antifreese: antifreeze, tickng: ticking, exaust: exhaust, pertol: petrol`,
+   idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, antifreze: antifreeze, adv: advance, fr: front, frt: front, rr: rear, shd: should, w/: with, w/o: without, antifreese: antifreeze, tickng: ticking, exaust: exhaust, pertol: petrol`,
 );
 
 /** Gears and states as they are said, and as a condition names them. */
@@ -145,7 +145,7 @@ export const SPOKEN_NAMES = pairs(
    run: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
    hole: hesitation, holes: hesitation, flat spots: hesitation, planes: run time, planed: run time, tr: run time, heat: run time, timed: initial, mag timed: initial, gapped: plug gap, plugs gap: plug gap, plugs gapped: plug gap, points gapped: points gap, mag gapped: points gap,
-   synchro: depression|carburettor balance, sync: depression|carburettor balance,
+   dashpot: dashpot oil, dashpots: dashpot oil, damper: dashpot oil, dampers: dashpot oil, sump: oil grade, synchro: depression|carburettor balance, sync: depression|carburettor balance,
    to the gallon: fuel economy, hill run: run time, lap: run time, practice: run time, water: water, thermostat: thermostat, jet needle: needle clip`,
 );
 

@@ -13,6 +13,7 @@ export function isProse(pieces: readonly Piece[], text: string, cylinders = 16):
   const names = pieces.filter(({ kind }) => kind === 'n');
   if (WORKED.test(text) && numbers.every((piece) => isSmall(piece, cylinders))) return true;
   if (names.length > 0) return false;
+  if (numbers.every((piece) => isSmall(piece, 20) && isCounted(pieces, piece))) return true;
   if (numbers.every(({ amount }) => amount?.unit?.dimension === 'time')) return true;
   // `a bit rough under 700`: where it was so, and nothing measured.
   return numbers.every(isBoundary) && pieces.some(({ text: word }) => COMPLAINTS.has(word));
@@ -32,6 +33,10 @@ const isSmall = ({ amount }: Piece, cylinders: number): boolean =>
   !amount.unit &&
   Number.isInteger(Number(amount.low[0])) &&
   Number(amount.low[0]) <= cylinders;
+
+/** `3 other boats`: how many of something. */
+const isCounted = (pieces: readonly Piece[], piece: Piece): boolean =>
+  /[xr]/.test(pieces[pieces.indexOf(piece) + 1]?.kind ?? '');
 
 const isBoundary = ({ amount }: Piece): boolean =>
   amount !== undefined && !amount.unit && amount.prefix !== '' && sizeOf(amount.low[0] as string) >= 400;

@@ -220,6 +220,7 @@ function unitAt(
   if (token?.text === '"' && token.joined) return inchSign(words, at);
   if (token?.kind !== 'word') return undefined;
   const word = token.text;
+  if (word === 'sec' && tokens[at + 1]?.kind === 'number') return undefined;
   if (NEVER.test(word) || (word === 'l' && words.includes('r'))) return undefined;
   if (/^[cfm]$/.test(word) && !token.joined && token.raw !== word.toUpperCase()) return undefined;
   if (word === 'in' && isNoInch(tokens, words, at + 1)) return undefined;

@@ -21,15 +21,18 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   return guessed ? fitting(guessed, frame.amount, habits, true) : [];
 }
 
-/** As a value, else as how far a setting was changed. */
+/** How far a setting was changed, else a value; a part of one is a part of a turn or an inch. */
 function withChanges(
   names: readonly string[],
   amount: SpokenAmount,
   habits: Context['habits'],
   isNamed: boolean,
 ): readonly Fit[] {
-  const values = fitsOf(names, amount, habits, isNamed);
-  return values.length > 0 ? values : changesOf(names, amount, habits);
+  const isPart = (amount.low[0] ?? '').includes('/') && !amount.unit;
+  const moved = changesOf(names, amount, habits).filter(
+    ({ quantity }) => !isPart || quantity.dimension === 'turns' || quantity.dimension === 'length',
+  );
+  return moved.length > 0 ? moved : fitsOf(names, amount, habits, isNamed);
 }
 
 /** `oil 28 hot at idle` has a pressure or a temperature; jets that are wound are no numbers. */
@@ -72,6 +75,9 @@ function bySelf(
   if (changes.some((word) => TIMED.has(word)) && (!dimension || dimension === 'angle')) return ['initial'];
   if (dimension === 'angle' && changes.some((word) => word === 'gave' || word === 'took')) return ['initial'];
   if (/\bgps\b/i.test(remark)) return ['speed'];
+  // `out 1/8 both`: one of two screws, and which is asked.
+  const isPart = /^\d\/\d+$/.test(amount.low[0] ?? '') && (!dimension || dimension === 'turns');
+  if (isPart && changes.some((word) => word === 'in' || word === 'out')) return ['mixture', 'idle screw'];
   if (dimension === 'volume' && FILLED.test(text) && !/\b(?:oil|water|coolant)\b/i.test(text))
     return ['fuel used'];
   if (dimension && dimension !== 'rotation') return undefined;

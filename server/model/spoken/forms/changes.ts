@@ -32,15 +32,17 @@ export function changed(
   if (!direction || amount.high || amount.prefix) return undefined;
   const size = sizeOf(amount.low[0] as string);
   // `1 3/4 turns out` is where a screw stands, `1/8 out` how far it went.
-  if (
-    changeAfter &&
-    fit.quantity.dimension === 'turns' &&
-    fit.name !== 'idle screw' &&
-    size > 0.5 &&
-    !/\bmore\b/.test(remark)
-  )
-    return size >= 0.75 && amount.unit?.id !== 'flat' ? fit.value : undefined;
+  const isScrew = changeAfter && fit.quantity.dimension === 'turns' && fit.name !== 'idle screw';
+  if (isScrew && !/\bmore\b/.test(remark))
+    return screwAt(size, amount.unit?.id === 'flat', fit.value, direction);
   return `${direction}${fit.value}`;
+}
+
+/** A few flats, or half a turn at most, are how far it went; a whole turn and more is where it is; between them it may be either. */
+function screwAt(size: number, inFlats: boolean, value: string, direction: string): string | undefined {
+  const [moved, stands] = inFlats ? [4, 8] : [0.5, 0.75];
+  if (size <= moved) return `${direction}${value}`;
+  return size >= stands ? value : undefined;
 }
 
 /** No change goes over a great part of what a setting can be; of a float, up and down may mean either. */

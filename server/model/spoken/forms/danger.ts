@@ -15,6 +15,18 @@ const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[
 const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
   [/\b(?:spat|spit|spits|spitting) back\b(?=.*\b(?:carb|crank|arrest|flame))/i, 'backfire'],
   [/\bkick(?:ed|s)? back\b/i, 'kickback'],
+  [
+    /\b(?:brakes?|lights?|lamps?|steering|kill switch|horn|throttle|clutch|bilge pump|extinguisher)\b.{0,20}\b(?:do|does|did|will|would|is|are)(?: not|n'?t)\b/i,
+    '',
+  ],
+  [/\bhand ?brake\b.{0,20}(?:\bnot\b|n'?t\b|slips|creeps|weak)/i, 'handbrake'],
+  [/\bno (?:brakes?|brake lights?|lights|headlights?|tail ?lights?|steering|horn|extinguisher)\b/i, ''],
+  [/\b(?:petrol|gas|gasoline|fuel) in the (?:oil|sump|cabin|boat|bilge|boot|trunk)\b/i, 'fuel'],
+  [/\bmelt(?:s|ed|ing)?\b|\bglow(?:s|ed|ing)?\b/i, 'heat'],
+  [/\bcaught in (?:the |a )?(?:fan|belts?|prop|pto|chain|shaft)\b/i, 'fan'],
+  [/\bjack (?:slipped|let go|fell|sinks)\b|\boff the (?:jack|stands?)\b/i, 'jack'],
+  [/\b(?:guard|shield|belt cover) (?:is |was )?(?:off|missing|broken|gone|lost)\b/i, 'guard'],
+  [/\b(?:wheel|axle|hub) ?bearings? (?:\w+ )?hot\b/i, 'wheel bearing'],
   [/\b(?:belts?|chain) (?:is |a bit |bit |was |feels )?(?:slack|loose|slipping)\b/i, 'belt'],
   [/\bgave me a (?:belt|shock|jolt|kick)\b|\bgot a (?:belt|shock|jolt)\b|\bbit me\b/i, 'shock'],
   [/\bwater in (?:the )?bilge\b/i, 'bilge'],
@@ -33,12 +45,31 @@ const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
 const NEGATED =
   /\b(?:no|not|without|never|nothing|zero|cured|stopped)\b(?: \w+){0,1} (?:\w*leak\w*|drip\w*|ping\w*|pink\w*|knock\w*|smoke|smell\w*|play|slack|weep\w*|crack\w*|stick\w*|fumes|trouble)/i;
 
+/** Knock, by what it is called; it may also be denied. */
+const KNOCKS = new Set(
+  'ping pings pinged pinging pink pinks pinked pinking knock knocks knocked knocking detonation detonates detonating tinkle tinkles tinkling rattling'.split(
+    ' ',
+  ),
+);
+const DENIED =
+  /\b(?:no|not|never|none|without|gone|cured|stopped|quit|free|isn'?t|doesn'?t|didn'?t|won'?t|pink (?:cam|#))\b/i;
+
 /** Undefined where nothing is said to be wrong. */
 export function troubleIn(text: string): Trouble | undefined {
   if (NEGATED.test(text)) return undefined;
-  for (const [phrase, name] of PHRASES) if (phrase.test(text)) return { safety: true, name };
+  for (const [phrase, name] of PHRASES)
+    if (phrase.test(text))
+      return {
+        safety: true,
+        name: name || nameOf(text, wordsOf(text).find((word) => STRICT.has(word)) ?? ''),
+      };
   const words = wordsOf(text);
-  const bad = words.find((word) => DANGERS.has(word) && TROUBLES.has(word));
+  if (words.some((word) => KNOCKS.has(word)) && !DENIED.test(text)) return { safety: true, name: 'knock' };
+  const smells =
+    /\b(?:petrol|fuel|gas|gasoline|hot|burn\w*|electric\w*|rubber|oil|smoke|fumes|exhaust)\b/i.test(text);
+  const bad = words.find(
+    (word) => DANGERS.has(word) && TROUBLES.has(word) && (smells || !/^smel/.test(word)),
+  );
   const others = words.filter((word) => EXPOSED.has(word) && word !== bad);
   const exposed = others.find((word) => isWrong(words, word)) ?? others[0];
   const isFuel = words.some((word) => FUELS.has(word));
@@ -62,12 +93,12 @@ const FIXTURES = new Set(
 
 /** Things that are wrong only of the parts that must not fail. */
 const WRONG = new Set(
-  'pull pulls pulling pulled wander smoking smokes smoke slow out soft fade fades faded wander wanders sinks grabs grab snatches low missing hot red disconnected spongy wont'.split(
+  'flicker flickers flickering pull pulls pulling pulled wander smoking smokes smoke slow out soft fade fades faded wander wanders sinks grabs grab snatches low missing hot red disconnected spongy wont'.split(
     ' ',
   ),
 );
 const STRICT = new Set(
-  'brake brakes steering throttle pedal lights lites lamps clutch bilge trailer headlights accelerator'.split(
+  'brake brakes steering throttle pedal lights lites lamps clutch bilge trailer headlights taillights headlight accelerator horn hitch'.split(
     ' ',
   ),
 );
