@@ -47,7 +47,7 @@ const QUIET = new Set(['still', 'again', 'always', 'normally', 'from', 'now', 'b
 
 /** Undefined where the clause holds what no frame can take. */
 export function framesOf(clause: Clause, text: string): readonly Frame[] | undefined {
-  const at = clause.flatMap(({ kind }, i) => (kind === 'v' ? [i] : []));
+  const at = clause.flatMap(({ kind }, i) => (kind === 'v' && !isCountedWith(clause, i) ? [i] : []));
   if (at.length === 0) return undefined;
   const leads = clause.slice(0, at[0]).some(({ kind }) => kind === 'p' || kind === 'g');
   const named = clause.slice(0, at[0]).some(({ kind }) => kind === 'n');
@@ -63,6 +63,10 @@ export function framesOf(clause: Clause, text: string): readonly Frame[] | undef
   }
   return frames;
 }
+
+/** `with 4 aboard`: how many of something, within a remark. */
+const isCountedWith = (clause: Clause, at: number): boolean =>
+  clause[at - 1]?.kind === 'h' && clause[at + 1]?.kind === 'x' && !clause[at]?.amount?.unit;
 
 /** How many of the pieces between two numbers belong to the first. */
 function cutOf(between: readonly Piece[], leads: boolean, named: boolean): number {

@@ -87,7 +87,7 @@ export const FILLERS = set(`
   on by came comes went goes go crept dropped dropping drops settled settles sits sat holds held holding makes make made gives
    today then and also today's dead-on exactly just put fitted uses using good great nice ok fine happy spot of
   for one's ones one motor car she he her they be been did looked rechecked km measured checked counted counting found me you so
-  jumped climbed rose fell ran runs stays stayed stay  reckon    will   thats with 
+  hit saw pegged jumped climbed rose fell ran runs stays stayed stay  reckon    will   thats with 
 `);
 
 /** Something to be done. */

@@ -11,7 +11,10 @@ export function isProse(pieces: readonly Piece[], text: string, cylinders = 16):
   if (numbers.length === 0) return true;
   if (PAST.test(text) || ANSWERED.test(text) || WEAR.test(text)) return true;
   const names = pieces.filter(({ kind }) => kind === 'n');
-  if (WORKED.test(text) && numbers.every((piece) => isSmall(piece, cylinders))) return true;
+  const isMoved = pieces.some(
+    ({ kind, text: word }) => kind === 'c' && !/^(?:changed|swapped|in|over)$/.test(word),
+  );
+  if (!isMoved && WORKED.test(text) && numbers.every((piece) => isSmall(piece, cylinders))) return true;
   if (names.length > 0) return false;
   if (numbers.every((piece) => isSmall(piece, 20) && isCounted(pieces, piece))) return true;
   if (numbers.every(({ amount }) => amount?.unit?.dimension === 'time')) return true;

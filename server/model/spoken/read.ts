@@ -34,9 +34,9 @@ export function readSpoken(text: string, scope: Around, habits: Habits): SpokenR
   const trouble = troubleIn(line);
   const open = openIn(line);
   if (trouble && (trouble.safety || !open)) {
-    const read = readLine(line, settled, scope, habits);
-    if (trouble.safety || !read || !holds(read.lines, scope))
-      return troubled(line, trouble, settled, scope, habits);
+    const read = trouble.safety ? undefined : readLine(line, settled, scope, habits);
+    const isRead = read !== undefined && saysSomething(read.lines) && holds(read.lines, scope);
+    if (!isRead) return troubled(line, trouble, settled, scope, habits);
   }
   if (open) return todoOffers(line, []);
   return inOrder(line, settled, scope, habits);
@@ -98,6 +98,9 @@ function rowOf(line: string, scope: Around, habits: Habits): SpokenReading | und
   return asked('Is this a row of the table above?', [lines.join(' | '), `note ${line}`]);
 }
 
+/** More than remarks. */
+const saysSomething = (lines: readonly string[]): boolean => lines.some((line) => !line.startsWith('note '));
+
 interface Read {
   readonly lines: readonly string[];
   readonly others: readonly string[];
@@ -106,7 +109,7 @@ interface Read {
 
 function decided({ lines, others, doubts }: Read, scope: Around): SpokenReading | undefined {
   if (lines.length === 0 || !holds(lines, scope)) return undefined;
-  if (lines.every((line) => line.startsWith('note '))) return undefined;
+  if (!saysSomething(lines)) return undefined;
   if (others.length === 0 && doubts.length === 0) return spokenAs(lines);
   return asked('Which of these is it?', [lines.join(' | '), ...others], { doubts });
 }

@@ -1,5 +1,6 @@
 /** Heads of a day as people date them: `4/11 truck`, `Sat 7 March 26`, `14.3.`, `9 Mai`. */
 import { Temporal } from 'temporal-polyfill';
+import { daysBetween } from '../../dates.ts';
 import { asked, type Habits, type SpokenReading, spokenAs } from '../habits.ts';
 
 const MONTHS = [
@@ -33,7 +34,7 @@ interface Found {
   readonly title: string;
 }
 
-const WEEKDAY = String.raw`(?:(?<weekday>\p{L}{2,9})\.?,? +)?`;
+const WEEKDAY = String.raw`(?:(?:\p{L}{3,9} +)?(?<weekday>\p{L}{2,9})\.?,? +)?`;
 const AFTER = String.raw`(?<rest>$|[\s.,:;!–-].*)$`;
 const NUMBERED = new RegExp(
   String.raw`^${WEEKDAY}(?<a>\d{1,2})(?<sign>[./-])(?<b>\d{1,2})(?:\k<sign>(?<year>\d{4}|\d{2})(?!\d)|\.)?${AFTER}`,
@@ -75,10 +76,18 @@ function numbered(line: string, habits: Habits): Found | undefined {
   if (habits.dayOrder !== 'month first' || isGerman) orders.push([second, first]);
   if (habits.dayOrder !== 'day first' && !isGerman) orders.push([first, second]);
   const dates = orders.flatMap(([month, dayOfMonth]) => dated(month, dayOfMonth, year, habits, day));
-  return dates.length === 0
-    ? undefined
-    : { dates: [...new Set(dates)], title: titled(rest, rest === '' ? '' : '') };
+  const isNear = !isBare || isHeaded(rest) || dates.some((date) => isSoon(date, habits));
+  return dates.length === 0 || !isNear ? undefined : { dates: [...new Set(dates)], title: titled(rest, '') };
 }
+
+const isHeaded = (rest: string): boolean =>
+  HEADED.has(/^[\s,]*(\p{L}+)/u.exec(rest)?.[1]?.toLowerCase() ?? '');
+
+/** Within a season of the last session, where nothing else says that it is a date. */
+const isSoon = (date: string, { date: last }: Habits): boolean =>
+  last === undefined || Math.abs(daysBetween(last, date)) <= SEASON;
+
+const SEASON = 100;
 
 /** `3/8 hose` is a size and `11.2 V` a value: a bare pair of numbers dates a line only where nothing measured can be meant. */
 function looksDated(line: string, sign: string, a: string, b: string, rest: string): boolean {
@@ -94,7 +103,7 @@ function looksDated(line: string, sign: string, a: string, b: string, rest: stri
 }
 
 const UNITS = new Set(
-  'turn turns in inch out on front rear at rpm deg thou mm flat flats open psi bar each both drill hose bolt tank throttle left right meter way line of a'.split(
+  'all good ok is was turn turns in inch out on front rear at rpm deg thou mm flat flats open psi bar each both drill hose bolt tank throttle left right meter way line of a'.split(
     ' ',
   ),
 );
@@ -110,6 +119,8 @@ function named(line: string, habits: Habits): Found | undefined {
     if (!groups || month === undefined || month < 0) continue;
     const day = weekdayIndex(groups.weekday);
     if (groups.weekday !== undefined && day === undefined) return undefined;
+    // `9 may be low` is no day of May.
+    if (month === 4 && /^\s+(?:be|have|need|not|want|do)\b/.test(groups.rest ?? '')) return undefined;
     const dates = dated(month + 1, Number(groups.day), groups.year, habits, day);
     if (dates.length > 0) return { dates, title: titled(groups.rest ?? '', '') };
   }

@@ -23,7 +23,11 @@ export function weatherIn(
   if (foreign || pieces.some(isOther)) return undefined;
   const said = pieces.filter(({ kind, text: word }) => /[xrk]/.test(kind) || SKY.has(word));
   const isSky = said.some(({ text: word }) => SKY.has(word));
-  const isDegrees = numbers.some(({ amount }) => amount?.unit) || /\b(?:out|outside|shade)\b/i.test(text);
+  const isPlain = said.some(({ text: word }) =>
+    /^(?:sunny|cloudy|overcast|clear|raining|rain|windy|foggy|muggy|humid|snow)$/.test(word),
+  );
+  const isDegrees =
+    isPlain || numbers.some(({ amount }) => amount?.unit) || /\b(?:out|outside|shade)\b/i.test(text);
   if (said.some(({ text: word, kind }) => kind === 'x' && !SKY.has(word) && !AROUND.has(word)))
     return undefined;
   const parts = numbers.map(({ amount }) => partOf(amount as SpokenAmount, habits, pieces));
