@@ -65,6 +65,10 @@ function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
     ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
     ...said.words.filter((word) => !isRemark(word, quantity) || isNameBefore(word, said)),
     ...said.conditions.flatMap((condition) => inCondition(line, condition)),
+    ...said.conditions
+      .filter(isSpeed)
+      .slice(1)
+      .map(({ span }) => wordAt(line, span)),
   ];
 }
 
@@ -170,9 +174,14 @@ const isRemark = ({ text }: Word, { words }: Quantity): boolean => {
   return (words?.includes(lower) ?? false) || REMARKS.has(lower) || STATES.has(lower);
 };
 
+const isSpeed = ({ value }: Condition): boolean =>
+  value?.interval !== undefined &&
+  (value.unit?.dimension === 'rotation' || (!value.unit && value.interval.low >= 200));
+
 /** `hours idle 850`: a word of the trade before the number may be what it is of. */
 const isNameBefore = ({ text, span }: Word, { values }: Said): boolean =>
-  /^(?:idle|speed|throttle|road|load)$/i.test(text) && values.some((value) => value.span.from > span.from);
+  /^(?:idle|speed|throttle|road|load|water|oil|head|air|fuel|exhaust)$/i.test(text) &&
+  values.some((value) => value.span.from > span.from);
 
 function inCondition(line: Line, { value, words, span }: Condition): readonly Word[] {
   if (value)

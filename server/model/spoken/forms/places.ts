@@ -13,10 +13,11 @@ export const placeIn = ({ place, amount }: Frame, { quantity }: Fit, context: Co
     : place && placeFor(place, context);
 
 /** A place that the word does not take, or the look of a plug beside its gap. */
-export function isElsewhere({ place, remark, names }: Frame, { quantity, name }: Fit): boolean {
+export function isElsewhere({ place, remark, names, states }: Frame, { quantity, name }: Fit): boolean {
   const isLook =
     name === 'plug gap' && names?.includes('plug gap') && remark.split(/\W+/).some((word) => LOOKS.has(word));
-  if (isLook) return true;
+  // Nothing is read at two speeds.
+  if (isLook || states.filter((state) => state.startsWith('@')).length > 1) return true;
   if (!place) return false;
   const kinds = place.split(' ').map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));
   const isCarb = / carb$/.test(place);

@@ -36,6 +36,7 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   let names = context.names;
   let corrects = false;
   let unit: SpokenAmount['unit'];
+  if (frames.some((frame, i) => isTorn(frames[i - 1], frame))) return undefined;
   const told = frames.filter((frame) => frame.of !== 'book');
   for (const [i, frame] of told.entries()) {
     const fact = factOf(frame, {
@@ -128,3 +129,7 @@ function besides(
 const isAside = ({ amount, names }: Frame): boolean =>
   amount.unit !== undefined &&
   (amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
+
+/** `1 was 1/2 turns`: what was has a unit, and what is has none. */
+const isTorn = (before: Frame | undefined, frame: Frame): boolean =>
+  before !== undefined && frame.of !== 'now' && frame.amount.unit !== undefined && !before.amount.unit;
