@@ -82,7 +82,7 @@ const GOOD = [
 ];
 /** Direction, number and place change what a line means, and so they do where they are put in. */
 const TURNS =
-  /^(?:in|out|up|down|more|less|back|another|extra|n?either|lower|higher|lowered|raised|added|took|gave|give|advanced?|retarded?|richer|leaner|weaker|richened|leaned|weakened|opened|closed|upped|bumped|increased|decreased|bigger|larger|smaller|from|over|under|maybe|hi|high|low|want|todo|now|no|not)$/;
+  /^(?:in|out|up|down|more|less|back|another|extra|n?either|lower|higher|lowered|raised|added|took|gave|give|advanced?|retard(?:ed)?|richer|leaner|weaker|richened|leaned|weakened|opened|closed|upped|bumped|increased|decreased|bigger|larger|smaller|from|over|under|maybe|hi|high|low|want|todo|now|no|not)$/;
 const foreign = [...TROUBLES, ...COMPARISONS, ...WANTS, ...CHANGES].filter(
   (word) => !TURNS.test(word) && findQuantity([word]) === undefined,
 );

@@ -11,6 +11,8 @@ export interface Frame {
   /** `at idle`, `in drive`, `@ 2500 rpm`; text in quotes where it is only a remark. */
   readonly states: readonly string[];
   readonly remark: string;
+  /** As it was said. */
+  readonly nameText: string;
   /** Its name is a word for idling, which may only say when. */
   readonly isIdleWord: boolean;
   /** Words of change that go with it, and whether `to` or `at` stands right before the number. */
@@ -120,6 +122,7 @@ function frameOf(
       ...around.filter(({ kind }) => kind === 'g').map((piece) => piece.text),
       ...(idle ? ['at idle'] : []),
     ],
+    nameText: names[0]?.text ?? '',
     isIdleWord: names[0] !== undefined && IDLE.test(names[0].text),
     remark: [
       ...head.filter(({ kind }) => kind === 'r').map((piece) => piece.text),

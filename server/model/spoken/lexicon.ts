@@ -26,7 +26,7 @@ export const STATES = set(`
 
 /** Something is wrong. */
 export const TROUBLES = set(`
-  drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
+  overflow overflows overflowing overflowed seep seeps seeping spray sprays spraying spurts pours pouring drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
   fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling
   smelt smoking fumes pull pulling kick kicked kicks kickback bare chafed chafing chafes rub rubs rubbing rubbed burnt
   burning burned fire flame flames spit spits spat spitting backfire backfires backfired backfiring popping dead broke broken
@@ -40,7 +40,7 @@ export const TROUBLES = set(`
 
 /** Faults that stand in the way of a run wherever they touch one of `EXPOSED`. */
 export const DANGERS = set(`
-  drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
+  overflow overflows overflowing overflowed flood floods flooding flooded seep seeps seeping spray sprays spraying spurts pours pouring drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
   fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling
   smelt smoke smokes smoking fumes pull pulls pulling kick kicked kicks kickback bare chafed chafing chafes rub rubs rubbing burnt
   burning burned fire flame flames spit spits spat backfire backfires backfired backfiring dead broke broken bent

@@ -49,7 +49,6 @@ const USUAL: Readonly<Record<System, Readonly<Record<string, readonly string[]>>
     distance: ['km'],
     volume: ['L'],
     'road speed': ['km/h'],
-    'fuel economy': ['km/L'],
     torque: ['Nm'],
   },
 };

@@ -113,18 +113,25 @@ const IDLING = new Set([
 const DRIVING = /^in (?:top|first|second|3rd|fourth|fifth|6th)$/;
 
 /** What a word of change does to a setting: `+` and `-` of angles and numbers, in and out of screws. Undefined where it may be either. */
-export function directionOf(fit: Fit, words: readonly string[]): '+' | '-' | 'in ' | 'out ' | undefined {
-  const ways = new Set(words.map((word) => wayOf(fit, word)).filter((way) => way !== undefined));
+export function directionOf(
+  fit: Fit,
+  words: readonly string[],
+  nameText: string,
+): '+' | '-' | 'in ' | 'out ' | undefined {
+  const ways = new Set(words.map((word) => wayOf(fit, word, nameText)).filter((way) => way !== undefined));
   return ways.size === 1 ? [...ways][0] : undefined;
 }
 
-function wayOf({ quantity }: Fit, word: string): '+' | '-' | 'in ' | 'out ' | undefined {
+function wayOf({ quantity }: Fit, word: string, nameText: string): '+' | '-' | 'in ' | 'out ' | undefined {
   if (quantity.dimension === 'turns') {
     const inward = quantity.name === 'mixture' || quantity.name === 'main needle' ? MIXTURE : STOP;
     return inward.in.has(word) ? 'in ' : inward.out.has(word) ? 'out ' : undefined;
   }
-  if (quantity.name === 'needle clip')
-    return word === 'up' ? '+' : word === 'down' || word === 'back' ? '-' : undefined;
+  if (quantity.name === 'needle clip') {
+    // The needle goes up as its clip goes down, a groove further from the blunt end.
+    const [more, less] = nameText.startsWith('clip') ? ['down', 'up'] : ['up', 'down'];
+    return word === more ? '+' : word === less || word === 'back' ? '-' : undefined;
+  }
   return MORE.has(word) ? '+' : LESS.has(word) ? '-' : undefined;
 }
 

@@ -19,14 +19,14 @@ export function stepOf(
 
 /** The value, or how far it was changed; undefined where a change cannot be counted. */
 export function changed(
-  { changes, isWhole, changeAfter, amount, remark }: Frame,
+  { changes, isWhole, changeAfter, amount, remark, nameText }: Frame,
   fit: Fit,
 ): string | undefined {
   if (changes.length === 0 || isWhole) return fit.value;
   if (changes.every((word) => word === 'changed' || word === 'adjusted' || word === 'reset'))
     return fit.value;
   if (isUsedUp(fit, changes)) return fit.value;
-  const direction = directionOf(fit, changes);
+  const direction = directionOf(fit, changes, nameText);
   if (isFar(fit, amount)) return undefined;
   if (fit.quantity.kind !== 'setting') return undefined;
   if (!direction || amount.high || amount.prefix) return undefined;

@@ -10,7 +10,9 @@ import type { Fit } from '../resolve.ts';
 export const placeIn = ({ place, amount }: Frame, { quantity }: Fit, context: Context): string | undefined =>
   amount.unitText === 'sec' && quantity.places?.includes('barrel')
     ? 'secondary'
-    : place && placeFor(place, context);
+    : place && quantity.places?.includes('carburettor')
+      ? placeFor(place, context)
+      : place;
 
 /** A place that the word does not take, or the look of a plug beside its gap. */
 export function isElsewhere({ place, remark, names, states }: Frame, { quantity, name }: Fit): boolean {
