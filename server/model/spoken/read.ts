@@ -9,6 +9,7 @@ import { classify, type Piece } from './classify.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Context, type Fact, type Meaning, matches } from './form.ts';
 import { complainsOf, faultOffers, shortName, troubleIn } from './forms/danger.ts';
+import { engineIn } from './forms/engine.ts';
 import { atMost, firingIn, limitedIn, rowUnder, speedAtRevs } from './forms/facts.ts';
 import { headOf } from './forms/heads.ts';
 import { checksIn, doneIn, doneOffers, openIn, todoOffers } from './forms/open.ts';
@@ -55,7 +56,8 @@ function troubled(
 
 function inOrder(line: string, settled: Settled, scope: Around, habits: Habits): SpokenReading {
   const { pieces } = settled;
-  const whole = firingIn(line) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits);
+  const whole =
+    firingIn(line) ?? engineIn(line, habits) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
   const row = rowOf(line, scope, habits);
   if (row) return row;
@@ -67,7 +69,7 @@ function inOrder(line: string, settled: Settled, scope: Around, habits: Habits):
   if (checks.length > 0 && !hasNumber)
     return asked('Is this what was looked at?', [checks.join(' | '), `note ${line}`]);
   if (!pieces.some(({ kind }) => kind === '?')) {
-    const read = readLine(line, settled, scope, habits);
+    const read = readLine(line, settled, scope, habits) ?? namedLate(line, settled, scope, habits);
     const reading = read && decided(read, scope);
     if (reading) return reading;
   }
@@ -98,6 +100,14 @@ function rowOf(line: string, scope: Around, habits: Habits): SpokenReading | und
   return asked('Is this a row of the table above?', [lines.join(' | '), `note ${line}`]);
 }
 
+/** `front 4 1/2, rear 5 on the meter`: the one word of the trade stands after its numbers. */
+function namedLate(line: string, settled: Settled, scope: Around, habits: Habits): Read | undefined {
+  const [named, ...more] = settled.pieces.filter(({ kind }) => kind === 'n');
+  const first = settled.pieces.findIndex(({ kind }) => kind === 'v');
+  if (!named || more.length > 0 || first < 0 || settled.pieces.indexOf(named) < first) return undefined;
+  return readLine(line, settled, scope, habits, named.names);
+}
+
 /** More than remarks. */
 const saysSomething = (lines: readonly string[]): boolean => lines.some((line) => !line.startsWith('note '));
 
@@ -118,7 +128,7 @@ function decided({ lines, others, doubts }: Read, scope: Around): SpokenReading 
 function leaning(line: string, settled: Settled, scope: Around, habits: Habits): SpokenReading {
   const subjects: readonly (string | undefined)[] = [...subjectsOf(habits.lines ?? []), undefined];
   const offers = subjects.flatMap((subject) => {
-    const read = readLine(line, settled, scope, habits, subject);
+    const read = readLine(line, settled, scope, habits, subject ? [subject] : undefined);
     return read && read.lines.length > 0 && holds(read.lines, scope) ? [read.lines.join(' | ')] : [];
   });
   const isAny = offers.length > 0 || settled.pieces.some(({ kind }) => /[nvkq]/.test(kind));
@@ -137,12 +147,12 @@ function readLine(
   { pieces, time }: Settled,
   scope: Around,
   habits: Habits,
-  subject?: string,
+  subject?: readonly string[],
 ): Read | undefined {
   let facts: readonly Fact[] = [];
   const notes: string[] = [];
   const doubts: SpokenReading['doubts'][number][] = [];
-  const about: (readonly string[])[] = subject ? [[subject]] : [];
+  const about: (readonly string[])[] = subject ? [subject] : [];
   let place: string | undefined;
   let unit: Context['unit'];
   let heading: readonly (readonly string[])[] = [];

@@ -77,7 +77,7 @@ function numbered(line: string, habits: Habits): Found | undefined {
   if (habits.dayOrder !== 'day first' && !isGerman) orders.push([first, second]);
   const dates = orders.flatMap(([month, dayOfMonth]) => dated(month, dayOfMonth, year, habits, day));
   const isNear = !isBare || isHeaded(rest) || dates.some((date) => isSoon(date, habits));
-  return dates.length === 0 || !isNear ? undefined : { dates: [...new Set(dates)], title: titled(rest, '') };
+  return dates.length === 0 || !isNear ? undefined : { dates: [...new Set(dates)], title: titled(rest) };
 }
 
 const isHeaded = (rest: string): boolean =>
@@ -122,7 +122,7 @@ function named(line: string, habits: Habits): Found | undefined {
     // `9 may be low` is no day of May.
     if (month === 4 && /^\s+(?:be|have|need|not|want|do)\b/.test(groups.rest ?? '')) return undefined;
     const dates = dated(month + 1, Number(groups.day), groups.year, habits, day);
-    if (dates.length > 0) return { dates, title: titled(groups.rest ?? '', '') };
+    if (dates.length > 0) return { dates, title: titled(groups.rest ?? '') };
   }
   return undefined;
 }
@@ -138,7 +138,7 @@ function weekdayAlone(line: string, habits: Habits): Found | undefined {
     if (Number(groups.day) > month.daysInMonth) continue;
     const date = month.toPlainDate({ day: Number(groups.day) });
     if (date.dayOfWeek - 1 === day && Temporal.PlainDate.compare(date, last) > 0)
-      return { dates: [date.toString()], title: titled(groups.rest ?? '', groups.before ?? '') };
+      return { dates: [date.toString()], title: titled(groups.rest || groups.before || '') };
   }
   return undefined;
 }
@@ -181,15 +181,12 @@ function dayIn(year: number, month: number, day: number): readonly Temporal.Plai
 }
 
 /** What stands after the date, with a capital; a comment cannot stand in it. */
-function titled(rest: string, before: string): string {
-  const title = [before, rest]
-    .join(' ')
+function titled(rest: string): string {
+  const title = rest
     .replace(/^[\s.,:;!–-]+/, '')
     .replaceAll(';', ',')
     .trim();
   const named = title.replace(/^(\p{L})/u, (letter) => letter.toUpperCase());
   const weekday = /^(\p{L}+),? */u.exec(named);
-  return weekday && weekdayIndex(weekday[1]) !== undefined
-    ? titled(named.slice(weekday[0].length), '')
-    : named;
+  return weekday && weekdayIndex(weekday[1]) !== undefined ? titled(named.slice(weekday[0].length)) : named;
 }

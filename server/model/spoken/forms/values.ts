@@ -79,7 +79,7 @@ function values(clause: Clause, context: Context): Meaning | undefined {
 
 function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
   if (frame.counts && !frame.names && frame.states.length === 0 && !frame.place) return 'counted';
-  const fits = fitsOfFrame(frame, context);
+  const fits = fitsOfFrame(frame, context).filter((each) => !isElsewhere(frame, each));
   const [fit] = fits;
   if (!fit && frame.isIdleWord)
     return factOf(
@@ -90,7 +90,7 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
   const step = stepOf(frame, fit);
   if (step === 'unclear') return undefined;
   const value = step?.value ?? changed(frame, fit);
-  if (!value || isOfAnother(frame, fit, context) || isElsewhere(frame, fit)) return undefined;
+  if (!value || isOfAnother(frame, fit, context)) return undefined;
   return {
     name: fit.name,
     place: placeIn(frame, fit, context),
