@@ -44,7 +44,7 @@ const MOVING = new Set([
   'gained',
   'crept',
 ]);
-const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual', 'since']);
+const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual', 'handbook', 'since']);
 const QUIET = new Set(['still', 'again', 'always', 'normally', 'from', 'now', 'before', 'as']);
 
 /** Undefined where the clause holds what no frame can take. */

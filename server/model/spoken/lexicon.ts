@@ -15,7 +15,7 @@ export const REMARKS = set(`
   cruise throttle wide open closed full half light heavy load road water cranking boost off on new old set wot dry wet static
   strobe torqued tightened steady fluctuating hunting wobbling drifting flicking swinging running lumpy smooth rough
   no without choke fan gps shade sun uphill downhill loaded empty both all of the bottom top sight hole plug glass as found
-  corrected uncorrected other way only four two six eight round flat level stock standard approx average clockwise anticlockwise each ea with oil squirt lights
+  corrected uncorrected other way only four two six eight round flat level approx average clockwise anticlockwise each ea with oil squirt lights
 `);
 
 /** Gears and states of running that a condition may name. */
@@ -71,7 +71,8 @@ export const CHANGES = set(`
 
 /** Measured against something else; no value of the day. */
 export const COMPARISONS = set(`
-  now l/100 l/100km hi high low was were before last same usual usually than again still book spec should supposed yesterday originally previously
+  unless limit limited allowed too box spare spares order ordered shelf bought borrowed stock standard factory manual handbook
+  maker makers claimed now l/100 l/100km hi high low was were before last same usual usually than again still book spec should supposed yesterday originally previously
   always normally like as since from over under ditto used wants tomorrow maybe perhaps if would could may might not never
 `);
 

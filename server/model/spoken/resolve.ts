@@ -113,7 +113,9 @@ function fitsIn(
   const units = unitsFor(quantity, amount, habits);
   for (const unit of usual ? units.slice(0, 1) : units) {
     const fits = readingsIn(amount, quantity).filter(({ sizes, text }) =>
-      sizes.every((size) => isInBand(size, text.includes('/'), unit, quantity, slack)),
+      sizes.every((size) =>
+        isInBand(size, text.includes('/'), amount.unit !== undefined, unit, quantity, slack),
+      ),
     );
     if (fits.length > 0)
       return fits.map(({ text }) => ({
@@ -192,12 +194,15 @@ function readingsIn(
 function isInBand(
   size: number,
   isFraction: boolean,
+  unitWritten: boolean,
   unit: Unit | undefined,
   { band, unit: own, name }: Quantity,
   slack: number,
 ): boolean {
   if (!Number.isFinite(size)) return false;
   if (name === 'needle clip' && !Number.isInteger(size)) return false;
+  // `run 2` is the second one.
+  if (name === 'run time' && !unitWritten && Number.isInteger(size) && size < 10) return false;
   // A fraction is of an inch, never of a thousandth.
   if (unit?.id === 'thou' && size < 1) return false;
   if (unit?.id === 'mm' && isFraction) return false;

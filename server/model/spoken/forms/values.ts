@@ -38,6 +38,8 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   let unit: SpokenAmount['unit'];
   if (frames.some((frame, i) => isTorn(frames[i - 1], frame))) return undefined;
   const told = frames.filter((frame) => frame.of !== 'book');
+  // `no` puts a number right only where one stands before it.
+  if (told[0]?.corrects && context.facts.length === 0) return undefined;
   for (const [i, frame] of told.entries()) {
     const fact = factOf(frame, {
       ...context,
