@@ -12,7 +12,9 @@ export function remarkOf(clause: Clause, context: Context): Meaning | undefined 
   if (!first || !last) return undefined;
   const named = clause.filter(({ kind }) => kind === 'n');
   const subject = named.length === 1 ? (named[0] as Piece).names : undefined;
-  if (subject && clause.every(({ kind }) => /[nfp:g]/.test(kind))) return { names: subject, isHeading: true };
+  const isSwitched = clause.at(-1)?.text === 'on' && clause.length > 1;
+  if (subject && !isSwitched && clause.every(({ kind }) => /[nfp:g]/.test(kind)))
+    return { names: subject, isHeading: true };
   if (clause.some(({ kind }) => /[tw?"]/.test(kind)) && !isGoneWeak(clause)) return undefined;
   const counted = clause.findIndex(({ kind }) => kind === 'v');
   if (

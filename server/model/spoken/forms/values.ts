@@ -28,7 +28,7 @@ export const VALUES: readonly Form[] = [
 
 function values(clause: Clause, context: Context): Meaning | undefined {
   const frames = framesOf(
-    clause.filter(({ kind }) => kind !== ':' && kind !== '='),
+    clause.filter(({ kind }) => !/[:=,-]/.test(kind)),
     context.text,
   );
   if (!frames) return undefined;
