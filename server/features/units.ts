@@ -111,7 +111,7 @@ function kindOf({ id, dimension }: Unit, quantity: Quantity | undefined): Kind {
   return quantity.unit === 'inHg' || quantity.against?.unit === 'inHg' ? 'depression' : 'pressure';
 }
 
-/** `402 415 F`: the unit once, as a list is written. */
+/** `388 401 F`: the unit once, as a list is written. */
 function together(texts: readonly string[]): string {
   const unit = / \D+$/.exec(texts.at(-1) ?? '')?.[0] ?? '';
   return texts

@@ -56,7 +56,7 @@ export interface Said {
   readonly place: Place | undefined;
   readonly values: readonly Value[];
   readonly points: readonly Point[];
-  /** Words beside the values: `manifold`, `infrared`, `plugged`. Lower case. */
+  /** Words beside the values: `manifold`, `probe`, `plugged`. Lower case. */
   readonly words: readonly Word[];
   readonly conditions: readonly Condition[];
   /** All words, beside the values and in the conditions; lower case. */

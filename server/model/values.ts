@@ -185,7 +185,7 @@ function intervalOf(line: Line, syntax: AmountSyntax, prefix: string): Read {
   return { ...between(line, isLess || signed ? -low : low, syntax), signed };
 }
 
-/** `450..580`, `-5..-2`, `50 ± 2` */
+/** `190..220`, `-5..-2`, `50 ± 2` */
 function between(line: Line, low: number, { link, highSign, high }: AmountSyntax): Read {
   if (high === undefined) return unread('no second number');
   const size = numberOf(tokenText(line, high));

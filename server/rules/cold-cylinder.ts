@@ -13,8 +13,8 @@ export const coldCylinder = rule({
   title: 'An exhaust tube far colder than the others',
   why: 'Tubes differ a lot at idle, and that alone says little. One that barely rises over the air outside, or far less than all its neighbours, belongs to a cylinder that may not be firing: look at its plug, its lead and its valves.',
   standing: 'common practice',
-  good: 'session 2026-05-02\n  tube 300 300 530 450 360 470 350 390 F at idle\n',
-  bad: 'session 2026-05-02\n  tube 402 415 398 120 F at idle\n',
+  good: 'session 2026-05-02\n  tube 310 295 505 440 350 455 365 380 F at idle\n',
+  bad: 'session 2026-05-02\n  tube 388 401 384 120 F at idle\n',
   on: ['reading'],
   about: ({ name }) => name === 'tube' || name === 'egt',
   check(entry, { after, where }) {

@@ -7,8 +7,8 @@ export const doneNothingOpen = rule({
   title: 'Done, but nothing of that name is open',
   why: 'What is done must have been a todo, a fault or a reminder above under the same name. With another name the first one stays open.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  todo choke: hook the cable up\n  done choke: cable hooked up\n',
-  bad: 'session 2026-05-02\n  todo choke: hook the cable up\n  done chok: cable hooked up\n',
+  good: 'session 2026-05-02\n  todo strainer: brush the basket out\n  done strainer: basket brushed out\n',
+  bad: 'session 2026-05-02\n  todo strainer: brush the basket out\n  done strainr: basket brushed out\n',
   on: ['item'],
   check({ word, id, idSpan }, { before: { items, rechecks } }) {
     if (word !== 'done' || id === '' || items.has(id) || rechecks.has(id)) return NO_PROBLEMS;

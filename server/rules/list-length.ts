@@ -11,8 +11,8 @@ export const listLength = rule({
   title: 'A list of the wrong length for the cylinders',
   why: 'A list stands in the order of the cylinders, so one value too few or too many puts the others on the wrong ones. For one cylinder alone, write its number, such as #3.',
   standing: 'notation',
-  good: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 410 F\n',
-  bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 F\n',
+  good: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 388 401 384 410 F\n',
+  bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 388 401 384 F\n',
   on: ['setting', 'reading'],
   about: ({ places = [] }) => places.includes('cylinder') && !places.includes('carburettor'),
   check({ quantity, said }, context) {

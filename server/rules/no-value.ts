@@ -31,7 +31,7 @@ export const noValue = rule({
   },
 });
 
-/** `stop hole  #7 drill`: how wide that is. */
+/** `feed restrictor  #48 drill`: how wide that is. */
 function drillIn({ line, name }: QuantityEntry) {
   const after = line.text.slice(name.to);
   const [, before = '', text = '', size = ''] =

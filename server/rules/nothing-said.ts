@@ -8,7 +8,7 @@ export const nothingSaid = rule({
   title: 'A line that begins and says nothing',
   why: 'The word at its start needs something after it: a part, a path, a date, a text.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  todo choke: hook the cable up\n',
+  good: 'session 2026-05-02\n  todo strainer: brush the basket out\n',
   bad: 'session 2026-05-02\n  todo\n',
   outranks: ['unreadable'],
   on: ['unknown', 'item', 'fit', 'check', 'file', 'note', 'trial', 'recheck', 'revert'],
@@ -29,7 +29,7 @@ function lacking(entry: Entry): string | undefined {
     case 'unknown':
       return entry.words.length === 0 ? 'what happened at that time' : undefined;
     case 'item':
-      return entry.id === '' ? 'a name for it, such as "choke: hook the cable up",' : undefined;
+      return entry.id === '' ? 'a name for it, such as "strainer: brush the basket out",' : undefined;
     case 'fit':
     case 'check':
       return entry.name === '' ? 'what it is about' : undefined;
@@ -51,4 +51,6 @@ function lacking(entry: Entry): string | undefined {
 }
 
 const trialLacks = (knob: string): string =>
-  knob === '' ? 'what is tried, as in "stop hole -> vacuum advance",' : 'what it should change, after "->",';
+  knob === ''
+    ? 'what is tried, as in "feed restrictor -> oil pressure",'
+    : 'what it should change, after "->",';

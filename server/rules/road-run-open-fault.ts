@@ -8,8 +8,8 @@ export const roadRunOpenFault = rule({
   title: 'A road run with a safety fault open',
   why: 'A fault marked [safety] stands in the way of a run until it is done. The tool only knows what the notebook says: the vehicle, local law and a licensed mechanic overrule it.',
   standing: 'common practice',
-  good: 'session 2026-05-02\n  fault throttle: sticks at wide open [safety]\n  done throttle: bracket moved\n  speed 30 mph\n',
-  bad: 'session 2026-05-02\n  fault throttle: sticks at wide open [safety]\n  speed 30 mph\n',
+  good: 'session 2026-05-02\n  fault steering: binds hard over [safety]\n  done steering: cable greased\n  speed 30 mph\n',
+  bad: 'session 2026-05-02\n  fault steering: binds hard over [safety]\n  speed 30 mph\n',
   on: ['reading'],
   check(entry, { before }) {
     if (before.items.size === 0 || !isRoadRun(entry)) return NO_PROBLEMS;

@@ -9,8 +9,8 @@ export const rowOutsideTrial = rule({
   title: 'A row that belongs to no trial',
   why: 'A line that begins with a number is a row of the trial above it. The trial ends with the first other entry. Anything else begins with the word of what was set or read.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n',
-  bad: 'session 2026-05-02\n  1/4 in 7 deg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n',
+  bad: 'session 2026-05-02\n  1/8 in 12 psi\n',
   on: ['row', 'want'],
   check(entry, { before }) {
     const { kind, line } = entry;

@@ -7,8 +7,8 @@ export const sameNameTwice = rule({
   title: 'A todo or fault under a name that is open already',
   why: 'The name is what "done" points at. Under one name only the last is kept, so the first would be lost.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  todo choke: hook the cable up\n  todo hose: replace the brittle one\n',
-  bad: 'session 2026-05-02\n  todo choke: hook the cable up\n  fault choke: plate binds\n',
+  good: 'session 2026-05-02\n  todo strainer: brush the basket out\n  todo hose: replace the brittle one\n',
+  bad: 'session 2026-05-02\n  todo strainer: brush the basket out\n  fault strainer: lid weeps\n',
   on: ['item'],
   check({ word, id, idSpan }, { before: { items } }) {
     const open = word === 'done' ? undefined : items.get(id);

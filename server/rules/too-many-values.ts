@@ -35,7 +35,7 @@ export const tooManyValues = rule({
       if (other) return [other];
       const together = line.text.slice(first.span.to, second.span.from).trim() === '';
       const hint = together
-        ? 'Anything between two values is written 450..580.'
+        ? 'Anything between two values is written 190..220.'
         : 'Give each a line of its own.';
       return [
         {

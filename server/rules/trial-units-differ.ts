@@ -8,8 +8,8 @@ export const trialUnitsDiffer = rule({
   title: 'A line of a trial in units the others do not have',
   why: 'All rows of a trial are laid through one line, so each must give the same two things. A row in another kind of unit is left out, a want in another kind has no answer.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    7.1 mm 9.5 deg\n    want 8 deg\n',
-  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 inHg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    4 mm 14.5 psi\n    want 13 psi\n',
+  bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 V\n',
   on: ['row', 'want'],
   check({ kind, values, size, line }, { before, after }) {
     const trial = before.trial;

@@ -6,8 +6,8 @@ export const unknownFlag = rule({
   title: 'A mark in brackets that is not known',
   why: 'Only [safety] is known: a fault so marked stands in the way of a road run until it is done. Any other mark does nothing, a misspelt one too.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  fault throttle: sticks at wide open [safety]\n',
-  bad: 'session 2026-05-02\n  fault throttle: sticks at wide open [saftey]\n',
+  good: 'session 2026-05-02\n  fault steering: binds hard over [safety]\n',
+  bad: 'session 2026-05-02\n  fault steering: binds hard over [saftey]\n',
   on: ['item'],
   check: ({ flags }) =>
     flags

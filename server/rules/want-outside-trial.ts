@@ -11,8 +11,8 @@ export const wantOutsideTrial = rule({
   why: 'A line through the rows says little beyond them: a stop, a full jet or a shut plate may lie between. Try a row near it before cutting metal.',
   standing: 'published',
   source: 'NIST/SEMATECH e-Handbook of Statistical Methods, on prediction outside the range of the data',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 deg\n',
-  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 14 deg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 psi\n',
+  bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 19 psi\n',
   on: ['want'],
   check({ values, line }, { before }) {
     const trial = before.trial && readTrial(before.trial, before.words);

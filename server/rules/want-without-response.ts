@@ -17,8 +17,8 @@ export const wantWithoutResponse = rule({
   why: 'Where the rows tell no effect of the knob, no setting of it can be worked out: whatever came out would be chance. Look for what does move the response.',
   standing: 'published',
   source: 'NIST/SEMATECH e-Handbook of Statistical Methods, on the slope of a fitted line',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 deg\n',
-  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 7 deg\n    want 8 deg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 psi\n',
+  bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 12 psi\n    want 13 psi\n',
   on: ['want'],
   check({ values, line }, { before }) {
     const trial = before.trial && readTrial(before.trial, before.words);

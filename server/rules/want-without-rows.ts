@@ -7,8 +7,8 @@ export const wantWithoutRows = rule({
   title: 'A trial that cannot answer yet',
   why: 'Two rows are the least that a line can be laid through; with fewer nobody can say which size gives what is wanted.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 deg\n',
-  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    want 8 deg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 psi\n',
+  bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    want 13 psi\n',
   on: ['want'],
   check({ line }, { before }) {
     const rows = before.trial?.rows.length ?? 2;

@@ -5,7 +5,7 @@ import type { Unit } from './units.ts';
 const FIGURES = 4;
 
 /**
- * A value in its unit, as the notation itself would write it: `9 deg`, `~480 F`, `450..580 F`, `<= 34 deg`. The
+ * A value in its unit, as the notation itself would write it: `9 deg`, `~205 kPa`, `190..220 kPa`, `<= 34 deg`. The
  * numbers are taken to be in `unit` already; a value that may be anything is `any`.
  */
 export function formatValue(iv: Interval, unit: Unit | undefined): string {

@@ -24,10 +24,10 @@ test.each([
 });
 
 test('a line that belongs to a finding is a range inside the text', () => {
-  const text = 'session 2026-05-02\n  todo choke: hook it up\n  todo choke: hook it up again\n';
+  const text = 'session 2026-05-02\n  todo strainer: clean it out\n  todo strainer: clean it out again\n';
   const found = diagnosticsIn(text).find(({ code }) => code === 'same-name-twice');
   expect(found?.related).toEqual([
-    expect.objectContaining({ range: { start: { line: 1, character: 0 }, end: { line: 1, character: 24 } } }),
+    expect.objectContaining({ range: { start: { line: 1, character: 0 }, end: { line: 1, character: 29 } } }),
   ]);
 });
 

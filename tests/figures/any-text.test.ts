@@ -27,7 +27,7 @@ session 2026-05-01
   main jet 120
   dwell 50 deg
   boost 6 psi
-  trial stop hole -> idle
+  trial feed restrictor -> idle
     1 800 rpm
     2 850 rpm
     want 830 rpm

@@ -38,7 +38,7 @@ rows('ten-times', [
   ['idle «7500 rpm»', 'Did you mean 750?', 'idle 750 rpm'],
   ['initial «90 deg»', 'Did you mean 9?', 'initial 9 deg'],
   ['points gap «.16 in»', 'Did you mean 0.016?', 'points gap 0.016 in'],
-  ['tube 402 «4150» 398 410 F', 'Did you mean 415?', 'tube 402 415 398 410 F'],
+  ['tube 388 «3840» 392 396 F', 'Did you mean 384?', 'tube 388 384 392 396 F'],
   ['idle 750 rpm'],
   ['idle 2400 rpm'],
 ]);

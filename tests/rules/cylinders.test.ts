@@ -23,21 +23,21 @@ rows('wrong-place', [
 rows(
   'list-length',
   [
-    ['tube «402 415 398 F»', '3 values for 4 cylinders'],
-    ['tube «402 415 398 240 300 F»'],
+    ['tube «388 401 384 F»', '3 values for 4 cylinders'],
+    ['tube «388 401 384 226 300 F»'],
     ['compression «150 148 psi»'],
-    ['tube left «402 415 398 F»', '3 values for 2 cylinders'],
-    ['tube left 402 415 F'],
-    ['tube right 402 415 398 F'],
-    ['tube 402 415 398 240 F'],
-    ['tube 402 F'],
-    ['tube #3 402 404 F'],
+    ['tube left «388 401 384 F»', '3 values for 2 cylinders'],
+    ['tube left 388 401 F'],
+    ['tube right 388 401 384 F'],
+    ['tube 388 401 384 226 F'],
+    ['tube 388 F'],
+    ['tube #3 388 390 F'],
     ['main jet 120 130'],
     ['valve lash 12 12 13 12 14 14 14 14 thou'],
   ],
   FOUR,
 );
-rows('list-length', [['tube 402 415 398 F']]);
+rows('list-length', [['tube 388 401 384 F']]);
 
 rows(
   'firing-order',

@@ -32,7 +32,7 @@ rows('comma-number', [
   ['odometer «81,260» km', 'write 81260', 'odometer 81260 km'],
   ['hours «1,2» h', 'write 1.2', 'hours 1.2 h'],
   ['egt «1,200» F', 'write 1200 for one, 1 200 for several'],
-  ['tube «402,415,398» F', '402 415 398 for several'],
+  ['tube «388,401,384» F', '388 401 384 for several'],
   ['egt «1,200.5» F'],
   ['weather 14 C, 1011 hPa'],
   ['note 1,5 turns'],

@@ -93,8 +93,8 @@ rows(
 rows(
   'cooler-order',
   [
-    ['oil: «pump -> aux cooler -> radiator -> pump»', 'before the main one'],
-    ['oil: «pump -> small cooler -> pump»', 'not in its place'],
+    ['oil: «pump -> aux cooler -> radiator -> pump»', 'meets the small cooler first'],
+    ['oil: «pump -> small cooler -> pump»', 'by itself'],
     ['oil: pump -> radiator -> aux cooler -> pump'],
     ['oil: pump -> cooler -> pump'],
   ],

@@ -63,7 +63,7 @@ rows('place-after-value', [
   ['valve lash «.012 in intake .020 in exhaust»', '"intake" stands after its value'],
   ['mixture left 1 1/4 turns, right 1 1/2 turns'],
   ['idle 850 rpm left running'],
-  ['tube 402 F all'],
+  ['tube 388 F all'],
 ]);
 
 rows('misspelt-word', [
@@ -72,15 +72,15 @@ rows('misspelt-word', [
   ['knock «heavvy»', 'Did you mean heavy?', 'knock heavy'],
   ['idle 850 rpm in neutral'],
   ['idle 850 rpm a little rough'],
-  ['tube 400 F infrared, loads of smoke'],
+  ['tube 400 F probe, loads of smoke'],
   ['plug #4 tan and dry'],
 ]);
 
 rows('unknown-flag', [
-  ['fault throttle: sticks «[saftey]»', '[safety]', 'fault throttle: sticks [safety]'],
-  ['fault throttle: sticks «[urgent]»', 'does nothing'],
-  ['fault throttle: sticks [safety]'],
-  ['fault throttle: sticks [Safety]'],
+  ['fault steering: binds «[saftey]»', '[safety]', 'fault steering: binds [safety]'],
+  ['fault steering: binds «[urgent]»', 'does nothing'],
+  ['fault steering: binds [safety]'],
+  ['fault steering: binds [Safety]'],
 ]);
 
 rows('nothing-said', [
@@ -100,12 +100,12 @@ rows('nothing-said', [
   ['«note»'],
   ['«09:30»', 'at that time'],
   ['«trial»', 'what is tried'],
-  ['«trial stop hole ->»', 'what it should change'],
+  ['«trial feed restrictor ->»', 'what it should change'],
   ['«recheck»'],
   ['«revert»', 'the day to go back to'],
   ['«revert to»'],
   ['keep'],
-  ['todo choke'],
+  ['todo strainer'],
 ]);
 
 rows('no-value', [

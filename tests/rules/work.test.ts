@@ -1,16 +1,16 @@
 /** Work lines: items, checks, parts, trials, changes. */
 import { rows } from './found.ts';
 
-const FAULT = 'fault throttle: sticks [safety]';
+const FAULT = 'fault steering: binds [safety]';
 
 rows('road-run-open-fault', [
-  [`${FAULT} | «speed 30 mph»`, 'throttle (2026-05-02)'],
+  [`${FAULT} | «speed 30 mph»`, 'steering (2026-05-02)'],
   [`${FAULT} | «run time 12 s»`],
   [`${FAULT} | «egt 1200 F on the road»`],
   [`${FAULT} | session 2026-05-03 | «speed 30 mph»`],
-  [`${FAULT} | done throttle | speed 30 mph`],
+  [`${FAULT} | done steering | speed 30 mph`],
   [`${FAULT} | idle 850 rpm`],
-  ['fault choke: binds | speed 30 mph'],
+  ['fault strainer: binds | speed 30 mph'],
 ]);
 
 rows('road-run-check-due', [
@@ -43,10 +43,10 @@ rows('check-misspelt', [
 ]);
 
 rows('done-nothing-open', [
-  ['todo choke: cable | done «chok»', 'Did you mean choke?', 'todo choke: cable | done choke'],
-  ['done «choke»', 'nothing is'],
-  ['todo choke: cable | done choke | done «choke»'],
-  ['todo choke: cable | done Choke: hooked up'],
+  ['todo strainer: cable | done «strainr»', 'Did you mean strainer?', 'todo strainer: cable | done strainer'],
+  ['done «strainer»', 'nothing is'],
+  ['todo strainer: cable | done strainer | done «strainer»'],
+  ['todo strainer: cable | done Strainer: cleaned'],
   [
     'fault brakes: drag | done «brakes adjusted»',
     'Did you mean brakes: adjusted?',
@@ -60,9 +60,9 @@ rows('done-nothing-open', [
   ['todo: new gasket at the rear | done new gasket at the rear'],
 ]);
 rows('same-name-twice', [
-  ['todo choke: cable | fault «choke»: binds', 'the todo of 2026-05-02: cable'],
-  ['todo choke: cable | done choke | todo choke: cable again'],
-  ['todo choke: cable | todo hose: brittle'],
+  ['todo strainer: cable | fault «strainer»: binds', 'the todo of 2026-05-02: cable'],
+  ['todo strainer: cable | done strainer | todo strainer: cable again'],
+  ['todo strainer: cable | todo hose: brittle'],
 ]);
 
 rows(
@@ -109,26 +109,26 @@ rows('recheck-without-end', [
   ['recheck valve lash after 30 days'],
 ]);
 
-const TRIAL = 'trial stop hole -> vacuum advance';
+const TRIAL = 'trial feed restrictor -> oil pressure';
 rows('row-outside-trial', [
-  ['«1/4 in 7 deg»', 'Write its word first'],
-  ['«want 8 deg»', 'belongs to a trial'],
+  ['«1/8 in 12 psi»', 'Write its word first'],
+  ['«want 13 psi»', 'belongs to a trial'],
   ['«32 deg total»', 'write total 32 deg', 'total 32 deg'],
   ['«850 idle»', 'write idle 850', 'idle 850'],
   ['«850 rpm all day»', 'Write its word first'],
-  [`${TRIAL} | 1/4 in 7 deg | initial 9 deg | «9/32 in 9.5 deg»`],
-  [`${TRIAL} | 1/4 in 7 deg | note bushed | 9/32 in 9.5 deg`],
+  [`${TRIAL} | 1/8 in 12 psi | initial 9 deg | «5/32 in 14.5 psi»`],
+  [`${TRIAL} | 1/8 in 12 psi | note oil hot | 5/32 in 14.5 psi`],
 ]);
 rows('row-incomplete', [
-  [`${TRIAL} | «1/4 in»`, 'gives stop hole and then vacuum advance'],
-  [`${TRIAL} | 1/4 in 7 deg`],
-  [`${TRIAL} | #7 drill 7 deg`],
-  ['1/4 in'],
+  [`${TRIAL} | «1/8 in»`, 'gives feed restrictor and then oil pressure'],
+  [`${TRIAL} | 1/8 in 12 psi`],
+  [`${TRIAL} | #7 drill 12 psi`],
+  ['1/8 in'],
 ]);
 rows('want-without-rows', [
-  [`${TRIAL} | «want 8 deg»`, 'no row'],
-  [`${TRIAL} | 1/4 in 7 deg | «want 8 deg»`, 'one row'],
-  [`${TRIAL} | 1/4 in 7 deg | 9/32 in 9.5 deg | want 8 deg`],
+  [`${TRIAL} | «want 13 psi»`, 'no row'],
+  [`${TRIAL} | 1/8 in 12 psi | «want 13 psi»`, 'one row'],
+  [`${TRIAL} | 1/8 in 12 psi | 5/32 in 14.5 psi | want 13 psi`],
 ]);
 
 rows('overridden', [

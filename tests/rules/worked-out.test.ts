@@ -3,22 +3,22 @@ import { rows } from './found.ts';
 
 const TRIAL = [
   'session 2026-05-02',
-  'trial stop hole -> vacuum advance',
-  '1/4 in 7 deg',
-  '9/32 in 9.5 deg',
+  'trial feed restrictor -> oil pressure',
+  '1/8 in 12 psi',
+  '5/32 in 14.5 psi',
 ].join('\n');
 
 rows(
   'want-outside-trial',
   [
-    ['want 8 deg'],
-    ['want 7 deg'],
-    ['want 9.5 deg'],
-    ['«want 6.84 deg»', 'stop hole at 0.248 in, and only 1/4..9/32 in was tried'],
-    ['«want 9..10 deg»', 'at 0.2875 in'],
-    ['want 17/64 in'],
-    ['«want 5/16 in»', 'outside what was tried'],
-    ['5/16 in 12 deg | want 11 deg'],
+    ['want 13 psi'],
+    ['want 12 psi'],
+    ['want 14.5 psi'],
+    ['«want 11.84 psi»', 'feed restrictor at 0.123 in, and only 1/8..5/32 in was tried'],
+    ['«want 14..15 psi»', 'at 0.1625 in'],
+    ['want 9/64 in'],
+    ['«want 3/16 in»', 'outside what was tried'],
+    ['3/16 in 17 psi | want 16 psi'],
   ],
   TRIAL,
 );
@@ -40,13 +40,13 @@ rows(
 rows(
   'trial-units-differ',
   [
-    ['7 mm 9 deg'],
-    ['«3 psi 9 deg»', 'The rows above give stop hole (in) and vacuum advance (deg)'],
-    ['«5/16 in 3 inHg»'],
-    ['5/16 in 12'],
+    ['4 mm 14 psi'],
+    ['«3 turns 14 psi»', 'The rows above give feed restrictor (in) and oil pressure (psi)'],
+    ['«3/16 in 3 V»'],
+    ['3/16 in 17'],
     ['«want 900 rpm»'],
-    ['want 8'],
-    ['want 0.3 in'],
+    ['want 13'],
+    ['want 0.2 in'],
   ],
   TRIAL,
 );

@@ -24,7 +24,7 @@ export const unitKey = (quantity: string, unit: string): string => `${quantity}|
 export const placeKey = (quantity: string, place: string): string => `${quantity}#${place}`;
 const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
 
-/** The words said beside a quantity, the most usual first: `in neutral`, `infrared`. */
+/** The words said beside a quantity, the most usual first: `in neutral`, `probe`. */
 export function wordsBeside(used: Used, quantity: string): readonly string[] {
   const begin = besideKey(quantity, '');
   return [...used]
