@@ -9,7 +9,7 @@ const PAST = [
 
 rows('cold-cylinder', [
   ['tube 388 401 384 «120 F» at idle', "the others' median 388 F"],
-  ['tube 300 300 530 450 360 470 350 390 F at idle'],
+  ['tube 310 295 505 440 350 455 365 380 F at idle'],
   ['tube 205 212 203 «49 C» at idle', '205 C'],
   ['tube #1 388 F | tube #2 401 F | tube «#3 120 F»', '16 % of theirs'],
   ['tube 120 415 F'],
