@@ -7,7 +7,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import {
   type ApplyWorkspaceEditParams,
   type CodeLens,
-  type CompletionItem,
+  type CompletionList,
   ErrorCodes,
   type InlayHint,
   InsertTextFormat,
@@ -53,7 +53,7 @@ const at = (line: number, character: number) => ({ position: { line, character }
 
 test('suggestions: in the order of the list, each with the columns it replaces', async () => {
   const notebook = await editor.open(TEXT);
-  const items = await notebook.ask<CompletionItem[]>('completion', at(7, 5));
+  const { items } = await notebook.ask<CompletionList>('completion', at(7, 5));
   const ini = items.find(({ label }) => label === 'initial');
   expect(ini).toMatchObject({
     detail: 'setting, deg, now 11 deg',
@@ -68,7 +68,7 @@ test('suggestions: in the order of the list, each with the columns it replaces',
 test('suggestions: with stops for the cursor only where the editor has them', async () => {
   const find = async (which: Editor) => {
     const notebook = await which.open('lim\n');
-    const items = await notebook.ask<CompletionItem[]>('completion', at(0, 3));
+    const { items } = await notebook.ask<CompletionList>('completion', at(0, 3));
     return items.find(({ label }) => label === 'limits');
   };
   expect(await find(editor)).toMatchObject({
@@ -83,8 +83,10 @@ test('suggestions: with stops for the cursor only where the editor has them', as
 test('suggestions: a blank that was typed asks for less than the reader does', async () => {
   const notebook = await editor.open('session 2026-05-02\n  idle 850 \n');
   const typed = { context: { triggerKind: 2, triggerCharacter: ' ' } };
-  expect(await notebook.ask('completion', { ...at(1, 11), ...typed })).toEqual([]);
-  expect(await notebook.ask('completion', { ...at(1, 11), context: { triggerKind: 1 } })).not.toEqual([]);
+  expect(await notebook.ask('completion', { ...at(1, 11), ...typed })).toMatchObject({ items: [] });
+  expect(await notebook.ask('completion', { ...at(1, 11), context: { triggerKind: 1 } })).not.toMatchObject({
+    items: [],
+  });
 });
 
 test('suggestions: files beside a notebook on the disk', async () => {
@@ -95,7 +97,7 @@ test('suggestions: files beside a notebook on the disk', async () => {
     const textDocument = { uri, languageId: 'tappet', version: 1, text: 'session 2026-05-02\n  log \n' };
     await editor.connection.sendNotification('textDocument/didOpen', { textDocument });
     const params = { textDocument: { uri }, ...at(1, 6) };
-    const items = await editor.connection.sendRequest<CompletionItem[]>('textDocument/completion', params);
+    const { items } = await editor.connection.sendRequest<CompletionList>('textDocument/completion', params);
     expect(items.map(({ label }) => label)).toEqual(['run.csv']);
   } finally {
     rmSync(folder, { recursive: true });

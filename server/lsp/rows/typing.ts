@@ -30,8 +30,11 @@ export const WHILE_TYPING: readonly Handler[] = [
         context?.triggerKind === CompletionTriggerKind.TriggerCharacter && context.triggerCharacter === ' ';
       return suggestionsAt(snapshot, position, { today: today(), unasked, ...(folder && { folder }) });
     },
-    convert: (suggestions, { client }) =>
-      suggestions.map((suggestion, rank) => toCompletionItem(suggestion, rank, client)),
+    // Asked again at every letter: what begins with the letters typed is for the server to say.
+    convert: (suggestions, { client }) => ({
+      isIncomplete: true,
+      items: suggestions.map((suggestion, rank) => toCompletionItem(suggestion, rank, client)),
+    }),
   }),
   aboutNotebook({
     request: InlayHintRequest.type,
