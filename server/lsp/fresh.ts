@@ -45,3 +45,9 @@ export function isFresh(
   const form = fresh?.forms[line - fresh.from];
   return form !== undefined && isUnfilled(form, lineText(snapshot, line));
 }
+
+/** True of a line of the template before that of its last stop: there Tab goes from stop to stop. */
+export function isBetweenStops(fresh: FreshTemplate | undefined, line: number): boolean {
+  const form = fresh?.forms[line - fresh.from];
+  return form !== undefined && !form.includes('$0');
+}

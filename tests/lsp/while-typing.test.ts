@@ -33,7 +33,7 @@ beforeAll(async () => {
   editor = await connect({
     capabilities: {
       workspace: { applyEdit: true, workspaceEdit: { documentChanges: true } },
-      textDocument: { completion: { completionItem: { snippetSupport: true } } },
+      textDocument: { completion: { completionItem: { snippetSupport: true, labelDetailsSupport: true } } },
     },
     settings: () => ({ hints: { totals: false, units: true } }),
   });
@@ -87,6 +87,30 @@ test('suggestions: a blank that was typed asks for less than the reader does', a
   expect(await notebook.ask('completion', { ...at(1, 11), context: { triggerKind: 1 } })).not.toMatchObject({
     items: [],
   });
+});
+
+test('suggestions: found by another name, which is shown where the editor can', async () => {
+  const find = async (which: Editor) => {
+    const notebook = await which.open('session 2026-05-02\n  base ti\n');
+    const { items } = await notebook.ask<CompletionList>('completion', at(1, 9));
+    return items.find(({ label }) => label === 'initial');
+  };
+  expect(await find(editor)).toMatchObject({
+    filterText: 'base timing',
+    labelDetails: { detail: ', base timing' },
+  });
+  expect(await find(plain)).not.toHaveProperty('labelDetails');
+});
+
+test('suggestions: none by themselves between the stops of a template, where Tab goes on', async () => {
+  const { ask, change } = await editor.open('session 2026-05-02\n');
+  await change(2, [[1, 0], [1, 0], 'specs\n    torque   source ""\n  ']);
+  await change(3, [[2, 2], [2, 2], 'head bolts']);
+  await change(4, [[2, 21], [2, 21], '60 ']);
+  const typed = { triggerKind: 2, triggerCharacter: ' ' };
+  expect(await ask('completion', { ...at(2, 24), context: typed })).toMatchObject({ items: [] });
+  const { items } = await ask<CompletionList>('completion', { ...at(2, 24), context: { triggerKind: 1 } });
+  expect(items.map(({ label }) => label)).toContain('lb-ft');
 });
 
 test('suggestions: files beside a notebook on the disk', async () => {
