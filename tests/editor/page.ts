@@ -2,10 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { LIMIT_MS } from './host.ts';
 import { OUT } from './route.ts';
 
-/** Generous: a machine that is busy with other things is slow, and what never comes is seen in the picture. */
-export const LIMIT_MS = 20_000;
 /** Between keys: a quick typist's. */
 const KEY_MS = 40;
 

@@ -5,13 +5,14 @@ import type { Counts } from '../evidence.ts';
 import {
   dropProfile,
   editorCommand,
+  LIMIT_MS,
   makeProfile,
   openBrowser,
   remoteFile,
   startServer,
   workbenchAddress,
 } from '../host.ts';
-import { LIMIT_MS, openFile, picture } from '../page.ts';
+import { openFile, picture } from '../page.ts';
 import { type Route, runSteps, withWorkspace } from '../route.ts';
 import { ROOT } from '../setup.ts';
 import { typingSteps } from './typing.ts';
@@ -23,14 +24,15 @@ export const packagedRoute: Route = {
 
 const VSIX = join(ROOT, 'dist/tappet.vsix');
 const SAMPLE = 'marsh-runner.tappet';
-const HOVER_MS = 3000;
+/** After which the pointer is moved once more. */
+const HOVER_MS = 10_000;
 /** Brings the first session to the top, so that the picture has room for what is shown below the pointer. */
 const LINE = 42;
 const WINDOW = { viewport: { width: 1280, height: 800 }, deviceScaleFactor: 1.5 };
 
 async function run(folder: string, log: (line: string) => void): Promise<Counts> {
   const profile = makeProfile({ 'window.autoDetectColorScheme': true, 'editor.hover.above': false });
-  editorCommand(profile, ['--install-extension', VSIX]);
+  await editorCommand(profile, ['--install-extension', VSIX]);
   const server = await startServer(profile);
   const browser = await openBrowser();
   try {
