@@ -33,12 +33,19 @@ export function suggestionsAt(snapshot: Snapshot, position: Position, around: Ar
   const question = questionAt(snapshot, position, around);
   if (!question) return [];
   const text = question.written.text + question.typed + question.rest;
-  return offersFor(question)
-    .filter((offer) => goesOnFrom(text.slice(offer.from, position.character), offer))
-    .map(({ from, to = question.to, ...offer }) => ({
-      ...offer,
-      range: onLine(question.line, { from, to: Math.max(to, position.character) }),
-    }));
+  const offers = offersFor(question).filter((offer) =>
+    goesOnFrom(text.slice(offer.from, position.character), offer),
+  );
+  return withoutDoubles(offers).map(({ from, to = question.to, ...offer }) => ({
+    ...offer,
+    range: onLine(question.line, { from, to: Math.max(to, position.character) }),
+  }));
+}
+
+/** A value in force may also be one of the words that its setting takes. */
+function withoutDoubles(offers: readonly Offer[]): readonly Offer[] {
+  const first = new Map(offers.toReversed().map((offer) => [`${offer.from} ${offer.text}`, offer]));
+  return offers.filter((offer) => first.get(`${offer.from} ${offer.text}`) === offer);
 }
 
 /** Begun, and not whole yet. An editor left to sift the list itself also finds letters in the middle of words. */

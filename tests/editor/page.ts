@@ -24,11 +24,18 @@ export async function openFile(page: Page, name: string, line: number): Promise<
 export const type = (page: Page, text: string): Promise<void> => page.keyboard.type(text, { delay: KEY_MS });
 
 /** Waits until the open list has `label` in front. */
-export async function offered(page: Page, label: string): Promise<void> {
-  const first = page.locator('.suggest-widget.visible .monaco-list-row.focused .label-name');
+export const offered = (page: Page, label: string): Promise<void> =>
+  listed(page, '.monaco-list-row.focused', [label]);
+
+/** Waits until the open list has these labels and no others. */
+export const allOffered = (page: Page, labels: readonly string[]): Promise<void> =>
+  listed(page, '.monaco-list-row', labels);
+
+async function listed(page: Page, rows: string, labels: readonly string[]): Promise<void> {
+  const names = page.locator(`.suggest-widget.visible ${rows} .label-name`);
   await until(
-    () => `${label} at the top of the list`,
-    async () => (await first.allTextContents()).join() === label,
+    () => `${labels} in the list`,
+    async () => (await names.allTextContents()).join() === labels.join(),
   );
 }
 

@@ -157,7 +157,7 @@ const NOTHING: readonly (readonly [what: string, line: string])[] = [
 
 /** All that is listed, where nothing but what begins with the letters typed may be. */
 const BEGUN: readonly (readonly [line: string, ...all: readonly string[]])[] = [
-  ['  choke of‸', 'off'],
+  ['  choke off\n  choke of‸', 'off'],
   ['  choke off‸'],
   ['  idle 820 rpm in neu‸', 'neutral'],
   ['  idle 820 rpm in neutral‸'],

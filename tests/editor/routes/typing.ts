@@ -1,7 +1,7 @@
 /** Writing in the notebook by keyboard: what is typed is what is there, and Tab goes where a person means it to go. */
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { offered, openFile, picture, savedAs, type } from '../page.ts';
+import { allOffered, offered, openFile, picture, savedAs, type } from '../page.ts';
 
 const NOTEBOOK = 'lines.tappet';
 /** The first line that is written here, from zero; the notebook ends before it. */
@@ -80,6 +80,7 @@ export function typingSteps(page: Page, folder: string): Readonly<Record<string,
   return {
     'opens a notebook to write in': () => openFile(page, NOTEBOOK, FROM + 1),
     'lines end at Enter as they were typed': () => writeLines(page, file),
+    'the list begins with what is typed': () => sift(page, file),
     'no key that types takes an offer': () => typeOverOffers(page, file),
     ...Object.fromEntries(
       TEMPLATES.map(([begun, top, stops, lines]) => [
@@ -98,6 +99,13 @@ async function writeLines(page: Page, file: string): Promise<void> {
   }
   await savedAs(page, file, FROM, LINES);
   await picture(page, 'lines');
+}
+
+async function sift(page: Page, file: string): Promise<void> {
+  await startOver(page, file);
+  await type(page, 'choke of');
+  await allOffered(page, ['off']);
+  await picture(page, 'list');
 }
 
 async function typeOverOffers(page: Page, file: string): Promise<void> {
