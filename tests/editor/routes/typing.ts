@@ -1,6 +1,7 @@
 /** Writing in the notebook by keyboard: what is typed is what is there, and Tab goes where a person means it to go. */
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { today } from '../../../server/lsp/clock.ts';
 import { allOffered, offered, openFile, picture, savedAs, type } from '../page.ts';
 
 const NOTEBOOK = 'lines.tappet';
@@ -20,6 +21,10 @@ const LINES: readonly string[] = [
   'note a little rich, off idle',
   'todo choke: set the pull off',
   'check throttle return ok',
+  'points gap 0.016"',
+  'advance springs "two light ones"',
+  'fault brake: drags [safety]',
+  'revert to 2026-05-01',
   'keep',
   'limits',
   'total <= 34 deg',
@@ -61,6 +66,25 @@ const TEMPLATES: readonly (readonly [
       'fuel             petrol',
     ],
   ],
+  [
+    'part',
+    'parts',
+    ['carb twin', 'pair', 'distributor  "points"'],
+    ['parts', 'carb twin  "pair"', 'distributor  "points"'],
+  ],
+  [
+    'spec',
+    'specs',
+    ['head bolts', '60 lb-ft', 'handbook', 'points gap 0.4 mm'],
+    ['specs', 'head bolts  torque 60 lb-ft  source "handbook"', 'points gap 0.4 mm'],
+  ],
+  [
+    'ports',
+    'ports',
+    ['manifold rear', 'brake booster', 'carb base  capped'],
+    ['ports', 'manifold rear  brake booster', 'carb base  capped'],
+  ],
+  ['sess', 'session', ['Leaner', 'idle 800 rpm'], [`session ${today()}  Leaner`, 'idle 800 rpm']],
   [
     'word',
     'words',
