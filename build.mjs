@@ -158,7 +158,8 @@ function unitTests() {
   const status = tool('vitest/vitest.mjs', [
     'run',
     // None of them measures time: on a busy machine one may take as long as it needs.
-    '--testTimeout=120000',
+    '--testTimeout=600000',
+    '--hookTimeout=600000',
     '--reporter=dot',
     '--reporter=json',
     `--outputFile.json=${report}`,

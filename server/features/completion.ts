@@ -7,6 +7,7 @@ import type { Snapshot } from '../model/snapshot.ts';
 import { RULES } from '../rules/index.ts';
 import { nameOffers } from './completion/names.ts';
 import { folderParts, pathBegun, pathOffers } from './completion/paths.ts';
+import { normal } from './completion/phrase.ts';
 import type { Around, CompletionQuestion, Offer, Suggestion } from './completion/suggestion.ts';
 import { allUnits, timeUnits } from './completion/units.ts';
 import { valueOffers } from './completion/values.ts';
@@ -24,15 +25,32 @@ import { onLine } from './ranges.ts';
 
 export type { Around, FolderEntry, Suggestion, SuggestionKind } from './completion/suggestion.ts';
 
-/** The likeliest first. None inside prose, quotes and comments, but for the codes of a comment that begins `; meant:`. */
+/**
+ * The likeliest first, of those that begin with what is typed and would change it. None inside prose, quotes and comments,
+ * but for the codes of a comment that begins `; meant:`.
+ */
 export function suggestionsAt(snapshot: Snapshot, position: Position, around: Around): readonly Suggestion[] {
   const question = questionAt(snapshot, position, around);
   if (!question) return [];
-  return offersFor(question).map(({ from, to = question.to, ...offer }) => ({
+  const text = question.written.text + question.typed + question.rest;
+  const offers = offersFor(question).filter((offer) =>
+    goesOnFrom(text.slice(offer.from, position.character), offer),
+  );
+  return withoutDoubles(offers).map(({ from, to = question.to, ...offer }) => ({
     ...offer,
     range: onLine(question.line, { from, to: Math.max(to, position.character) }),
   }));
 }
+
+/** A value in force may also be one of the words that its setting takes. */
+function withoutDoubles(offers: readonly Offer[]): readonly Offer[] {
+  const first = new Map(offers.toReversed().map((offer) => [`${offer.from} ${offer.text}`, offer]));
+  return offers.filter((offer) => first.get(`${offer.from} ${offer.text}`) === offer);
+}
+
+/** Begun, and not whole yet. An editor left to sift the list itself also finds letters in the middle of words. */
+const goesOnFrom = (typed: string, { label, text, foundBy = label }: Offer): boolean =>
+  text !== typed && normal(foundBy).startsWith(normal(typed.trimStart()));
 
 /** The folder whose files `suggestionsAt` would offer there, as parts below the notebook's own; undefined where none. */
 export function folderWanted(

@@ -3,6 +3,7 @@ import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { comparePositions } from '../../grammar/index.ts';
 import { type Change, edit, type Shared, type Snapshot } from '../model/snapshot.ts';
 import { openNotebook } from '../rules/index.ts';
+import { type FreshTemplate, freshAfter, isFresh } from './fresh.ts';
 import { type TypedLine, typedLines } from './typing.ts';
 
 export interface OpenDocument {
@@ -10,6 +11,7 @@ export interface OpenDocument {
   readonly version: number;
   readonly snapshot: Snapshot;
   readonly typed: readonly TypedLine[];
+  readonly fresh?: FreshTemplate | undefined;
 }
 
 export interface Documents {
@@ -55,9 +57,14 @@ function changed(
       ? document.snapshot
       : openNotebook((events[whole] as { text: string }).text, document.snapshot.shared);
   const changes = events.slice(whole + 1).map((event) => forwards(event as Change));
-  const snapshot = changes.reduce(edit, start);
-  const wasTyped = whole < 0 ? document.typed : [];
-  return { uri: document.uri, version, snapshot, typed: typedLines(start, wasTyped, changes) };
+  const before = whole < 0 ? document : { ...document, snapshot: start, typed: [], fresh: undefined };
+  const typed = typedLines(start, before.typed, changes, (line) => isFresh(before, line));
+  let { snapshot, fresh } = before;
+  for (const change of changes) {
+    snapshot = edit(snapshot, change);
+    fresh = freshAfter(snapshot, fresh, change);
+  }
+  return { uri: document.uri, version, snapshot, typed, fresh };
 }
 
 /** Some editors give the ends of a selection in the order it was made. */

@@ -11,6 +11,7 @@ import { ruleOf } from '../rules/index.ts';
 import type { Client } from './client.ts';
 import { toDiagnostic } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
+import { isFresh } from './fresh.ts';
 import type { Settings } from './settings.ts';
 import { isHeldBack } from './typing.ts';
 
@@ -20,8 +21,10 @@ export interface Found {
   readonly waits: boolean;
 }
 
+type Written = Pick<OpenDocument, 'uri' | 'snapshot' | 'typed' | 'fresh'>;
+
 export function foundIn(
-  { uri, snapshot, typed }: Pick<OpenDocument, 'uri' | 'snapshot' | 'typed'>,
+  { uri, snapshot, typed, fresh }: Written,
   { levels, holdBack }: Settings,
   client: Client,
 ): Found {
@@ -29,7 +32,7 @@ export function foundIn(
   const leaveOut = (finding: LocatedFinding) => {
     const held = holdBack > 0 && isHeldBack(typed, mayWait, finding);
     waits ||= held;
-    return held;
+    return held || isFresh({ snapshot, fresh }, finding.at);
   };
   const found = diagnosticsOf(snapshot, { levels, leaveOut });
   return { diagnostics: found.map((diagnostic) => toDiagnostic(diagnostic, uri, client)), waits };
@@ -40,11 +43,7 @@ const mayWait = (code: string): boolean => ruleOf(code)?.standing === 'notation'
 
 export type Report = FullDocumentDiagnosticReport & { readonly resultId: string };
 
-export function reportOn(
-  document: Pick<OpenDocument, 'uri' | 'snapshot' | 'typed'>,
-  settings: Settings,
-  client: Client,
-): Report {
+export function reportOn(document: Written, settings: Settings, client: Client): Report {
   // What is held back would stay so where the editor cannot be told to ask again.
   const { diagnostics } = foundIn(
     document,

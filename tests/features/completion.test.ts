@@ -155,6 +155,26 @@ const NOTHING: readonly (readonly [what: string, line: string])[] = [
   ['a line that is too long', `  ${'in '.repeat(900)}‸`],
 ];
 
+/** All that is listed, where nothing but what begins with the letters typed may be. */
+const BEGUN: readonly (readonly [line: string, ...all: readonly string[]])[] = [
+  ['  choke off\n  choke of‸', 'off'],
+  ['  choke off‸'],
+  ['  idle 820 rpm in neu‸', 'neutral'],
+  ['  idle 820 rpm in neutral‸'],
+  ['  water 80 C‸'],
+  ['  advance spr‸', 'advance springs', 'advance springs "two light ones"'],
+  ['  done thrott‸', 'throttle'],
+  ['  done throttle‸'],
+  ['  fit carb tw‸', 'carb twin'],
+  ['  fit carb twin‸'],
+  ['  keep‸'],
+];
+
+test.each(BEGUN)('%s', (line, ...all) => {
+  const labels = listed(FIRST + line).map((each) => each.split(' | ')[0]);
+  expect(labels).toEqual(all);
+});
+
 test.each(NOTHING)('nothing in %s', (_what, line) => expect(listed(FIRST + line)).toEqual([]));
 
 describe('a blank asks only for what the line lacks', () => {

@@ -8,7 +8,7 @@ import { figuresIn } from '../harness/figures.ts';
 import { SEED } from '../laws/law.ts';
 
 /** Many notebooks are read: a machine with other work takes its time. */
-const SLOW = { timeout: 120_000 };
+const SLOW = { timeout: 600_000 };
 
 type Write = (value: number) => string;
 

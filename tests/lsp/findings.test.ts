@@ -8,7 +8,7 @@ import type {
   ShowMessageParams,
   WorkspaceDiagnosticReport,
 } from 'vscode-languageserver/node';
-import { connect, type Editor, until } from './connect.ts';
+import { connect, type Editor, LONGEST_WAIT, until } from './connect.ts';
 
 const ALL = {
   workspace: { diagnostics: { refreshSupport: true }, workspaceEdit: { documentChanges: true } },
@@ -68,7 +68,10 @@ describe('an editor that asks', () => {
     expect(codes(await report)).toEqual([]);
     await until('a pause', () => (asked > before ? true : undefined));
     // The pause of an earlier notebook may have come first.
-    await vi.waitFor(async () => expect(codes(await notebook.ask('diagnostic'))).toEqual(['unknown-word']));
+    await vi.waitFor(
+      async () => expect(codes(await notebook.ask('diagnostic'))).toEqual(['unknown-word']),
+      LONGEST_WAIT,
+    );
     const then = asked;
     settings = { severity: { 'unknown-word': 'off' } };
     await editor.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
@@ -76,7 +79,10 @@ describe('an editor that asks', () => {
     expect(codes(await notebook.ask('diagnostic'))).toEqual([]);
     settings = {};
     await editor.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
-    await vi.waitFor(async () => expect(codes(await notebook.ask('diagnostic'))).toHaveLength(1));
+    await vi.waitFor(
+      async () => expect(codes(await notebook.ask('diagnostic'))).toHaveLength(1),
+      LONGEST_WAIT,
+    );
   });
 
   test('is told of all notebooks at once', async () => {
