@@ -51,10 +51,8 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
   };
   const known: Known = {
     resolve: places.resolve,
-    usesOf: (name) => {
-      const snapshot = snapshotOf(name);
-      return snapshot ? usesOf(snapshot) : [];
-    },
+    // Not remembered: with every keystroke it may be another.
+    isCircle: (notebook, used) => reachedFrom([used], targetsOf).has(notebook),
     stateOf: (name) => {
       const snapshot = snapshotOf(name);
       if (snapshot) return stateGiven(snapshot);
@@ -64,7 +62,11 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
     missing,
   };
   const sharedAt = (name: string) => sharedFor(name, known);
-  const targetsOf = (name: string, uses = known.usesOf(name)) =>
+  const usesAt = (name: string): readonly string[] => {
+    const snapshot = snapshotOf(name);
+    return snapshot ? usesOf(snapshot) : [];
+  };
+  const targetsOf = (name: string, uses = usesAt(name)) =>
     uses.flatMap((path) => places.resolve(name, path) ?? []);
   const names = () => [...[...documents.all()].map(({ uri }) => plainAddress(uri)), ...files.keys()];
   const usersOf = (name: string) => [...new Set(names())].filter((each) => targetsOf(each).includes(name));
@@ -114,8 +116,10 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
 
   /** What no open notebook uses any more is let go. */
   function letGo(): void {
-    const needed = new Set([...documents.all()].flatMap(({ uri }) => targetsOf(plainAddress(uri))));
-    for (const name of needed) for (const target of targetsOf(name)) needed.add(target);
+    const needed = reachedFrom(
+      [...documents.all()].flatMap(({ uri }) => targetsOf(plainAddress(uri))),
+      targetsOf,
+    );
     for (const name of files.keys()) if (!needed.has(name) || openAt(name)) files.delete(name);
   }
 
@@ -153,4 +157,14 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
       if (reading) await inTime(reading, () => void readings.delete(name));
     },
   };
+}
+
+/** Those and all that they use, through others too. */
+function reachedFrom(
+  names: Iterable<string>,
+  targetsOf: (name: string) => Iterable<string>,
+): ReadonlySet<string> {
+  const reached = new Set(names);
+  for (const name of reached) for (const target of targetsOf(name)) reached.add(target);
+  return reached;
 }
