@@ -23,6 +23,8 @@ export type Fault = keyof typeof OURS;
 /** To be thrown, as Node throws its own. */
 export const fault = (code: Fault): Error => Object.assign(new Error(OURS[code]), { code });
 
+export const isFault = (error: unknown, code: Fault): boolean => codeOf(error) === code;
+
 const EITHER = {
   ENOENT: 'there is no such file',
   ENOTDIR: 'there is no such file',

@@ -36,9 +36,9 @@ export function readUpTo(file: number, largest: number): Buffer {
 /** Bytes. */
 const PIECE = 1 << 20;
 
-function needRegular(stats: Stats): void {
-  const problem = KINDS.find(([isIt]) => isIt(stats))?.[1] ?? 'DEVICE';
-  if (!stats.isFile()) throw fault(problem);
+/** Throws where something is no regular file. */
+export function needRegular(stats: Stats): void {
+  if (!stats.isFile()) throw fault(KINDS.find(([isIt]) => isIt(stats))?.[1] ?? 'DEVICE');
 }
 
 const KINDS: readonly (readonly [isIt: (stats: Stats) => boolean, problem: Fault])[] = [

@@ -22,8 +22,8 @@ import {
   writeSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { fault } from './faults.ts';
-import { readRegular } from './read-file.ts';
+import { fault, isFault } from './faults.ts';
+import { needRegular, readRegular } from './read-file.ts';
 
 /**
  * Puts `after` in the place of a file that holds `before`. A symbolic link stays one, and the file behind it is replaced. Mode,
@@ -35,6 +35,7 @@ import { readRegular } from './read-file.ts';
 export function replaceFile(path: string, before: string, after: string): void {
   const target = realpathSync(path);
   const old = statSync(target);
+  needRegular(old);
   if (old.nlink > 1) throw fault('SEVERAL_NAMES');
   accessSync(target, constants.W_OK);
   const temporary = join(dirname(target), `.tappet-${randomUUID()}.tmp`);
@@ -83,8 +84,9 @@ function openNew(path: string): number {
 function holds(path: string, bytes: Buffer): boolean {
   try {
     return bytes.equals(readRegular(path, bytes.length));
-  } catch {
-    return false;
+  } catch (error) {
+    if (isFault(error, 'TOO_LARGE')) return false;
+    throw error;
   }
 }
 
