@@ -1,6 +1,6 @@
 /** Notebooks in the terminal, with those that they use: inside the folder that `placeOf` allows, each read once. */
 import type { Carried } from '../model/carry.ts';
-import { findingCircles } from '../model/circles.ts';
+import { findingCircles, usedFirst } from '../model/circles.ts';
 import { type FileText, partsWithin } from '../model/files.ts';
 import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/shared.ts';
 import type { Shared, Snapshot } from '../model/snapshot.ts';
@@ -38,19 +38,12 @@ export function sharingWith(terminal: Terminal): SharedAt {
 
   /** What a notebook uses is read before it, not while it is: a chain may be longer than calls can be nested. */
   function stateOf(name: string): Carried {
-    const waiting = [name];
-    for (let next = waiting.at(-1); next !== undefined; next = waiting.at(-1)) {
-      const first = given.has(next) ? [] : unreadOf(next);
-      for (const used of first) waiting.push(used);
-      if (first.length > 0) continue;
-      if (!given.has(next))
-        given.set(next, stateGiven(openNotebook(textIn(files(next)), sharedFor(next, known))));
-      waiting.pop();
-    }
+    for (const each of usedFirst([name], unreadOf))
+      if (!given.has(each))
+        given.set(each, stateGiven(openNotebook(textIn(files(each)), sharedFor(each, known))));
     return given.get(name) as Carried;
   }
-  const unreadOf = (name: string) =>
-    targetsOf(name).filter((used) => !given.has(used) && !isCircle(name, used));
+  const unreadOf = (name: string) => (given.has(name) ? [] : targetsOf(name));
 
   return (path) => {
     const { root, parts } = terminal.placeOf(path);

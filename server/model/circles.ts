@@ -1,4 +1,4 @@
-/** Which notebooks use one another in a circle. */
+/** Which notebooks use one another in a circle, and in what order all can be read. */
 
 /** A notebook on the way: when it was reached, and the earliest one still open that it leads back to. */
 interface Reached {
@@ -62,4 +62,34 @@ export function findingCircles(
 
 function leadBack(from: Reached | undefined, earliest: number): void {
   if (from) from.earliest = Math.min(from.earliest, earliest);
+}
+
+/**
+ * Notebooks and all that they use, through others too: each after those that it uses itself, but for those of its own circle.
+ * Without recursion, as above.
+ */
+export function usedFirst(
+  names: Iterable<string>,
+  targetsOf: (name: string) => readonly string[],
+): readonly string[] {
+  const order: string[] = [];
+  const seen = new Set<string>();
+  const way: { readonly name: string; readonly waiting: string[] }[] = [];
+  const enter = (name: string) => {
+    if (seen.has(name)) return;
+    seen.add(name);
+    way.push({ name, waiting: targetsOf(name).toReversed() });
+  };
+  for (const start of names) {
+    enter(start);
+    for (let here = way.at(-1); here; here = way.at(-1)) {
+      const target = here.waiting.pop();
+      if (target !== undefined) enter(target);
+      else {
+        order.push(here.name);
+        way.pop();
+      }
+    }
+  }
+  return order;
 }

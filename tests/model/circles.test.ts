@@ -1,7 +1,7 @@
 /** Circles of notebooks, held to the plain meaning of the word: each leads to the other. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { findingCircles } from '../../server/model/circles.ts';
+import { findingCircles, usedFirst } from '../../server/model/circles.ts';
 
 type Uses = readonly (readonly number[])[];
 
@@ -48,4 +48,32 @@ test.each([
   expect(isCircle('0', '1')).toBe(answer);
   expect(isCircle('70000', '3')).toBe(answer);
   expect(looks).toBe(length);
+});
+
+test('all come after what they use, each once, but for those of their circle', () =>
+  fc.assert(
+    fc.property(
+      fc
+        .integer({ min: 1, max: 9 })
+        .chain((count) =>
+          fc.array(fc.array(fc.nat(count - 1), { maxLength: 3 }), { minLength: count, maxLength: count }),
+        ),
+      (uses) => {
+        const order = usedFirst(['0'], targetsIn(uses));
+        expect(order.toSorted()).toEqual(uses.flatMap((_, i) => (leads(uses, 0, i) ? [String(i)] : [])));
+        for (const [place, name] of order.entries())
+          for (const used of uses[Number(name)] ?? [])
+            if (!leads(uses, used, Number(name))) expect(order.indexOf(String(used))).toBeLessThan(place);
+      },
+    ),
+    { seed: 1, numRuns: 1000 },
+  ));
+
+test('a chain of 100,000 in order', () => {
+  const length = 100_000;
+  const order = usedFirst(
+    ['0'],
+    targetsIn(Array.from({ length }, (_, i) => (i < length - 1 ? [i + 1] : []))),
+  );
+  expect([order[0], order.at(-1), order.length]).toEqual(['99999', '0', length]);
 });
