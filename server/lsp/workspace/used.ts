@@ -36,7 +36,8 @@ interface Around {
 
 /** More than this are not read; one that is not counts as one that cannot be read. */
 const MOST_USED = 200;
-/** Milliseconds. */
+/** Milliseconds; what takes less is done at once, so that the next answer has it. */
+const LEAST_PAUSE = 50;
 const LONGEST_PAUSE = 300;
 const NOT_READ: Absent = { problem: 'not readable' };
 
@@ -109,16 +110,14 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
   let took = 0;
   function spreadSoon(name: string): Promise<void> {
     coming.add(name);
-    spreading ??= new Promise<void>((resolve) => setTimeout(resolve, Math.min(took, LONGEST_PAUSE))).then(
-      () => {
-        spreading = undefined;
-        const start = performance.now();
-        const all = [...coming];
-        coming.clear();
-        spread(all);
-        took = performance.now() - start;
-      },
-    );
+    spreading ??= othersCome(took).then(() => {
+      spreading = undefined;
+      const start = performance.now();
+      const all = [...coming];
+      coming.clear();
+      spread(all);
+      took = performance.now() - start;
+    });
     return spreading;
   }
 
@@ -190,6 +189,11 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
     },
   };
 }
+
+const othersCome = (pause: number): Promise<void> =>
+  pause < LEAST_PAUSE
+    ? Promise.resolve()
+    : new Promise((resolve) => setTimeout(resolve, Math.min(pause, LONGEST_PAUSE)));
 
 function findingUsers(
   names: Iterable<string>,
