@@ -87,4 +87,13 @@ describe('a disk that fails', { timeout: 60_000 }, () => {
     expect(err).toMatch(/^tappet: a\.tappet: (?:is )?left as it (?:was|is): [^\n]+\n$/);
     expect(err).toContain(why);
   });
+
+  test.each(numbered.slice(0, 7))('another program writes before call %i, %s', (at) =>
+    expect(written(`${at} change other`)).toMatchObject({
+      code: 2,
+      err: 'tappet: a.tappet: has been changed by another program since it was read, so it is left as it is; run this once more\n',
+      text: 'other',
+      files: 1,
+    }),
+  );
 });

@@ -1,6 +1,7 @@
 /**
  * Loaded into a process before its program: a disk that fails. `DISK="3 fail ENOSPC"`: the third call that may change
- * something fails so, after half of what it was to write; `3 kill`: the process is killed before it, `3 late`: after half of it;
+ * something fails so, after half of what it was to write; `3 kill`: the process is killed before it, `3 late`: after half of it; `3 change WORD`: another
+ * program makes of a.tappet that word before it;
  * `0 short`: no call writes more than seven bytes. The names of these calls are written to file 3.
  */
 /// <reference types="node" />
@@ -62,6 +63,7 @@ function fail(name: string, args: readonly unknown[], really: () => unknown): vo
     if (half(name, args) === undefined) really();
     die();
   }
+  if (manner === 'change') writeFileSync('a.tappet', code);
   if (manner !== 'fail') return;
   half(name, args);
   throw Object.assign(new Error(`${code}: ${name}`), { code });
