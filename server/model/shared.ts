@@ -10,8 +10,8 @@ import type { Absent, Found } from './step.ts';
 export interface Known {
   /** The name of the notebook that another one writes as `path`; undefined outside the folders that may be read. */
   readonly resolve: (notebook: string, path: string) => string | undefined;
-  /** The paths a notebook uses; none where it is not known. */
-  readonly usesOf: (notebook: string) => readonly string[];
+  /** Whether a notebook that one uses is that one, or leads back to it. */
+  readonly isCircle: (notebook: string, used: string) => boolean;
   /** Undefined where nobody has looked yet. */
   readonly stateOf: (notebook: string) => Found;
   /** That a file is not there; undefined where it is, or nobody has looked yet. */
@@ -34,20 +34,8 @@ export const sharedFor =
     const used = known.resolve(notebook, path);
     if (of === 'file') return used === undefined ? undefined : known.missing(used);
     if (used === undefined) return OUTSIDE;
-    return reaches(used, notebook, known) ? CYCLE : known.stateOf(used);
+    return known.isCircle(notebook, used) ? CYCLE : known.stateOf(used);
   };
-
-function reaches(from: string, wanted: string, known: Known): boolean {
-  const seen = new Set([from]);
-  for (const notebook of seen) {
-    if (notebook === wanted) return true;
-    for (const path of known.usesOf(notebook)) {
-      const used = known.resolve(notebook, path);
-      if (used !== undefined) seen.add(used);
-    }
-  }
-  return false;
-}
 
 const NOWHERE: Origin = { ref: { page: 0, line: 0 }, date: undefined };
 const givenBy = new WeakMap<Snapshot, Carried>();
