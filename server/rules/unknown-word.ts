@@ -16,14 +16,15 @@ export const unknownWord = rule({
   // A port, a part or a word of the notebook may have any name, so that the head of a session is easily taken for one.
   on: ['unknown', 'port', 'part', 'word'],
   check(entry, { before }) {
-    const head = misspeltHead(entry.line);
+    const { time } = entry;
+    const head = misspeltHead(entry.line, time);
     if (head) return [head];
     if (entry.kind !== 'unknown') return NO_PROBLEMS;
-    const { words, time } = entry;
+    const { words } = entry;
     const all = spanOf(words);
     if (!all) return NO_PROBLEMS;
     if (time && Object.hasOwn(FIRST_WORDS, words[0]?.text.toLowerCase() ?? ''))
-      return [lateHead(words, time)];
+      return [lateHead((words[0] as Word).span, time)];
     if (before.section === 'specs') return [specProblem(words, all)];
     const otherwise = SAID_OTHERWISE.get(words[0]?.text.toLowerCase() ?? '');
     if (otherwise) return [{ span: all, message: `"${textOf(words)}" is not a known word. ${otherwise}` }];
@@ -32,19 +33,21 @@ export const unknownWord = rule({
 });
 
 /** One word like `session` with a date straight after it. */
-function misspeltHead(line: Line): Problem | undefined {
+function misspeltHead(line: Line, time: string | undefined): Problem | undefined {
   const { syntax } = line;
   if (syntax.kind !== 'entry' || syntax.head[1] - syntax.head[0] !== 1) return undefined;
   if (syntax.groups[0]?.values[0]?.form !== 'date' || !isEmpty(syntax.groups[0].words)) return undefined;
   const word = runText(line, syntax.head);
   if (guessAmong(word, ['session']).words.length === 0) return undefined;
   const span = runSpan(line, syntax.head);
+  // Spelled right it would be no head either.
+  if (time) return lateHead(span, time);
   const message = `"${word}" is not a known word here. Did you mean session? Until it is mended, what follows belongs to the section above.`;
   return { span, message, fixes: [replaceWith(span, 'session')] };
 }
 
-const lateHead = (words: readonly Word[], time: string): Problem => ({
-  span: (words[0] as Word).span,
+const lateHead = (span: Span, time: string): Problem => ({
+  span,
   message: `A section begins with its word, so that "${time}" cannot stand before it. A session takes its time after the date.`,
 });
 
