@@ -34,19 +34,10 @@ function problemsOf(line: Line, said: Said, quantity: Quantity, { before }: Cont
   const last = ownAmounts(said).at(-1);
   if (!amount || (last && strangeUnit(line, last, said, quantity))) return [];
   const known = before.settings.has(keyOf(quantity.name, said.place?.text));
-  if (amount.relative && known) return [];
-  const problem = problemOf(
-    amount,
-    quantity,
-    lastUnit(before, quantity.name),
-    (last ?? amount).numberSpan.to,
-  );
-  return [isApart(line, problem) ? problem : { ...problem, fixes: [] }];
+  return amount.relative && known
+    ? []
+    : [problemOf(amount, quantity, lastUnit(before, quantity.name), (last ?? amount).numberSpan.to)];
 }
-
-/** Letters right after the number would be read as one word with the unit. */
-const isApart = ({ text }: Line, { fixes = [] }: Problem): boolean =>
-  fixes.every(({ edits }) => edits.every(({ span }) => !/[\p{L}\p{N}]/u.test(text.charAt(span.to))));
 
 /** What follows `@` in a curve: a bare speed is in rpm, a bare pressure may be in anything. */
 function pressureProblems({ points }: Said, { against }: Quantity): Problem[] {

@@ -28,7 +28,7 @@ export const unknownWord = rule({
     if (before.section === 'specs') return [specProblem(words, all)];
     const otherwise = SAID_OTHERWISE.get(words[0]?.text.toLowerCase() ?? '');
     if (otherwise) return [{ span: all, message: `"${textOf(words)}" is not a known word. ${otherwise}` }];
-    return [wordProblem(words, all, before)];
+    return [wordProblem(words, all, before, isAlone(all, entry.line))];
   },
 });
 
@@ -66,13 +66,17 @@ const SAID_OTHERWISE: ReadonlyMap<string, string> = new Map(
 );
 
 /** The longest beginning that is near a known word is what was meant. */
-function wordProblem(words: readonly Word[], all: Span, before: Carried): Problem {
+function wordProblem(words: readonly Word[], all: Span, before: Carried, isAlone: boolean): Problem {
   for (let count = Math.min(4, words.length); count > 0; count--) {
     const naming = words.slice(0, count);
     const guess = guessWord(textOf(naming), before);
     const span = spanOf(naming);
     if (guess.words.length === 0 || !span) continue;
-    const fixes = guess.sure ? [replaceWith(span, guess.words[0] as string)] : [];
+    const [nearest = ''] = guess.words;
+    // A section begins on a line of its own, and this one has more on it.
+    if (!isAlone && Object.hasOwn(FIRST_WORDS, nearest) && FIRST_WORDS[nearest] === 'Section')
+      return sectionProblem(nearest, span);
+    const fixes = guess.sure ? [replaceWith(span, nearest)] : [];
     return { span, message: `"${textOf(naming)}" is not a known word.${didYouMean(guess)}`, fixes };
   }
   return {
@@ -80,6 +84,13 @@ function wordProblem(words: readonly Word[], all: Span, before: Carried): Proble
     message: `"${textOf(words)}" is not a known word. Write it as a note, or give it a meaning under "words".`,
   };
 }
+
+const isAlone = ({ to }: Span, { text }: Line): boolean => /^\s*(?:;.*)?$/.test(text.slice(to));
+
+const sectionProblem = (section: string, span: Span): Problem => ({
+  span,
+  message: `This is not a known word. If the section "${section}" is meant: it begins with its word alone on a line.`,
+});
 
 const specProblem = (words: readonly Word[], span: Span): Problem => ({
   span,

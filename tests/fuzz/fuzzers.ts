@@ -3,5 +3,7 @@ import { actions } from './actions.ts';
 import { csv } from './csv.ts';
 import { formats } from './formats.ts';
 import type { Fuzzer } from './fuzzer.ts';
+import { names } from './names.ts';
+import { requests } from './requests.ts';
 
-export const FUZZERS: readonly Fuzzer[] = [formats, actions, csv];
+export const FUZZERS: readonly Fuzzer[] = [requests, formats, actions, names, csv];

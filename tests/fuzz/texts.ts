@@ -53,3 +53,8 @@ export const text = fc.oneof(
   { weight: 1, arbitrary: fc.constantFrom(...samples) },
   { weight: 1, arbitrary: longNotebook },
 );
+
+const HALF_OF_A_PAIR = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+
+/** As a text comes through the protocol: a lone half of a pair becomes another character. */
+export const wellFormed = (text: string): string => text.replace(HALF_OF_A_PAIR, '\ufffd');
