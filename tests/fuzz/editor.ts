@@ -9,16 +9,17 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Range } from '../../grammar/index.ts';
+import { changed } from '../laws/peer.ts';
 import { protocolRanges, sameAsFresh } from './answers.ts';
 import { type Disk, FOLDER, type Talk } from './connection.ts';
 
 export const uriOf = (name: string): string => `${FOLDER}/${name}`;
 
 interface Change {
-  readonly range?: TextDocumentRange;
+  readonly range?: Range;
   readonly text: string;
 }
-type TextDocumentRange = Parameters<TextDocument['getText']>[0] & object;
 
 export interface Editor {
   readonly open: (name: string, text: string) => void;
@@ -61,7 +62,13 @@ export function editorOf({ connection, onPublished }: Talk, disk: Disk): Editor 
     const document = documents.get(uri);
     const version = next(uri);
     tell('textDocument/didChange', { textDocument: { uri, version }, contentChanges: changes });
-    if (document) put(TextDocument.update(document, [...changes], version));
+    if (!document) return;
+    // Each of a document made anew: one that is changed on and on counts its lines wrongly after some lone carriage returns.
+    const text = changes.reduce(
+      (text, { range, text: put }) => (range ? changed(text, { range, text: put }) : put),
+      document.getText(),
+    );
+    put(TextDocument.create(uri, 'tappet', version, text));
   }
 
   function publish({ uri, version, diagnostics }: PublishDiagnosticsParams): void {
