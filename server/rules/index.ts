@@ -90,7 +90,7 @@ const isReadApart = ({ edits }: Fix, { text }: Line): boolean =>
     ({ span, text: put }) =>
       span.from < span.to ||
       !/\p{L}$/u.test(put) ||
-      !/^[-'’·*/.&]?[\p{L}\p{N}]/u.test(text.slice(span.to, span.to + 3)),
+      !/^[-'’·*/.&]?[\p{L}\p{N}_°%]/u.test(text.slice(span.to, span.to + 3)),
   );
 
 function judged(found: readonly Finding[], { line }: Entry): readonly Finding[] {

@@ -1,5 +1,6 @@
 import { FIRST_WORDS, isEmpty, type Line, runSpan, runText, type Span } from '../../grammar/index.ts';
 import type { Carried } from '../model/carry.ts';
+import type { Entry } from '../model/notebook.ts';
 import type { Word } from '../model/values.ts';
 import { didYouMean, guessAmong, guessWord } from './nearest.ts';
 import { NO_PROBLEMS, type Problem, replaceWith, rule } from './rule.ts';
@@ -28,7 +29,7 @@ export const unknownWord = rule({
     if (before.section === 'specs') return [specProblem(words, all)];
     const otherwise = SAID_OTHERWISE.get(words[0]?.text.toLowerCase() ?? '');
     if (otherwise) return [{ span: all, message: `"${textOf(words)}" is not a known word. ${otherwise}` }];
-    return [wordProblem(words, all, before, isAlone(all, entry.line))];
+    return [wordProblem(words, all, entry, before)];
   },
 });
 
@@ -66,16 +67,18 @@ const SAID_OTHERWISE: ReadonlyMap<string, string> = new Map(
 );
 
 /** The longest beginning that is near a known word is what was meant. */
-function wordProblem(words: readonly Word[], all: Span, before: Carried, isAlone: boolean): Problem {
+function wordProblem(words: readonly Word[], all: Span, { line, time }: Entry, before: Carried): Problem {
   for (let count = Math.min(4, words.length); count > 0; count--) {
     const naming = words.slice(0, count);
     const guess = guessWord(textOf(naming), before);
     const span = spanOf(naming);
     if (guess.words.length === 0 || !span) continue;
     const [nearest = ''] = guess.words;
-    // A section begins on a line of its own, and this one has more on it.
-    if (!isAlone && Object.hasOwn(FIRST_WORDS, nearest) && FIRST_WORDS[nearest] === 'Section')
-      return sectionProblem(nearest, span);
+    const kind = Object.hasOwn(FIRST_WORDS, nearest) ? FIRST_WORDS[nearest] : undefined;
+    if (time && (kind === 'Section' || kind === 'Session' || kind === 'Notebook'))
+      return lateHead(span, time);
+    // A section begins on a line of its own, and this one may have more on it.
+    if (kind === 'Section' && !isAlone(all, line)) return sectionProblem(textOf(naming), nearest, span);
     const fixes = guess.sure ? [replaceWith(span, nearest)] : [];
     return { span, message: `"${textOf(naming)}" is not a known word.${didYouMean(guess)}`, fixes };
   }
@@ -87,9 +90,9 @@ function wordProblem(words: readonly Word[], all: Span, before: Carried, isAlone
 
 const isAlone = ({ to }: Span, { text }: Line): boolean => /^\s*(?:;.*)?$/.test(text.slice(to));
 
-const sectionProblem = (section: string, span: Span): Problem => ({
+const sectionProblem = (text: string, section: string, span: Span): Problem => ({
   span,
-  message: `This is not a known word. If the section "${section}" is meant: it begins with its word alone on a line.`,
+  message: `"${text}" begins no section here: "${section}" does so only alone on its line.`,
 });
 
 const specProblem = (words: readonly Word[], span: Span): Problem => ({

@@ -29,6 +29,11 @@ export const CASES: readonly Case[] = [
   },
   {
     fuzzer: 'actions',
+    was: 'behind a time, what is near to "session" was to be mended into that, where it begins no session',
+    value: [['09:30A session 2026-05-02', START]],
+  },
+  {
+    fuzzer: 'actions',
     was: 'a fraction was put right after another number, which made one number of the two',
     value: [['initial 9 9 9..3/8 deg', START]],
   },
@@ -41,6 +46,11 @@ export const CASES: readonly Case[] = [
     fuzzer: 'actions',
     was: 'a unit was put right before a hyphen and a number, which made one word of all',
     value: [['session 2026-05-01\npower valve 3/8-0 0..9 0 psi', { line: 1, character: 0 }]],
+  },
+  {
+    fuzzer: 'actions',
+    was: 'a unit was put right before a percent sign and a number, which made one word of all',
+    value: [['+20 min float 10 .. 10%0 deg', START]],
   },
   {
     fuzzer: 'actions',
