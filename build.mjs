@@ -17,7 +17,7 @@ const OWN_NODE_MAJOR = 24;
 const SAMPLE = 'samples/marsh-runner.tappet';
 const VSIX = 'dist/tappet.vsix';
 
-const STEPS = { try: tryIt, test, bench, build, generate, package: pack, lint, check };
+const STEPS = { try: tryIt, test, bench, fuzz, build, generate, package: pack, lint, check };
 
 const NODE_BUNDLE = { platform: 'node', format: 'cjs', target: 'node20' };
 const WEB_BUNDLE = { platform: 'browser', target: 'es2022' };
@@ -96,6 +96,10 @@ function bench() {
     'the benchmark',
     run(process.execPath, ['--expose-gc', 'tests/bench/main.ts', ...process.argv.slice(3)]),
   );
+}
+
+function fuzz() {
+  need('fuzzing', run(process.execPath, ['tests/fuzz/main.ts', ...process.argv.slice(3)]));
 }
 
 async function build() {

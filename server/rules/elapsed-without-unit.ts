@@ -17,7 +17,7 @@ export const elapsedWithoutUnit = rule({
   formed: ({ syntax }) => !isEmpty(syntax.time),
   check({ time, line }) {
     if (!time?.startsWith('+')) return NO_PROBLEMS;
-    const words = runText(line, line.syntax.time).replace(/^\+\s*[\d./ ]*/, '');
+    const words = runText(line, line.syntax.time).replace(/^\+[\d./\s]*/, '');
     if (matchUnit([words], 0)?.unit.dimension === 'time') return NO_PROBLEMS;
     return [
       {

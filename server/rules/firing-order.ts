@@ -66,8 +66,7 @@ function unjoined(values: readonly Value[], span: Problem['span']): Problem {
   );
   const single = figures.length === 1 ? [...(figures[0] ?? '')] : figures;
   const text = single.join('-');
-  const whole =
-    single.every((figure) => /^\d+$/.test(figure)) && single.length === Math.max(...single.map(Number));
+  const whole = single.every((figure) => /^\d+$/.test(figure)) && !faultOf(single.map(Number), single.length);
   return {
     span,
     message: 'Cylinders of a firing order are joined by hyphens, such as 1-3-4-2.',

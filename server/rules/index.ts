@@ -1,6 +1,6 @@
 /** The rules: one table, and what checks a line by it. */
-import type { LineSyntax, Span } from '../../grammar/index.ts';
-import type { Check, Finding } from '../model/findings.ts';
+import type { Line, LineSyntax, Span } from '../../grammar/index.ts';
+import type { Check, Finding, Fix } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
 import { open, type Shared, type Snapshot } from '../model/snapshot.ts';
 import type { Quantity } from '../trade/quantity.ts';
@@ -18,7 +18,7 @@ export const openNotebook = (text: string, shared?: Shared): Snapshot => open(te
 export const checkLine: Check = (entry, context) => {
   const found: Finding[] = [];
   for (const rule of rulesFor(entry)) {
-    for (const problem of rule.check(entry, context)) found.push(findingOf(rule, problem));
+    for (const problem of rule.check(entry, context)) found.push(findingOf(rule, problem, entry.line));
   }
   return found.length === 0 ? NOTHING_FOUND : judged(found, entry);
 };
@@ -75,14 +75,23 @@ function byWordOf({ kind, line }: Entry): ByWord {
   return byWord;
 }
 
-const findingOf = ({ code, severity }: Rule, problem: Problem): Finding => ({
+const findingOf = ({ code, severity }: Rule, problem: Problem, line: Line): Finding => ({
   code,
   severity,
   span: problem.span,
   message: problem.message,
   related: problem.related ?? [],
-  fixes: problem.fixes ?? [],
+  fixes: problem.fixes?.filter((fix) => isReadApart(fix, line)) ?? [],
 });
+
+/** A word that is put in right before others would be read as one word with them: `3/8 bar-0`. */
+const isReadApart = ({ edits }: Fix, { text }: Line): boolean =>
+  edits.every(
+    ({ span, text: put }) =>
+      span.from < span.to ||
+      !/\p{L}$/u.test(put) ||
+      !/^[-'’·*/.&]?[\p{L}\p{N}_°%]/u.test(text.slice(span.to, span.to + 3)),
+  );
 
 function judged(found: readonly Finding[], { line }: Entry): readonly Finding[] {
   const meant = new Set(meantIn(line).map(({ code }) => code));

@@ -1,4 +1,4 @@
-import { KIND, type Line, runSpan, tokenText } from '../../grammar/index.ts';
+import { KIND, type Line, runSpan, type Span, tokenText } from '../../grammar/index.ts';
 import { numberOf } from '../model/values.ts';
 import { LISTED_KINDS } from './kinds.ts';
 import { type Problem, replaceWith, rule } from './rule.ts';
@@ -27,12 +27,16 @@ export const reversedRange = rule({
       found.push({
         span,
         message: `The range runs from ${from} down to ${to}; it is read as ${to}..${from}.`,
-        fixes: [replaceWith(span, `${to}..${from}`)],
+        fixes: joinsNumber(line, span, to) ? [] : [replaceWith(span, `${to}..${from}`)],
       });
     }
     return found;
   },
 });
+
+/** A fraction right after another number would be read together with it: `9 3/8`. */
+const joinsNumber = (line: Line, { from }: Span, fraction: string): boolean =>
+  /^\d+\//.test(fraction) && /\d\s*$/.test(line.text.slice(0, from));
 
 /** A number as written, with its minus. */
 const signed = (line: Line, sign: number | undefined, number: number): string =>

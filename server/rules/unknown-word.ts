@@ -1,5 +1,6 @@
 import { FIRST_WORDS, isEmpty, type Line, runSpan, runText, type Span } from '../../grammar/index.ts';
 import type { Carried } from '../model/carry.ts';
+import type { Entry } from '../model/notebook.ts';
 import type { Word } from '../model/values.ts';
 import { didYouMean, guessAmong, guessWord } from './nearest.ts';
 import { NO_PROBLEMS, type Problem, replaceWith, rule } from './rule.ts';
@@ -16,35 +17,38 @@ export const unknownWord = rule({
   // A port, a part or a word of the notebook may have any name, so that the head of a session is easily taken for one.
   on: ['unknown', 'port', 'part', 'word'],
   check(entry, { before }) {
-    const head = misspeltHead(entry.line);
+    const { time } = entry;
+    const head = misspeltHead(entry.line, time);
     if (head) return [head];
     if (entry.kind !== 'unknown') return NO_PROBLEMS;
-    const { words, time } = entry;
+    const { words } = entry;
     const all = spanOf(words);
     if (!all) return NO_PROBLEMS;
     if (time && Object.hasOwn(FIRST_WORDS, words[0]?.text.toLowerCase() ?? ''))
-      return [lateHead(words, time)];
+      return [lateHead((words[0] as Word).span, time)];
     if (before.section === 'specs') return [specProblem(words, all)];
     const otherwise = SAID_OTHERWISE.get(words[0]?.text.toLowerCase() ?? '');
     if (otherwise) return [{ span: all, message: `"${textOf(words)}" is not a known word. ${otherwise}` }];
-    return [wordProblem(words, all, before)];
+    return [wordProblem(words, all, entry, before)];
   },
 });
 
 /** One word like `session` with a date straight after it. */
-function misspeltHead(line: Line): Problem | undefined {
+function misspeltHead(line: Line, time: string | undefined): Problem | undefined {
   const { syntax } = line;
   if (syntax.kind !== 'entry' || syntax.head[1] - syntax.head[0] !== 1) return undefined;
   if (syntax.groups[0]?.values[0]?.form !== 'date' || !isEmpty(syntax.groups[0].words)) return undefined;
   const word = runText(line, syntax.head);
   if (guessAmong(word, ['session']).words.length === 0) return undefined;
   const span = runSpan(line, syntax.head);
+  // Spelled right it would be no head either.
+  if (time) return lateHead(span, time);
   const message = `"${word}" is not a known word here. Did you mean session? Until it is mended, what follows belongs to the section above.`;
   return { span, message, fixes: [replaceWith(span, 'session')] };
 }
 
-const lateHead = (words: readonly Word[], time: string): Problem => ({
-  span: (words[0] as Word).span,
+const lateHead = (span: Span, time: string): Problem => ({
+  span,
   message: `A section begins with its word, so that "${time}" cannot stand before it. A session takes its time after the date.`,
 });
 
@@ -63,13 +67,19 @@ const SAID_OTHERWISE: ReadonlyMap<string, string> = new Map(
 );
 
 /** The longest beginning that is near a known word is what was meant. */
-function wordProblem(words: readonly Word[], all: Span, before: Carried): Problem {
+function wordProblem(words: readonly Word[], all: Span, { line, time }: Entry, before: Carried): Problem {
   for (let count = Math.min(4, words.length); count > 0; count--) {
     const naming = words.slice(0, count);
     const guess = guessWord(textOf(naming), before);
     const span = spanOf(naming);
     if (guess.words.length === 0 || !span) continue;
-    const fixes = guess.sure ? [replaceWith(span, guess.words[0] as string)] : [];
+    const [nearest = ''] = guess.words;
+    const kind = Object.hasOwn(FIRST_WORDS, nearest) ? FIRST_WORDS[nearest] : undefined;
+    if (time && (kind === 'Section' || kind === 'Session' || kind === 'Notebook'))
+      return lateHead(span, time);
+    // A section begins on a line of its own, and this one may have more on it.
+    if (kind === 'Section' && !isAlone(all, line)) return sectionProblem(textOf(naming), nearest, span);
+    const fixes = guess.sure ? [replaceWith(span, nearest)] : [];
     return { span, message: `"${textOf(naming)}" is not a known word.${didYouMean(guess)}`, fixes };
   }
   return {
@@ -77,6 +87,13 @@ function wordProblem(words: readonly Word[], all: Span, before: Carried): Proble
     message: `"${textOf(words)}" is not a known word. Write it as a note, or give it a meaning under "words".`,
   };
 }
+
+const isAlone = ({ to }: Span, { text }: Line): boolean => /^\s*(?:;.*)?$/.test(text.slice(to));
+
+const sectionProblem = (text: string, section: string, span: Span): Problem => ({
+  span,
+  message: `"${text}" begins no section here: "${section}" does so only alone on its line.`,
+});
 
 const specProblem = (words: readonly Word[], span: Span): Problem => ({
   span,

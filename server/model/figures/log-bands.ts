@@ -91,7 +91,8 @@ function cell(numbers: readonly number[], { unit }: LogColumn): string {
   const known = numbers.filter((n) => !Number.isNaN(n));
   if (known.length === 0) return '-';
   const { least, most } = extremes(known);
-  const mean = Number((known.reduce((sum, n) => sum + n, 0) / known.length).toPrecision(MEAN_FIGURES));
+  // Divided before they are added: the sum of what a broken logger writes may be no number.
+  const mean = Number(known.reduce((sum, n) => sum + n / known.length, 0).toPrecision(MEAN_FIGURES));
   const said = (n: number) => formatNumber(n, unit);
   return least === most ? said(mean) : `${said(mean)} (${said(least)}..${said(most)})`;
 }
