@@ -1,5 +1,6 @@
 /** What is told of one notebook, and under which name: the same name means the same findings. */
 import {
+  DiagnosticSeverity,
   DocumentDiagnosticReportKind,
   type FullDocumentDiagnosticReport,
   type Diagnostic as ProtocolDiagnostic,
@@ -9,10 +10,19 @@ import { diagnosticsOf } from '../features/diagnostics.ts';
 import type { LocatedFinding } from '../model/findings.ts';
 import { ruleOf } from '../rules/index.ts';
 import type { Client } from './client.ts';
-import { toDiagnostic } from './convert.ts';
+import { SOURCE, toDiagnostic } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
 import type { Settings } from './settings.ts';
 import { isHeldBack } from './typing.ts';
+
+/** Instead of any finding of a notebook whose text is lost. */
+export const TEXT_LOST: ProtocolDiagnostic & { readonly message: string } = {
+  range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
+  severity: DiagnosticSeverity.Error,
+  source: SOURCE,
+  message:
+    'A change could not be read here, so nothing is known of this notebook any more. What you typed is safe in the editor: close the notebook and open it again.',
+};
 
 export interface Found {
   readonly diagnostics: ProtocolDiagnostic[];

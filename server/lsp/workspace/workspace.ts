@@ -92,10 +92,12 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
   const openAt = (uri: string): OpenDocument | undefined =>
     [...documents.all()].find((document) => plainAddress(document.uri) === uri);
 
+  const isLost = (uri: string) => [...documents.lost()].some((each) => plainAddress(each) === uri);
+
   async function notebookAt(address: string, pause: Pause): Promise<Notebook | undefined> {
     const uri = plainAddress(address);
     const document = openAt(uri);
-    if (document) return document;
+    if (document || isLost(uri)) return document;
     const file = await read(uri);
     if (!('text' in file)) return undefined;
     await used.readFor(uri, usesIn(file.text));
@@ -104,10 +106,15 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
       pause,
     );
     // Meanwhile it may have been opened.
-    return openAt(uri) ?? { uri, version: null, snapshot };
+    return isLost(uri) ? undefined : (openAt(uri) ?? { uri, version: null, snapshot });
   }
 
   function* closed(): Generator<IndexedNotebook> {
+    for (const notebook of notOpen()) if (!isLost(notebook.uri)) yield notebook;
+  }
+
+  /** Those too that are open and whose text is lost, as they are on the disk. */
+  function* notOpen(): Generator<IndexedNotebook> {
     const opened = new Set([...documents.all()].map(({ uri }) => plainAddress(uri)));
     for (const notebook of index.all()) if (!opened.has(notebook.uri)) yield notebook;
   }
@@ -118,7 +125,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
       const paths = usesOf(document.snapshot);
       return { uri: name, uses: paths.flatMap((path) => places.resolve(name, path) ?? []) };
     });
-    const all = [...uses, ...closed()];
+    const all = [...uses, ...notOpen()];
     const usersByUsed = new Map<string, string[]>();
     for (const each of all)
       for (const used of each.uses) {
