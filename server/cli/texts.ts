@@ -90,20 +90,22 @@ export function textOf(path: string, terminal: Terminal): Text {
   }
 }
 
-const PROBLEMS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
-  EACCES: 'no permission',
-  EPERM: 'no permission',
-  EROFS: 'lies where nothing can be written',
-  EISDIR: 'is a folder, not a notebook',
-  ERR_ENCODING_INVALID_ENCODED_DATA: 'is not text in UTF-8',
-  ERR_FS_FILE_TOO_LARGE: 'is too large to be read',
-  ERR_STRING_TOO_LONG: 'is too large to be read',
-};
+const PROBLEMS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    ENOENT: 'there is no such file',
+    ENOTDIR: 'there is no such file',
+    EACCES: 'no permission',
+    EPERM: 'no permission',
+    EROFS: 'lies where nothing can be written',
+    EISDIR: 'is a folder, not a notebook',
+    ERR_ENCODING_INVALID_ENCODED_DATA: 'is not text in UTF-8',
+    ERR_FS_FILE_TOO_LARGE: 'is too large to be read',
+    ERR_STRING_TOO_LONG: 'is too large to be read',
+  }),
+);
 
 /** Why reading or writing failed, in words. */
 export function problemOf(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-  return PROBLEMS[code] ?? `could not be read (${code})`;
+  return PROBLEMS.get(code) ?? `could not be read (${code})`;
 }
