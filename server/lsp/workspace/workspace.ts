@@ -28,6 +28,10 @@ export interface Workspace {
   readonly closed: () => Iterable<IndexedNotebook>;
   /** Waits until those that are not open have been read. */
   readonly whenRead: () => Promise<void>;
+  /** There are more notebooks in the open folders than are known here. */
+  readonly isShort: NotebookIndex['isShort'];
+  /** Those of the open folders that are neither open nor can be read. */
+  readonly unread: () => readonly string[];
   /** Waits until all that was told of their files so far is known. */
   readonly whenUpToDate: () => Promise<void>;
   /** Waits until what an open notebook uses has been read, though not for ever. */
@@ -159,6 +163,8 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     notebookAt,
     closed,
     whenRead: index.whenRead,
+    isShort: index.isShort,
+    unread: () => [...index.unread()].filter((uri) => !openAt(uri)),
     whenUpToDate: index.whenUpToDate,
     whenUsedRead: used.whenRead,
     usersOf,
