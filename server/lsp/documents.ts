@@ -10,6 +10,8 @@ export interface OpenDocument {
   readonly version: number;
   readonly snapshot: Snapshot;
   readonly typed: readonly TypedLine[];
+  /** The line that the last change left the cursor on, from zero; undefined before the first. */
+  readonly edited: number | undefined;
 }
 
 export interface Documents {
@@ -51,6 +53,7 @@ export function createDocuments(sharedFor: (uri: string) => Shared): Documents {
     version,
     snapshot: openNotebook(text, sharedFor(uri)),
     typed: [],
+    edited: undefined,
   });
   const update = (uri: string, next: (document: OpenDocument) => OpenDocument) => {
     const document = byUri.get(uri);
@@ -90,7 +93,8 @@ function changed(
   const changes = events.slice(whole + 1).map((event) => forwards(event as Change));
   const snapshot = changes.reduce(edit, start);
   const wasTyped = whole < 0 ? document.typed : [];
-  return { uri: document.uri, version, snapshot, typed: typedLines(start, wasTyped, changes) };
+  const typed = typedLines(start, wasTyped, changes);
+  return { uri: document.uri, version, snapshot, typed, edited: typed.at(-1)?.at };
 }
 
 /** Some editors give the ends of a selection in the order it was made. */

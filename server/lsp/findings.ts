@@ -30,8 +30,10 @@ export interface Found {
   readonly waits: boolean;
 }
 
+type Told = Pick<OpenDocument, 'uri' | 'snapshot' | 'typed' | 'edited'>;
+
 export function foundIn(
-  { uri, snapshot, typed }: Pick<OpenDocument, 'uri' | 'snapshot' | 'typed'>,
+  { uri, snapshot, typed, edited }: Told,
   { levels, holdBack }: Settings,
   client: Client,
 ): Found {
@@ -41,7 +43,7 @@ export function foundIn(
     waits ||= held;
     return held;
   };
-  const found = diagnosticsOf(snapshot, { levels, leaveOut });
+  const found = diagnosticsOf(snapshot, { levels, leaveOut, edited });
   return { diagnostics: found.map((diagnostic) => toDiagnostic(diagnostic, uri, client)), waits };
 }
 
@@ -50,11 +52,7 @@ const mayWait = (code: string): boolean => ruleOf(code)?.standing === 'notation'
 
 export type Report = FullDocumentDiagnosticReport & { readonly resultId: string };
 
-export function reportOn(
-  document: Pick<OpenDocument, 'uri' | 'snapshot' | 'typed'>,
-  settings: Settings,
-  client: Client,
-): Report {
+export function reportOn(document: Told, settings: Settings, client: Client): Report {
   // What is held back would stay so where the editor cannot be told to ask again.
   const { diagnostics } = foundIn(
     document,
