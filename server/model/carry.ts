@@ -124,6 +124,8 @@ type By<T> = ReadonlyMap<string, T>;
 
 export interface Carried {
   readonly section: SectionKind | undefined;
+  /** Inside a merge that was not finished. */
+  readonly inConflict: boolean;
   readonly session:
     | { readonly date: string | undefined; readonly title: string; readonly by: Origin }
     | undefined;
@@ -178,6 +180,7 @@ const NONE: ReadonlyMap<any, any> = new Map();
 
 export const NOTHING_CARRIED: Carried = {
   section: undefined,
+  inConflict: false,
   session: undefined,
   lastDate: undefined,
   notebook: '',

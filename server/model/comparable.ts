@@ -109,11 +109,13 @@ const wordsOf = (said: Said): string[] =>
   [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());
 
 /** The unit that a condition of a dimension is told in. */
-const TOLD_IN: Readonly<Record<string, string>> = { rotation: 'rpm', pressure: 'inHg', temperature: 'F' };
+const TOLD_IN: ReadonlyMap<string, string> = new Map(
+  Object.entries({ rotation: 'rpm', pressure: 'inHg', temperature: 'F' }),
+);
 
 function atText(value: Amount): string {
   const number = value.interval ? middle(value.interval) : 0;
   const unit = value.unit ?? unitById('rpm');
-  const told = unitById(TOLD_IN[unit.dimension] ?? unit.id);
+  const told = unitById(TOLD_IN.get(unit.dimension) ?? unit.id);
   return `@ ${Number(convert(number, unit, told).toPrecision(4))} ${told.symbol}`;
 }

@@ -8,6 +8,8 @@ import { specNames } from './specs.ts';
 
 export interface Around {
   readonly section: SectionKind | undefined;
+  /** Inside a merge that was not finished, where no line says anything. */
+  readonly inConflict: boolean;
   /** Own words of the notebook, by lower-case name. */
   readonly words: ReadonlyMap<string, Quantity>;
   /** What is specified may be read by its name: `head bolts 60 lb-ft`. */

@@ -45,7 +45,7 @@ const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
 function headOf(page: Page): Head | undefined {
   let known = heads.get(page);
   if (!known) {
-    known = { head: headIn(page) };
+    known = { head: page.before.inConflict ? undefined : headIn(page) };
     heads.set(page, known);
   }
   return known.head;

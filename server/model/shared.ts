@@ -1,6 +1,7 @@
 /** Notebooks that use one another: what a `use` line gets, whoever keeps the texts. */
 import { cutLines, parseLine, tokenText, withoutBreak } from '../../grammar/index.ts';
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
+import { isOpenAfter, markOf } from './conflicts.ts';
 import type { Origin } from './notebook.ts';
 import type { Page } from './page.ts';
 import type { Shared, Snapshot } from './snapshot.ts';
@@ -86,18 +87,20 @@ export function usesOf(snapshot: Snapshot): readonly string[] {
 }
 
 function usesOnPage(page: Page): readonly string[] {
-  const uses = usesOn.get(page) ?? usesIn(page.text);
+  const uses = usesOn.get(page) ?? usesIn(page.text, page.before.inConflict);
   usesOn.set(page, uses);
   return uses;
 }
 
-/** As `usesOf`, of a text that is not open. */
-export function usesIn(text: string): readonly string[] {
+/** As `usesOf`, of a text that is not open. `isOpen`: a merge is, where it begins. */
+export function usesIn(text: string, isOpen = false): readonly string[] {
   if (!/\buse\b/i.test(text)) return [];
+  let inConflict = isOpen;
   return cutLines(text).flatMap((raw) => {
     const line = parseLine(withoutBreak(raw));
     const { syntax } = line;
-    if (syntax.kind !== 'file' || syntax.path === undefined) return [];
+    inConflict = isOpenAfter(inConflict, markOf(line));
+    if (inConflict || syntax.kind !== 'file' || syntax.path === undefined) return [];
     if (tokenText(line, syntax.word).toLowerCase() !== 'use') return [];
     return [tokenText(line, syntax.path).replace(/^"(.*)"$/, '$1')];
   });

@@ -4,12 +4,14 @@ import { partKind } from '../trade/parts.ts';
 import type { PartKind } from '../trade/quantity.ts';
 import { type Carried, keyOf, same, type Taken } from './carry.ts';
 import { isResponse } from './comparable.ts';
+import { isOpenAfter } from './conflicts.ts';
 import { isMoving, NO_WORK, withDue } from './due.ts';
 import type { FileProblem } from './files.ts';
 import { jetDayAfter } from './jet-day.ts';
 import { put, without } from './maps.ts';
 import type {
   CheckEntry,
+  ConflictMark,
   Entry,
   FitEntry,
   ItemEntry,
@@ -58,6 +60,7 @@ export type LookUp = (question: Question) => Found;
 export const isAbsent = (found: Found): found is Absent => found !== undefined && 'problem' in found;
 
 export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
+  if (entry.kind === 'conflict') return throughConflict(carried, entry.mark);
   const since = sinceTried(carried, entry);
   const state = since.trial && endsTrial(entry) ? { ...since, trial: undefined } : since;
   switch (entry.kind) {
@@ -128,6 +131,11 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     default:
       return state;
   }
+}
+
+function throughConflict(carried: Carried, mark: ConflictMark | undefined): Carried {
+  const inConflict = isOpenAfter(carried.inConflict, mark);
+  return inConflict === carried.inConflict ? carried : { ...carried, inConflict };
 }
 
 const NO_READINGS: Carried['readings'] = new Map();

@@ -84,7 +84,9 @@ function slipOf(amount: Amount, unit: Unit, band: Band): Slip | undefined {
   if (amount.relative || !amount.interval) return undefined;
   const value = amount.interval;
   if (unit.dimension !== 'temperature' && isJustOutside(value, bandIn(unit, band))) return undefined;
-  const units = (OFTEN_MIXED[unit.id] ?? []).map(unitById).filter((other) => isInside(value, other, band));
+  const units = (OFTEN_MIXED.get(unit.id) ?? [])
+    .map(unitById)
+    .filter((other) => isInside(value, other, band));
   const usual = unitById(band.unit);
   const only = isInside(value, usual, band) ? usual : units.length === 1 ? units[0] : undefined;
   const ten = tenthOrTenfold(value, bandIn(unit, band));
@@ -109,21 +111,23 @@ function tenthOrTenfold(value: Interval, band: Interval): number | undefined {
 }
 
 /** Units that the same instrument, drawer or manual gives side by side. */
-const OFTEN_MIXED: Readonly<Record<string, readonly string[]>> = {
-  F: ['C'],
-  C: ['F'],
-  in: ['mm', 'thou'],
-  mm: ['in', 'thou'],
-  thou: ['in', 'mm'],
-  psi: ['bar', 'kPa'],
-  bar: ['psi', 'kPa'],
-  kPa: ['psi', 'bar', 'inHg'],
-  inHg: ['kPa', 'mmHg', 'hPa'],
-  hPa: ['inHg', 'mmHg', 'kPa'],
-  kg: ['lb'],
-  cc: ['L', 'cu-in'],
-  L: ['cc', 'cu-in'],
-};
+const OFTEN_MIXED: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    F: ['C'],
+    C: ['F'],
+    in: ['mm', 'thou'],
+    mm: ['in', 'thou'],
+    thou: ['in', 'mm'],
+    psi: ['bar', 'kPa'],
+    bar: ['psi', 'kPa'],
+    kPa: ['psi', 'bar', 'inHg'],
+    inHg: ['kPa', 'mmHg', 'hPa'],
+    hPa: ['inHg', 'mmHg', 'kPa'],
+    kg: ['lb'],
+    cc: ['L', 'cu-in'],
+    L: ['cc', 'cu-in'],
+  }),
+);
 
 /** A band in another unit of its dimension; throws for any other unit. */
 export const bandIn = (unit: Unit, { low, high, unit: own }: Band): Interval =>

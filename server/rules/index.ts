@@ -29,7 +29,10 @@ export const ruleOf = (code: string): Rule | undefined => BY_CODE.get(code);
 const NOTHING_FOUND: readonly Finding[] = [];
 const BY_CODE: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.code, rule]));
 const RULES_ON: ReadonlyMap<EntryKind, readonly Rule[]> = new Map(
-  EVERY_KIND.map((kind) => [kind, RULES.filter((rule) => rule.on.includes(kind))]),
+  ([...EVERY_KIND, 'conflict'] as const).map((kind) => [
+    kind,
+    RULES.filter((rule) => rule.on.includes(kind)),
+  ]),
 );
 
 /** Words of the notebook's own come and go, so they are not held. */

@@ -1,7 +1,7 @@
 /** Kinds of entry that rules name together. */
 import type { EntryKind } from '../model/notebook.ts';
 
-const KINDS: Readonly<Record<EntryKind, true>> = {
+const KINDS: Readonly<Record<Exclude<EntryKind, 'conflict'>, true>> = {
   blank: true,
   section: true,
   session: true,
@@ -28,6 +28,7 @@ const KINDS: Readonly<Record<EntryKind, true>> = {
   keep: true,
 };
 
+/** All but the lines of a merge that was not finished, of which nothing else is said. */
 export const EVERY_KIND = Object.keys(KINDS) as readonly EntryKind[];
 
 /** Lines that say something of a quantity. */

@@ -7,7 +7,9 @@ import { type Interval, monotone } from '../trade/interval.ts';
 import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
-const OTHER: Readonly<Record<string, string>> = { lambda: 'air fuel ratio', 'air fuel ratio': 'lambda' };
+const OTHER: ReadonlyMap<string, string> = new Map(
+  Object.entries({ lambda: 'air fuel ratio', 'air fuel ratio': 'lambda' }),
+);
 
 /** What two readings of one mixture may lie apart. Common practice, no source. */
 const APART = 0.05;
@@ -21,9 +23,9 @@ export const mixtureReadingsDiffer = rule({
   good: 'engine\n  fuel gasoline\nsession 2026-05-02\n  lambda 0.85\n  air fuel ratio 12.5\n',
   bad: 'engine\n  fuel gasoline\nsession 2026-05-02\n  lambda 0.85\n  air fuel ratio 14.0\n',
   on: ['reading'],
-  about: ({ name }) => OTHER[name] !== undefined,
+  about: ({ name }) => OTHER.get(name) !== undefined,
   check({ quantity, said }, { before, after }) {
-    const other = OTHER[quantity.name];
+    const other = OTHER.get(quantity.name);
     const burnt = other === undefined ? undefined : fuelOf(after);
     if (other === undefined || !burnt) return NO_PROBLEMS;
     return problemsIn(said, (each) => {

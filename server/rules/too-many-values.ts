@@ -51,7 +51,7 @@ export const tooManyValues = rule({
 function lineOfItsOwn(text: string, { unit, span }: Amount, quantity: Quantity): Problem | undefined {
   if (!unit || dimensionsOf(quantity).includes(unit.dimension)) return undefined;
   const value = text.slice(span.from, span.to);
-  const word = quantity.name.startsWith('oil') && unit.dimension in OF_OIL ? OF_OIL : WORD_OF;
+  const word = quantity.name.startsWith('oil') && OF_OIL[unit.dimension] ? OF_OIL : WORD_OF;
   const name = word[unit.dimension];
   const such = name ? `, such as "${name} ${value}"` : '';
   return { span, message: `${value} is no ${quantity.name}: it wants a line of its own${such}.` };

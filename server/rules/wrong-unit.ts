@@ -43,7 +43,9 @@ const saysItsUnit = ({ unitSpan }: Amount): boolean => unitSpan.from < unitSpan.
 function problemOf(amount: Amount, rightly: string, allowed: readonly Dimension[]): Problem {
   const { id, symbol, dimension } = amount.unit as NonNullable<Amount['unit']>;
   const span = saysItsUnit(amount) ? amount.unitSpan : amount.span;
-  const meant = SAID_FOR[id]?.map(unitById).find((unit) => allowed.includes(unit.dimension));
+  const meant = SAID_FOR.get(id)
+    ?.map(unitById)
+    .find((unit) => allowed.includes(unit.dimension));
   const ask = meant ? ` Did you mean ${meant.symbol}?` : '';
   return {
     span,
@@ -53,14 +55,16 @@ function problemOf(amount: Amount, rightly: string, allowed: readonly Dimension[
 }
 
 /** What is said in short at the bench, and the units that are meant by it. */
-const SAID_FOR: Readonly<Record<string, readonly string[]>> = {
-  lb: ['psi', 'lb-ft'],
-  lbf: ['psi', 'lb-ft'],
-  in: ['inHg'],
-  mm: ['mmHg'],
-  kg: ['kgf/cm2', 'kgf-m'],
-  ft: ['lb-ft'],
-};
+const SAID_FOR: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    lb: ['psi', 'lb-ft'],
+    lbf: ['psi', 'lb-ft'],
+    in: ['inHg'],
+    mm: ['mmHg'],
+    kg: ['kgf/cm2', 'kgf-m'],
+    ft: ['lb-ft'],
+  }),
+);
 
 /** `a pressure, in psi`; `a bare number, a length or a fuel flow`. */
 function wanted({ unit, parts, orIn, dimension }: Quantity): string {

@@ -54,7 +54,8 @@ function bytesOf(file: string | Uint8Array): Uint8Array {
 }
 
 function besideIn(files: Files, notebook: string, parts: readonly string[]): FileText {
-  const file = files[[...notebook.split('/').slice(0, -1), ...parts].join('/')];
+  const path = [...notebook.split('/').slice(0, -1), ...parts].join('/');
+  const file = Object.hasOwn(files, path) ? files[path] : undefined;
   return file === undefined ? { problem: 'missing' } : { text: new TextDecoder().decode(bytesOf(file)) };
 }
 

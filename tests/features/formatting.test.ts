@@ -230,6 +230,14 @@ test.each(ROWS.map((row) => [row[0], row] as const))('%s', (_what, [, before, af
   expect(formatted(before, style)).toBe(dedent(after)),
 );
 
+const CONFLICT =
+  'session 2026-05-02\n  initial          9 deg\n<<<<<<< bench\n  idle 850   rpm\n||||||| base\n=======\nsession 2026-05-03\nidle   900 rpm\n>>>>>>> yard\n';
+
+test('the markers of a merge, and what stands between them, stay as they are', () =>
+  expect(formatted(`${CONFLICT}  dwell 49 deg`, { unitSpelling: 'table' })).toBe(
+    `${CONFLICT}  dwell            49 deg`,
+  ));
+
 test('in a range the columns that are there are kept to', () =>
   expect(
     formatted(`

@@ -5,6 +5,22 @@ import { outline } from '../harness/checks.ts';
 
 const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly string[]])[] = [
   [
+    'nothing between the markers of a merge',
+    `
+      engine
+        cylinders  4
+      <<<<<<< bench
+        bore  86 mm
+      session 2026-05-02
+      =======
+      >>>>>>> yard
+        stroke  84 mm
+    `,
+    'engine',
+    '  cylinders | 4',
+    '  stroke | 84 mm',
+  ],
+  [
     'sections with what they say',
     `
       notebook  Bench stand

@@ -24,6 +24,17 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, tree: stri
     ['09:30 session 2026-05-02', '[09:30] entry session <date 2026-05-02>'],
     ['+2 h engine', '[+ 2 h] entry engine'],
   ],
+  'markers of a merge': [
+    ['<<<<<<< bench', 'conflict {<<<<<<< bench}'],
+    ['<<<<<<<', 'conflict {<<<<<<<}'],
+    ['||||||| base', 'conflict {||||||| base}'],
+    ['=======  ', 'conflict {=======}'],
+    ['>>>>>>> yard; "half', 'conflict {>>>>>>> yard; "half}'],
+    ['<<<<<<<< bench', 'row (<) (<) (<) (<) (<) (<) (<) (< bench)'],
+    ['<<<<<< bench', 'row (<) (<) (<) (<) (<) (< bench)'],
+    [' ======= ', 'blank !! = = = = = = ='],
+    ['=======x', 'blank !! = = = = = = = x'],
+  ],
   entries: [
     ['initial 9 deg', 'entry initial (9 deg)'],
     ['  initial: 9 deg  ', 'entry initial (9 deg)'],

@@ -140,6 +140,18 @@ const joined = (lines: fc.Arbitrary<readonly string[]>): fc.Arbitrary<string> =>
 
 export const notebook = joined(fc.array(line, { maxLength: 25 }));
 
+const marker = one('<<<<<<< bench', '||||||| base', '=======', '>>>>>>> yard', '>>>>>>>', '<<<<<<<');
+
+/** A merge that was not finished: markers anywhere, mostly in their order. */
+export const conflicted = fc.oneof(
+  fc
+    .array(notebook, { minLength: 4, maxLength: 4 })
+    .map(([above, bench, yard, below]) =>
+      [above, '<<<<<<< bench', bench, '=======', yard, '>>>>>>> yard', below].join('\n'),
+    ),
+  joined(fc.array(fc.oneof({ weight: 4, arbitrary: line }, marker), { maxLength: 25 })),
+);
+
 /** A session longer than a page, with a head or two after it. */
 export const longNotebook = fc
   .tuple(joined(fc.array(timed, { minLength: 90, maxLength: 260 })), notebook)
@@ -189,6 +201,7 @@ export const changeIn = (text: string): fc.Arbitrary<AnyChange> => {
         '"',
         'session 2026-05-03\n',
         '\nrevert to 2026-05-02\n',
+        '>>>>>>> yard\n',
       ),
       line,
       notebook,

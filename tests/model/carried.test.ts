@@ -32,6 +32,20 @@ const SETTINGS: Readonly<Record<string, readonly (readonly [lines: string, ...in
     ['day 1 / main jet 105 / main jet +5', 'main jet: 110'],
     ['day 1 / initial 9 deg / initial +2 F', 'initial: +2 F from an unknown start'],
   ],
+  'between the markers of a merge nothing is in force': [
+    [
+      'day 1 / initial 9 deg / <<<<<<< a / initial 6 deg / ======= / initial 7 deg / >>>>>>> b',
+      'initial: 9 deg',
+    ],
+    ['day 1 / <<<<<<< a / day 2 / ||||||| / limits / ======= / >>>>>>> b / initial 7 deg', 'initial: 7 deg'],
+    ['day 1 / <<<<<<< a / initial 9 deg / initial 7 deg'],
+    ['day 1 / ======= / initial 9 deg / >>>>>>> b / dwell 49 deg', 'dwell: 49 deg', 'initial: 9 deg'],
+    ['day 1 / <<<<<<< a / <<<<<<< b / >>>>>>> b / initial 9 deg', 'initial: 9 deg'],
+    [
+      'day 1 / initial 9 deg / <<<<<<< a / day 2 / >>>>>>> b / day 3 / revert to 2026-05-02',
+      'initial: 9 deg',
+    ],
+  ],
   'a change from an unknown start stays a change': [
     ['day 1 / initial +2 deg', 'initial: +2 deg from an unknown start'],
     ['day 1 / initial +2 deg / initial +1 deg', 'initial: +3 deg from an unknown start'],

@@ -14,15 +14,17 @@ interface Bands {
 }
 
 /** Round widths, the finest that gives no more bands than are read at a glance. */
-const WIDTHS: Readonly<Record<string, readonly number[]>> = {
-  'engine speed': [250, 500, 1000, 2000, 5000],
-  speed: [5, 10, 20, 50, 100],
-};
+const WIDTHS: ReadonlyMap<string, readonly number[]> = new Map(
+  Object.entries({
+    'engine speed': [250, 500, 1000, 2000, 5000],
+    speed: [5, 10, 20, 50, 100],
+  }),
+);
 const MOST_BANDS = 14;
 
 /** By engine speed where it was logged, else by road speed; undefined where neither was. */
 export function bandsOf({ columns, values }: LogTable): Bands | undefined {
-  for (const [name, widths] of Object.entries(WIDTHS)) {
+  for (const [name, widths] of WIDTHS) {
     const i = columns.findIndex((column) => column.name === name);
     const column = columns[i];
     const speeds = values[i] ?? [];
