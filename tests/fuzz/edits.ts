@@ -12,7 +12,7 @@ import { everyAnswer, type Look } from './every-answer.ts';
 import type { Fuzzer } from './fuzzer.ts';
 import { changesOf, type Step, step } from './steps.ts';
 
-export interface Editing {
+interface Editing {
   readonly text: string;
   /** Lines of a page, from 1. */
   readonly longestPage: number;
@@ -57,7 +57,7 @@ const giving =
   (_, of) =>
     of === 'notebook' ? stateGiven(edited) : undefined;
 
-/** Holds every answer after every change to that of a fresh opening. */
+/** Holds every answer after every step to that of a fresh opening. */
 export function answersAsOpened({ text, longestPage, steps }: Editing): void {
   let now = text;
   const past: string[] = [];
@@ -69,10 +69,10 @@ export function answersAsOpened({ text, longestPage, steps }: Editing): void {
       now = changed(now, change as Required<Change>);
       edited = edit(edited, change);
       user = refresh(user, giving(edited));
-      const opened = openNotebook(now, USED);
-      compare(edited, opened, look);
-      compare(user, openNotebook(USER, giving(opened)), look);
     }
+    const opened = openNotebook(now, USED);
+    compare(edited, opened, look);
+    compare(user, openNotebook(USER, giving(opened)), look);
     past.push(before);
   }
 }

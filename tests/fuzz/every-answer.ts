@@ -74,6 +74,8 @@ const AT_PLACE: Asked = {
   hover: (snapshot, look) => hoverAt(snapshot, look, UNITS, FILES),
   completion: (snapshot, look) => suggestionsAt(snapshot, look, { today: TODAY }),
   'completion unasked': (snapshot, look) => suggestionsAt(snapshot, look, { today: TODAY, unasked: true }),
+  'hints of a line': (snapshot, { line }) =>
+    hintsOf(snapshot, line, line + 1, { kinds: HINTS, units: UNITS }),
   definition: definitionAt,
   references: (snapshot, { line, character }) => {
     const subject = mentionAt(snapshot, line, character);
