@@ -9,7 +9,7 @@ import type { Value } from '../../model/values.ts';
 export type Used = ReadonlyMap<string, number>;
 
 /** Lines further up count no more: habits change, and a list must come at once in a notebook of any length. */
-const LINES_COUNTED = 1000;
+const LINES_COUNTED = 600;
 
 /** `name of quantity`, `quantity|unit id`, `quantity@in neutral`, `quantity#left`. */
 export function usedAbove(snapshot: Snapshot, line: number): Used {

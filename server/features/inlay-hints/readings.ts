@@ -1,8 +1,7 @@
 /** How far a reading is from the last one under the same conditions. */
 
-import { lineOf } from '../../model/locate.ts';
 import { type Observation, observationsOn } from '../../model/observe.ts';
-import type { Reading } from '../../model/page.ts';
+import type { Page, Reading } from '../../model/page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot.ts';
 import { formatValue } from '../../trade/format.ts';
 import { exact, middle } from '../../trade/interval.ts';
@@ -10,7 +9,7 @@ import { convertDifference, unitById } from '../../trade/units.ts';
 import type { Remark } from './hint.ts';
 
 /** Lines above that are searched for the reading before: hints must come at once in a notebook of any length. */
-const LINES_SEARCHED = 4000;
+const LINES_SEARCHED = 2000;
 
 type Line = Reading & { readonly at: number };
 
@@ -23,9 +22,12 @@ export function readingChanges(snapshot: Snapshot, lines: readonly Line[]): Read
   for (let page = pageAt(snapshot, first - LINES_SEARCHED); page <= pageAt(snapshot, last); page++) {
     const observations = observationsOn(snapshot, page);
     const lists = new Set(observations.filter(({ ofList }) => ofList).map(({ by }) => by.ref.line));
+    const { lineIds } = snapshot.pages[page] as Page;
+    let row = 0;
     for (const now of observations) {
       if (now.ofList) continue;
-      const at = lineOf(snapshot, now.by.ref) as number;
+      while (row < lineIds.length && lineIds[row] !== now.by.ref.line) row++; // both are in the order of lines
+      const at = (snapshot.starts[page] as number) + row;
       const before = latest.get(now.key);
       latest.set(now.key, { at, was: now });
       if (at < first || at > last || !before || before.at < at - LINES_SEARCHED) continue;
