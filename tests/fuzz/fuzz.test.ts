@@ -10,6 +10,7 @@ const LONGEST = 10 * 60_000;
 
 /** Few where a run takes long: all of it takes some seconds. */
 const RUNS: Readonly<Record<string, number>> = {
+  edits: 40,
   requests: 15,
   formats: 40,
   actions: 60,
