@@ -97,7 +97,7 @@ export const farApart = ({ difference: { low, high } }: Sides): boolean =>
 
 /** `the screws do nothing`, `mixture made no difference`. */
 export const NOTED_WITHOUT_EFFECT =
-  /\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b|\bno (?:effect|difference|change|response)\b.*\b(?:screws?|mixture)\b/i;
+  /^(?:(?!\b(?:screw|mixture)).)*\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b|^(?:(?!\bno (?:effect|difference|change|response)\b).)*\bno (?:effect|difference|change|response)\b.*\b(?:screws?|mixture)\b/i;
 
 /** What it means where mixture screws have no effect. Common practice, no source. */
 export const PLATES_TOO_FAR_OPEN =

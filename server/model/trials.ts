@@ -92,7 +92,7 @@ function pairOf(values: readonly Value[], size: string): Pair {
   const amounts = values
     .filter((value): value is Amount => value.form === 'amount')
     .map((amount) => measured(amount));
-  const drill = size === '' ? undefined : drillNamed(size.replace(/\s*drill$/i, ''));
+  const drill = size === '' ? undefined : drillNamed(size.replace(/drill$/i, ''));
   if (!drill) return { knob: amounts[0], response: amounts[1] };
   const bore = { low: drill.inches, high: drill.inches, about: false };
   return { knob: { interval: bore, unit: unitById('in') }, response: amounts[0] };
