@@ -1,4 +1,4 @@
-import { type ReadTrial, readTrial, wantIn } from '../model/trials.ts';
+import { type ReadTrial, shortTrial, wantIn } from '../model/trials.ts';
 import { formatValue } from '../trade/format.ts';
 import { knobFor, responseAt, type TrialFit } from '../trade/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
@@ -15,7 +15,7 @@ export const wantOutsideTrial = rule({
   bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 14 deg\n',
   on: ['want'],
   check({ values, line }, { before }) {
-    const trial = before.trial && readTrial(before.trial, before.words);
+    const trial = shortTrial(before);
     const asked = trial && wantIn(values[0], trial);
     if (!trial?.fit || trial.fit.flat || !asked) return NO_PROBLEMS;
     const { fit, knob } = trial;

@@ -11,7 +11,7 @@ export const wantWithoutRows = rule({
   bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    want 8 deg\n',
   on: ['want'],
   check({ line }, { before }) {
-    const rows = before.trial?.rows.length ?? 2;
+    const rows = before.trial?.rows.size ?? 2;
     if (rows >= 2) return NO_PROBLEMS;
     const had = rows === 0 ? 'no row' : 'one row';
     return [
