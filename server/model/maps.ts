@@ -39,8 +39,12 @@ export const put = <K extends string, T>(map: ReadonlyMap<K, T>, key: K, value: 
   putIn(map as Maps<T>, key, value, true) as ReadonlyMap<K, T>;
 
 /** With one thing more, or another, behind all others. */
-export const putLast = <T>(map: Maps<T>, key: string, value: T): Maps<T> =>
-  put(withoutKey(map, key), key, value);
+export function putLast<T>(map: Maps<T>, key: string, value: T): Maps<T> {
+  if (isLarge(map) || map.size >= LARGEST_COPIED) return put(withoutKey(map, key), key, value);
+  const after = new Map(map);
+  after.delete(key);
+  return after.set(key, value);
+}
 
 /** With all of these put, one after another. */
 export function putAll<T>(map: Maps<T>, items: Iterable<Item<T>>): Maps<T> {
@@ -72,13 +76,31 @@ export function ofName<T>(
   names: string | readonly string[],
   most = Number.POSITIVE_INFINITY,
 ): readonly T[] {
-  const all = [names].flat();
-  const found = isLarge(map)
-    ? all.flatMap((name) => lastIn(map.innards.groups?.get(name), most))
-    : all.flatMap((name) => [...map].filter(([key]) => isOf(key, name)).slice(-most));
-  if (all.length > 1) found.sort(byPlaceIn(map));
+  const all = typeof names === 'string' ? [names] : names;
+  if (!isLarge(map)) return inSmall(map, all, most);
+  const found = all.flatMap((name) => lastIn(map.innards.groups?.get(name), most));
+  if (all.length > 1)
+    found.sort(([a], [b]) => (placeOf(map.innards, a) ?? 0) - (placeOf(map.innards, b) ?? 0));
   return found.map(([, value]) => value);
 }
+
+/** One by one: this is looked up for most lines. */
+function inSmall<T>(map: Maps<T>, names: readonly string[], most: number): readonly T[] {
+  const found: Item<T>[] = [];
+  for (const item of map) {
+    for (const name of names)
+      if (isOf(item[0], name)) {
+        found.push(item);
+        break;
+      }
+  }
+  const last =
+    found.length <= most ? found : found.filter(([key], i) => countAfter(found, i, nameOf(key)) < most);
+  return last.map(([, value]) => value);
+}
+
+const countAfter = (items: readonly Item<unknown>[], from: number, name: string): number =>
+  items.filter(([key], i) => i > from && isOf(key, name)).length;
 
 /** The last keys, so many at most, in the order of the map. */
 export const lastKeys = (map: Maps<unknown>, most: number): readonly string[] =>
@@ -92,12 +114,6 @@ function lastIn<T>(group: Maps<T> | undefined, most: number): Item<T>[] {
     last.push(item as Item<T>);
   }
   return last.reverse();
-}
-
-function byPlaceIn<T>(map: Maps<T>): (a: Item<T>, b: Item<T>) => number {
-  const keys = isLarge(map) ? undefined : [...map.keys()];
-  const place = ([key]: Item<T>) => keys?.indexOf(key) ?? (isLarge(map) ? placeOf(map.innards, key) : 0) ?? 0;
-  return (a, b) => place(a) - place(b);
 }
 
 /** Whether both have the same in the same order: what is listed from a map must not depend on how the text came about. */
@@ -216,7 +232,10 @@ const placesAt = ({ places }: Pick<Parts<unknown>, 'places'>, hash: number): rea
 const placeOf = (parts: Pick<Parts<unknown>, 'places'>, key: string): number | undefined =>
   placesAt(parts, hashOf(key)).find(([each]) => each === key)?.[1];
 
-const isOf = (key: string, name: string): boolean => key.startsWith(name) && key.charAt(name.length) === '|';
+const isOf = (key: string, name: string): boolean =>
+  key.charCodeAt(name.length) === BAR && key.startsWith(name);
+
+const BAR = '|'.charCodeAt(0);
 
 const nameOf = (key: string): string => key.slice(0, Math.max(0, key.indexOf('|')));
 

@@ -1,7 +1,7 @@
 /** The regular expressions of the program, found in its text, and how long each may take on a long text made to delay it. */
 import fc from 'fast-check';
 
-export interface Expression {
+interface Expression {
   /** `path:line`. */
   readonly at: string;
   readonly expression: RegExp;
