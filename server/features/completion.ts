@@ -64,7 +64,7 @@ export function folderWanted(
 
 /** A date as far as it is typed. */
 const DATE = /^\s*(?:session|revert(?:\s+to)?)\s+([\d-]+)$/i;
-const WORD = /(?:#\d*|[\p{L}°%][\p{L}\p{M}\p{N}_°%²³]*(?:[-'’·*/.&][\p{L}\p{M}\p{N}_°%²³]*)*)$/u;
+const WORDS = /#\d*|[\p{L}°%][\p{L}\p{M}\p{N}_°%²³\-'’·*/.&]*/gu;
 const REST_OF_WORD = /^[\p{L}\p{M}\p{N}_°%²³]*/u;
 
 function questionAt(
@@ -77,11 +77,17 @@ function questionAt(
   const { text } = reading.entry.line;
   const before = text.slice(0, character);
   const rest = text.slice(character);
-  const typed = DATE.exec(before)?.[1] ?? WORD.exec(before)?.[0] ?? '';
+  const typed = DATE.exec(before)?.[1] ?? wordAtEnd(before);
   const from = character - typed.length;
   const to = typed === '' ? character : character + (REST_OF_WORD.exec(rest)?.[0].length ?? 0);
   const written = parseLine(before.slice(0, from));
   return { ...around, snapshot, line, carried: reading.before, written, typed, from, to, rest };
+}
+
+/** A word as far as it is typed; empty where none is begun. */
+function wordAtEnd(text: string): string {
+  const last = text.match(WORDS)?.at(-1) ?? '';
+  return text.endsWith(last) ? last : '';
 }
 
 function offersFor(question: CompletionQuestion): readonly Offer[] {

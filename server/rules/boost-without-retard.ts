@@ -1,3 +1,4 @@
+import { ofName } from '../model/maps.ts';
 import { timingOf } from '../model/timing.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
@@ -16,7 +17,7 @@ export const boostWithoutRetard = rule({
     if (before.settings.has('boost retard|')) return NO_PROBLEMS;
     const { initial, mechanical } = timingOf(before);
     const told =
-      [...before.readings.values()].some((taken) => taken.quantity.name === 'boost') ||
+      ofName(before.readings, 'boost', 1).length > 0 ||
       [...before.past.keys()].some((key) => key.startsWith('boost|'));
     if (!initial || !mechanical || told) return NO_PROBLEMS;
     return [

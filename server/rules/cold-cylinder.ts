@@ -1,6 +1,6 @@
 import { amountIn } from '../model/amounts.ts';
 import { judgeCold } from '../model/cold.ts';
-import { cylinderSets } from '../model/cylinders.ts';
+import { setsOfLine } from '../model/cylinders.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatNumber } from '../trade/format.ts';
 import { convert, unitById } from '../trade/units.ts';
@@ -19,7 +19,7 @@ export const coldCylinder = rule({
   about: ({ name }) => name === 'tube' || name === 'egt',
   check(entry, { after, where }) {
     if (entry.said.every(isEven)) return [];
-    return cylinderSets(after, entry.quantity.name).flatMap((set) => {
+    return setsOfLine(after, entry.quantity.name, where).flatMap((set) => {
       const judged = judgeCold(after, set);
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
       const cold = judged?.cold.filter(({ cylinder }) => written.has(cylinder)) ?? [];

@@ -1,4 +1,4 @@
-import { type CylinderSet, cylinderSets, numbersOf } from '../model/cylinders.ts';
+import { type CylinderSet, numbersOf, setsOfLine } from '../model/cylinders.ts';
 import type { Context } from '../model/findings.ts';
 import type { QuantityEntry } from '../model/notebook.ts';
 import { inPsi, judgeSet } from '../model/sealing.ts';
@@ -21,7 +21,9 @@ export const compressionLow = rule({
   on: ['reading'],
   about: ({ name }) => name === 'compression',
   check(entry, context) {
-    return cylinderSets(context.after, 'compression').flatMap((set) => lowIn(entry, context, set));
+    return setsOfLine(context.after, 'compression', context.where).flatMap((set) =>
+      lowIn(entry, context, set),
+    );
   },
 });
 

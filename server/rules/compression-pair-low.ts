@@ -1,4 +1,4 @@
-import { cylinderSets } from '../model/cylinders.ts';
+import { setsOfLine } from '../model/cylinders.ts';
 import { judgeSet } from '../model/sealing.ts';
 import { cylinderSpan } from './cylinder-span.ts';
 import { rule } from './rule.ts';
@@ -16,7 +16,7 @@ export const compressionPairLow = rule({
   on: ['reading'],
   about: ({ name }) => name === 'compression',
   check(entry, { after, where }) {
-    return cylinderSets(after, 'compression').flatMap((set) => {
+    return setsOfLine(after, 'compression', where).flatMap((set) => {
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
       const pairs = judgeSet(after, set)?.verdicts[0]?.lowPairs ?? [];
       return pairs.flatMap(([one, other]) => {

@@ -1,5 +1,6 @@
 import { amountIn } from '../model/amounts.ts';
 import type { Carried } from '../model/carry.ts';
+import { ofName } from '../model/maps.ts';
 import type { Origin } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { exact, type Interval, surelyAbove } from '../trade/interval.ts';
@@ -43,8 +44,11 @@ interface Air {
   readonly by: Origin | undefined;
 }
 
+/** Barometers above a line that are looked at. */
+const MOST_OF_AIR = 24;
+
 function barometer({ readings }: Carried): Air {
-  for (const { quantity, said, by } of readings.values()) {
+  for (const { quantity, said, by } of ofName(readings, ['barometer', 'weather'], MOST_OF_AIR)) {
     const value =
       quantity.name === 'barometer'
         ? valueIn(said, 'hPa', quantity)

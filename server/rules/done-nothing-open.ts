@@ -1,3 +1,4 @@
+import { lastKeys } from '../model/maps.ts';
 import { didYouMean, type Guess, guessAmong } from './nearest.ts';
 import { NO_PROBLEMS, replaceWith, rule } from './rule.ts';
 
@@ -12,7 +13,7 @@ export const doneNothingOpen = rule({
   on: ['item'],
   check({ word, id, idSpan }, { before: { items, rechecks } }) {
     if (word !== 'done' || id === '' || items.has(id) || rechecks.has(id)) return NO_PROBLEMS;
-    const names = [...items.keys(), ...rechecks.keys()];
+    const names = [...lastKeys(items, MOST_GUESSED), ...lastKeys(rechecks, MOST_GUESSED)];
     const guess = longer(id, names) ?? guessAmong(id, names);
     const nearest = guess.words[0];
     const open = names.length === 0 ? 'nothing is' : `open are: ${names.slice(0, 5).join(', ')}`;
@@ -25,6 +26,9 @@ export const doneNothingOpen = rule({
     ];
   },
 });
+
+/** Names of each sort among which a misspelt one is looked for, the latest: a longer list is nobody's work. */
+const MOST_GUESSED = 100;
 
 /** `done brakes adjusted` of the fault `brakes`, `done gasket` of `gasket at the rear`: the one that begins alike. */
 function longer(id: string, names: readonly string[]): Guess | undefined {

@@ -1,6 +1,7 @@
 import type { Taken } from '../model/carry.ts';
 import type { Context } from '../model/findings.ts';
 import { isInGear, isOutOfGear } from '../model/idling.ts';
+import { ofName } from '../model/maps.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { type Interval, surelyAbove } from '../trade/interval.ts';
@@ -23,12 +24,15 @@ export const idleSwapped = rule({
   },
 });
 
+/** Idles above a line that it is held to: a session has one or two for each gear. */
+const MOST_IDLES = 24;
+
 function problemsOf({ quantity }: QuantityEntry, said: Said, { before }: Context): Problem[] {
   const where = loadOf(said);
   const value = valueIn(said, 'rpm', quantity);
   if (!where || !value || before.turned.length > 0) return [];
-  for (const other of before.readings.values()) {
-    const otherValue = other.quantity.name === 'idle' ? valueIn(other.said, 'rpm', quantity) : undefined;
+  for (const other of ofName(before.readings, 'idle', MOST_IDLES)) {
+    const otherValue = valueIn(other.said, 'rpm', quantity);
     if (!otherValue || loadOf(other.said) !== (where === 'gear' ? 'neutral' : 'gear')) continue;
     const [inGear, inNeutral] = where === 'gear' ? [value, otherValue] : [otherValue, value];
     if (surelyAbove(inGear, inNeutral)) return [problemOf(said, inGear, inNeutral, other)];

@@ -1,7 +1,9 @@
 /** What is in force as a limit or target is stated: a reading is a moment and is over, settings and totals hold. */
+
 import { type Carried, type InForce, keyOf, type Stated } from '../model/carry.ts';
 import { totalAtSpeed, totalNamed } from '../model/derive.ts';
 import type { Finding } from '../model/findings.ts';
+import { ofName } from '../model/maps.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import { type Interval, middle } from '../trade/interval.ts';
@@ -45,7 +47,7 @@ function totalFor({ name }: Quantity, said: Said, carried: Carried): Standing | 
 
 /** Of a place its own, else the whole engine's; of no place all that were written. */
 function settingsMeant({ name }: Quantity, { place }: Said, { settings }: Carried): readonly InForce[] {
-  if (!place) return [...settings.values()].filter((setting) => setting.quantity.name === name);
+  if (!place) return ofName(settings, name);
   const found = settings.get(keyOf(name, place.text)) ?? settings.get(keyOf(name, undefined));
   return found ? [found] : [];
 }

@@ -1,4 +1,5 @@
 import type { Carried } from '../model/carry.ts';
+import { ofName } from '../model/maps.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
@@ -34,5 +35,4 @@ const timingBefore = ({ settings, session }: Carried): boolean => {
   return initial !== undefined && initial.by.date !== session?.date;
 };
 
-const timingNow = ({ readings }: Carried): boolean =>
-  [...readings.values()].some(({ quantity }) => TIMINGS.has(quantity.name));
+const timingNow = ({ readings }: Carried): boolean => ofName(readings, [...TIMINGS], 1).length > 0;

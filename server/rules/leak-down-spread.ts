@@ -1,4 +1,4 @@
-import { cylinderSets, numbersOf } from '../model/cylinders.ts';
+import { numbersOf, setsOfLine } from '../model/cylinders.ts';
 import { leakDown } from '../trade/compression.ts';
 import { formatNumber } from '../trade/format.ts';
 import { cylinderSpan } from './cylinder-span.ts';
@@ -18,7 +18,7 @@ export const leakDownSpread = rule({
   on: ['reading'],
   about: ({ name }) => name === 'leak down',
   check(entry, { after, where }) {
-    return cylinderSets(after, 'leak down').flatMap((set) => {
+    return setsOfLine(after, 'leak down', where).flatMap((set) => {
       const numbers = numbersOf(set);
       const test = leakDown(numbers.map(({ value }) => value));
       const worst = test && numbers[test.worstCylinder - 1];

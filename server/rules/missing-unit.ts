@@ -1,6 +1,7 @@
 import type { Line } from '../../grammar/index.ts';
 import { type Carried, keyOf } from '../model/carry.ts';
 import type { Context, Fix } from '../model/findings.ts';
+import { ofName } from '../model/maps.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import type { Quantity } from '../trade/quantity.ts';
@@ -84,10 +85,10 @@ function lastUnit(
 ): Unit | undefined {
   const of = ({ quantity }: { readonly quantity: Quantity }): boolean => quantity.name === name;
   const values =
-    [...settings.values()].findLast(of)?.values ??
-    [...readings.values()].findLast(of)?.said.values ??
+    ofName(settings, name, 1)[0]?.values ??
+    ofName(readings, name, 1)[0]?.said.values ??
     lastly.get(name)?.said.values ??
-    [...limits.values(), ...targets.values()].findLast(of)?.said.values ??
+    (ofName(targets, name, 1)[0] ?? ofName(limits, name, 1)[0])?.said.values ??
     [...specs.values()].findLast(of)?.values;
   const last = values?.at(-1);
   return last?.form === 'amount' ? last.unit : undefined;

@@ -2,6 +2,7 @@
 
 import { FIRST_WORDS } from '../../grammar/index.ts';
 import type { Carried } from '../model/carry.ts';
+import { lastKeys } from '../model/maps.ts';
 import { plausibleSlips, slips } from '../trade/nearness.ts';
 import { nearestWords } from '../trade/vocabulary.ts';
 
@@ -14,8 +15,14 @@ export interface Guess {
 
 /** Among the words of the trade, of the notation and of the notebook itself. */
 export function guessWord(word: string, carried: Carried): Guess {
-  return guessAmong(word, nearestWords(word, 3, [...Object.keys(FIRST_WORDS), ...carried.words.keys()]));
+  return guessAmong(
+    word,
+    nearestWords(word, 3, [...Object.keys(FIRST_WORDS), ...lastKeys(carried.words, MOST_GUESSED)]),
+  );
 }
+
+/** Own words of a notebook that are compared, the latest. */
+const MOST_GUESSED = 200;
 
 /** Among a few words. */
 export function guessAmong(word: string, known: Iterable<string>): Guess {

@@ -1,5 +1,4 @@
-import { sameSection } from '../model/ports.ts';
-import { portState } from '../trade/ports.ts';
+import { alsoOn, thingOn } from '../model/ports.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const portDoubled = rule({
@@ -11,18 +10,12 @@ export const portDoubled = rule({
   good: 'ports\n  manifold rear brake booster\n  manifold front boost gauge\n',
   bad: 'ports\n  manifold rear brake booster\n  manifold front brake booster\n',
   on: ['port'],
-  check({ name, on, onSpan, path }, { before: { ports, portsHead } }) {
-    const { thing } = portState(on ?? '');
+  check({ name, on, onSpan, path }, { before }) {
+    const thing = thingOn(on ?? '');
     if (thing === '' || path.length > 0) return NO_PROBLEMS;
-    const other = [...ports].find(
-      ([otherName, port]) =>
-        otherName !== name &&
-        port.path.length === 0 &&
-        sameSection(port.within, portsHead) &&
-        portState(port.on).thing === thing,
-    );
-    if (!other) return NO_PROBLEMS;
-    const [otherName, { by }] = other;
+    const [otherName] = alsoOn(before, thing, name);
+    const by = otherName === undefined ? undefined : before.ports.get(otherName)?.by;
+    if (!by) return NO_PROBLEMS;
     return [
       {
         span: onSpan,

@@ -1,5 +1,6 @@
 import type { Carried } from '../model/carry.ts';
-import { isMoving } from '../model/due.ts';
+import { ON_THE_MOVE } from '../model/due.ts';
+import { ofName } from '../model/maps.ts';
 import { ROAD_CHECKS } from '../trade/checks.ts';
 import { ofDay } from './limits.ts';
 import { isRoadRun } from './road-run.ts';
@@ -24,7 +25,7 @@ export const roadRunCheckDue = rule({
 
 /** Told at the first run of a session, and again only where the work was done between its runs. */
 const dueProblems = ({ due, dueSinceRun, checks, readings }: Carried, span: Problem['span']): Problem[] => {
-  const told = [...readings.values()].some(({ quantity }) => isMoving(quantity));
+  const told = ofName(readings, ON_THE_MOVE, 1).length > 0;
   return [...due]
     .filter(([name]) => checks.get(name)?.ok !== false && (!told || dueSinceRun.has(name)))
     .map(([name, work]) => ({

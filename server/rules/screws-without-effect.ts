@@ -16,7 +16,7 @@ export const screwsWithoutEffect = rule({
   bad: 'session 2026-05-02\n  trial mixture -> idle\n    1 turn 820 rpm\n    1 1/4 turns 820 rpm\n    1 1/2 turns 820 rpm\n',
   on: ['row'],
   check({ values, line }, { before, after }) {
-    const rows = after.trial?.rows.length ?? 0;
+    const rows = after.trial?.rows.size ?? 0;
     if (!after.trial || rows < ROWS.fewest || rows > ROWS.most) return NO_PROBLEMS;
     const { knob, response, fit } = readTrial(after.trial, after.words);
     if (knob.quantity?.name !== 'mixture' || !fit?.flat || isToldAbove(before)) return NO_PROBLEMS;
@@ -27,7 +27,7 @@ export const screwsWithoutEffect = rule({
 });
 
 const isToldAbove = ({ trial, words }: Carried): boolean =>
-  trial !== undefined && trial.rows.length >= ROWS.fewest && readTrial(trial, words).fit?.flat !== undefined;
+  trial !== undefined && trial.rows.size >= ROWS.fewest && readTrial(trial, words).fit?.flat !== undefined;
 
 const told = (what: string): string =>
   `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${PLATES_TOO_FAR_OPEN} (common practice, no source).`;

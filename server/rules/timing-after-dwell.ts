@@ -1,4 +1,5 @@
 import type { Carried } from '../model/carry.ts';
+import { ofName } from '../model/maps.ts';
 import type { Origin } from '../model/notebook.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
@@ -34,7 +35,7 @@ const isOneAct = ({ untried }: Carried, name: string): boolean =>
 function timingInSession({ settings, readings, session }: Carried): Origin | undefined {
   const initial = settings.get('initial|')?.by;
   if (session && initial && initial.date === session.date) return initial;
-  return [...readings.values()].find(({ quantity }) => TIMINGS.has(quantity.name))?.by;
+  return ofName(readings, [...TIMINGS])[0]?.by;
 }
 
 const TIMINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);

@@ -1,4 +1,4 @@
-import { type Axis, readTrial, wantIn } from '../model/trials.ts';
+import { type Axis, axesOf, isOnAxes, rowOf, wantIn } from '../model/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
@@ -11,16 +11,17 @@ export const trialUnitsDiffer = rule({
   good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    4 mm 14.5 psi\n    want 13 psi\n',
   bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 V\n',
   on: ['row', 'want'],
-  check({ kind, values, size, line }, { before, after }) {
+  check(entry, { before, after, where }) {
+    const { kind, values, size, line } = entry;
     const trial = before.trial;
-    if (!trial || trial.rows.length === 0 || values.length === 0) return NO_PROBLEMS;
-    const above = readTrial(trial, before.words);
+    if (!trial || trial.rows.size === 0 || values.length === 0) return NO_PROBLEMS;
+    const above = axesOf(trial, before.words);
     const fits =
       kind === 'want'
         ? wantIn(values[0], above) !== undefined
         : values.length + size.length < 2 ||
           after.trial === undefined ||
-          readTrial(after.trial, after.words).leftOut === above.leftOut;
+          isOnAxes(rowOf(entry, where), axesOf(after.trial, after.words));
     if (fits || values.some((value) => value.form === 'amount' && !value.interval)) return NO_PROBLEMS;
     const [knob, response] = [above.knob, above.response].map(told);
     return [

@@ -1,6 +1,10 @@
+import { lastKeys } from '../model/maps.ts';
 import { kindOfPart } from '../model/step.ts';
 import { didYouMean, guessAmong } from './nearest.ts';
 import { NO_PROBLEMS, replaceWith, rule } from './rule.ts';
+
+/** Parts that a name is compared with, the latest. */
+const MOST_GUESSED = 100;
 
 export const unknownPart = rule({
   code: 'unknown-part',
@@ -13,7 +17,7 @@ export const unknownPart = rule({
   on: ['fit'],
   check({ name, nameSpan }, { before }) {
     if (name === '' || before.parts.has(name)) return NO_PROBLEMS;
-    const guess = guessAmong(name, before.parts.keys());
+    const guess = guessAmong(name, lastKeys(before.parts, MOST_GUESSED));
     const nearest = guess.words[0];
     if (!nearest && kindOfPart(before, name)) return NO_PROBLEMS;
     return [

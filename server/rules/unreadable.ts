@@ -29,7 +29,7 @@ export const unreadable = rule({
 
 /** `60 deg ± 3`, `55 Nm ± 5 Nm`: the tolerance behind the unit. */
 function toleranceAt(line: string, stray: Span): Problem | undefined {
-  const [, number, unit] = /(\d+(?:\.\d+)?) ?([^\d\s]+)\s*$/.exec(line.slice(0, stray.from)) ?? [];
+  const [, number, unit] = /(?<!\d)(\d+(?:\.\d+)?) ?([^\d\s]+)\s*$/.exec(line.slice(0, stray.from)) ?? [];
   const [, sign, by, again] =
     /^(±|\+\/-)\s*(\d+(?:\.\d+)?)\s*([^\d\s]+)?$/.exec(line.slice(stray.from, stray.to)) ?? [];
   if (!number || !sign || (again !== undefined && again !== unit)) return undefined;

@@ -1,4 +1,4 @@
-import { type ReadTrial, readTrial, wantIn } from '../model/trials.ts';
+import { type ReadTrial, shortTrial, wantIn } from '../model/trials.ts';
 import { formatValue } from '../trade/format.ts';
 import { knobFor, responseAt, type TrialFit } from '../trade/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
@@ -15,7 +15,7 @@ export const wantOutsideTrial = rule({
   bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 19 psi\n',
   on: ['want'],
   check({ values, line }, { before }) {
-    const trial = before.trial && readTrial(before.trial, before.words);
+    const trial = shortTrial(before);
     const asked = trial && wantIn(values[0], trial);
     if (!trial?.fit || trial.fit.flat || !asked) return NO_PROBLEMS;
     const { fit, knob } = trial;

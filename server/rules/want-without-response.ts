@@ -1,4 +1,4 @@
-import { readTrial, wantIn } from '../model/trials.ts';
+import { shortTrial, wantIn } from '../model/trials.ts';
 import { formatValue } from '../trade/format.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
@@ -21,7 +21,7 @@ export const wantWithoutResponse = rule({
   bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 12 psi\n    want 13 psi\n',
   on: ['want'],
   check({ values, line }, { before }) {
-    const trial = before.trial && readTrial(before.trial, before.words);
+    const trial = shortTrial(before);
     const flat = trial?.fit?.flat;
     if (!trial?.fit || !flat || wantIn(values[0], trial)?.of !== 'response') return NO_PROBLEMS;
     const { knob, response, fit } = trial;

@@ -11,7 +11,7 @@ export const wantWithoutRows = rule({
   bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    want 13 psi\n',
   on: ['want'],
   check({ line }, { before }) {
-    const rows = before.trial?.rows.length ?? 2;
+    const rows = before.trial?.rows.size ?? 2;
     if (rows >= 2) return NO_PROBLEMS;
     const had = rows === 0 ? 'no row' : 'one row';
     return [

@@ -71,7 +71,7 @@ function unitsBelow(cells: readonly string[] | undefined): readonly string[] | u
   return cells.some((cell) => numberIn(cell, ',') !== undefined) ? undefined : cells.map(bare);
 }
 
-const bare = (cell: string): string => cell.replace(/^[\s([{]+|[\s)\]}]+$/g, '');
+const bare = (cell: string): string => cell.replace(/^[\s([{]+|(?<![\s)\]}])[\s)\]}]+$/g, '');
 
 function noHeading(text: string): string {
   const first =

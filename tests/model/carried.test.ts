@@ -224,7 +224,7 @@ test.each<[lines: string, trial: string | undefined]>([
   ['day 1 / 1/8 in 12 psi', undefined],
 ])('a trial goes on to the next line of another kind: %s', (lines, expected) => {
   const { trial } = endOf(notebook(lines)).carried;
-  expect(trial && `${trial.knob} -> ${trial.response}: ${trial.rows.length}`).toBe(expected);
+  expect(trial && `${trial.knob} -> ${trial.response}: ${trial.rows.size}`).toBe(expected);
 });
 
 test('readings are of their session, the last of each kind', () => {
