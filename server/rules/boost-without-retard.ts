@@ -6,7 +6,7 @@ export const boostWithoutRetard = rule({
   code: 'boost-without-retard',
   severity: 'information',
   title: 'Boost with no timing taken out',
-  why: 'A blown engine burns faster and knocks sooner. The usual start is about 1 deg out of the total for each psi, more to begin with. Knock under boost breaks pistons; the maker’s figure overrules.',
+  why: 'A blown engine burns faster and knocks sooner. Usually about 1 deg comes out of the total for each psi, more to begin with. Knock under boost breaks pistons; the maker’s figure overrules.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 20 deg @ 3200 rpm\n  boost retard 1 deg/psi\n  boost 6 psi\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 20 deg @ 3200 rpm\n  boost 6 psi\n',
@@ -23,7 +23,7 @@ export const boostWithoutRetard = rule({
       {
         span: lineSpan(line),
         message:
-          'Boost without a "boost retard": the usual start is about 1 deg out for each psi, more to begin with. Write one, and the total under boost is worked out (common practice, no source).',
+          'Boost without a "boost retard": usual is about 1 deg of retard for each psi, more to begin with. Write one, and the total under boost is worked out (common practice, no source).',
       },
     ];
   },

@@ -28,7 +28,7 @@ export const coldCylinder = rule({
         return problemOf(entry, cylinder, {
           own: inUnit(value),
           others: inUnit(othersMedian),
-          share: `${Math.max(0, Math.round(riseFraction * 100))} % as much as they are`,
+          share: `${Math.max(0, Math.round(riseFraction * 100))} % of theirs`,
         });
       });
     });
@@ -55,7 +55,7 @@ function problemOf(
 ): Problem {
   return {
     span: cylinderSpan(entry, cylinder),
-    message: `Cylinder ${cylinder} may not be firing: its ${entry.quantity.name} is ${own}, the median of the others ${others}. It is above the outside air by only ${share}. Check its plug, lead and valves (common practice, no source).`,
+    message: `Cylinder ${cylinder} may not be firing: its ${entry.quantity.name} is ${own}, the median of the others ${others}. Its rise above outside air is ${share}. Check its plug, lead and valves (common practice, no source).`,
   };
 }
 

@@ -16,11 +16,13 @@ export const doneNothingOpen = rule({
     const guess = longer(id, names) ?? guessAmong(id, names);
     const nearest = guess.words[0];
     const open =
-      names.length === 0 ? 'no todo, fault or reminder is' : `these are: ${names.slice(0, 5).join(', ')}`;
+      names.length === 0
+        ? 'there is no open todo, fault or reminder'
+        : `open are: ${names.slice(0, 5).join(', ')}`;
     return [
       {
         span: idSpan,
-        message: `No "${id}" is open: ${open}.${didYouMean(guess)}`,
+        message: `Nothing called "${id}" is open; ${open}.${didYouMean(guess)}`,
         fixes: guess.sure && nearest ? [replaceWith(idSpan, nearest)] : [],
       },
     ];

@@ -46,7 +46,7 @@ function overMost(amount: Amount, most: number | undefined): Problem[] {
   return [
     {
       span: amount.span,
-      message: `Dwell ${formatNumber(amount.interval.low, undefined)} deg leaves no room for the points to open: the distributor turns only ${text} deg from spark to spark. Is it the number of cylinders or the dwell that is wrong? (geometry: 360 / cylinders)`,
+      message: `Dwell ${formatNumber(amount.interval.low, undefined)} deg leaves no room for the points to open: the distributor turns only ${text} deg from spark to spark. Is the dwell or the number of cylinders wrong? (geometry: 360 / cylinders)`,
     },
   ];
 }

@@ -53,5 +53,8 @@ export function boundText(limit: Interval, unit: Unit): string {
   return formatValue(Number.isFinite(limit.high) ? limit : { ...limit, high: limit.low }, unit);
 }
 
+/** `, set 2026-05-02`, with a comma before; empty for a line outside a session. */
+export const setOn = ({ date }: Origin): string => (date ? `, set ${date}` : '');
+
 /** ` of 2026-05-02`, with a space before; empty for a line outside a session. */
 export const ofDay = ({ date }: Origin): string => (date ? ` of ${date}` : '');

@@ -4,7 +4,7 @@ import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { surelyAbove, surelyBelow } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
-import { boundText, isComparable, ofDay, statedFor, statedIn } from './limits.ts';
+import { boundText, isComparable, setOn, statedFor, statedIn } from './limits.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 import { signedAmounts } from './said.ts';
 import { lineSpan } from './syntax.ts';
@@ -40,7 +40,7 @@ function readingProblems({ quantity, kind }: QuantityEntry, said: Said, { before
           ? 'below'
           : undefined;
       if (!side) return [];
-      const message = `${quantity.name} ${formatValue(interval, unit)} is ${side} your target${ofDay(target.by)}, ${boundText(wanted, unit)}.`;
+      const message = `${quantity.name} ${formatValue(interval, unit)} is ${side} your target of ${boundText(wanted, unit)}${setOn(target.by)}.`;
       return [{ span, message, related: [relatedTo(target)] }];
     })
     .slice(0, 1);
@@ -57,7 +57,7 @@ const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
     return [
       {
         span: lineSpan(entry.line),
-        message: `${total.name} is now ${formatValue(value, unit)}, ${side} the notebook's target${ofDay(target.by)}, ${formatValue(wanted, unit)}.`,
+        message: `${total.name} is now ${formatValue(value, unit)}, ${side} your target of ${boundText(wanted, unit)}${setOn(target.by)}.`,
         related: [relatedTo(target), ...inputLines(total, context)],
       },
     ];

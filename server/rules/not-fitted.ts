@@ -14,7 +14,7 @@ export const notFitted = rule({
     const kind = word === 'remove' ? kindOfPart(before, name) : undefined;
     const fitted = kind && before.fitted.get(kind);
     if (!kind || fitted?.name === name) return NO_PROBLEMS;
-    const on = fitted ? `${fitted.written} is` : `no ${kind} was named when fitted`;
+    const on = fitted ? `${fitted.written} is` : `no ${kind} was fitted by name`;
     return [
       {
         span: nameSpan,

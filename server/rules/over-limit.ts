@@ -4,7 +4,7 @@ import type { QuantityEntry, Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import { formatValue } from '../trade/format.ts';
 import { unitById } from '../trade/units.ts';
-import { boundText, isComparable, limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
+import { boundText, isComparable, limitIn, pastLimit, setOn, statedFor } from './limits.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 import { isAmount, signedAmounts } from './said.ts';
 
@@ -45,7 +45,7 @@ function problemOf(limit: Stated, amount: Amount, whole: Amount): Problem[] {
   return [
     {
       span: amount.span,
-      message: `${name} ${value} is ${past} your limit${ofDay(limit.by)}, ${boundText(allowed, unit)}.`,
+      message: `${name} ${value} is ${past} your limit of ${boundText(allowed, unit)}${setOn(limit.by)}.`,
       related: [{ origin: limit.by, message: `Limit on ${name}` }],
     },
   ];

@@ -19,7 +19,7 @@ export const specDiffers = rule({
     return [
       {
         span: nameSpan,
-        message: `${name} is ${text(other.values)} above and ${text(values)} here; this one holds from here on.`,
+        message: `${name}: ${text(other.values)} earlier, ${text(values)} here; this one holds from here on.`,
         related: [{ origin: other.by, message: 'Specification above' }],
       },
     ];

@@ -1,5 +1,5 @@
 import { formatValue } from '../trade/format.ts';
-import { boundText, limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
+import { boundText, limitIn, pastLimit, setOn, statedFor } from './limits.ts';
 import { rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 import { changedTotals, inputLines, namesIn, TOTALS_CHANGE_ON } from './totals.ts';
@@ -25,7 +25,7 @@ export const totalOverLimit = rule({
       return [
         {
           span: lineSpan(entry.line),
-          message: `${total.name} is now ${value}, ${past} your limit${ofDay(limit.by)}, ${boundText(allowed, total.unit)}: ${total.working}.`,
+          message: `${total.name} is now ${value}, ${past} your limit of ${boundText(allowed, total.unit)}${setOn(limit.by)}: ${total.working}.`,
           related: [{ origin: limit.by, message: `Limit on ${total.name}` }, ...inputLines(total, context)],
         },
       ];

@@ -28,7 +28,7 @@ export const wantOutsideTrial = rule({
     return [
       {
         span: lineSpan(line),
-        message: `This needs ${knob.name} ${far[0]}, but only ${tried} was tried. Add a row near it before relying on the answer.`,
+        message: `This needs ${knob.name} ${far[0]}; only ${tried} was tried. Add a row near it before relying on the answer.`,
       },
     ];
   },
@@ -39,7 +39,7 @@ const outsideKnob = (fit: TrialFit, size: number, { knob: { unit } }: ReadTrial)
 
 function outsideAnswer(fit: TrialFit, wanted: number, { knob }: ReadTrial): readonly string[] {
   const answer = knobFor(fit, wanted);
-  if (answer.kind === 'none') return ['far outside what was tried'];
+  if (answer.kind === 'none') return ['far beyond the rows'];
   const at = { low: answer.value, high: answer.value, about: false };
   return answer.outside ? [formatValue(at, knob.unit)] : [];
 }
