@@ -13,7 +13,7 @@ export const compressionLow = rule({
   code: 'compression-low',
   severity: 'warning',
   title: 'A cylinder low on compression',
-  why: 'Cylinders that seal alike read alike. Some makers want the lowest within 75 per cent of the highest; others 70 per cent and none under 100 psi. Test again with the throttle open and a charged battery before taking anything apart; the manual for your engine overrules these rules.',
+  why: 'Cylinders that seal alike read alike. Some makers specify the lowest within 75 per cent of the highest; others 70 per cent and none under 100 psi. Test again with the throttle open and a charged battery before taking anything apart; the manual for your engine overrules these rules.',
   standing: 'published',
   source: 'factory service manuals of several makers',
   good: 'session 2026-05-02\n  compression 150 148 152 149 psi\n',

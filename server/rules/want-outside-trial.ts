@@ -16,12 +16,12 @@ export const wantOutsideTrial = rule({
   on: ['want'],
   check({ values, line }, { before }) {
     const trial = before.trial && readTrial(before.trial, before.words);
-    const asked = trial && wantIn(values[0], trial);
-    if (!trial?.fit || trial.fit.flat || !asked) return NO_PROBLEMS;
+    const wanted = trial && wantIn(values[0], trial);
+    if (!trial?.fit || trial.fit.flat || !wanted) return NO_PROBLEMS;
     const { fit, knob } = trial;
-    const ends = [asked.value.low, asked.value.high].filter((end) => Number.isFinite(end));
+    const ends = [wanted.value.low, wanted.value.high].filter((end) => Number.isFinite(end));
     const far = ends.flatMap((end) =>
-      asked.of === 'knob' ? outsideKnob(fit, end, trial) : outsideAnswer(fit, end, trial),
+      wanted.of === 'knob' ? outsideKnob(fit, end, trial) : outsideAnswer(fit, end, trial),
     );
     if (far.length === 0) return NO_PROBLEMS;
     const tried = formatValue({ low: fit.low, high: fit.high, about: false }, knob.unit);
