@@ -101,6 +101,6 @@ export const farApart = ({ difference: { low, high } }: Sides): boolean =>
 export const NOTED_WITHOUT_EFFECT =
   /^(?:(?!\b(?:screw|mixture)).)*\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b|^(?:(?!\bno (?:effect|difference|change|response)\b).)*\bno (?:effect|difference|change|response)\b.*\b(?:screws?|mixture)\b/i;
 
-/** What it means where mixture screws have no effect. Common practice, no source. */
+/** Likely cause and cure where mixture screws have no effect; goes on after a colon. Common practice, no source. */
 export const PLATES_TOO_FAR_OPEN =
-  'the throttle plates may stand too far open, so that fuel comes from the transfer slot and not past the screws: close the primary plates, and give the air another way (secondary stop, more initial advance)';
+  'the throttle plates may be too far open, so fuel comes from the transfer slot instead. Close the primary plates and let the idle air in another way: secondary stop, more initial advance';

@@ -4,8 +4,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const coolerOrderRule = rule({
   code: 'cooler-order',
   severity: 'warning',
-  title: 'A small cooler ahead of the large one, or by itself',
-  why: 'The large cooler has the area to take the bulk of the heat; a small one trims the few degrees that are left. Ahead of the large one it heats through and cools little; by itself it cannot keep up under load.',
+  title: 'A small cooler ahead of the large one, or on its own',
+  why: 'The large cooler has the area to take out most of the heat; a small one trims the few degrees that are left. Ahead of the large one it soaks with heat and cools little; on its own it cannot keep up under load.',
   standing: 'common practice',
   good: 'ports\n  engine oil: filter -> main cooler -> small cooler -> gallery\n',
   bad: 'ports\n  engine oil: filter -> small cooler -> main cooler -> gallery\n',
@@ -19,8 +19,8 @@ export const coolerOrderRule = rule({
     const span = { from: first.span.from, to: last.span.to };
     const message =
       order === 'no main'
-        ? `The ${name} has a small cooler by itself: it trims what a large one leaves, and cannot keep up under load.`
-        : `The ${name} meets the small cooler first: lead it through the large one before that.`;
+        ? `The ${name} has only a small cooler, which cannot keep up under load: it is meant to trim what a large one leaves (common practice, no source).`
+        : `The ${name} goes through the small cooler first. Route it through the large one first (common practice, no source).`;
     return [{ span, message }];
   },
 });

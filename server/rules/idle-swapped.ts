@@ -13,7 +13,7 @@ export const idleSwapped = rule({
   code: 'idle-swapped',
   severity: 'warning',
   title: 'Idle in gear above idle in neutral',
-  why: 'The gearbox loads the engine, so it idles slower in gear. The other way round, with nothing turned just before the second, the two readings were most likely swapped.',
+  why: 'The gearbox loads the engine, so it idles slower in gear. The other way round, with nothing adjusted just before the second reading, the two were most likely swapped.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  idle 850 rpm in neutral\n  idle 720 rpm in drive\n',
   bad: 'session 2026-05-02\n  idle 720 rpm in neutral\n  idle 850 rpm in drive\n',
@@ -44,8 +44,8 @@ function problemOf(said: Said, inGear: Interval, inNeutral: Interval, other: Tak
   const text = (value: Interval) => formatValue(value, unitById('rpm'));
   return {
     span: said.span,
-    message: `Idle in gear ${text(inGear)} is above idle in neutral ${text(inNeutral)}, read in this session. Were the two swapped? In gear is lower (common practice, no source).`,
-    related: [{ origin: other.by, message: 'the other idle reading' }],
+    message: `Idle in gear ${text(inGear)} is above idle in neutral ${text(inNeutral)} in this session. Idle in gear is the lower one: were the two swapped? (common practice, no source)`,
+    related: [{ origin: other.by, message: 'Other idle reading' }],
   };
 }
 

@@ -1,8 +1,9 @@
-/** The rules: one table, and what checks a line by it. */
+/** The table of rules, and the check of a line against it. */
 import type { Line, LineSyntax, Span } from '../../grammar/index.ts';
 import type { Check, Finding, Fix } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
 import { open, type Shared, type Snapshot } from '../model/snapshot.ts';
+import { capital } from '../trade/format.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { EVERY_KIND } from './kinds.ts';
 import { meantIn } from './meant-unknown.ts';
@@ -11,10 +12,10 @@ import { RULES } from './table.ts';
 
 export { RULES };
 
-/** Reads a whole text and checks it. Any text has an answer; nothing throws. `shared` answers for the notebooks it uses. */
+/** Reads and checks a whole text. Accepts any text; never throws. `shared` looks up the notebooks it uses. */
 export const openNotebook = (text: string, shared?: Shared): Snapshot => open(text, checkLine, shared);
 
-/** All findings of one line in the order of their columns, but those that its comment says are meant. */
+/** All findings of one line in the order of their columns, except those its comment silences. */
 export const checkLine: Check = (entry, context) => {
   const found: Finding[] = [];
   for (const rule of rulesFor(entry)) {
@@ -35,16 +36,16 @@ const RULES_ON: ReadonlyMap<EntryKind, readonly Rule[]> = new Map(
   ]),
 );
 
-/** Words of the notebook's own come and go, so they are not held. */
+/** Rules by quantity. Weak: the notebook's own words come and go and must not be kept alive. */
 interface ByWord {
   none: readonly Rule[] | undefined;
   readonly of: WeakMap<Quantity, readonly Rule[]>;
 }
 
-/** By the form of a line (with a comment and without), then by what it says, then by its word. */
-const asked = new WeakMap<LineSyntax, Map<string, ByWord>>();
+/** Cache of the rules that apply, by the form of a line, then its kind (with a comment and without), then its quantity. */
+const applicable = new WeakMap<LineSyntax, Map<string, ByWord>>();
 
-/** The rules that a line of this form about this word can break: a few of the hundred. */
+/** The rules that can apply to a line of this form and quantity: a few of the hundred. */
 function rulesFor(entry: Entry): readonly Rule[] {
   const quantity = 'quantity' in entry ? entry.quantity : undefined;
   const byWord = byWordOf(entry);
@@ -64,10 +65,10 @@ function selected({ kind, line }: Entry, quantity: Quantity | undefined): readon
 }
 
 function byWordOf({ kind, line }: Entry): ByWord {
-  let byKind = asked.get(line.syntax);
+  let byKind = applicable.get(line.syntax);
   if (!byKind) {
     byKind = new Map();
-    asked.set(line.syntax, byKind);
+    applicable.set(line.syntax, byKind);
   }
   const key = line.comment === undefined ? kind : `${kind};`;
   let byWord = byKind.get(key);
@@ -82,8 +83,8 @@ const findingOf = ({ code, severity }: Rule, problem: Problem, line: Line): Find
   code,
   severity,
   span: problem.span,
-  message: problem.message,
-  related: problem.related ?? [],
+  message: capital(problem.message),
+  related: problem.related?.map(({ origin, message }) => ({ origin, message: capital(message) })) ?? [],
   fixes: problem.fixes?.filter((fix) => isReadApart(fix, line)) ?? [],
 });
 

@@ -5,7 +5,7 @@ export const portDoubled = rule({
   code: 'port-doubled',
   severity: 'warning',
   title: 'The same thing on two ports',
-  why: 'A hose has two ends: one thing cannot be on two ports, so one of the two lines is wrong. Two of a kind need two names. In a later section "ports" it counts as moved.',
+  why: 'One thing cannot be on two ports, so one of the two lines is wrong. If there are two of a kind, give them two names. In a later section "ports" it is taken as moved.',
   standing: 'common practice',
   good: 'ports\n  manifold rear brake booster\n  manifold front boost gauge\n',
   bad: 'ports\n  manifold rear brake booster\n  manifold front brake booster\n',
@@ -19,8 +19,8 @@ export const portDoubled = rule({
     return [
       {
         span: onSpan,
-        message: `"${thing}" is on the port ${otherName} already: one thing cannot be on two ports.`,
-        related: [{ origin: by, message: `the port ${otherName}` }],
+        message: `"${thing}" is already on port "${otherName}". It cannot be on two ports.`,
+        related: [{ origin: by, message: `Port "${otherName}"` }],
       },
     ];
   },

@@ -1,4 +1,4 @@
-/** Every rule, in the order in which the pages list them. */
+/** All rules, in the order in which the pages list them. */
 
 import { barometerAtSeaLevel } from './barometer-at-sea-level.ts';
 import { boostWithoutRetard } from './boost-without-retard.ts';

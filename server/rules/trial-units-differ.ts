@@ -5,8 +5,8 @@ import { lineSpan } from './syntax.ts';
 export const trialUnitsDiffer = rule({
   code: 'trial-units-differ',
   severity: 'warning',
-  title: 'A line of a trial in units the others do not have',
-  why: 'All rows of a trial are laid through one line, so each must give the same two things. A row in another kind of unit is left out, a want in another kind has no answer.',
+  title: 'A trial line in different units from the rest',
+  why: 'All rows of a trial are fitted with one line, so each must give the same two quantities. A row in another kind of unit is left out; a "want" in another kind has no answer.',
   standing: 'notation',
   good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    4 mm 14.5 psi\n    want 13 psi\n',
   bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 V\n',
@@ -23,14 +23,14 @@ export const trialUnitsDiffer = rule({
           after.trial === undefined ||
           isOnAxes(rowOf(entry, where), axesOf(after.trial, after.words));
     if (fits || values.some((value) => value.form === 'amount' && !value.interval)) return NO_PROBLEMS;
-    const [knob, response] = [above.knob, above.response].map(told);
+    const [knob, response] = [above.knob, above.response].map(axisText);
     return [
       {
         span: lineSpan(line),
-        message: `The rows above give ${knob} and ${response}; this is neither, and is left out of the line through them.`,
+        message: `The rows above give ${knob} and ${response}; this line does not, so it is left out of the fit.`,
       },
     ];
   },
 });
 
-const told = ({ name, unit: { symbol } }: Axis): string => `${name}${symbol ? ` (${symbol})` : ''}`;
+const axisText = ({ name, unit: { symbol } }: Axis): string => `${name}${symbol ? ` (${symbol})` : ''}`;

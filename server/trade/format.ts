@@ -89,3 +89,6 @@ function formatNumbers(iv: Interval, number: (n: number) => string): string {
   const [low, high] = [number(iv.low), number(iv.high)];
   return low === high ? rough + low : `${rough}${low}..${high}`;
 }
+
+/** With a capital first letter; any other beginning as it is. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -103,18 +103,18 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   [
     'the rule that found something on the line',
     '  idle 2600 rpm ; meant: ‸',
-    'outside-band | A value outside what is usual',
+    'outside-band | A value outside the usual range',
   ],
   [
     'where a specification is from',
     '  note x\nspecs\n  head bolts torque 85 lb-ft ‸',
     'source | where it is from',
   ],
-  ['codes of rules', '  idle 9 ; meant: outside-b‸', 'outside-band | A value outside what is usual'],
+  ['codes of rules', '  idle 9 ; meant: outside-b‸', 'outside-band | A value outside the usual range'],
   [
     'a second code',
     '  idle 9 ; meant: ten-times, outside-b‸',
-    'outside-band | A value outside what is usual',
+    'outside-band | A value outside the usual range',
   ],
   ['the flag of a fault', '  fault brake: drags [‸', '[safety] | stands in the way of a road run'],
   ['facts in their section', 'engine\n  comp‸', 'compression | fact, :1'],

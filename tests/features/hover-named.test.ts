@@ -68,7 +68,7 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   [
     'a rule that is silenced',
     'session 2026-05-02\n  idle 2400 rpm  ; meant: «outside-b‸and»\n',
-    'A value outside what is usual (outside-band)',
+    'A value outside the usual range (outside-band)',
   ],
   [
     'a session: what is due',

@@ -136,9 +136,7 @@ describe('what a trial says', () => {
     expect(figureIn(book, 'mixture for 18 inHg').text).toBe(
       'none: depression does not move between 1..1 1/2 turns',
     );
-    expect(figureIn(book, 'mixture -> depression').caution).toContain(
-      'throttle plates may stand too far open',
-    );
+    expect(figureIn(book, 'mixture -> depression').caution).toContain('throttle plates may be too far open');
   });
 
   test('repeat rows tell the noise a response must be over', () => {

@@ -2,13 +2,16 @@
 import { rows } from './found.ts';
 
 rows('wrong-unit', [
-  ['initial 9 «F»', 'F is a temperature; initial is an angle, in deg.'],
-  ['water 180 «psi»', 'psi is a pressure; water is a temperature, in F'],
+  ['initial 9 «F»', '"F" is a temperature; initial is an angle, in deg.'],
+  ['water 180 «psi»', '"psi" is a pressure; water is a temperature, in F.'],
   ['water 180 «deg»', 'an angle'],
-  ['mechanical 0 deg @ 900 «F»', 'after @ stands a rotation, in rpm'],
+  ['mechanical 0 deg @ 900 «F»', '"F" is a temperature; after @ goes a rotation, in rpm.'],
   ['mechanical 0 «psi» @ 900 rpm'],
   ['vacuum advance 0 deg @ 4 inHg, 12 deg @ 12 «rpm»', 'in inHg'],
-  ['weather 14 C, 1011 hPa, 62 «rpm»', 'weather is told by temperature (C), pressure (hPa), humidity (%RH)'],
+  [
+    'weather 14 C, 1011 hPa, 62 «rpm»',
+    '"rpm" is a rotation; weather is given as temperature (C), pressure (hPa), humidity (%RH).',
+  ],
   ['tube 388 401 384 226 «psi»'],
   ['main jet 130 «psi»', 'main jet is a bare number, or a length or a fuel flow'],
   ['fuel pressure 6 «lbs»', 'Did you mean psi?', 'fuel pressure 6 psi'],
@@ -32,7 +35,7 @@ rows('wrong-unit', [['water <= 195 «psi»'], ['water <= 195 F']], 'limits');
 rows('unknown-unit', [
   ['fuel pressure 5 «pzi»', 'Did you mean psi?', 'fuel pressure 5 psi'],
   ['idle 850 «rmp»', 'Did you mean rpm?', 'idle 850 rpm'],
-  ['dwell 50 «zork»', 'taken to be in deg'],
+  ['dwell 50 «zork»', 'The number is read in deg until then.'],
   ['initial 9 static'],
   ['tube 388 401 384 «zork»'],
   ['idle 850 steady'],
@@ -42,43 +45,65 @@ rows('unknown-unit', [
 ]);
 
 rows('missing-unit', [
-  ['water «180»', 'taken as F'],
+  ['water «180»', 'The unit is missing; read as F.'],
   ['initial 9'],
   ['total 32 @ 3000'],
   ['volts 12.6'],
   ['power valve 6.5'],
-  ['dwell «50»', 'taken as deg', 'dwell 50 deg'],
-  ['plug gap «0.6»', 'by its size taken as mm', 'plug gap 0.6 mm'],
-  ['plug gap «.032»', 'taken as in'],
-  ['valve lash «12»', 'by its size taken as thou', 'valve lash 12 thou'],
-  ['compression «10.5» 10.2 8.1 8.3', 'by its size taken as bar', 'compression 10.5 10.2 8.1 8.3 bar'],
-  ['main jet «1 3/4»', 'by its size taken as turns', 'main jet 1 3/4 turns'],
-  ['main jet «.090»', 'by its size taken as in', 'main jet .090 in'],
-  ['weather 68 F «30.02» 29 %RH', 'by its size taken as inHg', 'weather 68 F 30.02 inHg 29 %RH'],
-  ['weather 68 F «1015» 29 %RH', 'by its size taken as hPa', 'weather 68 F 1015 hPa 29 %RH'],
+  ['dwell «50»', 'The unit is missing; read as deg.', 'dwell 50 deg'],
+  ['plug gap «0.6»', 'The unit is missing; read as mm because of its size.', 'plug gap 0.6 mm'],
+  ['plug gap «.032»', 'The unit is missing; read as in.'],
+  ['valve lash «12»', 'The unit is missing; read as thou because of its size.', 'valve lash 12 thou'],
+  [
+    'compression «10.5» 10.2 8.1 8.3',
+    'The unit is missing; read as bar because of its size.',
+    'compression 10.5 10.2 8.1 8.3 bar',
+  ],
+  ['main jet «1 3/4»', 'The unit is missing; read as turns because of its size.', 'main jet 1 3/4 turns'],
+  ['main jet «.090»', 'The unit is missing; read as in because of its size.', 'main jet .090 in'],
+  [
+    'weather 68 F «30.02» 29 %RH',
+    'The unit is missing; read as inHg because of its size.',
+    'weather 68 F 30.02 inHg 29 %RH',
+  ],
+  [
+    'weather 68 F «1015» 29 %RH',
+    'The unit is missing; read as hPa because of its size.',
+    'weather 68 F 1015 hPa 29 %RH',
+  ],
   ['odometer 100 km | odometer «140»', 'last written in km', 'odometer 100 km | odometer 140 km'],
   ['water 80 C | water «180»', 'last written in C', 'water 80 C | water 180 C'],
   ['water «180» hot'],
-  ['weather «14»', 'told apart by units'],
-  ['weather «14», 1011 hPa', 'told apart by units'],
-  ['vacuum advance 0 deg @ «4», 12 deg @ 12', 'taken as inHg'],
+  [
+    'weather «14»',
+    'The unit is missing, so this number is not used: the values of weather (temperature, pressure, humidity) are recognised by their units.',
+  ],
+  [
+    'weather «14», 1011 hPa',
+    'The unit is missing, so this number is not used: the values of weather (temperature, pressure, humidity) are recognised by their units.',
+  ],
+  ['vacuum advance 0 deg @ «4», 12 deg @ 12', 'The unit is missing after @; read as inHg.'],
   ['mechanical 0 deg @ 900, 8 deg @ 1500'],
   ['tube 388 401 384 226 F'],
   ['tube «388» 401 384 226'],
   ['dwell 50 deg | dwell +2'],
-  ['dwell +«2»', 'taken as deg', 'dwell +2 deg'],
+  ['dwell +«2»', 'The unit is missing; read as deg.', 'dwell +2 deg'],
   ['idle 850'],
   ['mixture 1 1/2'],
   ['main jet 130'],
   ['lambda 0.9'],
 ]);
-rows('missing-unit', [['dwell <= «34»', 'taken as deg', 'dwell <= 34 deg'], ['total <= 34']], 'limits');
-rows('missing-unit', [['head bolts torque «58»', 'taken as lb-ft']], 'specs');
+rows(
+  'missing-unit',
+  [['dwell <= «34»', 'The unit is missing; read as deg.', 'dwell <= 34 deg'], ['total <= 34']],
+  'limits',
+);
+rows('missing-unit', [['head bolts torque «58»', 'The unit is missing; read as lb-ft.']], 'specs');
 
 rows('too-many-values', [
   ['initial 9 deg «12 deg»', 'takes one value'],
-  ['idle 820 «850 rpm»', 'Anything between two values is written 190..220.'],
-  ['oil pressure 60 psi cold, «25 psi» hot', 'Give each a line of its own.'],
+  ['idle 820 «850 rpm»', 'Write a range as 190..220.'],
+  ['oil pressure 60 psi cold, «25 psi» hot', 'Give each its own line.'],
   ['WOT 4900 rpm «58 mph»', 'such as "speed 58 mph"'],
   ['oil 48 psi, «235 F»', 'such as "oil temperature 235 F"'],
   ['oil 235 F, «48 psi»', 'such as "oil pressure 48 psi"'],
