@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Habits } from '../../server/model/spoken/habits.ts';
 import { readSpoken } from '../../server/model/spoken/read.ts';
 
-const AROUND = { section: 'session', words: new Map(), specs: new Map() } as const;
+const AROUND = { section: 'session', words: new Map(), specs: new Map(), inConflict: false } as const;
 const US: Habits = { units: 'us', dayOrder: 'month first', cylinders: 8, date: '2026-05-01' };
 const METRIC: Habits = { units: 'metric', dayOrder: 'day first', cylinders: 4, date: '2026-05-01' };
 const PAIR: Habits = {

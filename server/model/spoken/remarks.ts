@@ -1,5 +1,5 @@
 /** A clause that no form fits: a remark beside the facts, a heading of what follows, or a setting that moved uncounted. */
-import { findQuantity } from '../../trade/vocabulary.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from './classify.ts';
 import type { Clause } from './clauses.ts';
 import type { Context, Meaning } from './form.ts';
