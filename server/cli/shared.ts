@@ -2,9 +2,9 @@
 import type { Carried } from '../model/carry.ts';
 import { findingCircles, usedFirst } from '../model/circles.ts';
 import { type FileText, partsWithin } from '../model/files.ts';
+import type { Absent } from '../model/lookup.ts';
 import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/shared.ts';
 import type { Shared, Snapshot } from '../model/snapshot.ts';
-import type { Absent } from '../model/step.ts';
 import { openNotebook } from '../rules/index.ts';
 import type { Terminal } from './terminal.ts';
 

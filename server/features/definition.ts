@@ -2,11 +2,11 @@
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Carried } from '../model/carry.ts';
 import { lineOf, readingAt } from '../model/locate.ts';
+import { isAbsent } from '../model/lookup.ts';
 import type { Entry, Origin, QuantityEntry } from '../model/notebook.ts';
 import type { Reading } from '../model/page.ts';
 import type { Snapshot } from '../model/snapshot.ts';
-import { specFor } from '../model/specs.ts';
-import { isAbsent } from '../model/step.ts';
+import { specFor } from '../model/spec-for.ts';
 import { linksIn } from './document-links.ts';
 import { type LocatedMention, mentionAt, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
 import { wholeLines } from './ranges.ts';

@@ -6,7 +6,7 @@ import { nameAt, nameOf } from '../model/names.ts';
 import type { Entry } from '../model/notebook.ts';
 import type { Page, Reading } from '../model/page.ts';
 import type { Snapshot } from '../model/snapshot.ts';
-import { specNames } from '../model/specs.ts';
+import { specNames } from '../model/spec-names.ts';
 import { finished, type Steps } from '../model/steps.ts';
 import { ROAD_CHECKS } from '../trade/checks.ts';
 import { onLine } from './ranges.ts';

@@ -1,7 +1,6 @@
 /** Amounts in the unit a sum wants. */
 import { type Interval, scale } from '../trade/interval.ts';
 import { convertInterval, unitById } from '../trade/units.ts';
-import type { InForce } from './carry.ts';
 import type { Amount, Value } from './values.ts';
 
 /**
@@ -14,12 +13,6 @@ export function amountIn(value: Value | undefined, unit: string, bare: string = 
   const to = unitById(unit);
   const signed = value.relative === 'less' ? scale(value.interval, -1) : value.interval;
   return from.dimension === to.dimension ? convertInterval(signed, from, to) : undefined;
-}
-
-/** A setting's single value in a unit; undefined for a list, a mere change, or none. */
-export function settingIn(setting: InForce | undefined, unit: string): Interval | undefined {
-  if (!setting?.base || setting.values.length !== 1) return undefined;
-  return amountIn(setting.values[0], unit, setting.quantity.unit ?? unit);
 }
 
 /** First amount among values, if there is one. */

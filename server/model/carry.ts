@@ -3,7 +3,6 @@
  * give the same reading of whatever follows, which is where a rebuild stops.
  */
 import type { PartKind, Quantity } from '../trade/quantity.ts';
-import { isMap, sameMaps } from './maps.ts';
 import type { Origin, Point, Said, SectionKind } from './notebook.ts';
 import type { Amount, Value } from './values.ts';
 
@@ -224,15 +223,3 @@ export const NOTHING_CARRIED: Carried = {
 };
 
 export const keyOf = (name: string, place: string | undefined): string => `${name}|${place ?? ''}`;
-
-/** Deep equality of readonly data; the same object is equal at once, which is nearly always the case. */
-export function same(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true;
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  if (isMap(a)) return isMap(b) && sameMaps(a, b, same);
-  if (Array.isArray(a))
-    return Array.isArray(b) && a.length === b.length && a.every((each, i) => same(each, b[i]));
-  const keys = Object.keys(a);
-  if (keys.length !== Object.keys(b).length) return false;
-  return keys.every((key) => same(a[key as keyof typeof a], b[key as keyof typeof b]));
-}

@@ -1,12 +1,12 @@
 /** Which readings may be held against each other: same quantity, same place, same conditions, engine warm or not. */
 import { type Interval, middle } from '../trade/interval.ts';
-import type { Quantity } from '../trade/quantity.ts';
+import { isResponse, type Quantity } from '../trade/quantity.ts';
 import { convert, unitById } from '../trade/units.ts';
 import { amountIn, firstAmount } from './amounts.ts';
 import type { Carried } from './carry.ts';
-import { ofName } from './maps.ts';
 import type { Said } from './notebook.ts';
 import type { Amount } from './values.ts';
+import { isCold, WARMTH, wordsOf } from './warmth.ts';
 
 /** A reading as a number, and what it was read under. */
 export interface Measured {
@@ -26,26 +26,6 @@ export interface Measured {
   /** One cylinder of a list, which also stands as a whole. */
   readonly ofList: boolean;
 }
-
-/** What is read to know the day or the mileage and answers to no setting; nor does a torque, however it is called. */
-const NO_RESPONSE: ReadonlySet<string> = new Set([
-  'weather',
-  'air temperature',
-  'barometer',
-  'humidity',
-  'altitude',
-  'odometer',
-  'hours',
-  'fuel used',
-  'oil used',
-]);
-
-/** A quantity that settings may have an effect on. */
-export const isResponse = (quantity: Quantity): boolean =>
-  quantity.kind === 'reading' &&
-  quantity.form === 'number' &&
-  quantity.dimension !== 'torque' &&
-  !NO_RESPONSE.has(quantity.name);
 
 /**
  * What one `said` of a reading measured: a value of its own place, or of a list each cylinder and their mean under no
@@ -80,31 +60,12 @@ export function meanOf(values: readonly Interval[]): Interval {
   };
 }
 
-/** Under this the cooling water tells of an engine not yet warm, degC. Common practice, no source. */
-const WARM_WATER = 60;
-const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'cold']);
-
-/**
- * Cold where it is said, or where the water is or was last read so in this session; else a reading is taken to be of the
- * warm engine.
- */
-function isCold(quantity: Quantity, said: Said, carried: Carried): boolean {
-  const words = wordsOf(said);
-  if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
-  const water = quantity.name === 'water' ? { quantity, said } : ofName(carried.readings, 'water', 1)[0];
-  const celsius = water && amountIn(water.said.values[0], 'C', water.quantity.unit);
-  return celsius !== undefined && celsius.high < WARM_WATER;
-}
-
 /** In one order and in base units, so that it does not matter how the conditions were written. */
 function underWords(said: Said, cold: boolean): string {
   const words = wordsOf(said).filter((word) => !WARMTH.has(word));
   const at = said.conditions.flatMap(({ value }) => (value?.interval ? [atText(value)] : []));
   return [...words.sort(), ...at.sort(), ...(cold ? ['cold'] : [])].join(', ');
 }
-
-const wordsOf = (said: Said): string[] =>
-  [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());
 
 /** The unit that a condition of a dimension is told in. */
 const TOLD_IN: ReadonlyMap<string, string> = new Map(

@@ -1,10 +1,11 @@
 /** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
 import { type CylinderValue, neighbours } from '../trade/cylinders.ts';
 import { type Interval, middle } from '../trade/interval.ts';
+import { isResponse } from '../trade/quantity.ts';
 import { convertInterval, unitById } from '../trade/units.ts';
 import { amountIn } from './amounts.ts';
 import type { Carried } from './carry.ts';
-import { isResponse, measuredIn } from './comparable.ts';
+import { measuredIn } from './comparable.ts';
 import { saidText } from './describe.ts';
 import { ofName } from './maps.ts';
 import type { Origin, Said } from './notebook.ts';

@@ -2,22 +2,8 @@
 import { formatValue } from '../trade/format.ts';
 import { exact, middle, width } from '../trade/interval.ts';
 import { convert, unitById } from '../trade/units.ts';
-import type { InForce } from './carry.ts';
 import type { Point, Said } from './notebook.ts';
 import type { Amount, Value } from './values.ts';
-
-/** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
-export function settingText(setting: InForce): string {
-  if (setting.text !== undefined) return setting.text;
-  const values = [
-    ...setting.points.map((point) => pointText(point, setting.quantity.unit)),
-    ...setting.values.map((value) => valueText(value, setting.quantity.unit)),
-  ];
-  const said = [values.join(setting.points.length > 0 ? ', ' : ' '), setting.words.join(' ')]
-    .filter((text) => text !== '')
-    .join(', ');
-  return setting.base ? said : `${said} from an unknown start`;
-}
 
 /** What one place was said to have, as it would be written; `unit`: of numbers without one. */
 export function saidText(said: Said, unit: string | undefined): string {
@@ -45,7 +31,7 @@ const isList = ({ points, values }: Said): boolean =>
   points.length === 0 &&
   values.every((value) => value.form === 'amount' && value.unit?.id === (values[0] as Amount).unit?.id);
 
-const pointText = (point: Point, unit: string | undefined): string =>
+export const pointText = (point: Point, unit: string | undefined): string =>
   `${valueText(point.value, unit)} @ ${valueText(point.at, undefined)}`;
 
 /** In the unit it was written in; a bare number in `assumed`. */
@@ -57,11 +43,6 @@ export function valueText(value: Value, assumed: string | undefined): string {
   if (!value.relative) return text;
   if (value.relative === 'in' || value.relative === 'out') return `${value.relative} ${text}`;
   return value.relative === 'less' ? `-${text}` : text.startsWith('-') ? text : `+${text}`;
-}
-
-/** `2 deg more`, `unchanged`; undefined where the two cannot be compared. */
-export function changeText(before: InForce, after: InForce): string | undefined {
-  return differenceText(only(before), only(after), after.quantity.unit);
 }
 
 /** As `changeText`, of two values; a bare number is taken to be in `assumed`. */
@@ -80,6 +61,3 @@ export function differenceText(
   const size = formatValue(exact(Math.abs(difference)), unit);
   return difference > 0 ? `${size} more` : `${size} less`;
 }
-
-const only = (setting: InForce): Value | undefined =>
-  setting.base && setting.values.length === 1 ? setting.values[0] : undefined;

@@ -1,11 +1,9 @@
+import type { FileProblem } from './lookup.ts';
+
 /** What the doors of the program read of files that a notebook names. The model itself opens nothing. */
 
 /** A file's text, or why there is none. */
 export type FileText = { readonly text: string } | { readonly problem: FileProblem };
-
-/** `outside`: the path leaves the folder it may be read from. */
-export type FileProblem = 'missing' | 'too large' | 'outside' | 'not text' | 'not readable';
-
 /** By the path as the notebook writes it. */
 export type Files = ReadonlyMap<string, FileText>;
 

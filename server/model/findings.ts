@@ -1,8 +1,8 @@
 /** What a check may say of a line. The checks themselves are in server/rules; the model only keeps what they say. */
 import type { Span } from '../../grammar/index.ts';
 import type { Carried } from './carry.ts';
+import type { LookUp } from './lookup.ts';
 import type { Entry, Origin } from './notebook.ts';
-import type { LookUp } from './step.ts';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
 

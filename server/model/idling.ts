@@ -1,10 +1,11 @@
 /** What a session read at idle, in and out of gear, and how the mixture screws of two sides stand. */
 
 import { type Interval, subtract } from '../trade/interval.ts';
-import { amountIn, settingIn } from './amounts.ts';
+import { amountIn } from './amounts.ts';
 import type { Carried, InForce, Taken } from './carry.ts';
 import { ofName } from './maps.ts';
 import type { Origin, Said } from './notebook.ts';
+import { settingIn } from './setting.ts';
 
 interface ReadAt {
   readonly value: Interval;
@@ -100,7 +101,3 @@ export const farApart = ({ difference: { low, high } }: Sides): boolean =>
 /** `the screws do nothing`, `mixture made no difference`. */
 export const NOTED_WITHOUT_EFFECT =
   /^(?:(?!\b(?:screw|mixture)).)*\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b|^(?:(?!\bno (?:effect|difference|change|response)\b).)*\bno (?:effect|difference|change|response)\b.*\b(?:screws?|mixture)\b/i;
-
-/** Likely cause and cure where mixture screws have no effect; goes on after a colon. Common practice, no source. */
-export const PLATES_TOO_FAR_OPEN =
-  'the throttle plates may be too far open, so fuel comes from the transfer slot instead. Close the primary plates and let the idle air in another way: secondary stop, more initial advance';

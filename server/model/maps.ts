@@ -245,3 +245,15 @@ function hashOf(key: string): number {
   for (let i = 0; i < key.length; i++) hash = Math.imul(hash ^ key.charCodeAt(i), 0x9e3779b1) ^ (hash >>> 13);
   return (hash ^ (hash >>> 15)) & (PLACES - 1);
 }
+
+/** Deep equality of readonly data; the same object is equal at once, which is nearly always the case. */
+export function same(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (isMap(a)) return isMap(b) && sameMaps(a, b, same);
+  if (Array.isArray(a))
+    return Array.isArray(b) && a.length === b.length && a.every((each, i) => same(each, b[i]));
+  const keys = Object.keys(a);
+  if (keys.length !== Object.keys(b).length) return false;
+  return keys.every((key) => same(a[key as keyof typeof a], b[key as keyof typeof b]));
+}

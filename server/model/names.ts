@@ -2,9 +2,8 @@
 import { type Line, type Run, runText } from '../../grammar/index.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
-import type { Spec } from './carry.ts';
 import type { SectionKind } from './notebook.ts';
-import { specNames } from './specs.ts';
+import { type NamedSpec, specNames } from './spec-names.ts';
 
 export interface Around {
   readonly section: SectionKind | undefined;
@@ -13,7 +12,7 @@ export interface Around {
   /** Own words of the notebook, by lower-case name. */
   readonly words: ReadonlyMap<string, Quantity>;
   /** What is specified may be read by its name: `head bolts 60 lb-ft`. */
-  readonly specs: ReadonlyMap<string, Spec>;
+  readonly specs: ReadonlyMap<string, NamedSpec>;
 }
 
 export const nameOf = (line: Line, run: Run): string =>

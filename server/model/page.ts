@@ -3,11 +3,13 @@
  * it; of all that is read, a page keeps only what later pages and the reader need.
  */
 import { withoutBreak } from '../../grammar/index.ts';
-import { type Carried, same } from './carry.ts';
+import type { Carried } from './carry.ts';
 import type { Check, Context, Finding } from './findings.ts';
 import { entryOfText } from './lines.ts';
+import type { Found, LookUp, Question } from './lookup.ts';
+import { same } from './maps.ts';
 import type { Entry, Origin } from './notebook.ts';
-import { type Found, type LookUp, type Question, step } from './step.ts';
+import { step } from './step.ts';
 
 export interface Page {
   readonly id: number;

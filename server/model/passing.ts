@@ -5,10 +5,10 @@
 import { cutLines, withoutBreak } from '../../grammar/index.ts';
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check, LocatedFinding } from './findings.ts';
+import type { LookUp } from './lookup.ts';
 import type { Ref } from './notebook.ts';
 import { partIntoPages, readPage } from './page.ts';
 import type { Shared } from './snapshot.ts';
-import type { LookUp } from './step.ts';
 
 /** A text to be read once. */
 export interface Passing {

@@ -3,10 +3,9 @@
  * few readings of each kind, and a kind not read for some sessions is forgotten, so that an old line never ties all pages
  * below it.
  */
-import type { Quantity } from '../trade/quantity.ts';
+import { isResponse, type Quantity } from '../trade/quantity.ts';
 import { amountIn } from './amounts.ts';
 import type { Carried, Window } from './carry.ts';
-import { isResponse } from './comparable.ts';
 import { put } from './maps.ts';
 import type { Said } from './notebook.ts';
 

@@ -8,7 +8,7 @@ import type { Carried, Recheck } from './carry.ts';
 import { daysBetween } from './dates.ts';
 import { put, withoutKey } from './maps.ts';
 import type { Origin, QuantityEntry, RecheckEntry } from './notebook.ts';
-import { specNames } from './specs.ts';
+import { specNames } from './spec-names.ts';
 import type { Amount } from './values.ts';
 import { showsWarm } from './warmth.ts';
 

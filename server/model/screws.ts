@@ -1,9 +1,10 @@
 /** The turns of every screw of the carburettor through the notebook. */
 import { keyOf } from './carry.ts';
-import { settingText, valueText } from './describe.ts';
+import { valueText } from './describe.ts';
 import { keptByPage } from './kept.ts';
 import type { Origin } from './notebook.ts';
 import type { Reading } from './page.ts';
+import { settingText } from './setting-text.ts';
 import { pageAt, type Snapshot } from './snapshot.ts';
 
 export interface Turn {

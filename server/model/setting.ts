@@ -1,7 +1,8 @@
 /** What a line makes of a setting: a whole value replaces, a change adds up. */
-import { add, scale } from '../trade/interval.ts';
+import { add, type Interval, scale } from '../trade/interval.ts';
 import { turnSign } from '../trade/turns.ts';
 import { convertDifference, unitById } from '../trade/units.ts';
+import { amountIn } from './amounts.ts';
 import { type Carried, type InForce, keyOf } from './carry.ts';
 import { ofName, put, withoutKey } from './maps.ts';
 import type { Origin, QuantityEntry, Said } from './notebook.ts';
@@ -111,4 +112,10 @@ function stepFactor(from: Amount, change: Amount): number | undefined {
   return unit.dimension === target.dimension
     ? convertDifference(1, unitById(unit.id), unitById(target.id))
     : undefined;
+}
+
+/** A setting's single value in a unit; undefined for a list, a mere change, or none. */
+export function settingIn(setting: InForce | undefined, unit: string): Interval | undefined {
+  if (!setting?.base || setting.values.length !== 1) return undefined;
+  return amountIn(setting.values[0], unit, setting.quantity.unit ?? unit);
 }

@@ -2,10 +2,10 @@
 import { cutLines, parseLine, tokenText, withoutBreak } from '../../grammar/index.ts';
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import { isOpenAfter, markOf } from './conflicts.ts';
+import type { Absent, Found } from './lookup.ts';
 import type { Origin } from './notebook.ts';
 import type { Page } from './page.ts';
 import type { Shared, Snapshot } from './snapshot.ts';
-import type { Absent, Found } from './step.ts';
 
 /** What is known of the notebooks, by a name that each has once. */
 export interface Known {

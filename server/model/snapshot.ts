@@ -13,8 +13,8 @@ import {
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
 import { type Listed, listedAfter, NOTHING_LISTED } from './listing.ts';
+import type { Found, LookUp } from './lookup.ts';
 import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
-import type { Found, LookUp } from './step.ts';
 import { finished, type Steps } from './steps.ts';
 
 export interface Snapshot extends Listed {

@@ -1,23 +1,18 @@
-/** How one line changes what is carried: `step(carried, entry, where)` gives the state after it. */
-
-import { partKind } from '../trade/parts.ts';
-import type { PartKind } from '../trade/quantity.ts';
-import { type Carried, keyOf, same, type Taken } from './carry.ts';
-import { isResponse } from './comparable.ts';
+import { isResponse } from '../trade/quantity.ts';
+import { type Carried, keyOf, type Taken } from './carry.ts';
 import { isOpenAfter } from './conflicts.ts';
 import { isMoving, NO_WORK, withDue } from './due.ts';
-import type { FileProblem } from './files.ts';
+import { fitPart, remove } from './fitted-parts.ts';
 import { jetDayAfter } from './jet-day.ts';
-import { put, putAll, putLast, without, withoutKey } from './maps.ts';
+import { type Found, isAbsent, type LookUp } from './lookup.ts';
+import { put, putLast, same, withoutKey } from './maps.ts';
 import type {
   CheckEntry,
   ConflictMark,
   Entry,
-  FitEntry,
   ItemEntry,
   Origin,
   QuantityEntry,
-  Ref,
   RowEntry,
   SessionEntry,
 } from './notebook.ts';
@@ -32,33 +27,10 @@ import {
   withRecheck,
 } from './rechecks.ts';
 import { set } from './setting.ts';
-import { rowOf, trialBegun, trialWith } from './trials.ts';
-import { alsoTurned, withTurned } from './turned.ts';
+import { rowOf, trialBegun, trialWith } from './trial-rows.ts';
+import { withTurned } from './turned.ts';
 import { sinceTried, withUntried } from './untried.ts';
 import { withShared } from './with-shared.ts';
-
-/** What a line may ask beyond what is carried to it. */
-export type Question =
-  /** The state at the end of that day's session, not of the one that asks. */
-  | { readonly of: 'day'; readonly date: string; readonly asking: Ref | undefined }
-  /** The state at the end of another notebook, by the path as written. */
-  | { readonly of: 'notebook'; readonly path: string }
-  /** Whether a file that is only named is missing, by the path as written. */
-  | { readonly of: 'file'; readonly path: string };
-
-/** Why another notebook gives nothing; `cycle`: it uses, in the end, the one that asks. */
-export interface Absent {
-  readonly problem: FileProblem | 'cycle';
-  /** Where a file was looked for, from the folder that may be read; where that says more than the path. */
-  readonly lookedAt?: string;
-}
-
-/** Undefined where there is no such day, the file is there, or nobody looked. */
-export type Found = Carried | Absent | undefined;
-
-export type LookUp = (question: Question) => Found;
-
-export const isAbsent = (found: Found): found is Absent => found !== undefined && 'problem' in found;
 
 export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
   if (entry.kind === 'conflict') return throughConflict(carried, entry.mark);
@@ -216,48 +188,6 @@ function withCheck(state: Carried, entry: CheckEntry, where: Origin): Carried {
 function withRow(state: Carried, entry: RowEntry, where: Origin): Carried {
   if (!state.trial) return state;
   return { ...state, trial: trialWith(state.trial, rowOf(entry, where)) };
-}
-
-/** The kind of a part by its name: as declared, else by the words of the name. */
-export function kindOfPart(state: Carried, name: string): PartKind | undefined {
-  return state.parts.get(name)?.part ?? partKind(name.split(' '));
-}
-
-/** What the part before it owned is put aside under its name; what this one owned when it came off is back. */
-function fitPart(state: Carried, entry: FitEntry, where: Origin): Carried {
-  const kind = kindOfPart(state, entry.name);
-  if (!kind || state.fitted.get(kind)?.name === entry.name) return state;
-  const bare = takeOff(state, kind);
-  const back = bare.parked.get(entry.name) ?? new Map();
-  const after = {
-    ...bare,
-    turned: state.fitted.has(kind) ? alsoTurned(state.turned, kind, where) : state.turned,
-    settings: putAll(bare.settings, back),
-    fitted: put(bare.fitted, kind, { name: entry.name, written: writtenName(entry), by: where }),
-    parked: withoutKey(bare.parked, entry.name),
-  };
-  return withDue(after, [{ name: entry.name, owner: kind }], where);
-}
-
-const writtenName = ({ line, nameSpan }: FitEntry): string =>
-  line.text.slice(nameSpan.from, nameSpan.to).replace(/\s+/g, ' ');
-
-function remove(state: Carried, entry: FitEntry, where: Origin): Carried {
-  const kind = kindOfPart(state, entry.name);
-  if (!kind || state.fitted.get(kind)?.name !== entry.name) return state;
-  return withDue(takeOff(state, kind), [{ name: entry.name, owner: kind }], where);
-}
-
-/** A part that was never named keeps its settings under the empty name of its kind. */
-function takeOff(state: Carried, kind: PartKind): Carried {
-  const owned = new Map([...state.settings].filter(([, setting]) => setting.quantity.owner === kind));
-  const name = state.fitted.get(kind)?.name ?? `(${kind})`;
-  return {
-    ...state,
-    settings: without(state.settings, (key) => owned.has(key)),
-    fitted: withoutKey(state.fitted, kind),
-    parked: owned.size > 0 || state.fitted.has(kind) ? put(state.parked, name, owned) : state.parked,
-  };
 }
 
 /** The settings and the parts of that day; items, limits and what was read stay as they are now. */

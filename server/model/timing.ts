@@ -3,10 +3,11 @@
 import type { VacuumSource } from '../trade/ignition.ts';
 import { exact, type Interval, range, scale } from '../trade/interval.ts';
 import type { CurvePoint } from '../trade/quantity.ts';
-import { amountIn, settingIn } from './amounts.ts';
+import { amountIn } from './amounts.ts';
 import type { Carried, InForce } from './carry.ts';
 import type { Point } from './notebook.ts';
 import { recently } from './recent.ts';
+import { settingIn } from './setting.ts';
 import type { Value } from './values.ts';
 
 export interface Curve {

@@ -1,15 +1,12 @@
-/** Trials as numbers: each row's knob and response in one unit, and what was fitted to them. */
-import { drillNamed } from '../trade/drills.ts';
 import { noiseOf } from '../trade/history.ts';
-import { type Interval, middle, scale } from '../trade/interval.ts';
+import { type Interval, middle } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { fitTrial, type TrialFit, type TrialRow } from '../trade/trials.ts';
 import { convertInterval, type Unit, unitById } from '../trade/units.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
 import type { Carried, Row, Trial } from './carry.ts';
-import { put } from './maps.ts';
-import type { Origin, RowEntry, TrialEntry } from './notebook.ts';
-import type { Amount, Value } from './values.ts';
+import { type Measured, measured, type Pair, pairOf } from './trial-rows.ts';
+import type { Value } from './values.ts';
 
 /** One axis of a trial: what it is called, what it is known as, and the unit its numbers are in. */
 export interface Axis {
@@ -28,26 +25,6 @@ export interface ReadTrial {
   readonly about: boolean;
   /** Undefined for fewer than two different knobs. */
   readonly fit: TrialFit | undefined;
-}
-
-/** A trial without its rows. */
-export const trialBegun = ({ knob, response, under }: TrialEntry, by: Origin): Trial => {
-  return { knob, response, under, rows: NO_ROWS, units: { knob: undefined, response: undefined }, by };
-};
-
-const NO_ROWS: Trial['rows'] = new Map();
-
-export const rowOf = ({ values, size }: Pick<RowEntry, 'values' | 'size'>, by: Origin): Row => {
-  return { values, size: size.map((word) => word.text).join(' '), by };
-};
-
-export function trialWith(trial: Trial, row: Row): Trial {
-  const { knob, response } = pairOf(row);
-  const units = {
-    knob: trial.units.knob ?? knob?.unit?.id,
-    response: trial.units.response ?? response?.unit?.id,
-  };
-  return { ...trial, rows: put(trial.rows, String(trial.rows.size), row), units };
 }
 
 /** Both axes, as the rows so far have them. */
@@ -116,30 +93,6 @@ export function wantIn(
   if (response) return { of: 'response', value: response };
   const knob = inUnit(measured(value), trial.knob.unit);
   return knob && { of: 'knob', value: knob };
-}
-
-interface Measured {
-  readonly interval: Interval;
-  /** Undefined where none was written. */
-  readonly unit: Unit | undefined;
-}
-
-interface Pair {
-  readonly knob: Measured | undefined;
-  readonly response: Measured | undefined;
-}
-
-const measured = ({ interval, unit, relative }: Amount): Measured | undefined =>
-  interval && { interval: relative === 'less' ? scale(interval, -1) : interval, unit };
-
-function pairOf({ values, size }: Pick<Row, 'values' | 'size'>): Pair {
-  const amounts = values
-    .filter((value): value is Amount => value.form === 'amount')
-    .map((amount) => measured(amount));
-  const drill = size === '' ? undefined : drillNamed(size.replace(/drill$/i, ''));
-  if (!drill) return { knob: amounts[0], response: amounts[1] };
-  const bore = { low: drill.inches, high: drill.inches, about: false };
-  return { knob: { interval: bore, unit: unitById('in') }, response: amounts[0] };
 }
 
 function axisOf(name: string, written: string | undefined, words: Carried['words']): Axis {

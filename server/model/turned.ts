@@ -1,8 +1,8 @@
 /** What was changed since the last reading: two things at once, and the reading can be credited to neither. */
 
 import { type Carried, type InForce, keyOf, type Turned } from './carry.ts';
-import { sameSetting } from './changes.ts';
 import type { Origin, QuantityEntry } from './notebook.ts';
+import { sameSetting } from './same-setting.ts';
 
 /** More than are told; keeps a long list of settings from growing what is carried. */
 const MOST = 12;

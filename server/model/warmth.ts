@@ -1,6 +1,8 @@
 /** Whether the engine got warm, by what was read. Common practice, no source. */
 import type { Quantity } from '../trade/quantity.ts';
 import { amountIn } from './amounts.ts';
+import type { Carried } from './carry.ts';
+import { ofName } from './maps.ts';
 import type { Said } from './notebook.ts';
 
 /** From this on water, oil, gearbox or head tell of a warm engine, degC. */
@@ -24,3 +26,23 @@ export function showsWarm(quantity: Quantity, said: Said): boolean {
   const celsius = amountIn(said.values[0], 'C', quantity.unit);
   return celsius !== undefined && celsius.low >= WARM;
 }
+
+/** Under this the cooling water tells of an engine not yet warm, degC. Common practice, no source. */
+const WARM_WATER = 60;
+
+export const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'cold']);
+
+/**
+ * Cold where it is said, or where the water is or was last read so in this session; else a reading is taken to be of the
+ * warm engine.
+ */
+export function isCold(quantity: Quantity, said: Said, carried: Carried): boolean {
+  const words = wordsOf(said);
+  if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
+  const water = quantity.name === 'water' ? { quantity, said } : ofName(carried.readings, 'water', 1)[0];
+  const celsius = water && amountIn(water.said.values[0], 'C', water.quantity.unit);
+  return celsius !== undefined && celsius.high < WARM_WATER;
+}
+
+export const wordsOf = (said: Said): string[] =>
+  [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());

@@ -1,11 +1,12 @@
 /** What holds at a line of a notebook: settings, parts, open items, limits and totals, each with the line that says so. */
 import type { Carried, InForce, Stated } from '../model/carry.ts';
 import { cautionsOfSession } from '../model/cautions.ts';
-import { saidText, settingText, valueText } from '../model/describe.ts';
+import { saidText, valueText } from '../model/describe.ts';
 import { logsWanted } from '../model/figures/log.ts';
 import type { Files } from '../model/files.ts';
 import { readingAt } from '../model/locate.ts';
 import type { Origin } from '../model/notebook.ts';
+import { settingText } from '../model/setting-text.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { ROAD_CHECKS } from '../trade/checks.ts';
 import type { PartKind } from '../trade/quantity.ts';

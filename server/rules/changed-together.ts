@@ -1,5 +1,5 @@
-import { isResponse } from '../model/comparable.ts';
 import { actOf } from '../trade/acts.ts';
+import { isResponse } from '../trade/quantity.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const changedTogether = rule({

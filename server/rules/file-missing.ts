@@ -1,6 +1,6 @@
 import { partsWithin } from '../model/files.ts';
+import { isAbsent } from '../model/lookup.ts';
 import type { FileEntry } from '../model/notebook.ts';
-import { isAbsent } from '../model/step.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const fileMissing = rule({

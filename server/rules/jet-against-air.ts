@@ -1,8 +1,8 @@
-import { settingIn } from '../model/amounts.ts';
 import { type Carried, type InForce, keyOf } from '../model/carry.ts';
 import { airOf, densityOf } from '../model/figures/day-air.ts';
 import { inWords } from '../model/figures/known.ts';
 import { MAIN_JETS } from '../model/jet-day.ts';
+import { settingIn } from '../model/setting.ts';
 import { jetAreaForAir, relativeDensity } from '../trade/air.ts';
 import { areaRatio } from '../trade/carburation.ts';
 import { exact, middle, monotoneEach } from '../trade/interval.ts';

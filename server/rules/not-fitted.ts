@@ -1,4 +1,4 @@
-import { kindOfPart } from '../model/step.ts';
+import { kindOfPart } from '../model/fitted-parts.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const notFitted = rule({

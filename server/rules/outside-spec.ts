@@ -1,4 +1,4 @@
-import { specName } from '../model/specs.ts';
+import { specName } from '../model/spec-names.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { outsideSpecs } from './spec-values.ts';
 

@@ -1,6 +1,6 @@
-import { settingIn } from '../model/amounts.ts';
 import { keyOf } from '../model/carry.ts';
 import { idleDepression } from '../model/idling.ts';
+import { settingIn } from '../model/setting.ts';
 import { formatValue } from '../trade/format.ts';
 import { shift } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';

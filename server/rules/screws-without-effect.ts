@@ -1,6 +1,6 @@
 import type { Carried } from '../model/carry.ts';
-import { PLATES_TOO_FAR_OPEN } from '../model/idling.ts';
 import { readTrial } from '../model/trials.ts';
+import { PLATES_TOO_FAR_OPEN } from '../trade/idle-screws.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 /** Number of rows from which, and up to which, a trial without response is reported. */

@@ -1,5 +1,5 @@
-import { settingText } from '../model/describe.ts';
 import { farApart, mixtureSides, SIDES_APART } from '../model/idling.ts';
+import { settingText } from '../model/setting-text.ts';
 import { formatValue } from '../trade/format.ts';
 import { exact } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';

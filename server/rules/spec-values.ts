@@ -4,7 +4,7 @@ import type { Spec } from '../model/carry.ts';
 import { valueText } from '../model/describe.ts';
 import type { Context } from '../model/findings.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
-import { specFor } from '../model/specs.ts';
+import { specFor } from '../model/spec-for.ts';
 import type { Amount } from '../model/values.ts';
 import { type Interval, surelyAbove, surelyBelow } from '../trade/interval.ts';
 import type { Quantity } from '../trade/quantity.ts';

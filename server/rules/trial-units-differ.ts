@@ -1,4 +1,5 @@
-import { type Axis, axesOf, isOnAxes, rowOf, wantIn } from '../model/trials.ts';
+import { rowOf } from '../model/trial-rows.ts';
+import { type Axis, axesOf, isOnAxes, wantIn } from '../model/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 

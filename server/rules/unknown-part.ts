@@ -1,5 +1,5 @@
+import { kindOfPart } from '../model/fitted-parts.ts';
 import { lastKeys } from '../model/maps.ts';
-import { kindOfPart } from '../model/step.ts';
 import { didYouMean, guessAmong } from './nearest.ts';
 import { NO_PROBLEMS, replaceWith, rule } from './rule.ts';
 

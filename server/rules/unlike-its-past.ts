@@ -1,13 +1,13 @@
 import type { Span } from '../../grammar/index.ts';
 import { firstAmount } from '../model/amounts.ts';
 import type { Carried, Window } from '../model/carry.ts';
-import { isResponse } from '../model/comparable.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { numbersIn } from '../model/past.ts';
 import { readingKey } from '../model/reading-key.ts';
 import { formatValue } from '../trade/format.ts';
 import { compareWithPast } from '../trade/history.ts';
 import { exact, type Interval } from '../trade/interval.ts';
+import { isResponse } from '../trade/quantity.ts';
 import { convertInterval, unitById } from '../trade/units.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 

@@ -1,4 +1,4 @@
-import { isAbsent } from '../model/step.ts';
+import { isAbsent } from '../model/lookup.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const useCycle = rule({

@@ -1,5 +1,4 @@
-import type { FileProblem } from '../model/files.ts';
-import { isAbsent } from '../model/step.ts';
+import { type FileProblem, isAbsent } from '../model/lookup.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const useMissing = rule({

@@ -88,3 +88,23 @@ export interface CurvePoint {
   readonly at: number;
   readonly value: Interval;
 }
+
+/** What is read to know the day or the mileage and answers to no setting; nor does a torque, however it is called. */
+const NO_RESPONSE: ReadonlySet<string> = new Set([
+  'weather',
+  'air temperature',
+  'barometer',
+  'humidity',
+  'altitude',
+  'odometer',
+  'hours',
+  'fuel used',
+  'oil used',
+]);
+
+/** A quantity that settings may have an effect on. */
+export const isResponse = (quantity: Quantity): boolean =>
+  quantity.kind === 'reading' &&
+  quantity.form === 'number' &&
+  quantity.dimension !== 'torque' &&
+  !NO_RESPONSE.has(quantity.name);

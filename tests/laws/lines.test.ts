@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { everyToken, parseLine } from '../../grammar/index.ts';
-import { same } from '../../server/model/carry.ts';
 import { entryOf } from '../../server/model/entries.ts';
 import { readingsBetween } from '../../server/model/locate.ts';
+import { same } from '../../server/model/maps.ts';
 import { lookUpAbove, open, pageAt } from '../../server/model/snapshot.ts';
 import { step } from '../../server/model/step.ts';
 import { law } from './law.ts';

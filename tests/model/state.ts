@@ -1,9 +1,9 @@
 /** What stands at the end of a notebook, as texts. */
 
 import type { Carried } from '../../server/model/carry.ts';
-import { settingText } from '../../server/model/describe.ts';
 import { lineCount, lineOf, readingAt } from '../../server/model/locate.ts';
 import type { Origin } from '../../server/model/notebook.ts';
+import { settingText } from '../../server/model/setting-text.ts';
 import { open, type Snapshot } from '../../server/model/snapshot.ts';
 
 export interface End {

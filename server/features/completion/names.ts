@@ -1,9 +1,9 @@
 /** What a line may begin with: words of its section, settings as they stand, work, and heads of sections. */
 import { isEmpty, runText } from '../../../grammar/index.ts';
 import type { Carried, InForce } from '../../model/carry.ts';
-import { settingText } from '../../model/describe.ts';
 import type { SectionKind } from '../../model/notebook.ts';
-import { specNames } from '../../model/specs.ts';
+import { settingText } from '../../model/setting-text.ts';
+import { specNames } from '../../model/spec-names.ts';
 import { PART_NAMES } from '../../trade/parts.ts';
 import type { Quantity } from '../../trade/quantity.ts';
 import { unitById } from '../../trade/units.ts';

@@ -1,11 +1,11 @@
 /** A setting in force as a line that would set it again. */
 import { parseLine } from '../../../grammar/index.ts';
 import type { Carried, InForce } from '../../model/carry.ts';
-import { sameSetting } from '../../model/changes.ts';
-import { settingText } from '../../model/describe.ts';
 import { entryOf } from '../../model/entries.ts';
 import { parsedLine } from '../../model/locate.ts';
+import { sameSetting } from '../../model/same-setting.ts';
 import { set } from '../../model/setting.ts';
+import { settingText } from '../../model/setting-text.ts';
 import type { Snapshot } from '../../model/snapshot.ts';
 
 export interface ReadyLine {

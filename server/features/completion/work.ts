@@ -1,13 +1,11 @@
 /** What may follow a word of work: the ids, names and days that the notebook has. */
 import { isEmpty, type LineSyntax, type Run, tokenText } from '../../../grammar/index.ts';
-
-import { isResponse } from '../../model/comparable.ts';
 import { isKept } from '../../model/kept-sessions.ts';
 import { lineOf, readingAt } from '../../model/locate.ts';
 import { sessionsOf } from '../../model/sessions.ts';
 import { axesOf } from '../../model/trials.ts';
 import { ROAD_CHECKS } from '../../trade/checks.ts';
-import type { Quantity } from '../../trade/quantity.ts';
+import { isResponse, type Quantity } from '../../trade/quantity.ts';
 import type { Dimension } from '../../trade/units.ts';
 import { VOCABULARY } from '../../trade/vocabulary.ts';
 import { endOf, goesOn, type Phrase, phraseOf } from './phrase.ts';

@@ -1,7 +1,7 @@
 /** Units as the table of units prints them. */
 import { parseLine } from '../../../grammar/index.ts';
-import { same } from '../../model/carry.ts';
 import { entryOf } from '../../model/entries.ts';
+import { same } from '../../model/maps.ts';
 import type { Around } from '../../model/names.ts';
 import type { Entry } from '../../model/notebook.ts';
 import type { Amount } from '../../model/values.ts';

@@ -2,7 +2,7 @@
 
 import { valueText } from '../../model/describe.ts';
 import type { SpecEntry } from '../../model/notebook.ts';
-import { specName } from '../../model/specs.ts';
+import { specName } from '../../model/spec-names.ts';
 import type { Amount } from '../../model/values.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
 import { inOtherUnits } from '../units.ts';

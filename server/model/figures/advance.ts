@@ -10,7 +10,7 @@ import {
 } from '../../trade/ignition.ts';
 import { add, exact, type Interval, least, middle, surelyAbove } from '../../trade/interval.ts';
 import { unitById } from '../../trade/units.ts';
-import { settingText } from '../describe.ts';
+import { settingText } from '../setting-text.ts';
 import { type Curve, type Timing, timingOf, UNKNOWN_SPEED } from '../timing.ts';
 import { boostOf, isBoosted } from './boost.ts';
 import { type Figure, figure, type Input, type Moment, type Plot, type Working } from './figure.ts';

@@ -4,7 +4,7 @@ import { exact, type Interval, middle, monotoneEach } from '../../trade/interval
 import { convertInterval, unitById } from '../../trade/units.ts';
 import { amountIn } from '../amounts.ts';
 import type { Carried } from '../carry.ts';
-import { settingText } from '../describe.ts';
+import { settingText } from '../setting-text.ts';
 import { displacementOf, topSpeedOf } from './engine.ts';
 import { type Figure, figure, type Input, type Working } from './figure.ts';
 import { inWords } from './known.ts';

@@ -4,8 +4,8 @@ import { formatValue } from '../../trade/format.ts';
 import { exact, type Interval, monotone, subtract } from '../../trade/interval.ts';
 import { unitById } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
-import { settingText } from '../describe.ts';
 import { farApart, idleDepression, idleOf, mixtureSides, SIDES_APART, type Sides } from '../idling.ts';
+import { settingText } from '../setting-text.ts';
 import type { Figure, Working } from './figure.ts';
 import { settingOf } from './known.ts';
 

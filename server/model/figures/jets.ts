@@ -6,16 +6,16 @@ import { formatValue } from '../../trade/format.ts';
 import { exact, type Interval, middle, monotoneEach, multiply } from '../../trade/interval.ts';
 import { convertInterval, type Unit, unitById } from '../../trade/units.ts';
 import { VOCABULARY } from '../../trade/vocabulary.ts';
-import { amountIn, firstAmount } from '../amounts.ts';
+import { firstAmount } from '../amounts.ts';
 import type { Carried, InForce } from '../carry.ts';
-import { settingText } from '../describe.ts';
 import { readingsBetween } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import type { Page } from '../page.ts';
 import { sectionsUpFrom } from '../sessions.ts';
+import { settingText } from '../setting-text.ts';
 import { airOf, type DayAir, densityOf } from './day-air.ts';
 import { type Figure, figure, type Moment, type Working } from './figure.ts';
-import { inWords } from './known.ts';
+import { inWords, jetSizes } from './known.ts';
 import { airOfSessionAt, referenceDay } from './reference-day.ts';
 
 /** Jets that fuel or air is metered by: known by number, by bore, or by what they pass. */
@@ -202,10 +202,4 @@ function airItWasSetIn(
 function atHand(wanted: Interval, unit: Unit, carried: Carried): string {
   const nearest = nearestListed(jetSizes(carried, unit), middle(wanted));
   return nearest === undefined ? '' : `, nearest at hand ${formatValue(exact(nearest), unit)}`;
-}
-
-/** The jets the notebook says are at hand, in a unit; those given in another form are left out. */
-export function jetSizes({ facts }: Carried, unit: Unit): readonly number[] {
-  const values = facts.get('jet sizes|')?.said.values ?? [];
-  return values.flatMap((value) => amountIn(value, unit.id, 'number') ?? []).map(middle);
 }

@@ -1,11 +1,12 @@
 /** What is known at a moment, in the unit a sum wants, each with the line that says so. */
 import { formatValue } from '../../trade/format.ts';
-import { type Interval, monotone } from '../../trade/interval.ts';
-import { unitById } from '../../trade/units.ts';
+import { type Interval, middle, monotone } from '../../trade/interval.ts';
+import { type Unit, unitById } from '../../trade/units.ts';
 import { amountIn, firstAmount } from '../amounts.ts';
 import type { Carried } from '../carry.ts';
-import { settingText, valueText } from '../describe.ts';
+import { valueText } from '../describe.ts';
 import type { Origin } from '../notebook.ts';
+import { settingText } from '../setting-text.ts';
 import type { Value } from '../values.ts';
 import type { Input } from './figure.ts';
 
@@ -71,3 +72,9 @@ export const inWords = (value: Interval, unit: string, step?: number): string =>
     step === undefined ? value : monotone(value, (n) => Math.round(n / step) * step),
     unitById(unit),
   );
+
+/** The jets the notebook says are at hand, in a unit; those given in another form are left out. */
+export function jetSizes({ facts }: Carried, unit: Unit): readonly number[] {
+  const values = facts.get('jet sizes|')?.said.values ?? [];
+  return values.flatMap((value) => amountIn(value, unit.id, 'number') ?? []).map(middle);
+}

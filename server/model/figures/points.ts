@@ -4,10 +4,10 @@ import { equal, exact, type Interval, middle, scale } from '../../trade/interval
 import { coilOnTime, dwellAvailable, dwellDegrees, dwellPercent, sparkInterval } from '../../trade/points.ts';
 import { unitById } from '../../trade/units.ts';
 import type { Carried, InForce } from '../carry.ts';
-import { settingText } from '../describe.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import type { Page } from '../page.ts';
+import { settingText } from '../setting-text.ts';
 import { pageAt, type Snapshot } from '../snapshot.ts';
 import { cylindersOf, topSpeedOf } from './engine.ts';
 import { type Figure, figure, type Input, type Moment, type Working } from './figure.ts';

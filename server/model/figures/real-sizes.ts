@@ -5,7 +5,7 @@ import { exact } from '../../trade/interval.ts';
 import { convert, unitById } from '../../trade/units.ts';
 import type { Carried } from '../carry.ts';
 import type { ReadTrial } from '../trials.ts';
-import { jetSizes } from './jets.ts';
+import { jetSizes } from './known.ts';
 
 interface RealSize {
   /** As it is asked for: `#7 drill`, `118`. */

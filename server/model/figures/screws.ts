@@ -1,9 +1,11 @@
 /** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
+
+import { PLATES_TOO_FAR_OPEN } from '../../trade/idle-screws.ts';
 import { keyOf } from '../carry.ts';
 import type { Comparison } from '../comparisons.ts';
 import { evidenceOf } from '../comparisons.ts';
 import { againstNoise, causeText } from '../effects.ts';
-import { NOTED_WITHOUT_EFFECT, PLATES_TOO_FAR_OPEN } from '../idling.ts';
+import { NOTED_WITHOUT_EFFECT } from '../idling.ts';
 import { lineOf, readingsBetween } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import { type Turn, turnsUpTo } from '../screws.ts';

@@ -1,9 +1,9 @@
 /** A trial in words: what both its figures and its answers say of the line through its rows. */
 import { formatNumber, formatValue } from '../../trade/format.ts';
+import { PLATES_TOO_FAR_OPEN } from '../../trade/idle-screws.ts';
 import { exact } from '../../trade/interval.ts';
 import type { TrialFit } from '../../trade/trials.ts';
 import { valueText } from '../describe.ts';
-import { PLATES_TOO_FAR_OPEN } from '../idling.ts';
 import type { Axis, ReadTrial } from '../trials.ts';
 import { each } from './effect-text.ts';
 import type { Input } from './figure.ts';
