@@ -5,10 +5,10 @@ import {
   type ServerCapabilities,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
-import { answering, listening, type Server } from './answering.ts';
+import { answering, listening, type Server } from './dispatch.ts';
 import { type Client, clientOf } from './client.ts';
-import { createColoured } from './coloured.ts';
-import { type Configured, createConfigured } from './configured.ts';
+import { createColoured } from './semantic-token-results.ts';
+import { type Configured, createConfigured } from './configuration.ts';
 import { createDocuments } from './documents.ts';
 import { editorAt } from './editor.ts';
 import { type ReadLocal, readingBelow, readingFiles } from './files.ts';

@@ -5,9 +5,9 @@ import { type Suggestion, suggestionsAt } from '../../server/features/completion
 import { newSession } from '../../server/features/new-session.ts';
 import { clientOf } from '../../server/lsp/client.ts';
 import { createDocuments, type OpenDocument } from '../../server/lsp/documents.ts';
-import { foundIn } from '../../server/lsp/findings.ts';
+import { foundIn } from '../../server/lsp/diagnostics.ts';
 import { DEFAULT_SETTINGS } from '../../server/lsp/settings.ts';
-import { lineCount, lineText, textOf } from '../../server/model/locate.ts';
+import { lineCount, lineText, textOf } from '../../server/model/snapshot/locate.ts';
 
 const URI = 'file:///bench/x.tappet';
 const TODAY = '2026-07-01';

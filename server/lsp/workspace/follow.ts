@@ -5,7 +5,7 @@ import {
   type FileEvent,
   type InitializeParams,
 } from 'vscode-languageserver';
-import { listening } from '../answering.ts';
+import { listening } from '../dispatch.ts';
 import type { Client } from '../client.ts';
 import type { WorkspaceKeeper } from './workspace.ts';
 

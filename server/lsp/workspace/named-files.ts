@@ -3,10 +3,10 @@
  * keystroke waits for a disk or for an editor that has the files.
  */
 
-import type { Absent } from '../../model/lookup.ts';
-import { filesAskedBy } from '../../model/shared.ts';
+import type { Absent } from '../../model/state/lookup.ts';
+import { filesAskedBy } from '../../model/snapshot/used-notebooks.ts';
 import type { Documents } from '../documents.ts';
-import { othersFirst } from '../pausing.ts';
+import { othersFirst } from '../yielding.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
