@@ -1,7 +1,7 @@
 /** What each word of a notebook is, for editors that colour by meaning: only the notebook tells its own words. */
 import type { Span } from '../../grammar/index.ts';
-import { keptByPage } from '../model/snapshot/per-page.ts';
 import { lineCount } from '../model/snapshot/locate.ts';
+import { keptByPage } from '../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../model/snapshot/snapshot.ts';
 import { type Meaning, meaningsOf } from './semantic/meanings.ts';
 

@@ -2,8 +2,14 @@
 import { valueText } from '../model/entry/as-written.ts';
 import { type Amount, asWhole } from '../model/entry/value.ts';
 import { monotone, scale } from '../trade/measure/interval.ts';
+import {
+  convertDifference,
+  convertInterval,
+  type Dimension,
+  type Unit,
+  unitById,
+} from '../trade/measure/units.ts';
 import type { Quantity } from '../trade/vocabulary/quantity.ts';
-import { convertDifference, convertInterval, type Dimension, type Unit, unitById } from '../trade/measure/units.ts';
 
 export type UnitTopic =
   | 'temperature'

@@ -1,9 +1,9 @@
 /** The reader's settings for each notebook: asked of the editor once, and kept until it tells that they have changed. */
 import { type Connection, DidChangeConfigurationNotification } from 'vscode-languageserver';
-import { listening } from './dispatch.ts';
 import type { Client } from './client.ts';
-import { inTime } from './timeout.ts';
+import { listening } from './dispatch.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from './settings.ts';
+import { inTime } from './timeout.ts';
 
 export interface Configured {
   /** Of a notebook or a folder. Known without asking from the second time on; never rejects. */
@@ -14,7 +14,7 @@ export interface Configured {
   readonly follow: () => Promise<void>;
 }
 
-interface Around {
+interface ConfigurationDeps {
   readonly connection: Connection;
   readonly client: () => Client;
   readonly log: (message: string) => void;
@@ -26,7 +26,7 @@ interface Around {
 const SECTION = 'tappet';
 
 /** Asked for where the editor can be asked, each notebook for itself; taken as they are pushed, for all, where it cannot. */
-export function createConfigured({ connection, client, log, changed }: Around): Configured {
+export function createConfigured({ connection, client, log, changed }: ConfigurationDeps): Configured {
   const known = new Map<string, Promise<Settings>>();
   let pushed = DEFAULT_SETTINGS;
   const asked = async (uri: string): Promise<Settings> => {

@@ -1,17 +1,17 @@
 /** The one way from a request to its answer: nothing is thrown up to the connection, and no answer pretends to be one. */
 import { type CancellationToken, ErrorCodes, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Client } from './client.ts';
-import type { Coloured } from './semantic-token-results.ts';
+import { TEXT_LOST } from './diagnostics.ts';
 import type { Documents } from './documents.ts';
 import type { Editor } from './editor.ts';
 import type { ReadFile } from './files.ts';
-import { TEXT_LOST } from './diagnostics.ts';
 import type { ListFolder } from './folders.ts';
-import { pausing, taken } from './yielding.ts';
 import type { Handler } from './request.ts';
+import type { Coloured } from './semantic-token-results.ts';
 import type { Settings } from './settings.ts';
 import type { EveryReport } from './workspace/findings.ts';
 import type { Workspace } from './workspace/workspace.ts';
+import { pausing, runWithPauses } from './yielding.ts';
 
 export interface Server {
   readonly documents: Documents;
@@ -80,7 +80,7 @@ async function answerOf(
   const whyOutdated = () => (documents.get(document.uri)?.snapshot === snapshot ? undefined : outdated());
   const pause = pausing(() => whyCancelled() ?? whyOutdated());
   const settings = await server.settings(document.uri);
-  if (handler.ahead) await taken(handler.ahead(snapshot), pause);
+  if (handler.ahead) await runWithPauses(handler.ahead(snapshot), pause);
   const asked = { ...around, ...document, pause, document, settings };
   const answer = await handler.answer(asked, params);
   return whyOutdated() ?? answer;

@@ -1,6 +1,7 @@
 /** Where something was said: an origin as a line and a day, which is what a reader can look up. */
-import { lineOf } from '../model/snapshot/locate.ts';
+
 import type { Origin } from '../model/entry/entry.ts';
+import { lineOf } from '../model/snapshot/locate.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
 export interface Where {

@@ -1,7 +1,7 @@
 /** The table of rules, and the check of a line against it. */
 import type { Line, LineSyntax, Span } from '../../grammar/index.ts';
-import type { Check, Finding, Fix } from '../model/snapshot/finding.ts';
 import type { Entry, EntryKind } from '../model/entry/entry.ts';
+import type { Check, Finding, Fix } from '../model/snapshot/finding.ts';
 import { open, type Shared, type Snapshot } from '../model/snapshot/snapshot.ts';
 import { capital } from '../trade/measure/format.ts';
 import type { Quantity } from '../trade/vocabulary/quantity.ts';

@@ -1,5 +1,6 @@
 /** Every answer that a notebook gives to an editor or the terminal, as texts without ids, so that two notebooks can be compared. */
 import type { Position } from '../../grammar/index.ts';
+import { allFigures } from '../../server/analysis/figures.ts';
 import { codeActionsAt } from '../../server/features/code-actions.ts';
 import { lensesOf } from '../../server/features/code-lens.ts';
 import { suggestionsAt } from '../../server/features/completion.ts';
@@ -18,13 +19,12 @@ import { selectionsAt } from '../../server/features/selection-ranges.ts';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
-import { allFigures } from '../../server/analysis/figures.ts';
+import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount, lineStateAt } from '../../server/model/snapshot/locate.ts';
 import type { Files } from '../../server/model/snapshot/named-files.ts';
-import { lineCount, readingAt } from '../../server/model/snapshot/locate.ts';
 import { sessionsOf } from '../../server/model/snapshot/section-ranges.ts';
-import { filesAskedBy, usesOf } from '../../server/model/snapshot/used-notebooks.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
-import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { filesAskedBy, usesOf } from '../../server/model/snapshot/used-notebooks.ts';
 import { comparisonOf } from '../../server/report/comparison.ts';
 import { inForceAt } from '../../server/report/in-force.ts';
 import { momentOf } from '../../server/report/moment.ts';
@@ -64,8 +64,8 @@ const OF_ALL: Asked = {
 /** Asked about a place. */
 const AT_PLACE: Asked = {
   figures: (snapshot, { line }) => {
-    const carried = readingAt(snapshot, line)?.after;
-    return carried && allFigures({ carried, snapshot, line, files: FILES });
+    const state = lineStateAt(snapshot, line)?.after;
+    return state && allFigures({ state, snapshot, line, files: FILES });
   },
   report: (snapshot, { line }) => inForceAt(snapshot, line, FILES),
   'comparison with the kept one': (snapshot, { line }) => comparisonOf(snapshot, { line, against: 'kept' }),
@@ -79,12 +79,12 @@ const AT_PLACE: Asked = {
   definition: definitionAt,
   references: (snapshot, { line, character }) => {
     const subject = mentionAt(snapshot, line, character);
-    return subject && finished(referring(snapshot, subject, true));
+    return subject && runToEnd(referring(snapshot, subject, true));
   },
-  highlight: (snapshot, look) => finished(highlighting(snapshot, look)),
+  highlight: (snapshot, look) => runToEnd(highlighting(snapshot, look)),
   rename: (snapshot, look) => {
     const found = renamableAt(snapshot, look);
-    return 'subject' in found ? finished(renaming(snapshot, found.subject, 'new name')) : found;
+    return 'subject' in found ? runToEnd(renaming(snapshot, found.subject, 'new name')) : found;
   },
   selections: selectionsAt,
   actions: (snapshot, look) => codeActionsAt(snapshot, { start: look, end: look }, AROUND),

@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import type { Ref } from '../../server/model/entry/entry.ts';
 import type { LocatedFinding } from '../../server/model/snapshot/finding.ts';
 import { lineCount, lineOf, lineText } from '../../server/model/snapshot/locate.ts';
-import type { Ref } from '../../server/model/entry/entry.ts';
 import { inPassing } from '../../server/model/snapshot/passing.ts';
 import { checkLine, openNotebook, RULES } from '../../server/rules/check.ts';
 import { SEED } from './law.ts';

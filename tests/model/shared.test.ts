@@ -1,20 +1,20 @@
 /** Notebooks that use one another, kept as texts by name. */
 import { expect, test } from 'vitest';
+import { edit, refresh, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { findingCircles } from '../../server/model/snapshot/use-circles.ts';
 import {
   filesAskedBy,
-  type Known,
+  type NotebookTexts,
   sharedFor,
   stateGiven,
   usesIn,
   usesOf,
 } from '../../server/model/snapshot/used-notebooks.ts';
-import { edit, refresh, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 
 /** The names of files are their paths here; what begins with `/` is outside. */
 function shelf(texts: Readonly<Record<string, string>>) {
-  const known: Known = {
+  const known: NotebookTexts = {
     resolve: (_, path) => (path.startsWith('/') ? undefined : path),
     isCircle: findingCircles((name) => usesIn(texts[name] ?? '')),
     stateOf: (name) => (texts[name] === undefined ? { problem: 'missing' } : stateGiven(notebook(name))),

@@ -1,7 +1,7 @@
 /** The colouring grammar of editors, made from the tables of the notation and of the trade. */
 import { FIRST_WORDS, type KindName } from '../../grammar/index.ts';
-import type { QuantityKind } from '../../server/trade/vocabulary/quantity.ts';
 import { UNITS } from '../../server/trade/measure/units.ts';
+import type { QuantityKind } from '../../server/trade/vocabulary/quantity.ts';
 import { PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary/vocabulary.ts';
 
 interface Pattern {

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { correctionJ607, correctionJ1349, jetAreaForAir, jetDiameterForAir } from '../../server/trade/sums/air.ts';
+import {
+  correctionJ607,
+  correctionJ1349,
+  jetAreaForAir,
+  jetDiameterForAir,
+} from '../../server/trade/sums/air.ts';
 import {
   areaChangePercent,
   judgeNeedlePressure,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import * as ignition from '../../server/trade/sums/ignition.ts';
 import { about, atMost, contains, exact, type Interval, range } from '../../server/trade/measure/interval.ts';
+import * as ignition from '../../server/trade/sums/ignition.ts';
 import {
   coilOnTime,
   dwellAvailable,

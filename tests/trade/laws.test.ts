@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { curveAt, knotsOf, monotone } from '../../server/trade/measure/curves.ts';
 import { airDensity, densityAltitude, standardAtmosphere } from '../../server/trade/sums/air.ts';
 import { airFuelRatioOf, FUELS, lambdaOf, ratingAt } from '../../server/trade/sums/carburation.ts';
 import { displacement } from '../../server/trade/sums/compression.ts';
-import { curveAt, knotsOf, monotone } from '../../server/trade/measure/curves.ts';
 import { coldCylinders, numbered } from '../../server/trade/sums/cylinders.ts';
 import { DRILLS, drillNamed, nearestDrill } from '../../server/trade/sums/drills.ts';
 import { compareWithPast } from '../../server/trade/sums/noise.ts';

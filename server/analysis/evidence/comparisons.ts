@@ -1,13 +1,13 @@
 /** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
 
+import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible.ts';
+import { ofAllPages } from '../../model/snapshot/per-page.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
+import { type Interval, subtract } from '../../trade/measure/interval.ts';
 import { movedBy } from '../../trade/practice/work-groups.ts';
 import { type Noise, noiseOf } from '../../trade/sums/noise.ts';
-import { type Interval, subtract } from '../../trade/measure/interval.ts';
-import { type Changed, changesBetween, type Setup } from './setup-changes.ts';
-import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import { airChange, type Observation, observationsOn } from './observations.ts';
-import type { Snapshot } from '../../model/snapshot/snapshot.ts';
-import { finished, type Steps } from '../../model/snapshot/interruptible.ts';
+import { type Changed, changesBetween, type Setup } from './setup-changes.ts';
 
 export interface Comparison {
   readonly before: Observation;
@@ -37,10 +37,10 @@ const isRepeat = (comparison: Comparison): boolean =>
   comparison.changes.length === 0 && !airMoved(comparison);
 
 /** Worked out once for a snapshot, when first asked. */
-export const evidenceOf = (snapshot: Snapshot): Evidence => finished(gathering(snapshot));
+export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gathering(snapshot));
 
 /** As `evidenceOf`, some readings a step. */
-export function* gathering(snapshot: Snapshot): Steps<Evidence> {
+export function* gathering(snapshot: Snapshot): Interruptible<Evidence> {
   let evidence = kept.get(snapshot);
   if (!evidence) {
     const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
@@ -54,7 +54,7 @@ const kept = new WeakMap<Snapshot, Evidence>();
 
 const READINGS_A_STEP = 200;
 
-function* comparing(observations: readonly Observation[]): Steps<readonly Comparison[]> {
+function* comparing(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
   const last = new Map<string, Observation>();
   const changes = rememberingChanges();
   const comparisons: Comparison[] = [];

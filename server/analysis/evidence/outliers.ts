@@ -1,9 +1,10 @@
 /** Each reading against the notebook's own past under the same conditions. */
+
+import { ofAllPages } from '../../model/snapshot/per-page.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import { compareWithPast, type PastComparison } from '../../trade/sums/noise.ts';
 import { numberOf } from './comparisons.ts';
-import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import { type Observation, observationsOn } from './observations.ts';
-import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 
 export interface AgainstPast extends PastComparison {
   readonly reading: Observation;

@@ -1,7 +1,7 @@
 /** The timing totals of derive.ts as figures. */
 import { formatValue } from '../../trade/measure/format.ts';
-import { type Derived, totalsOf } from './timing-totals.ts';
 import type { Figure, Working } from '../figure.ts';
+import { type Derived, totalsOf } from './timing-totals.ts';
 
 const ABOUT = [
   'initial',
@@ -18,7 +18,7 @@ const ABOUT = [
 export const TIMING: Working = {
   topic: 'timing',
   about: ABOUT,
-  work: ({ carried }) => totalsOf(carried).given.map(figureOf),
+  work: ({ state }) => totalsOf(state).given.map(figureOf),
 };
 
 function figureOf({ name, value, unit, formula, working, inputs }: Derived): Figure {

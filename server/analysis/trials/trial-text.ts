@@ -1,12 +1,13 @@
 /** A trial in words: what both its figures and its answers say of the line through its rows. */
-import { formatNumber, formatValue } from '../../trade/measure/format.ts';
-import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
-import { exact } from '../../trade/measure/interval.ts';
-import type { TrialFit } from '../../trade/sums/trials.ts';
+
 import { valueText } from '../../model/entry/as-written.ts';
-import type { Axis, ReadTrial } from './trial.ts';
+import { formatNumber, formatValue } from '../../trade/measure/format.ts';
+import { exact } from '../../trade/measure/interval.ts';
+import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
+import type { TrialFit } from '../../trade/sums/trials.ts';
 import { each } from '../evidence/effect-text.ts';
 import type { Input } from '../figure.ts';
+import type { Axis, ReadTrial } from './trial.ts';
 import type { WrittenTrial } from './written-trials.ts';
 
 export interface Fitted extends ReadTrial {

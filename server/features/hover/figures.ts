@@ -1,6 +1,7 @@
 /** What else is worked out about a word, each figure with its working; few enough to be read in a hover. */
-import { figuresAbout } from '../../analysis/figures.ts';
+
 import type { Figure } from '../../analysis/figure.ts';
+import { figuresAbout } from '../../analysis/figures.ts';
 import { blocks, plain, stacked, strong, table } from '../markdown.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
@@ -23,8 +24,8 @@ export function figuresText(question: HoverQuestion, word: string): string {
 /** All but the totals, the most wanted first. */
 function figuresOf(question: HoverQuestion, word: string): readonly Figure[] {
   const { snapshot, line, files } = question;
-  const carried = asTheSectionEnds(question);
-  const figures = figuresAbout(word, { carried, snapshot, line, ...(files && { files }) });
+  const state = asTheSectionEnds(question);
+  const figures = figuresAbout(word, { state, snapshot, line, ...(files && { files }) });
   return figures.filter(({ name }) => !TOTALS.has(name));
 }
 

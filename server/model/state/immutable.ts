@@ -117,11 +117,7 @@ function lastIn<T>(group: Maps<T> | undefined, most: number): Item<T>[] {
 }
 
 /** Whether both have the same in the same order: what is listed from a map must not depend on how the text came about. */
-function sameMaps(
-  a: Maps<unknown>,
-  b: Maps<unknown>,
-  same: (a: unknown, b: unknown) => boolean,
-): boolean {
+function sameMaps(a: Maps<unknown>, b: Maps<unknown>, same: (a: unknown, b: unknown) => boolean): boolean {
   if (a.size !== b.size) return false;
   if (isLarge(a) && isLarge(b) && alike(a.innards.items, b.innards.items, same)) return true;
   const others = b.entries();

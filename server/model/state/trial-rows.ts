@@ -1,14 +1,15 @@
 /** The rows of a trial as they are written, and the units of its two axes. */
-import { drillNamed } from '../../trade/sums/drills.ts';
+
 import { type Interval, scale } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
-import type { Row, Trial } from './state.ts';
-import { put } from './immutable.ts';
+import { drillNamed } from '../../trade/sums/drills.ts';
 import type { Origin, RowEntry, TrialEntry } from '../entry/entry.ts';
 import type { Amount } from '../entry/value.ts';
+import { put } from './immutable.ts';
+import type { Row, Trial } from './state.ts';
 
 /** A trial without its rows. */
-export const trialBegun = ({ knob, response, under }: TrialEntry, by: Origin): Trial => {
+export const newTrial = ({ knob, response, under }: TrialEntry, by: Origin): Trial => {
   return { knob, response, under, rows: NO_ROWS, units: { knob: undefined, response: undefined }, by };
 };
 

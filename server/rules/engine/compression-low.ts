@@ -1,11 +1,11 @@
-import { type CylinderSet, numbersOf, setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
-import type { Context } from '../../model/snapshot/finding.ts';
-import type { QuantityEntry } from '../../model/entry/entry.ts';
 import { inPsi, judgeSet } from '../../analysis/engine/compression-test.ts';
-import { COMPRESSION_RULES } from '../../trade/sums/compression.ts';
+import { type CylinderSet, numbersOf, setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
+import type { QuantityEntry } from '../../model/entry/entry.ts';
+import type { Context } from '../../model/snapshot/finding.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import { COMPRESSION_RULES } from '../../trade/sums/compression.ts';
 import { cylinderSpan } from '../lib/cylinder-span.ts';
 import { type Problem, rule } from '../rule.ts';
 

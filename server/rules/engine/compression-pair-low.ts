@@ -1,5 +1,5 @@
-import { setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
 import { judgeSet } from '../../analysis/engine/compression-test.ts';
+import { setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
 import { cylinderSpan } from '../lib/cylinder-span.ts';
 import { rule } from '../rule.ts';
 

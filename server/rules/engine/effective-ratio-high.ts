@@ -1,10 +1,10 @@
 import { compressionOf } from '../../analysis/engine/engine-facts.ts';
-import { inWords } from '../../analysis/inputs.ts';
 import { fuelOf } from '../../analysis/fuel/lambda.ts';
-import { EFFECTIVE_RATIO_LIMIT, effectiveRatio } from '../../trade/sums/compression.ts';
+import { inWords } from '../../analysis/inputs.ts';
 import { monotoneEach } from '../../trade/measure/interval.ts';
-import { NO_PROBLEMS, problemsIn, rule } from '../rule.ts';
+import { EFFECTIVE_RATIO_LIMIT, effectiveRatio } from '../../trade/sums/compression.ts';
 import { valueIn } from '../lib/statement-values.ts';
+import { NO_PROBLEMS, problemsIn, rule } from '../rule.ts';
 
 /** The fuels that the planning figure is for. */
 const PUMP_FUELS: ReadonlySet<string> = new Set(['gasoline', 'e10']);
@@ -20,7 +20,7 @@ export const effectiveRatioHigh = rule({
   bad: 'engine\n  compression 9:1\nsession 2026-05-02\n  boost 10 psi\n',
   on: ['reading', 'setting'],
   about: ({ name }) => name === 'boost' || name === 'wastegate',
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const fuel = fuelOf(after);
     const ratio = compressionOf(after);
     if (!ratio || !fuel || !PUMP_FUELS.has(fuel.fuel.name)) return NO_PROBLEMS;

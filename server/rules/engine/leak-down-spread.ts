@@ -1,6 +1,6 @@
 import { numbersOf, setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
-import { leakDown } from '../../trade/sums/compression.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
+import { leakDown } from '../../trade/sums/compression.ts';
 import { cylinderSpan } from '../lib/cylinder-span.ts';
 import { rule } from '../rule.ts';
 

@@ -1,8 +1,8 @@
 import { factOf, inWords } from '../../analysis/inputs.ts';
-import { meanPistonSpeed } from '../../trade/sums/compression.ts';
 import { monotoneEach } from '../../trade/measure/interval.ts';
-import { NO_PROBLEMS, problemsIn, rule } from '../rule.ts';
+import { meanPistonSpeed } from '../../trade/sums/compression.ts';
 import { valueIn } from '../lib/statement-values.ts';
+import { NO_PROBLEMS, problemsIn, rule } from '../rule.ts';
 
 const SPEEDS: ReadonlySet<string> = new Set(['red line', 'rev limit', 'engine speed']);
 
@@ -19,7 +19,7 @@ export const pistonSpeedHigh = rule({
   bad: 'engine\n  stroke 94 mm\n  red line 7000 rpm\n',
   on: ['fact', 'setting', 'reading'],
   about: ({ name }) => SPEEDS.has(name),
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const stroke = factOf(after, 'stroke', 'm');
     if (!stroke) return NO_PROBLEMS;
     return problemsIn(said, (each) => {

@@ -1,7 +1,7 @@
 import { ratioFromVolumes } from '../../analysis/engine/engine-facts.ts';
 import { factOf, inWords } from '../../analysis/inputs.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 const SIZES: ReadonlySet<string> = new Set([
   'compression',

@@ -1,6 +1,6 @@
+import type { FileEntry } from '../../model/entry/entry.ts';
 import { partsWithin } from '../../model/snapshot/named-files.ts';
 import { isAbsent } from '../../model/state/lookup.ts';
-import type { FileEntry } from '../../model/entry/entry.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const fileMissing = rule({

@@ -1,9 +1,9 @@
 import { airOf } from '../../analysis/air/session-air.ts';
 import { inWords, readingOf } from '../../analysis/inputs.ts';
-import { standardAtmosphere } from '../../trade/sums/air.ts';
 import { monotone, scale } from '../../trade/measure/interval.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
+import { standardAtmosphere } from '../../trade/sums/air.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 const AIR: ReadonlySet<string> = new Set(['weather', 'barometer', 'altitude']);
 

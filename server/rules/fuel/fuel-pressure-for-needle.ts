@@ -1,9 +1,9 @@
 import { carburettorKind } from '../../analysis/fuel/fuel-supply.ts';
 import { inWords, settingOf } from '../../analysis/inputs.ts';
-import { NEEDLE_BANDS, pressureAtNeedle } from '../../trade/sums/carburation.ts';
 import { exact, monotoneEach } from '../../trade/measure/interval.ts';
-import { problemsIn, rule } from '../rule.ts';
+import { NEEDLE_BANDS, pressureAtNeedle } from '../../trade/sums/carburation.ts';
 import { valueIn } from '../lib/statement-values.ts';
+import { problemsIn, rule } from '../rule.ts';
 
 export const fuelPressureForNeedle = rule({
   code: 'fuel-pressure-for-needle',
@@ -16,7 +16,7 @@ export const fuelPressureForNeedle = rule({
   outranks: ['outside-band'],
   on: ['reading', 'setting'],
   about: ({ name }) => name === 'fuel pressure' || name === 'fuel regulator',
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const kind = carburettorKind(after);
     const band = NEEDLE_BANDS[kind];
     const rise = settingOf(after, 'needle height', 'in')?.value ?? exact(0);

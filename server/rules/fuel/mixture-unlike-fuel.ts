@@ -1,10 +1,10 @@
-import { inWords } from '../../analysis/inputs.ts';
 import { fuelOf } from '../../analysis/fuel/lambda.ts';
-import { type Fuel, fuelNamed, lambdaOf } from '../../trade/sums/carburation.ts';
+import { inWords } from '../../analysis/inputs.ts';
 import { type Interval, monotone } from '../../trade/measure/interval.ts';
+import { type Fuel, fuelNamed, lambdaOf } from '../../trade/sums/carburation.ts';
 import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
-import { NO_PROBLEMS, problemsIn, rule } from '../rule.ts';
 import { valueIn } from '../lib/statement-values.ts';
+import { NO_PROBLEMS, problemsIn, rule } from '../rule.ts';
 
 const GASOLINE = fuelNamed('gasoline');
 const BAND = VOCABULARY.find((quantity) => quantity.name === 'lambda')?.band;
@@ -20,7 +20,7 @@ export const mixtureUnlikeFuel = rule({
   bad: 'engine\n  fuel methanol\nsession 2026-05-02\n  air fuel ratio 12.5\n',
   on: ['reading'],
   about: ({ name }) => name === 'air fuel ratio',
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const burnt = fuelOf(after);
     if (!burnt || !GASOLINE || burnt.fuel.name === GASOLINE.name) return NO_PROBLEMS;
     return problemsIn(said, (each) => {

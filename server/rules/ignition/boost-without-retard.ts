@@ -1,7 +1,7 @@
-import { ofName } from '../../model/state/immutable.ts';
 import { timingOf } from '../../analysis/ignition/timing-settings.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
+import { ofName } from '../../model/state/immutable.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const boostWithoutRetard = rule({
   code: 'boost-without-retard',
@@ -18,7 +18,7 @@ export const boostWithoutRetard = rule({
     const { initial, mechanical } = timingOf(before);
     const reported =
       ofName(before.readings, 'boost', 1).length > 0 ||
-      [...before.past.keys()].some((key) => key.startsWith('boost|'));
+      [...before.recentReadings.keys()].some((key) => key.startsWith('boost|'));
     if (!initial || !mechanical || reported) return NO_PROBLEMS;
     return [
       {

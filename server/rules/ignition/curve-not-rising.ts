@@ -2,8 +2,8 @@ import { amountIn } from '../../model/entry/amount.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import type { Interval } from '../../trade/measure/interval.ts';
-import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { unitById } from '../../trade/measure/units.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { type Problem, rule } from '../rule.ts';
 
 export const curveNotRising = rule({
@@ -16,7 +16,7 @@ export const curveNotRising = rule({
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 320 rpm\n',
   on: ['setting'],
   about: ({ against }) => against !== undefined,
-  check({ quantity, said }) {
+  check({ quantity, statements: said }) {
     const { against } = quantity;
     if (!against) return [];
     const unit = unitById(against.unit);

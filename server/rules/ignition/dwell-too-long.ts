@@ -1,11 +1,11 @@
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
-import { dwellAvailable } from '../../trade/sums/points.ts';
 import { unitById } from '../../trade/measure/units.ts';
+import { dwellAvailable } from '../../trade/sums/points.ts';
 import { cylindersOf } from '../lib/engine.ts';
-import { type Problem, rule } from '../rule.ts';
 import { ownAmounts } from '../lib/statement-values.ts';
+import { type Problem, rule } from '../rule.ts';
 
 export const dwellTooLong = rule({
   code: 'dwell-too-long',
@@ -21,7 +21,7 @@ export const dwellTooLong = rule({
   about: ({ name }) => name === 'dwell',
   check(entry, { before }) {
     const engine = cylindersOf(before);
-    return entry.said.flatMap(ownAmounts).flatMap((amount) => {
+    return entry.statements.flatMap(ownAmounts).flatMap((amount) => {
       const most = engine && dwellAvailable(engine.count);
       const problem = amount.unit?.dimension === 'percent' ? overAll(amount) : overMost(amount, most);
       const related = engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [];

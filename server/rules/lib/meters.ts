@@ -1,21 +1,21 @@
 /** Odometer and hour meter, which only ever count up. */
 import { amountIn } from '../../model/entry/amount.ts';
 import { valueText } from '../../model/entry/as-written.ts';
-import type { Context } from '../../model/snapshot/finding.ts';
 import type { QuantityEntry } from '../../model/entry/entry.ts';
+import type { Context } from '../../model/snapshot/finding.ts';
 import { surelyBelow } from '../../trade/measure/interval.ts';
-import { ofDay } from './limits.ts';
 import type { Problem } from '../rule.ts';
+import { ofDay } from './limits.ts';
 import { amountsOf } from './statement-values.ts';
 
 /** Problems of a meter reading that is surely less than the last one. */
 export function backwards(
-  { quantity, said }: QuantityEntry,
+  { quantity, statements: said }: QuantityEntry,
   { before }: Context,
   unit: string,
 ): readonly Problem[] {
-  const last = before.lastly.get(quantity.name);
-  const [then] = last ? amountsOf(last.said.values) : [];
+  const last = before.latest.get(quantity.name);
+  const [then] = last ? amountsOf(last.statement.values) : [];
   const [value] = said[0] ? amountsOf(said[0].values) : [];
   const [was, is] = [then, value].map((each) => amountIn(each, unit, quantity.unit ?? unit));
   if (!last || !then || !value || !was || !is || !surelyBelow(is, was)) return [];

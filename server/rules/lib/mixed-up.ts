@@ -1,10 +1,11 @@
 /** Values that would be usual in another unit than the one written. */
-import type { Fix } from '../../model/snapshot/finding.ts';
+
 import type { Amount } from '../../model/entry/value.ts';
+import type { Fix } from '../../model/snapshot/finding.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import type { Dimension } from '../../trade/measure/units.ts';
-import { bandText, type Outside } from './expected-range.ts';
 import { NO_PROBLEMS, type Problem, replaceWith } from '../rule.ts';
+import { bandText, type Outside } from './expected-range.ts';
 
 /** The problem of a value that another unit explains; none for other values and other dimensions. */
 export function mixedUp(outside: Outside, about: (kind: Dimension) => boolean): readonly Problem[] {

@@ -1,14 +1,14 @@
-import type { Stated } from '../../model/state/state.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Declared } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove, surelyBelow } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
-import { boundText, isComparable, setOn, statedFor, statedIn } from '../lib/limits.ts';
-import { NO_PROBLEMS, type Problem, problemsIn, rule } from '../rule.ts';
-import { signedAmounts } from '../lib/statement-values.ts';
-import { lineSpan } from '../lib/line-syntax.ts';
 import { changedTotals, inputLines, namesIn } from '../lib/changed-totals.ts';
+import { boundText, isComparable, setOn, statedFor, statedIn } from '../lib/limits.ts';
+import { lineSpan } from '../lib/line-syntax.ts';
+import { signedAmounts } from '../lib/statement-values.ts';
+import { NO_PROBLEMS, type Problem, problemsIn, rule } from '../rule.ts';
 
 export const missesTarget = rule({
   code: 'misses-target',
@@ -22,13 +22,13 @@ export const missesTarget = rule({
   check(entry, context) {
     if (context.before.targets.size === 0) return NO_PROBLEMS;
     if (entry.kind === 'setting') return totalProblems(entry, context);
-    return problemsIn(entry.said, (said) => readingProblems(entry, said, context));
+    return problemsIn(entry.statements, (said) => readingProblems(entry, said, context));
   },
 });
 
-function readingProblems({ quantity, kind }: QuantityEntry, said: Said, { before }: Context): Problem[] {
+function readingProblems({ quantity, kind }: QuantityEntry, said: Statement, { before }: Context): Problem[] {
   const target = statedFor(before.targets, quantity.name, said.place?.text);
-  if (!target || !isComparable(target.said, said)) return [];
+  if (!target || !isComparable(target.statement, said)) return [];
   return signedAmounts(said, kind)
     .flatMap(({ interval, unit: written, span }) => {
       const unit = written ?? unitById(quantity.unit ?? 'number');
@@ -63,7 +63,7 @@ const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
     ];
   });
 
-const relatedTo = (target: Stated) => ({
+const relatedTo = (target: Declared) => ({
   origin: target.by,
   message: `Target for ${target.quantity.name}`,
 });

@@ -1,5 +1,5 @@
-import { keyOf } from '../../model/state/state.ts';
 import { valueText } from '../../model/entry/as-written.ts';
+import { keyOf } from '../../model/state/state.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const specDiffers = rule({

@@ -1,6 +1,6 @@
 import { specName } from '../../model/entry/spec-names.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
 import { outsideSpecs } from '../lib/spec-values.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const torqueOutsideSpec = rule({
   code: 'torque-outside-spec',

@@ -1,8 +1,8 @@
 import { formatValue } from '../../trade/measure/format.ts';
-import { boundText, limitIn, pastLimit, setOn, statedFor } from '../lib/limits.ts';
-import { rule } from '../rule.ts';
-import { lineSpan } from '../lib/line-syntax.ts';
 import { changedTotals, inputLines, namesIn, TOTALS_CHANGE_ON } from '../lib/changed-totals.ts';
+import { boundText, limitIn, pastLimit, setOn, statedFor } from '../lib/limits.ts';
+import { lineSpan } from '../lib/line-syntax.ts';
+import { rule } from '../rule.ts';
 
 export const totalOverLimit = rule({
   code: 'total-over-limit',

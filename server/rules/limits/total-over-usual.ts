@@ -1,12 +1,12 @@
 import { formatValue } from '../../trade/measure/format.ts';
-import type { Band } from '../../trade/vocabulary/quantity.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import type { Band } from '../../trade/vocabulary/quantity.ts';
 import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
+import { changedTotals, inputLines, TOTALS_CHANGE_ON } from '../lib/changed-totals.ts';
 import { standingText } from '../lib/expected-range.ts';
 import { statedFor } from '../lib/limits.ts';
-import { rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
-import { changedTotals, inputLines, TOTALS_CHANGE_ON } from '../lib/changed-totals.ts';
+import { rule } from '../rule.ts';
 
 export const totalOverUsual = rule({
   code: 'total-over-usual',

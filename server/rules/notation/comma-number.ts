@@ -1,8 +1,8 @@
 import { KIND, type Span, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import { EVERY_KIND } from '../lib/kinds.ts';
-import { type Problem, replaceWith, rule } from '../rule.ts';
 import { tokensOf } from '../lib/line-syntax.ts';
+import { type Problem, replaceWith, rule } from '../rule.ts';
 
 export const commaNumber = rule({
   code: 'comma-number',

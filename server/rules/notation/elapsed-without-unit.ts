@@ -1,8 +1,8 @@
 import { isEmpty, runSpan, runText } from '../../../grammar/index.ts';
 import { matchUnit } from '../../trade/measure/units.ts';
 import { EVERY_KIND } from '../lib/kinds.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const elapsedWithoutUnit = rule({
   code: 'elapsed-without-unit',

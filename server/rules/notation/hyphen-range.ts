@@ -1,7 +1,7 @@
 import { KIND, type Line, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import { LISTED_KINDS } from '../lib/kinds.ts';
-import { type Problem, replaceWith, rule } from '../rule.ts';
 import { tokensOf } from '../lib/line-syntax.ts';
+import { type Problem, replaceWith, rule } from '../rule.ts';
 
 export const hyphenRange = rule({
   code: 'hyphen-range',

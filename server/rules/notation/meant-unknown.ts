@@ -1,6 +1,6 @@
 import { type Line, type Span, tokenSpan, tokenText } from '../../../grammar/index.ts';
-import { EVERY_KIND } from '../lib/kinds.ts';
 import { didYouMean, guessAmong } from '../lib/did-you-mean.ts';
+import { EVERY_KIND } from '../lib/kinds.ts';
 import { type Problem, type Rule, replaceWith, rule } from '../rule.ts';
 
 /** The rule on `; meant:` comments, given the codes of all other rules. */

@@ -1,7 +1,7 @@
 import { runSpan, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import { LISTED_KINDS } from '../lib/kinds.ts';
-import { type Problem, rule } from '../rule.ts';
 import { amountsIn } from '../lib/line-syntax.ts';
+import { type Problem, rule } from '../rule.ts';
 
 export const missingNumber = rule({
   code: 'missing-number',

@@ -1,7 +1,7 @@
 import { KIND, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import { EVERY_KIND } from '../lib/kinds.ts';
-import { rule } from '../rule.ts';
 import { tokensOf } from '../lib/line-syntax.ts';
+import { rule } from '../rule.ts';
 
 export const notATime = rule({
   code: 'not-a-time',

@@ -1,8 +1,8 @@
 import { KIND, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import type { QuantityEntry } from '../../model/entry/entry.ts';
 import type { PlaceKind } from '../../trade/vocabulary/quantity.ts';
-import { type Problem, replaceWith, rule } from '../rule.ts';
 import { tokensOf } from '../lib/line-syntax.ts';
+import { type Problem, replaceWith, rule } from '../rule.ts';
 
 export const pairBySlash = rule({
   code: 'pair-by-slash',

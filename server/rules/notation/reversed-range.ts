@@ -1,8 +1,8 @@
 import { KIND, type Line, runSpan, type Span, tokenText } from '../../../grammar/index.ts';
 import { numberOf } from '../../model/entry/value.ts';
 import { LISTED_KINDS } from '../lib/kinds.ts';
-import { type Problem, replaceWith, rule } from '../rule.ts';
 import { amountsIn } from '../lib/line-syntax.ts';
+import { type Problem, replaceWith, rule } from '../rule.ts';
 
 export const reversedRange = rule({
   code: 'reversed-range',

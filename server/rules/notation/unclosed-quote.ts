@@ -1,7 +1,7 @@
 import { KIND, tokenSpan } from '../../../grammar/index.ts';
 import { EVERY_KIND } from '../lib/kinds.ts';
-import { rule } from '../rule.ts';
 import { tokensOf } from '../lib/line-syntax.ts';
+import { rule } from '../rule.ts';
 
 export const unclosedQuote = rule({
   code: 'unclosed-quote',

@@ -1,6 +1,6 @@
-import type { Port } from '../../model/state/state.ts';
 import type { PortEntry } from '../../model/entry/entry.ts';
 import { sameSection } from '../../model/state/ports.ts';
+import type { Port } from '../../model/state/state.ts';
 import { portState } from '../../trade/sums/ports.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 

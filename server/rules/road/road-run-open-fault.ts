@@ -1,6 +1,6 @@
+import { lineSpan } from '../lib/line-syntax.ts';
 import { isRoadRun } from '../lib/road-run.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
-import { lineSpan } from '../lib/line-syntax.ts';
 
 export const roadRunOpenFault = rule({
   code: 'road-run-open-fault',

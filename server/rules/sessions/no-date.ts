@@ -1,6 +1,6 @@
 import { isoDate } from '../../model/entry/date.ts';
-import { NO_PROBLEMS, type Problem, replaceWith, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, type Problem, replaceWith, rule } from '../rule.ts';
 
 export const noDate = rule({
   code: 'no-date',

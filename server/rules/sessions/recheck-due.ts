@@ -1,10 +1,10 @@
-import type { Recheck } from '../../model/state/state.ts';
 import { valueText } from '../../model/entry/as-written.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import { isDue } from '../../model/state/rechecks.ts';
+import type { Recheck } from '../../model/state/state.ts';
 import { ofDay } from '../lib/limits.ts';
-import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';
 
 export const recheckDue = rule({
   code: 'recheck-due',

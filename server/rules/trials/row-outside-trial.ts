@@ -1,7 +1,7 @@
 import type { RowEntry } from '../../model/entry/entry.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
-import { NO_PROBLEMS, type Problem, replaceWith, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, type Problem, replaceWith, rule } from '../rule.ts';
 
 export const rowOutsideTrial = rule({
   code: 'row-outside-trial',

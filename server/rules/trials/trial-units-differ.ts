@@ -1,7 +1,7 @@
-import { rowOf } from '../../model/state/trial-rows.ts';
 import { type Axis, axesOf, isOnAxes, wantIn } from '../../analysis/trials/trial.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
+import { rowOf } from '../../model/state/trial-rows.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const trialUnitsDiffer = rule({
   code: 'trial-units-differ',

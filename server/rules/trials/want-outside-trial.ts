@@ -1,8 +1,8 @@
 import { type ReadTrial, shortTrial, wantIn } from '../../analysis/trials/trial.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { knobFor, responseAt, type TrialFit } from '../../trade/sums/trials.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const wantOutsideTrial = rule({
   code: 'want-outside-trial',

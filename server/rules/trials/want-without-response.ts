@@ -1,7 +1,7 @@
 import { shortTrial, wantIn } from '../../analysis/trials/trial.ts';
 import { formatValue } from '../../trade/measure/format.ts';
-import { NO_PROBLEMS, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 const FLAT = {
   'does not move': 'did not change',

@@ -1,5 +1,5 @@
-import { NO_PROBLEMS, rule } from '../rule.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const wantWithoutRows = rule({
   code: 'want-without-rows',

@@ -1,10 +1,10 @@
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
-import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { type Dimension, unitById } from '../../trade/measure/units.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { QUANTITY_KINDS } from '../lib/kinds.ts';
-import { type Problem, problemsIn, replaceWith, rule } from '../rule.ts';
 import { dimensionsOf, ownAmounts, saidIn } from '../lib/statement-values.ts';
+import { type Problem, problemsIn, replaceWith, rule } from '../rule.ts';
 
 export const wrongUnit = rule({
   code: 'wrong-unit',
@@ -22,7 +22,7 @@ export const wrongUnit = rule({
   },
 });
 
-function problemsOf(quantity: Quantity, said: Said, allowed: readonly Dimension[]): Problem[] {
+function problemsOf(quantity: Quantity, said: Statement, allowed: readonly Dimension[]): Problem[] {
   const wrong = ownAmounts(said).filter((amount) => isWrong(amount, allowed));
   const value = wrong.find(saysItsUnit) ?? wrong[0];
   const { against } = quantity;

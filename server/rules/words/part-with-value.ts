@@ -1,5 +1,5 @@
-import { NO_PROBLEMS, rule } from '../rule.ts';
 import { amountsIn, lineSpan } from '../lib/line-syntax.ts';
+import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const partWithValue = rule({
   code: 'part-with-value',

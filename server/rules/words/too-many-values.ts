@@ -1,8 +1,8 @@
 import type { Amount } from '../../model/entry/value.ts';
-import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import type { Dimension } from '../../trade/measure/units.ts';
-import { type Problem, problemsIn, rule } from '../rule.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { amountsOf, dimensionsOf } from '../lib/statement-values.ts';
+import { type Problem, problemsIn, rule } from '../rule.ts';
 
 export const tooManyValues = rule({
   code: 'too-many-values',
@@ -24,7 +24,7 @@ export const tooManyValues = rule({
     'change-of-reading',
   ],
   on: ['setting', 'reading', 'limit', 'target'],
-  check({ quantity, said, line }) {
+  check({ quantity, statements: said, line }) {
     if (quantity.form === 'text' || quantity.form === 'several' || quantity.places?.length) return [];
     if (quantity.kind === 'fact') return [];
     return problemsIn(said, ({ values, points, place }) => {

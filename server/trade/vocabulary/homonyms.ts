@@ -1,6 +1,7 @@
 /** Words that mean one thing or another, as their unit tells: `oil 48 psi` is no grade of oil. Common practice, no source. */
-import type { Quantity } from './quantity.ts';
+
 import type { Dimension } from '../measure/units.ts';
+import type { Quantity } from './quantity.ts';
 import { findQuantity } from './vocabulary.ts';
 
 /** By the quantity that the word alone would be: what it is in a unit of that kind. */

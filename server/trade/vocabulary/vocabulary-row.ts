@@ -1,6 +1,7 @@
 /** Short ways to write a row of the vocabulary, so that the tables read as tables. */
-import type { Band, PartKind, PlaceKind, Quantity, QuantityKind, Standing } from './quantity.ts';
+
 import { type Dimension, unitById } from '../measure/units.ts';
+import type { Band, PartKind, PlaceKind, Quantity, QuantityKind, Standing } from './quantity.ts';
 
 export type Row = Omit<Quantity, 'kind'>;
 type Limits = Omit<Band, 'unit'>;
@@ -77,7 +78,7 @@ export function published(low: number, high: number, source: string): Limits {
 }
 
 /** Limits not yet confirmed by any source. */
-export function remembered(low: number, high: number, source: string): Limits {
+export function fromMemory(low: number, high: number, source: string): Limits {
   return limits(low, high, 'from memory', source);
 }
 

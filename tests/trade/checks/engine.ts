@@ -1,4 +1,9 @@
-import { airflowDemand, fuelNamed, pressureAtNeedle, ratingAt } from '../../../server/trade/sums/carburation.ts';
+import {
+  airflowDemand,
+  fuelNamed,
+  pressureAtNeedle,
+  ratingAt,
+} from '../../../server/trade/sums/carburation.ts';
 import {
   compressionRatio,
   displacement,

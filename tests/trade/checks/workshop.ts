@@ -1,5 +1,6 @@
 import ucum from '@lhncbc/ucum-lhc';
 import { unit } from 'mathjs';
+import { convert, unitById } from '../../../server/trade/measure/units.ts';
 import { drillNamed, nearestDrill } from '../../../server/trade/sums/drills.ts';
 import {
   CLAMP_SHARE,
@@ -9,7 +10,6 @@ import {
   stressAreaMetric,
 } from '../../../server/trade/sums/fasteners.ts';
 import { engineSpeed, parseTyreSize, roadSpeed, tyreDiameter } from '../../../server/trade/sums/road.ts';
-import { convert, unitById } from '../../../server/trade/measure/units.ts';
 import { type Check, check, given } from './check.ts';
 
 const MILE_AN_HOUR = 0.44704;
