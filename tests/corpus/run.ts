@@ -15,13 +15,13 @@ export interface Result {
   readonly outcome: Outcome;
 }
 
-export const results = (): readonly Result[] => {
+export const results = (rows = ROWS): readonly Result[] => {
   const machines = new Map<string, string[]>();
-  return ROWS.map((row) => {
+  return rows.map((row) => {
     const key = `${row.set} ${row.machine}`;
     const above = machines.get(key) ?? [];
     machines.set(key, above);
-    const reading = read(row, above);
+    const reading = read(row, above, rows);
     const outcome = outcomeOf(row, reading);
     if (row.class === 'read' || row.class === 'danger') above.push(...meantLines(row));
     if (row.class === 'prose') above.push(`note ${row.text}`);
@@ -36,10 +36,16 @@ const ENGINES: Readonly<Record<string, Partial<Habits>>> = {
   'uk tractor': { cylinders: 2, gearbox: 'manual' },
   'eu bike': { cylinders: 4, gearbox: 'manual' },
   'eu saloon': { gearbox: 'manual' },
+  'us2 truck': { cylinders: 6, gearbox: 'manual' },
+  'us2 boat': { cylinders: 8, places: ['port', 'starboard'] },
+  'us2 tractor': { cylinders: 4, gearbox: 'manual' },
+  'uk2 saloon': { cylinders: 4, places: ['left carb', 'right carb'], gearbox: 'manual', wound: 'jets' },
+  'uk2 stationary': { cylinders: 1 },
+  'eu2 car': { cylinders: 4, gearbox: 'manual' },
 };
 
-function habitsOf(row: Row, above: readonly string[]): Habits {
-  const heads = ROWS.filter((each) => each.set === row.set && each.isHead && each.day < row.day);
+function habitsOf(row: Row, above: readonly string[], rows: readonly Row[]): Habits {
+  const heads = rows.filter((each) => each.set === row.set && each.isHead && each.day < row.day);
   const last = heads.at(-1);
   const date = last && /session (\S+)/.exec(last.meaning)?.[1];
   const start = above.findLastIndex((line) => line.startsWith('session'));
@@ -49,8 +55,8 @@ function habitsOf(row: Row, above: readonly string[]): Habits {
       for (const value of entry.statements.flatMap(({ values }) => values))
         if (value.form === 'amount' && value.unit) used.set(entry.quantity.name, value.unit.symbol);
   return {
-    units: row.set === 'us' ? 'us' : row.set === 'uk' ? 'imperial' : 'metric',
-    dayOrder: row.set === 'us' ? 'month first' : 'day first',
+    units: row.set.startsWith('us') ? 'us' : row.set.startsWith('uk') ? 'imperial' : 'metric',
+    dayOrder: row.set.startsWith('us') ? 'month first' : 'day first',
     ...(row.isHead ? { date: date ?? '2026-01-01' } : {}),
     section: 'session',
     lines: above.slice(start + 1),
@@ -61,11 +67,11 @@ function habitsOf(row: Row, above: readonly string[]): Habits {
 
 const AROUND = { section: 'session', words: new Map(), specs: new Map(), inConflict: false } as const;
 
-function read(row: Row, above: readonly string[]): Result['reading'] {
+function read(row: Row, above: readonly string[], rows: readonly Row[]): Result['reading'] {
   const entry = readEntry(parseLine(row.text), AROUND);
   if (entry.kind !== 'unknown' && entry.kind !== 'row' && unaccounted(entry, 'session').length === 0)
     return { status: 'read', as: [row.text] };
-  return readSpoken(row.text, AROUND, habitsOf(row, above));
+  return readSpoken(row.text, AROUND, habitsOf(row, above, rows));
 }
 
 const sameKeys = (a: readonly string[], b: readonly string[]): boolean => a.join('\n') === b.join('\n');

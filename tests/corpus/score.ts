@@ -1,9 +1,11 @@
-/** Prints how the corpus is read: counts for each class, and each line that is not read as it was meant. */
+/** Prints how the corpus is read: counts for each class, and each line that is not read as it was meant. Arguments: a class, or `all`; files to score instead of the corpus. */
 import type { Outcome, Result } from './run.ts';
+import { ROWS, rowsIn } from './rows.ts';
 import { results } from './run.ts';
 
-const only = process.argv[2];
-const all = results();
+const files = process.argv.slice(2).filter((each) => each.endsWith('.tsv'));
+const only = process.argv.slice(2).find((each) => !each.endsWith('.tsv'));
+const all = results(files.length > 0 ? rowsIn(files) : ROWS);
 const classes = ['read', 'ask', 'prose', 'open', 'danger'] as const;
 const outcomes: readonly Outcome[] = ['exact', 'offered', 'asked', 'note', 'unread', 'misread'];
 
