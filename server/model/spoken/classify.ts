@@ -1,8 +1,9 @@
 /** Tokens to pieces: which words name something of the trade, which say how, and which numbers with which units. */
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
-import { PLACE_NAMES, PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
 import { type NameScope, nameAt } from '../entry/name-lookup.ts';
 import * as lexicon from './lexicon.ts';
+import { derivedNameAt, spokenNameAt } from './names.ts';
+import { placeAt } from './place-words.ts';
 import { numberAt, type SpokenAmount } from './spoken-amount.ts';
 import { type Token, tokensOf } from './tokens.ts';
 
@@ -22,7 +23,6 @@ export interface Piece {
   readonly to: number;
 }
 
-const NAMES = phraseTree([...lexicon.SPOKEN_NAMES].map(([name, means]) => [name, means.split('|')] as const));
 const STATES = phraseTree(lexicon.GEARS);
 const same = (word: string): string => word;
 
@@ -90,8 +90,8 @@ function wordAt(
   if (state) return make('g', state.length, { text: state.text });
   if (word === 'full' && /^(?:advance|retard)$/.test(words[at + 1] ?? '') && before?.kind !== undefined)
     return make('r', 2);
-  const place = placeAt(words, at);
-  const spoken = longestPhrase(NAMES, words, at, same);
+  const place = placeAt(words, at, before?.kind === 'v');
+  const spoken = spokenNameAt(words, at);
   const known = nameAt(words, at, scope);
   const isFact = known?.quantity.kind === 'fact';
   const nameLength = Math.max(spoken?.length ?? 0, isFact ? 0 : (known?.length ?? 0));
@@ -113,7 +113,10 @@ function wordAt(
     ['f', lexicon.FILLERS],
     ['r', lexicon.REMARKS],
   ];
-  return make(kinds.find(([, set]) => set.has(word))?.[0] ?? 'x');
+  const kind = kinds.find(([, set]) => set.has(word))?.[0];
+  const derived = kind ? undefined : derivedNameAt(words, at);
+  if (derived) return make('n', derived.length, { names: derived.value });
+  return make(kind ?? 'x');
 }
 
 /** `in D`, `at idle`, `850 P`, `D: 720`. */
@@ -145,21 +148,3 @@ function stateAt(
 const SELECTED: ReadonlySet<string> = new Set(['neutral', 'park', 'drive', 'reverse', 'fwd', 'gear']);
 /** Said straight after a number without `in` or `at`. */
 const RUNNING: ReadonlySet<string> = new Set([...SELECTED, 'idling', 'wot', 'tickover', 'ticking']);
-
-function placeAt(
-  words: readonly string[],
-  at: number,
-): { readonly text: string; readonly length: number } | undefined {
-  const first = words[at] as string;
-  const two = `${first} ${words[at + 1]}`;
-  if (PLACE_WORDS.has(two)) return { text: two, length: 2 };
-  const isLetter = first === 'r' || first === 'l';
-  if (
-    !PLACE_WORDS.has(first) ||
-    (isLetter && !(words.includes('r') && words.includes('l'))) ||
-    first === 'all' ||
-    first === 'lower'
-  )
-    return undefined;
-  return { text: PLACE_NAMES.get(first) ?? first, length: 1 };
-}

@@ -19,7 +19,7 @@ function isBreak(pieces: readonly Piece[], at: number): boolean {
   const { kind, text } = pieces[at] as Piece;
   if (joinsCorrection(pieces, at) || joinsList(pieces, at)) return false;
   if (BREAKS.has(kind) || (kind !== 'v' && BREAKING_WORDS.has(text))) return true;
-  if (kind === '-') return true;
+  if (kind === '-') return !joinsDashes(pieces, at);
   if (kind === ':' && pieces.slice(0, at).some(({ text: word }) => /^plugs?$/.test(word))) return false;
   if (kind === ':')
     return !pieces.slice(0, at).some((piece) => /[nvg]/.test(piece.kind)) || pieces[at - 1]?.kind === 'v';
@@ -58,6 +58,13 @@ function joinsList(pieces: readonly Piece[], at: number): boolean {
   const isOne =
     new Set(units.filter((unit) => unit !== undefined)).size <= 1 && !pieces[at - 1]?.amount?.unit;
   return isOne && (isMore(at + 2, 1) || isMore(at - 2, -1));
+}
+
+/** `112-115-110`: three or more numbers with nothing but dashes between. */
+function joinsDashes(pieces: readonly Piece[], at: number): boolean {
+  const isNumber = (i: number) => pieces[i]?.kind === 'v';
+  const isDash = (i: number) => pieces[i]?.kind === '-';
+  return isNumber(at - 1) && isNumber(at + 1) && (isDash(at - 2) || isDash(at + 2));
 }
 
 /** Holds a number of its own, up to the next break. */

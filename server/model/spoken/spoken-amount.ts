@@ -2,6 +2,7 @@
 
 import { matchUnit, type Unit, unitById } from '../../trade/measure/units.ts';
 import { drillNamed } from '../../trade/sums/drills.ts';
+import { type Prefix, prefixAt, suffixAt } from './about.ts';
 import * as lexicon from './lexicon.ts';
 import { sizeOf } from './numbers.ts';
 import type { Token } from './tokens.ts';
@@ -11,11 +12,11 @@ export interface SpokenAmount {
   readonly low: readonly string[];
   readonly high: readonly string[] | undefined;
   readonly link: '..' | ' ± ';
-  /** `from 8 to 10`, `8 to 10`: of a setting a step, not a range. */
+  /** `from 8 to 10`, `8 to 10`: of a setting a step, not a range; `8 -> 10` and `10 to 8` are never one, and only have where it came to. */
   readonly isStep: 'from' | 'to' | undefined;
   /** What it was called: `#40 drill`. */
   readonly called: string;
-  readonly prefix: '' | '~' | '>= ' | '<= ';
+  readonly prefix: Prefix;
   readonly unit: Unit | undefined;
   /** The unit as written. */
   readonly unitText: string;
@@ -36,17 +37,20 @@ export function numberAt(
     ? rangeAt(tokens, words, i, low.readings, true)
     : rangeAt(tokens, words, i, low.readings, false);
   if (range) i += range.length;
+  const step = range ? undefined : stepAt(tokens, words, i, low.readings);
+  if (step) i += step.length;
   const unit = unitAt(tokens, words, i);
   if (unit) i += unit.length;
   const suffix = suffixAt(tokens, words, i);
   i += suffix.length;
   return {
     amount: {
-      low: range?.low ?? low.readings,
+      low: range?.low ?? step?.readings ?? low.readings,
       high: range?.high,
       link: range?.link ?? '..',
-      isStep:
-        range && words[i - (unit?.length ?? 0) - range.length] === 'to'
+      isStep: step
+        ? 'from'
+        : range && words[i - (unit?.length ?? 0) - range.length] === 'to'
           ? words[at] === 'from'
             ? 'from'
             : 'to'
@@ -58,53 +62,6 @@ export function numberAt(
     },
     length: i - at,
   };
-}
-
-const ABOUT = new Set([
-  'about',
-  'around',
-  'roughly',
-  'approx',
-  'approximately',
-  'circa',
-  'ca',
-  'nearly',
-  'almost',
-  'maybe',
-]);
-const PREFIXES: readonly (readonly [words: string, prefix: SpokenAmount['prefix']])[] = [
-  ['just over', '>= '],
-  ['more than', '>= '],
-  ['at least', '>= '],
-  ['well over', '>= '],
-  ['less than', '<= '],
-  ['at most', '<= '],
-  ['just under', '<= '],
-  ['near enough', '~'],
-  ['over', '>= '],
-  ['above', '>= '],
-  ['under', '<= '],
-  ['below', '<= '],
-  ['max', '<= '],
-  ['min', '>= '],
-];
-
-function prefixAt(
-  tokens: readonly Token[],
-  words: readonly string[],
-  at: number,
-): { readonly prefix: SpokenAmount['prefix']; readonly length: number; readonly between?: boolean } {
-  const word = words[at] as string;
-  if (tokens[at]?.text === '~') return { prefix: '~', length: 1 };
-  if (tokens[at]?.text.startsWith('<')) return { prefix: '<= ', length: 1 };
-  if (tokens[at]?.text.startsWith('>') && tokens[at]?.text !== '>') return { prefix: '>= ', length: 1 };
-  if (word === 'between' || word === 'from') return { prefix: '', length: 1, between: true };
-  if (ABOUT.has(word)) return { prefix: '~', length: 1 };
-  for (const [phrase, prefix] of PREFIXES) {
-    const parts = phrase.split(' ');
-    if (parts.every((part, i) => words[at + i] === part)) return { prefix, length: parts.length };
-  }
-  return { prefix: '', length: 0 };
 }
 
 /** One number: digits, `3k`, `half a`, `a quarter`, a number word before a unit. */
@@ -174,6 +131,22 @@ function plainAt(
 /** Beside these a number word is a number. */
 const NUMBERED = new Set(['up', 'down', 'more', 'less', 'back', 'richer', 'leaner', 'by']);
 
+/** `8 -> 10`, `10 to 8`, `130 to 127.5`: what it came to. */
+function stepAt(
+  tokens: readonly Token[],
+  words: readonly string[],
+  at: number,
+  low: readonly string[],
+): { readonly readings: readonly string[]; readonly length: number } | undefined {
+  const unit = unitAt(tokens, words, at);
+  const link = at + (unit?.length ?? 0);
+  const isArrow = /^(?:[-=]+>|→)$/.test(tokens[link]?.text ?? '');
+  if (!isArrow && words[link] !== 'to') return undefined;
+  const second = plainAt(tokens, words, link + 1);
+  if (!second || (!isArrow && sizeOf(low[0] as string) <= sizeOf(second.readings[0] as string))) return undefined;
+  return { readings: second.readings, length: link + 1 - at + second.length };
+}
+
 interface RangeRead {
   readonly low: readonly string[];
   readonly high: readonly string[];
@@ -190,7 +163,7 @@ function rangeAt(
   between: boolean,
 ): RangeRead | undefined {
   const sign = tokens[at]?.text ?? '';
-  const isTolerance = sign === '±' || sign === '+/-';
+  const isTolerance = /^(?:±|\+\/?-)$/.test(sign);
   const isLink =
     words[at] === 'to' ||
     sign === '-' ||
@@ -199,7 +172,7 @@ function rangeAt(
     (between && words[at] === 'and');
   const isOr = words[at] === 'or';
   const second = isTolerance || isLink || isOr ? plainAt(tokens, words, at + 1) : undefined;
-  if (!second) return undefined;
+  if (!second || (sign === '-' && isInList(tokens, at))) return undefined;
   const [a, b] = [sizeOf(low[0] as string), sizeOf(second.readings[0] as string)];
   if (isTolerance) return { low, high: second.readings, link: ' ± ', length: 1 + second.length };
   if (isOr && !(b - a > 0 && b - a <= 2 && unitAt(tokens, words, at + 1 + second.length))) return undefined;
@@ -208,6 +181,10 @@ function rangeAt(
   if (sizeOf(scaled[0] as string) >= b) return undefined;
   return { low: scaled, high: second.readings, link: '..', length: 1 + second.length };
 }
+
+/** `112-115-110`: a third number makes a list of them. */
+const isInList = (tokens: readonly Token[], at: number): boolean =>
+  [at - 2, at + 2].some((i) => tokens[i]?.text === '-' && tokens[i + (i < at ? -1 : 1)]?.kind === 'number');
 
 /** Letters that are units only straight after the number or in their own case. */
 const NEVER = /^[andprkgt]$/;
@@ -224,7 +201,7 @@ function unitAt(
   if (word === 'sec' && tokens[at + 1]?.kind === 'number') return undefined;
   if (NEVER.test(word) || (word === 'l' && words.includes('r'))) return undefined;
   if (/^[cfm]$/.test(word) && !token.joined && token.raw !== word.toUpperCase()) return undefined;
-  if (word === 'in' && isNoInch(tokens, words, at + 1)) return undefined;
+  if (word === 'in' && (isNoInch(tokens, words, at + 1) || words.includes('ex'))) return undefined;
   const match = matchUnit(words, at);
   if (!match) return undefined;
   const texts = words.slice(at, at + match.length);
@@ -244,19 +221,6 @@ const isNoInch = (tokens: readonly Token[], words: readonly string[], at: number
   const next = tokens[at];
   return next !== undefined && next.kind !== 'sign' && !/^(?:hg|h2o|of)$/.test(words[at] ?? '');
 };
-
-function suffixAt(
-  tokens: readonly Token[],
-  words: readonly string[],
-  at: number,
-): { readonly prefix: SpokenAmount['prefix']; readonly length: number } {
-  if (words[at] === 'or' && words[at + 1] === 'so') return { prefix: '~', length: 2 };
-  if (words[at] === 'ish' || (tokens[at]?.text === '-' && words[at + 1] === 'ish'))
-    return { prefix: '~', length: words[at] === 'ish' ? 1 : 2 };
-  if (tokens[at]?.text === '+' && tokens[at]?.joined && tokens[at + 1]?.kind !== 'number')
-    return { prefix: '>= ', length: 1 };
-  return { prefix: '', length: 0 };
-}
 
 /** `#40 drill`, `no 40 drill`, `50 drill`, `F drill`: its bore, and what it was called. */
 function drillAt(tokens: readonly Token[], words: readonly string[], at: number) {

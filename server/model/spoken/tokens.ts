@@ -25,7 +25,7 @@ const PATTERN = new RegExp(
     `(?<mixed>\\d+(?: |-| ?& ?| and )\\d+/\\d+(?![\\d/])|\\d* ?[${FRACTION_SIGNS}])`,
     `(?<number>\\d{1,3}\u2009\\d{3}(?!\\d)|\\d+(?:[.,]\\d+)+|\\d+/(?:2|3|4|5|6|8|16|32|64)(?![\\d/.,${FRACTION_SIGNS}])|\\d+|[.,]\\d+)`,
     `(?<word>[\\p{L}°%][\\p{L}\\p{M}°%²³]*(?:['’./-][\\p{L}\\d][\\p{L}\\p{M}\\d]*)*)`,
-    `(?<sign>->|→|\\+/-|\\.\\.+|[<>]=?|\\S)`,
+    `(?<sign>[-=]+>|→|\\+/?-|\\.\\.+|[<>]=?|\\S)`,
   ].join('|'),
   'giu',
 );
@@ -36,6 +36,7 @@ export function tokensOf(text: string, spelling: ReadonlyMap<string, string>): r
   for (const match of withThousands(text).matchAll(PATTERN)) {
     const raw = match[0];
     const { index } = match;
+    if (raw === '.' && ABBREVIATED.has(tokens.at(-1)?.text ?? '')) continue;
     if (isPair(raw)) {
       tokens.push(...pairAt(raw, index));
       continue;
@@ -46,6 +47,11 @@ export function tokensOf(text: string, spelling: ReadonlyMap<string, string>): r
   }
   return tokens;
 }
+
+/** A full stop after one of these ends no sentence. */
+const ABBREVIATED = new Set(
+  'adv comp comps cyl cyls init initial mech oil press pres pt pts temp temps tot vac valve max min abt ca approx ign carb'.split(' '),
+);
 
 /** `48 230` on a line of a distance is one number: its blank is made a thin one, which keeps every place in the line. */
 const withThousands = (text: string): string =>
@@ -89,7 +95,13 @@ function kindOf(
     return { kind: 'number', text: raw, readings: readingsOfNumber(raw) };
   if (groups.word ?? groups.grade ?? groups.ordinal) {
     const lower = raw.toLowerCase().replace(/’/g, "'").replace(/\.$/, '');
-    return { kind: 'word', text: spelling.get(lower) ?? lower, readings: [] };
+    return { kind: 'word', text: spelling.get(lower) ?? withoutIs(lower), readings: [] };
   }
   return { kind: 'sign', text: raw, readings: [] };
 }
+
+/** `initial's at 12`: what is said of a thing. */
+const withoutIs = (word: string): string =>
+  word.endsWith("'s") && word.length > 5 && !/^(?:that|there|here|what|today)'s$/.test(word)
+    ? word.slice(0, -2)
+    : word;

@@ -10,7 +10,8 @@ export function stepOf(
   { amount, changes }: Frame,
   { quantity, value, name }: Fit,
 ): { readonly value: string; readonly others: readonly string[] } | 'unclear' | undefined {
-  if (!amount.isStep || !amount.high) return undefined;
+  if (!amount.isStep) return undefined;
+  if (!amount.high) return quantity.kind === 'setting' ? { value, others: [] } : 'unclear';
   if (quantity.kind !== 'setting') return amount.isStep === 'from' ? 'unclear' : undefined;
   const now = value.replace(/^[^.]*?\.\.(?=[\d.])|^\S*?\.\.(?=[\d.])/, '');
   const isMoved = amount.isStep === 'from' || changes.length > 0;

@@ -41,7 +41,7 @@ function list(clause: Clause, context: Context): Meaning | undefined {
     clause.findIndex(({ kind }) => kind === 'v'),
     clause.findLastIndex(({ kind }) => kind === 'v'),
   );
-  if (inner.some(({ kind }) => !/[v/,fa]/.test(kind)) || clause.some(({ kind }) => /[twk?o]/.test(kind)))
+  if (inner.some(({ kind }) => !/[v/,fa-]/.test(kind)) || clause.some(({ kind }) => /[twk?o]/.test(kind)))
     return undefined;
   const last = numbers.at(-1)?.amount;
   const names = clause.find(({ kind }) => kind === 'n')?.names ?? context.names;
