@@ -103,8 +103,8 @@ function frameOf(
   // `oil 18 hot idle`: idle beside another word is when it was read.
   const isRevs = named.some(({ names }) => names.includes('engine speed'));
   const idle = named.length === 2 && !isRevs ? named.find((piece) => IDLE.test(piece.text)) : undefined;
-  const names = named.filter((piece) => piece !== idle);
-  if (names.length > 1) return undefined;
+  const names = oneName(named.filter((piece) => piece !== idle));
+  if (!names) return undefined;
   const last = before.at(-1);
   const isRange = (value.amount as SpokenAmount).high !== undefined;
   if (last && MOVING.has(last.text)) return undefined;
@@ -142,6 +142,17 @@ function frameOf(
     written: text.slice(value.from, value.to),
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
+}
+
+/** `the vacuum gauge says 17 of vac`: two words for one thing name it; undefined where they name two. */
+function oneName(named: readonly Piece[]): readonly Piece[] | undefined {
+  const [first, ...more] = named;
+  if (!first || more.length === 0) return named;
+  const names = first.names.filter((name) => more.every((each) => each.names.includes(name)));
+  if (names.length > 0) return [{ ...first, names }];
+  // A light shows the timing, and the other word says which.
+  const timed = named.filter((piece) => !piece.names.includes('timing'));
+  return timed.length === 1 && /^(?:initial|total)$/.test(timed[0]?.names[0] ?? '') ? timed : undefined;
 }
 
 const UNITS = new Set('deg degrees rpm psi f c turns turn inhg bar mm thou mph kpa volts'.split(' '));

@@ -84,6 +84,8 @@ export const COMPLAINTS = set(`
 
 /** Adds nothing. */
 export const FILLERS = set(`
+  them lot fitted pulls wound reckons sees seen saying looks look seems says only took taken taking gauge's whole job now's round done stands stood stand plain nearest today's this morning's
+  tonight tonight's tested test testing check checked checking reset measured measures measure meas gets gotten getting ended end finished finishes started starts going she's he's runs works working turned shown pulled plugged-in
   the a an is are it its it's reads read reading says showing shows show shown at to now set sets got have has i we my this that's
   on by came comes went goes go crept dropped dropping drops settled settles sits sat holds held holding makes make made gives
    today then and also today's dead-on exactly just put fitted uses using good great nice ok fine happy spot of
@@ -150,7 +152,21 @@ export const SPOKEN_NAMES = pairs(
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
    hole: hesitation, holes: hesitation, flat spots: hesitation, planes: run time, planed: run time, tr: run time, heat: run time, timed: initial, mag timed: initial, gapped: plug gap, plugs gap: plug gap, plugs gapped: plug gap, points gapped: points gap, mag gapped: points gap,
    dashpot: dashpot oil, dashpots: dashpot oil, damper: dashpot oil, dampers: dashpot oil, sump: oil grade, synchro: depression|carburettor balance, sync: depression|carburettor balance,
-   to the gallon: fuel economy, hill run: run time, lap: run time, practice: run time, water: water, thermostat: thermostat, jet needle: needle clip`,
+   to the gallon: fuel economy, hill run: run time, lap: run time, practice: run time, water: water, thermostat: thermostat, jet needle: needle clip,
+   cap: radiator cap, rad cap: radiator cap, radiator cap: radiator cap, pressure cap: radiator cap, spd: engine speed, idle spd: idle, idle revs: idle, idle rpm: idle, ticks over: idle, ticking over: idle, tick-over: idle, tickover: idle,
+   ralenti: idle, leerlauf: idle, slow end: idle, slow run: idle, slow running: idle, slow running speed: idle, strobed: timing, ignition: initial|timing, timing static: initial, static timing: initial, total timing: total, timing total: total, total advance: total,
+   spark advance: initial|timing, zündung: initial|timing, zündzeitpunkt: initial|timing, base: initial, mixture nut: mixture, mixture nuts: mixture, jet nut: mixture, jet nuts: mixture, idle needle: mixture, low speed needle: mixture, slow needle: mixture,
+   low needle: mixture, high needle: main needle, high speed needle: main needle, load needle: main needle, hi needle: main needle, closing angle: dwell, close angle: dwell, cam angle: dwell, schließwinkel: dwell, charging: volts, charges: volts, charge: volts,
+   charge volts: volts, voltmeter: volts, spannung: volts, km: odometer, kms: odometer, odo: odometer, speedo: odometer|speed, miles: odometer, kilometers: odometer, contact gap: points gap, breaker points: points gap, breakers: points gap, contact breaker: points gap,
+   balancer: carburettor balance, airflow meter: carburettor balance, air flow meter: carburettor balance, synchrometer: carburettor balance, synchroniser: carburettor balance, lag: impulse lag, trip: impulse lag, impulse: impulse lag, impulse trips: impulse lag,
+   hauptdüse: main jet, hauptdüsen: main jet, leerlaufdüse: idle jet, gicleur: main jet, gicleurs: main jet, kerzen: plug gap, kerze: plug gap, bougies: plug gap, öldruck: oil pressure, öltemperatur: oil temperature, öltemp: oil temperature, unterdruck: depression,
+   kompression: compression, benzindruck: fuel pressure, wassertemperatur: water, wassertemp: water, wasser: water, kontakte: points gap, ventile: valve lash, ventilspiel: valve lash, luftdruck: barometer, schwimmer: float level, drehzahl: engine speed,
+   valve: valve lash, valve gap: valve lash, valve gaps: valve lash, tappet: valve lash, clearances: valve lash, clearance: valve lash, inlet valve: valve lash, rockers: valve lash, lifters: valve lash, valves: valve lash, rad temp: water, water gauge: water,
+   rad: water, radiator: water, engine temp: water, coolant temp: water, head temps: head temperature, cyl temp: head temperature, cyl head temp: head temperature, pump pressure: fuel pressure, pump: fuel pressure, fuel pump: fuel pressure, carb pressure: fuel pressure, inlet pressure: fuel pressure,
+   pump stroke: pump shot, pump squirt: pump shot, pump gives: pump shot, pump delivers: pump shot, pump output: pump shot, injection: pump shot, float bowl: float level, fuel height: float level, bowl level: float level, wheel: propeller pitch, screw pitch: propeller pitch,
+   max revs: wide open speed, top end: wide open speed, revved out: wide open speed, tops out: wide open speed, topped out: wide open speed, maxed out: wide open speed, peak revs: wide open speed, pyro: egt, egts: egt, cyl temps: head temperature, mag gap: points gap,
+   exhaust gas: egt, oil consumption: oil used, mixture strength: air fuel ratio, wideband: air fuel ratio, a/f: air fuel ratio, a/f ratio: air fuel ratio, sniffer: carbon monoxide, exhaust co: carbon monoxide, vac gage: depression, vac gauge: depression, intake vac: depression, governor: governed speed, governs: governed speed, governed at: governed speed,
+   tick over speed: idle, idlespeed: idle, warm idle: idle, hot idle: idle, cold idle: fast idle, high idle: fast idle, choke idle: fast idle, brake hp: power, tank pressure: fuel pressure, jetting: main jet, mech advance: mechanical limit`,
 );
 
 /** Words that make a line a reading of the sky. */

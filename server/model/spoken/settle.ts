@@ -1,5 +1,6 @@
 /** Pieces put in order before they are read: speeds that are conditions, cylinders that are called `no 3`, minutes gone by. */
 
+import { matchUnit, type Unit } from '../../trade/measure/units.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from './classify.ts';
 import type { Habits } from './habits.ts';
@@ -13,9 +14,35 @@ export interface Settled {
 }
 
 export function settle(all: readonly Piece[], habits: Habits): Settled {
-  const { pieces, time } = withTime(all);
+  const { pieces, time } = withTime(withUnitsBefore(fitted(all)));
   return { pieces: withSpeeds(withCylinders(withoutLabels(summed(pieces)), habits)), time };
 }
+
+/** `put in a 160 stat`, `went to 68s`: what is fitted is no change of so much. */
+function fitted(pieces: readonly Piece[]): readonly Piece[] {
+  const [verb, way] = pieces;
+  const isFitted = FITTED.test(verb?.text ?? '') && /^(?:in|on|up|up to|down)$/.test(way?.text ?? '');
+  return isFitted && verb && way && pieces[2]?.kind !== 'k'
+    ? [{ ...verb, kind: 'f', text: 'fitted', names: [], to: way.to }, ...pieces.slice(2)]
+    : pieces;
+}
+
+const FITTED = /^(?:put|puts|stuck|popped|dropped|bunged|swapped|fitted|threw|screwed|slipped|went)$/;
+
+/** `oil psi 60`, `km 61.220`: the unit of the number after it. */
+const withUnitsBefore = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.flatMap((piece, i) => {
+    const unit = unitNamed(piece);
+    const [before, next] = [pieces[i - 1], pieces[i + 1]];
+    if (unit && (!before || before.kind === 'n') && next?.kind === 'v' && !next.amount?.unit) return [];
+    const own = before && unitNamed(before);
+    const isBeside = own && (i === 1 || pieces[i - 2]?.kind === 'n');
+    if (!isBeside || !piece.amount || piece.amount.unit) return [piece];
+    return [{ ...piece, amount: { ...piece.amount, unit: own, unitText: before.text } }];
+  });
+
+const unitNamed = ({ kind, text }: Piece): Unit | undefined =>
+  /[fx]/.test(kind) && text.length > 1 && text !== 'in' ? matchUnit([text], 0)?.unit : undefined;
 
 const bare = (piece: Piece | undefined): number | undefined => {
   const amount = piece?.kind === 'v' ? piece.amount : undefined;
