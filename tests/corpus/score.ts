@@ -1,6 +1,7 @@
 /** Prints how the corpus is read: counts for each class, and each line that is not read as it was meant. Arguments: a class, or `all`; files to score instead of the corpus. */
-import type { Outcome, Result } from './run.ts';
+
 import { ROWS, rowsIn } from './rows.ts';
+import type { Outcome, Result } from './run.ts';
 import { results } from './run.ts';
 
 const files = process.argv.slice(2).filter((each) => each.endsWith('.tsv'));

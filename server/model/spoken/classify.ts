@@ -147,4 +147,12 @@ function stateAt(
 /** Where the selector stands. */
 const SELECTED: ReadonlySet<string> = new Set(['neutral', 'park', 'drive', 'reverse', 'fwd', 'gear']);
 /** Said straight after a number without `in` or `at`. */
-const RUNNING: ReadonlySet<string> = new Set([...SELECTED, 'idling', 'wot', 'tickover', 'ticking']);
+const RUNNING: ReadonlySet<string> = new Set([
+  ...SELECTED,
+  'idling',
+  'wot',
+  'tickover',
+  'ticking',
+  'flat',
+  'full',
+]);

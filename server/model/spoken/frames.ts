@@ -88,6 +88,7 @@ function frameOf(
 ): Frame | undefined {
   const tail = remarkIn(after, text);
   if (!tail) return undefined;
+  if (countsOthers(after)) return undefined;
   const withAll = [...before, ...tail.rest];
   if (withAll.some((piece) => /[tw?k"]/.test(piece.kind))) return undefined;
   const withAt = before.findIndex(({ kind }) => kind === 'h');
@@ -143,6 +144,10 @@ function frameOf(
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
 }
+
+/** `6 keeper screws`: how many of something that only ends in a word of the trade. */
+const countsOthers = (after: readonly Piece[]): boolean =>
+  /^x+n/.test(after.map(({ kind }) => kind).join(''));
 
 /** `the vacuum gauge says 17 of vac`: two words for one thing name it; undefined where they name two. */
 function oneName(named: readonly Piece[]): readonly Piece[] | undefined {

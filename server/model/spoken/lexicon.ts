@@ -84,7 +84,7 @@ export const COMPLAINTS = set(`
 
 /** Adds nothing. */
 export const FILLERS = set(`
-  them lot fitted pulls wound reckons sees seen saying looks look seems says only took taken taking gauge's whole job now's round done stands stood stand plain nearest today's this morning's
+  turns spins   them lot fitted pulls wound reckons sees seen saying looks look seems says only took taken taking gauge's whole job now's round done stands stood stand plain nearest today's this morning's
   tonight tonight's tested test testing check checked checking reset measured measures measure meas gets gotten getting ended end finished finishes started starts going she's he's runs works working turned shown pulled plugged-in
   the a an is are it its it's reads read reading says showing shows show shown at to now set sets got have has i we my this that's
   on by came comes went goes go crept dropped dropping drops settled settles sits sat holds held holding makes make made gives
@@ -166,15 +166,15 @@ export const SPOKEN_NAMES = pairs(
    pump stroke: pump shot, pump squirt: pump shot, pump gives: pump shot, pump delivers: pump shot, pump output: pump shot, injection: pump shot, float bowl: float level, fuel height: float level, bowl level: float level, wheel: propeller pitch, screw pitch: propeller pitch,
    max revs: wide open speed, top end: wide open speed, revved out: wide open speed, tops out: wide open speed, topped out: wide open speed, maxed out: wide open speed, peak revs: wide open speed, pyro: egt, egts: egt, cyl temps: head temperature, mag gap: points gap,
    exhaust gas: egt, oil consumption: oil used, mixture strength: air fuel ratio, wideband: air fuel ratio, a/f: air fuel ratio, a/f ratio: air fuel ratio, sniffer: carbon monoxide, exhaust co: carbon monoxide, vac gage: depression, vac gauge: depression, intake vac: depression, governor: governed speed, governs: governed speed, governed at: governed speed,
-   tick over speed: idle, idlespeed: idle, warm idle: idle, hot idle: idle, cold idle: fast idle, high idle: fast idle, choke idle: fast idle, brake hp: power, tank pressure: fuel pressure, jetting: main jet, mech advance: mechanical limit`,
+   tick over speed: idle, idlespeed: idle, high idle: fast idle, choke idle: fast idle, brake hp: power, tank pressure: fuel pressure, jetting: main jet, mech advance: mechanical limit`,
 );
 
 /** Words that make a line a reading of the sky. */
 export const SKY = set(
-  'sunny sun cloudy overcast clear muggy humid breezy windy wind calm still dry damp wet cold warm hot rain raining drizzle fog foggy mild chilly frost frosty light heavy half no shade cool breeze and little gusty bit bright gray grey haze hazy',
+  'bitter windless blowy squally snow snowing sleet drizzly showery showers thundery thunder sultry sticky close fresh freezing icy dull fine fair nice lovely hazy misty mist wet very quite rather pretty real nippy parky baking scorching roasting sunny sun cloudy overcast clear muggy humid breezy windy wind calm still dry damp wet cold warm hot rain raining drizzle fog foggy mild chilly frost frosty light heavy half no shade cool breeze and little gusty bit bright gray grey haze hazy',
 );
 
 /** What a thing looks like at a plug's end. */
 export const LOOKS = set(
-  'tan brown white grey gray black sooty soot oily wet dry fouled dark pale clean chalky blistered glazed burnt coffee biscuit light fluffy good ok even cream chocolate perfect bit and very slightly colour color',
+  'fawn buff beige rust rusty ashy ash honey straw milky golden mocha cocoa sandy oiled shiny matt matte dull toast toasted normal nice whitish brownish greyish grayish blackish blueish yellowish carboned sooted caramel tobacco cardboard tea tan brown white grey gray black sooty soot oily wet dry fouled dark pale clean chalky blistered glazed burnt coffee biscuit light fluffy good ok even cream chocolate perfect bit and very slightly colour color',
 );

@@ -163,6 +163,8 @@ function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits)
     return quantity.unit === 'inHg' || quantity.name === 'barometer' ? [unitById('inHg')] : [];
   if (own?.dimension === 'temperature' && unit.id === 'deg')
     return habits.units ? (USUAL[habits.units].temperature ?? []).map(unitById) : [];
+  // `68s`: jets of that number.
+  if (text === 's' && own?.dimension === 'number') return [own];
   // `sec` behind a jet is a barrel.
   if (text === 'sec' && quantity.places?.includes('barrel') && own) return [own];
   const isOwn = unit.dimension === own?.dimension || (quantity.orIn?.includes(unit.dimension) ?? false);
@@ -204,6 +206,8 @@ function isInBand(
   if (name === 'needle clip' && !Number.isInteger(size)) return false;
   // `run 2` is the second one.
   if (name === 'run time' && !unitWritten && Number.isInteger(size) && size < 10) return false;
+  // `plug 3` is the third one, and no plug has a gap of 3 mm.
+  if (name === 'plug gap' && !unitWritten && Number.isInteger(size) && size < 12) return false;
   // A fraction is of an inch, never of a thousandth.
   if (unit?.id === 'thou' && size < 1) return false;
   if (unit?.id === 'mm' && isFraction) return false;

@@ -34,8 +34,16 @@ const withUnitsBefore = (pieces: readonly Piece[]): readonly Piece[] =>
   pieces.flatMap((piece, i) => {
     const unit = unitNamed(piece);
     const [before, next] = [pieces[i - 1], pieces[i + 1]];
-    if (unit && (!before || before.kind === 'n') && next?.kind === 'v' && !next.amount?.unit) return [];
+    if (
+      unit &&
+      !(unit.dimension === 'turns' && (bare(next) ?? 0) > 20) &&
+      (!before || before.kind === 'n') &&
+      next?.kind === 'v' &&
+      !next.amount?.unit
+    )
+      return [];
     const own = before && unitNamed(before);
+    if (own?.dimension === 'turns' && (bare(piece) ?? 0) > 20) return [piece];
     const isBeside = own && (i === 1 || pieces[i - 2]?.kind === 'n');
     if (!isBeside || !piece.amount || piece.amount.unit) return [piece];
     return [{ ...piece, amount: { ...piece.amount, unit: own, unitText: before.text } }];
@@ -64,7 +72,7 @@ const withoutLabels = (pieces: readonly Piece[]): readonly Piece[] =>
     const isLabel =
       piece.kind === 'v' &&
       !piece.amount?.unit &&
-      pieces[at + 1]?.kind === ':' &&
+      /[:=]/.test(pieces[at + 1]?.kind ?? '') &&
       pieces[at + 2]?.kind === 'v';
     const names = pieces.slice(0, at).findLast(({ kind }) => kind === 'n')?.names;
     if (!isLabel || !names || !piece.amount) return [piece];

@@ -92,6 +92,9 @@ function plainAt(
   const ordinal = /^(\d)(?:st|nd|rd|th)$/.exec(word);
   if (ordinal?.[1] && /^(?:clips?|grooves?)$/.test(words[at - 1] ?? ''))
     return { readings: [ordinal[1]], length: 1 };
+  const nth = ORDINALS.indexOf(word);
+  if (nth > 0 && (GROOVES.test(words[at - 1] ?? '') || GROOVES.test(words[at + 1] ?? '')))
+    return { readings: [String(nth)], length: 1 };
   const whole = /^(?:gallon|turn|pint|quart|litre|liter|inch)$/.test(word)
     ? unitAt(tokens, words, at)
     : undefined;
@@ -128,6 +131,9 @@ function plainAt(
   return undefined;
 }
 
+const ORDINALS = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
+const GROOVES = /^(?:clips?|grooves?|notch|slot)$/;
+
 /** Beside these a number word is a number. */
 const NUMBERED = new Set(['up', 'down', 'more', 'less', 'back', 'richer', 'leaner', 'by']);
 
@@ -143,7 +149,8 @@ function stepAt(
   const isArrow = /^(?:[-=]+>|→)$/.test(tokens[link]?.text ?? '');
   if (!isArrow && words[link] !== 'to') return undefined;
   const second = plainAt(tokens, words, link + 1);
-  if (!second || (!isArrow && sizeOf(low[0] as string) <= sizeOf(second.readings[0] as string))) return undefined;
+  if (!second || (!isArrow && sizeOf(low[0] as string) <= sizeOf(second.readings[0] as string)))
+    return undefined;
   return { readings: second.readings, length: link + 1 - at + second.length };
 }
 
@@ -219,7 +226,9 @@ const ofWhat = (words: readonly string[], at: number): number => (words[at] === 
 /** `5 gal in 1.1 hrs`, `60 in top`: no inch where something follows that is no end. */
 const isNoInch = (tokens: readonly Token[], words: readonly string[], at: number): boolean => {
   const next = tokens[at];
-  return next !== undefined && next.kind !== 'sign' && !/^(?:hg|h2o|of)$/.test(words[at] ?? '');
+  return (
+    next !== undefined && next.kind !== 'sign' && !/^(?:hg|h2o|of|vac|vacuum|mercury)$/.test(words[at] ?? '')
+  );
 };
 
 /** `#40 drill`, `no 40 drill`, `50 drill`, `F drill`: its bore, and what it was called. */

@@ -80,9 +80,16 @@ function bySelf(
   if (isPart && changes.some((word) => word === 'in' || word === 'out')) return ['mixture', 'idle screw'];
   if (dimension === 'volume' && FILLED.test(text) && !/\b(?:oil|water|coolant)\b/i.test(text))
     return ['fuel used'];
+  if (dimension === 'distance' && sizeOf(amount.low.at(-1) as string) >= 1000 && isMeter(text))
+    return ['odometer'];
   if (dimension && dimension !== 'rotation') return undefined;
   return byGear(amount, states);
 }
+
+/** `61.220 km`, `48,210 miles on the clock`: what a meter shows, and no way that was driven. */
+const isMeter = (text: string): boolean =>
+  /^[\d.,\s\u2009]+(?:km|kms|mi|miles)\b/i.test(text) &&
+  !/\b(?:for|since|from|after|trip|run|ago|more|until|till|in|to|of|per|an|a|left|away)\b/i.test(text);
 
 const FILLED =
   /\bmpg\b|\bin since\b|\bput .* in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
@@ -97,10 +104,12 @@ const BY_DIMENSION: Readonly<Record<string, readonly string[]>> = {
 function byGear(amount: SpokenAmount, states: readonly string[]): readonly string[] | undefined {
   const size = sizeOf(amount.low.at(-1) as string);
   if (states.some((state) => IDLING.has(state)) && size >= 300 && size <= 1800) return ['idle'];
+  if (states.some((state) => FLAT_OUT.has(state)) && size >= 1500 && size <= 9000) return ['wide open speed'];
   if (states.some((state) => DRIVING.test(state)) && size >= 600) return ['engine speed'];
   return undefined;
 }
 
+export const FLAT_OUT: ReadonlySet<string> = new Set(['"at wide open"', '"full throttle"', '"flat out"']);
 const IDLING = new Set([
   'in park',
   'in neutral',
@@ -132,6 +141,7 @@ function wayOf({ quantity }: Fit, word: string, nameText: string): '+' | '-' | '
     const [more, less] = nameText.startsWith('clip') ? ['down', 'up'] : ['up', 'down'];
     return word === more ? '+' : word === less || word === 'back' ? '-' : undefined;
   }
+  if (quantity.dimension === 'angle' && word === 'back') return '-';
   return MORE.has(word) ? '+' : LESS.has(word) ? '-' : undefined;
 }
 

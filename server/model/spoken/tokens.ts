@@ -20,7 +20,7 @@ const PATTERN = new RegExp(
     `(?<cylinder>#\\d{1,2}(?!\\d| ?drill))`,
     `(?<lap>\\d{1,2}:\\d{2}[.,]\\d+)`,
     `(?<time>\\d{1,2}:\\d{2}(?![\\d:]))`,
-    `(?<grade>\\d+w-?\\d+(?!\\w)|\\d{3}/\\d{2}-\\d{2}s?(?!\\w))`,
+    `(?<grade>m\\d{1,2}(?:x[\\d.,]+)?(?!\\w)|\\d+w-?\\d+(?!\\w)|\\d{3}/\\d{2}-\\d{2}s?(?!\\w))`,
     `(?<ordinal>n[or]\\.(?= ?\\d)|\\d+(?:st|nd|rd|th)(?![\\p{L}\\d])|w/o?(?![\\p{L}\\d]))`,
     `(?<mixed>\\d+(?: |-| ?& ?| and )\\d+/\\d+(?![\\d/])|\\d* ?[${FRACTION_SIGNS}])`,
     `(?<number>\\d{1,3}\u2009\\d{3}(?!\\d)|\\d+(?:[.,]\\d+)+|\\d+/(?:2|3|4|5|6|8|16|32|64)(?![\\d/.,${FRACTION_SIGNS}])|\\d+|[.,]\\d+)`,
@@ -50,7 +50,9 @@ export function tokensOf(text: string, spelling: ReadonlyMap<string, string>): r
 
 /** A full stop after one of these ends no sentence. */
 const ABBREVIATED = new Set(
-  'adv comp comps cyl cyls init initial mech oil press pres pt pts temp temps tot vac valve max min abt ca approx ign carb'.split(' '),
+  'adv comp comps cyl cyls init initial mech oil press pres pt pts temp temps tot vac valve max min abt ca approx ign carb'.split(
+    ' ',
+  ),
 );
 
 /** `48 230` on a line of a distance is one number: its blank is made a thin one, which keeps every place in the line. */

@@ -76,7 +76,14 @@ export const UNITS: readonly Unit[] = [
   unit('deg/psi', 'angle per pressure', 'deg/psi', 1, 'deg per psi', NIST),
   unit('deg/bar', 'angle per pressure', 'deg/bar', PSI / 1e5, 'deg per bar', NIST),
   unit('deg/1000rpm', 'angle per rotation', 'deg per 1000 rpm', 1, 'deg/1000 rpm, deg/1000rpm', GEOMETRY),
-  unit('rpm', 'rotation', 'rpm', 1, 'revs, r/min, rev/min, revs/min, engine rpm, crank rpm', COUNT),
+  unit(
+    'rpm',
+    'rotation',
+    'rpm',
+    1,
+    'revs, r/min, rev/min, revs/min, engine rpm, crank rpm, u/min, tr/min, 1/min',
+    COUNT,
+  ),
   unit('dist-rpm', 'rotation', 'dist rpm', 2, 'distributor rpm, rpm dist, rpm distributor', GEOMETRY),
 
   unit('Pa', 'pressure', 'Pa', 1, 'pascal, pascals', SI),
@@ -139,7 +146,7 @@ export const UNITS: readonly Unit[] = [
     'torque',
     'lb-ft',
     POUND_FOOT,
-    'lb ft, ft lb, lbs ft, ft lbs, lbf ft, foot pounds, pound feet',
+    'lb ft, ft lb, lbs ft, ft lbs, lbf ft, foot pounds, pound feet, ft/lb, ft/lbs, lb/ft, foot lbs, ft pounds',
     NIST,
   ),
   unit(

@@ -3,6 +3,7 @@ import type { Piece } from '../classify.ts';
 import type { Habits } from '../habits.ts';
 import { sizeOf } from '../numbers.ts';
 import type { SpokenAmount } from '../spoken-amount.ts';
+import { FLAT_OUT } from '../subjects.ts';
 
 /** `fires 18436572`, `firing order 1 3 4 2`: each cylinder once. */
 export function firingIn(text: string): readonly string[] | undefined {
@@ -37,6 +38,8 @@ export function atMost(lines: readonly string[]): readonly string[] | undefined 
 
 /** `60 in top is 2900`, `60 to 65, 2900 to 3100`: a road speed and the revs it takes. */
 export function speedAtRevs(pieces: readonly Piece[], { units }: Habits): readonly string[] | undefined {
+  const open = flatOut(pieces);
+  if (open) return open;
   const [speed, revs, ...more] = pieces.filter(({ kind }) => kind === 'v');
   if (!units || !speed?.amount || !revs?.amount || more.length > 0) return undefined;
   if (pieces.some(({ kind }) => !/[vfgr,xc]/.test(kind))) return undefined;
@@ -49,6 +52,18 @@ export function speedAtRevs(pieces: readonly Piece[], { units }: Habits): readon
   if ((speed.amount.unit && !given) || (revs.amount.unit && revs.amount.unit.id !== 'rpm')) return undefined;
   const unit = speed.amount.unit?.symbol ?? (units === 'metric' ? 'km/h' : 'mph');
   return [[`speed ${numberOf(speed.amount)} ${unit} @ ${numberOf(revs.amount)} rpm`, ...states].join(' ')];
+}
+
+/** `31 mph flat out at 4100`: what it does with the throttle wide open, and the revs of it. */
+function flatOut(pieces: readonly Piece[]): readonly string[] | undefined {
+  const kinds = pieces.map(({ kind }) => kind).join('');
+  const at = kinds.indexOf('v');
+  const speed = pieces[at]?.amount;
+  const [open, revs] = [pieces[at + 1], pieces[at + 2]];
+  const isIt = open && FLAT_OUT.has(open.text) && revs?.kind === 'g' && revs.text.startsWith('@');
+  if (!isIt || !speed || speed.unit?.dimension !== 'road speed' || !/^f*vgg(?:h[xfarv]*)?$/.test(kinds))
+    return undefined;
+  return [`speed ${numberOf(speed)} ${speed.unit.symbol}`, `wide open speed ${revs.text.slice(2)}`];
 }
 
 const isWithin = ({ low, high }: SpokenAmount, from: number, to: number): boolean =>

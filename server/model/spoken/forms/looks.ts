@@ -22,12 +22,6 @@ export const WORDS: readonly Form[] = [
     examples: [['flat spots gone', 'hesitation none']],
   },
   {
-    name: 'the grade of an oil',
-    pattern: 'filler|name|other|remark|change* amount other any*',
-    means: grade,
-    examples: [['dashpots topped up, 20 grade', 'dashpot oil "20 grade" | note dashpots topped up']],
-  },
-  {
     name: 'how plugs look',
     pattern: 'any+',
     means: looks,
@@ -49,25 +43,6 @@ export const WORDS: readonly Form[] = [
     ],
   },
 ];
-
-/** `20 grade`: of the oil that the clause before named, else of the sump. */
-function grade(clause: Clause, context: Context): Meaning | undefined {
-  const at = clause.findIndex(({ kind }) => kind === 'v');
-  const size = clause[at]?.amount;
-  const named = clause.find(({ kind }) => kind === 'n')?.names ?? context.names;
-  const isOil = !named || named.some((name) => /^(?:oil|dashpot)/.test(name));
-  if (
-    !size ||
-    size.unit ||
-    size.high ||
-    clause[at + 1]?.text !== 'grade' ||
-    !isOil ||
-    clause.some(({ kind }) => /[twq?]/.test(kind))
-  )
-    return undefined;
-  const name = named?.includes('dashpot oil') ? 'dashpot oil' : 'oil grade';
-  return { facts: [fact(name, `"${size.low[0]} grade"`)], names: [name] };
-}
 
 const DENIED = new Set(['knock', 'smoke', 'hesitation']);
 

@@ -4,7 +4,7 @@ import type { Context, Fact, Form, Meaning } from '../form.ts';
 import { type Frame, framesOf } from '../frames.ts';
 import type { Fit } from '../resolve.ts';
 import type { SpokenAmount } from '../spoken-amount.ts';
-import { fitsOfFrame } from '../subjects.ts';
+import { FLAT_OUT, fitsOfFrame } from '../subjects.ts';
 import { changed, stepOf } from './changes.ts';
 import { isElsewhere, isOfAnother, isSameAgain, placeIn } from './places.ts';
 
@@ -97,7 +97,7 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
     name: fit.name,
     place: placeIn(frame, fit, context),
     value,
-    states: fit.name === 'idle' ? frame.states.filter((state) => state !== 'at idle') : frame.states,
+    states: frame.states.filter((state) => !isInName(fit.name, state)),
     remark: frame.remark,
     of: frame.of,
     isMoved: frame.isWhole && (frame.changes.length > 0 || frame.corrects),
@@ -108,6 +108,9 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
     ],
   };
 }
+
+const isInName = (name: string, state: string): boolean =>
+  (name === 'idle' && state === 'at idle') || (name === 'wide open speed' && FLAT_OUT.has(state));
 
 /** `1 1/2, no 1 5/8` may be a correction or cylinder 1; a lamp shows something at every speed. */
 function besides(

@@ -9,14 +9,25 @@ const AIR = new Set(['air temperature', 'barometer', 'humidity', 'weather', 'alt
 
 /** Lines of the notation; undefined where the line is not of the air alone. */
 export function weatherIn(
-  pieces: readonly Piece[],
+  all: readonly Piece[],
   text: string,
   habits: Habits,
 ): readonly string[] | undefined {
+  const { rest, asides } = withoutAsides(all, text);
+  const pieces = rest;
   const numbers = pieces.filter(({ kind }) => kind === 'v');
   if (numbers.length === 0 || numbers.length > 4) return undefined;
+  const parts = numbers.map(({ amount }) => partOf(amount as SpokenAmount, habits, pieces));
+  if (parts.some((part) => part === undefined)) return undefined;
+  const kinds = parts.map((part) => part?.kind);
+  // Temperature and pressure together are the air, whatever is said of the day beside them.
+  const isAirOnly = kinds.includes('temperature') && kinds.includes('pressure');
   const foreign = pieces.some(
-    (piece) => /[twqc?opg"]/.test(piece.kind) && !isAir(piece) && !SKY.has(piece.text) && piece.text !== 'in',
+    (piece) =>
+      (isAirOnly ? /[tw?"]/ : /[twqc?opg"]/).test(piece.kind) &&
+      !isAir(piece) &&
+      !SKY.has(piece.text) &&
+      piece.text !== 'in',
   );
   const isOther = ({ kind, names, text: word }: Piece) =>
     kind === 'n' && !SKY.has(word) && !names.some((name) => AIR.has(name));
@@ -28,11 +39,8 @@ export function weatherIn(
   );
   const isDegrees =
     isPlain || numbers.some(({ amount }) => amount?.unit) || /\b(?:out|outside|shade)\b/i.test(text);
-  if (said.some(({ text: word, kind }) => kind === 'x' && !SKY.has(word) && !AROUND.has(word)))
+  if (!isAirOnly && said.some(({ text: word, kind }) => kind === 'x' && !SKY.has(word) && !AROUND.has(word)))
     return undefined;
-  const parts = numbers.map(({ amount }) => partOf(amount as SpokenAmount, habits, pieces));
-  if (parts.some((part) => part === undefined)) return undefined;
-  const kinds = parts.map((part) => part?.kind);
   if (new Set(kinds).size < kinds.length) return undefined;
   const air = parts.filter((part) => part?.kind !== 'altitude');
   const named = pieces.some(({ names }) => names.some((name) => AIR.has(name)));
@@ -44,13 +52,31 @@ export function weatherIn(
   const altitude = parts.find((part) => part?.kind === 'altitude');
   const isShade = /\b(?:in the )?shade\b/i.test(text) && air.length === 1;
   const head = isShade ? `air temperature ${values[0]}` : `weather ${values.join(', ')}`;
-  const sky = said.map(({ text: word }) => word).join(' ');
+  if (asides.length > 0 && !isAirOnly) return undefined;
+  const sky = [said.map(({ text: word }) => word).join(' '), ...asides].filter(Boolean).join(', ');
   return [
     ...(altitude ? [`altitude ${altitude.value}`] : []),
     head,
-    ...(sky && !isShade ? [`note ${sky}`] : []),
+    ...(sky !== '' && !isShade ? [`note ${sky}`] : []),
   ];
 }
+
+/** `wind NW 25`, `lake 52 F`: numbers of the day that the notation has no word for. */
+function withoutAsides(
+  pieces: readonly Piece[],
+  text: string,
+): { readonly rest: readonly Piece[]; readonly asides: readonly string[] } {
+  const from = pieces.findIndex(({ text: word }) => ASIDE.test(word));
+  if (from < 0) return { rest: pieces, asides: [] };
+  let to = from + 1;
+  while (to < pieces.length && to < from + 4 && pieces[to]?.kind === 'x') to++;
+  const counted = pieces[to];
+  if (counted?.kind !== 'v') return { rest: pieces, asides: [] };
+  const aside = text.slice((pieces[from] as Piece).from, counted.to);
+  return { rest: [...pieces.slice(0, from), ...pieces.slice(to + 1)], asides: [aside] };
+}
+
+const ASIDE = /^(?:wind|winds|lake|sea|river|pond|bay|harbour|harbor|creek|canal|rain)$/;
 
 const isAir = ({ names, text }: Piece): boolean => names.some((name) => AIR.has(name)) || text === 'out';
 const AROUND = new Set(['in', 'with', 'today', 'morning', 'evening', 'afternoon', 'outside', 'on']);
@@ -65,7 +91,7 @@ function partOf(
   { units }: Habits,
   pieces: readonly Piece[],
 ): Part | undefined {
-  const text = low[0] as string;
+  const text = low.find((each) => sizeOf(each) >= 800 && sizeOf(each) <= 1090) ?? (low[0] as string);
   const size = sizeOf(text);
   const number = high ? `${text}..${high[0]}` : text;
   switch (unit?.dimension) {
