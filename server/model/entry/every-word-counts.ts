@@ -60,6 +60,9 @@ function inSaid(line: Line, said: Statement, quantity: Quantity): readonly Word[
   return [
     // A lamp shows something at every speed: a bare number may be the initial timing or any other.
     ...(isUnsaid ? values.map((value) => wordAt(line, value.span)) : []),
+    // `timing set 12` is what was set, and no light was read.
+    ...(quantity.name === 'timing' ? said.words.filter(({ text }) => /^set$/i.test(text)) : []),
+    ...values.filter((value) => isOddCount(value, quantity)).map((value) => wordAt(line, value.span)),
     ...wrongPlace(said, quantity),
     ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
     ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
@@ -139,6 +142,14 @@ function fits(value: Value, quantity: Quantity): boolean {
   return value.interval !== undefined && unitFits(value, quantity);
 }
 
+/** `idle 1.050`: nobody counts thousandths of a turn, and what looks like them is a thousand; `pv 65` is a valve for 6.5. */
+function isOddCount(value: Value, { name, dimension }: Quantity): boolean {
+  if (value.form !== 'amount' || !value.interval || value.relative) return false;
+  const { low, high } = value.interval;
+  if (dimension === 'rotation') return low < 20 && !Number.isInteger(low) && high < 20;
+  return name === 'power valve' && low > 12 && !value.unit;
+}
+
 function unitFits({ unit, relative, interval, span, numberSpan }: Amount, quantity: Quantity): boolean {
   if (quantity.form === 'several')
     return quantity.parts?.some(({ dimension }) => dimension === unit?.dimension) ?? false;
@@ -201,6 +212,9 @@ function inText(
   const elsewhere = said.flatMap((each) => wrongPlace(each, quantity));
   if (elsewhere.length > 0) return elsewhere;
   if (values.some((value) => value.form === 'text')) return besideQuotes(said, quantity);
+  const counted = said.flatMap((each) => each.conditions).filter(({ value }) => value !== undefined);
+  // `plugs gapped at .040`: a number is no text.
+  if (counted.length > 0) return counted.flatMap(({ span }) => wordAt(line, span));
   const words = said.flatMap((each) => [
     ...each.words,
     ...each.conditions.flatMap((condition) => condition.words),
@@ -232,6 +246,7 @@ const isNumber = (value: Value): boolean => value.form === 'amount';
 
 /** Words of the trade that are text by themselves and a reading by their unit: a bare number may be either. */
 const SWITCHED: ReadonlySet<string> = new Set([
+  'needle',
   'oil grade',
   'coolant',
   'exhaust',

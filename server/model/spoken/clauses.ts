@@ -1,5 +1,6 @@
 /** A line's pieces to clauses: parted at commas, full stops, dashes, brackets, `so`, `but`, and `and` between two facts. */
 import type { Piece } from './classify.ts';
+import { LOOKS } from './lexicon.ts';
 
 export type Clause = readonly Piece[];
 
@@ -9,7 +10,7 @@ const BREAKING_WORDS = new Set(['so', 'but', 'because', 'then', 'while']);
 export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
   const clauses: Piece[][] = [[]];
   for (const [at, piece] of pieces.entries()) {
-    if (isBreak(pieces, at)) clauses.push([]);
+    if (isBreak(pieces, at)) clauses.push(piece.kind === 'o' ? [piece] : []);
     else clauses.at(-1)?.push(piece);
   }
   return clauses.flatMap((clause) => (clause.length > 0 ? atNextName(clause) : []));
@@ -17,7 +18,9 @@ export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
 
 function isBreak(pieces: readonly Piece[], at: number): boolean {
   const { kind, text } = pieces[at] as Piece;
-  if (joinsCorrection(pieces, at) || joinsList(pieces, at)) return false;
+  if (joinsCorrection(pieces, at) || joinsList(pieces, at) || joinsLooks(pieces, at)) return false;
+  // `no ping no smoke`: each is denied by itself.
+  if (kind === 'o' && at > 0 && pieces[at + 1]?.kind === 'n' && isDenied(pieces, at)) return true;
   if (BREAKS.has(kind) || (kind !== 'v' && BREAKING_WORDS.has(text))) return true;
   if (kind === '-') return !joinsDashes(pieces, at);
   if (kind === ':' && pieces.slice(0, at).some(({ text: word }) => /^plugs?$/.test(word))) return false;
@@ -60,11 +63,23 @@ function joinsList(pieces: readonly Piece[], at: number): boolean {
   return isOne && (isMore(at + 2, 1) || isMore(at - 2, -1));
 }
 
+/** Another thing is denied before this one in the same breath. */
+const isDenied = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at - 1]?.kind === 'n' && pieces.slice(0, at).some(({ kind }) => kind === 'o');
+
 /** `112-115-110`: three or more numbers with nothing but dashes between. */
 function joinsDashes(pieces: readonly Piece[], at: number): boolean {
   const isNumber = (i: number) => pieces[i]?.kind === 'v';
   const isDash = (i: number) => pieces[i]?.kind === '-';
   return isNumber(at - 1) && isNumber(at + 1) && (isDash(at - 2) || isDash(at + 2));
+}
+
+/** `tan, tan, sooty, tan`: three or more looks in a row, one for each plug. */
+function joinsLooks(pieces: readonly Piece[], at: number): boolean {
+  const isLook = (i: number) => LOOKS.has(pieces[i]?.text ?? '');
+  const isSign = (i: number) => /^[,/-]$/.test(pieces[i]?.kind ?? '');
+  if (!isSign(at) || !isLook(at - 1) || !isLook(at + 1)) return false;
+  return (isSign(at + 2) && isLook(at + 3)) || (isSign(at - 2) && isLook(at - 3));
 }
 
 /** Holds a number of its own, up to the next break. */

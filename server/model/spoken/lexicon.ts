@@ -122,7 +122,7 @@ export const SPELLINGS = pairs(
 
 /** Gears and states as they are said, and as a condition names them. */
 export const GEARS = pairs(
-  `p: in park, n: in neutral, d: in drive, r: in reverse, park: in park, neutral: in neutral, drive: in drive,
+  `p: in park, n: in neutral, d: in drive, r: in reverse, f: in ahead, park: in park, neutral: in neutral, drive: in drive,
    reverse: in reverse, fwd: in ahead, ahead: in ahead, astern: in astern, rev: in reverse, top: in top,
    gear: in gear, first: in first, second: in second, third: in 3rd, fourth: in fourth, fifth: in fifth, 1st: in first, 2nd: in second, 3rd: in 3rd,
    4th: in fourth, 5th: in fifth, 6th: in 6th, idle: at idle, idling: at idle, tickover: at idle, ticking over: at idle,
@@ -143,12 +143,12 @@ export const SPOKEN_NAMES = pairs(
    tyres: tyre pressure, tires: tyre pressure, tyre: tyre pressure, tire: tyre pressure, consumption: fuel economy,
    head: head temperature, heads: head temperature, cyl head: head temperature, plugs: plug gap, plug: plug gap, points: points gap|dwell, gaps: plug gap,
    secondaries: secondary jet, primaries: main jet, jets: main jet|mixture, jet: main jet|mixture, mains: main jet,
-   fuel: fuel pressure|fuel used, clip: needle clip, clips: needle clip, needle clip: needle clip, needles: needle clip, exhaust: egt,
+   fuel: fuel pressure|fuel used, clip: needle clip, clips: needle clip, needle clip: needle clip, needles: needle clip, needle: main needle|needle clip, exhaust: egt,
    tappets: valve lash, pitch: propeller pitch, prop: propeller pitch, p prop: propeller pitch,
    mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance,
    pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
    speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature,
-   run: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
+   run: run time, runs: run time, laps: run time, pull: run time, pass: run time, passes: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
    hole: hesitation, holes: hesitation, flat spots: hesitation, planes: run time, planed: run time, tr: run time, heat: run time, timed: initial, mag timed: initial, gapped: plug gap, plugs gap: plug gap, plugs gapped: plug gap, points gapped: points gap, mag gapped: points gap,
    dashpot: dashpot oil, dashpots: dashpot oil, damper: dashpot oil, dampers: dashpot oil, sump: oil grade, synchro: depression|carburettor balance, sync: depression|carburettor balance,

@@ -12,11 +12,23 @@ const TRADE = VOCABULARY.filter(({ kind }) => kind !== 'fact').flatMap(({ name, 
 
 const NAMES = phraseTree(SPOKEN);
 
+const SHORT = [
+  [' pressure', 'pres'],
+  [' pressure', 'pr'],
+  [' temperature', 'temp'],
+  [' temperature', 'tmp'],
+] as const;
+
 /** `oiltemp`, `mainjet`, `tickover`: two words of the trade without what parts them. */
 const JOINED = new Map(
   [...TRADE, ...SPOKEN]
     .filter(([name]) => /^\w{3,} \w{3,}$/.test(name))
-    .map(([name, means]) => [name.replace(' ', ''), means] as const),
+    .flatMap(([name, means]) =>
+      [
+        name,
+        ...SHORT.filter(([full]) => name.endsWith(full)).map(([full, cut]) => name.replace(full, cut)),
+      ].map((each) => [each.replace(' ', ''), means] as const),
+    ),
 );
 
 /** `mixtures`, `air cleaner`, where the table has the other number. */

@@ -211,6 +211,7 @@ const contradicts = (facts: readonly Fact[]): boolean =>
     const isSetting = findQuantity(fact.name.split(' '))?.quantity.kind === 'setting';
     const likes = facts.filter((each, j) => j > i && each.name === fact.name && each.place === fact.place);
     // A reading may be taken again, where something says that it is another one.
+    if (fact.name === 'run time') return false;
     return likes.some((each) => isSetting || (!each.isMoved && sayWhen(each) === sayWhen(fact)));
   });
 

@@ -14,7 +14,7 @@ export interface Settled {
 }
 
 export function settle(all: readonly Piece[], habits: Habits): Settled {
-  const { pieces, time } = withTime(withUnitsBefore(fitted(all)));
+  const { pieces, time } = withTime(withTails(withUnitsBefore(fitted(all))));
   return { pieces: withSpeeds(withCylinders(withoutLabels(summed(pieces)), habits)), time };
 }
 
@@ -28,6 +28,19 @@ function fitted(pieces: readonly Piece[]): readonly Piece[] {
 }
 
 const FITTED = /^(?:put|puts|stuck|popped|dropped|bunged|swapped|fitted|threw|screwed|slipped|went)$/;
+
+/** `118 after the 3rd run`, `45 when hot`: said of the number before it, to the end of its clause. */
+function withTails(pieces: readonly Piece[]): readonly Piece[] {
+  const first = pieces.findIndex(({ kind }) => kind === 'v');
+  return pieces.map((piece, i) => {
+    const isTail =
+      first >= 0 &&
+      i > first &&
+      /^(?:after|during|when|while)$/.test(piece.text) &&
+      /[nfxrgp]/.test(pieces[i + 1]?.kind ?? '');
+    return isTail ? { ...piece, kind: 'h' } : piece;
+  });
+}
 
 /** `oil psi 60`, `km 61.220`: the unit of the number after it. */
 const withUnitsBefore = (pieces: readonly Piece[]): readonly Piece[] =>
@@ -69,12 +82,13 @@ function summed(pieces: readonly Piece[]): readonly Piece[] {
 /** `comps 1-8: 148 151`, `lap 2: 58.7` say which before they say what; `main jet 2: 115` is that of cylinder 2. */
 const withoutLabels = (pieces: readonly Piece[]): readonly Piece[] =>
   pieces.flatMap((piece, at) => {
+    const names = pieces.slice(0, at).findLast(({ kind }) => kind === 'n')?.names;
+    if (isRunLabel(pieces, at)) return [];
     const isLabel =
       piece.kind === 'v' &&
       !piece.amount?.unit &&
       /[:=]/.test(pieces[at + 1]?.kind ?? '') &&
       pieces[at + 2]?.kind === 'v';
-    const names = pieces.slice(0, at).findLast(({ kind }) => kind === 'n')?.names;
     if (!isLabel || !names || !piece.amount) return [piece];
     const { low, high } = piece.amount;
     const numbers = pieces.slice(at + 1).filter(({ kind }) => kind === 'v').length;
@@ -82,6 +96,16 @@ const withoutLabels = (pieces: readonly Piece[]): readonly Piece[] =>
     if (names.some(takesCylinder)) return [{ ...piece, kind: 'p', text: `#${low[0]}`, amount: undefined }];
     return names.includes('run time') ? [] : [piece];
   });
+
+/** `run 2 1:51.9`, `2 runs 1:50 and 1:49`: which or how many, straight beside the word. */
+function isRunLabel(pieces: readonly Piece[], at: number): boolean {
+  const count = bare(pieces[at]);
+  if (count === undefined || !Number.isInteger(count) || count > 20) return false;
+  const isRun = (i: number) => pieces[i]?.names.includes('run time') ?? false;
+  if (isRun(at - 1) && pieces[at + 1]?.kind === 'v') return true;
+  const after = pieces.slice(at + 2).filter(({ kind }) => kind === 'v').length;
+  return at === 0 && isRun(1) && after === count;
+}
 
 const takesCylinder = (name: string): boolean =>
   findQuantity(name.split(' '))?.quantity.places?.includes('cylinder') ?? false;

@@ -92,6 +92,10 @@ function plainAt(
   const ordinal = /^(\d)(?:st|nd|rd|th)$/.exec(word);
   if (ordinal?.[1] && /^(?:clips?|grooves?)$/.test(words[at - 1] ?? ''))
     return { readings: [ordinal[1]], length: 1 };
+  const couple = words[at] === 'a' ? at + 1 : at;
+  const counting = words[couple + 1] === 'of' ? couple + 2 : couple + 1;
+  if (words[couple] === 'couple' && /^(?:flats|notches|clicks|steps|holes)$/.test(words[counting] ?? ''))
+    return { readings: ['2'], length: counting - at };
   const nth = ORDINALS.indexOf(word);
   if (nth > 0 && (GROOVES.test(words[at - 1] ?? '') || GROOVES.test(words[at + 1] ?? '')))
     return { readings: [String(nth)], length: 1 };
@@ -193,6 +197,9 @@ function rangeAt(
 const isInList = (tokens: readonly Token[], at: number): boolean =>
   [at - 2, at + 2].some((i) => tokens[i]?.text === '-' && tokens[i + (i < at ? -1 : 1)]?.kind === 'number');
 
+/** Beside these `17P` is a pitch. */
+const PITCHED = /^(?:prop|propeller|wheel|pitch)$/;
+
 /** Letters that are units only straight after the number or in their own case. */
 const NEVER = /^[andprkgt]$/;
 
@@ -206,6 +213,9 @@ function unitAt(
   if (token?.kind !== 'word') return undefined;
   const word = token.text;
   if (word === 'sec' && tokens[at + 1]?.kind === 'number') return undefined;
+  if (word === 'p' && token.joined && words.some((each) => PITCHED.test(each)))
+    return { unit: unitById('in'), text: 'in', length: 1 };
+  if (word === 'f' && !token.joined && words.includes('n')) return undefined;
   if (NEVER.test(word) || (word === 'l' && words.includes('r'))) return undefined;
   if (/^[cfm]$/.test(word) && !token.joined && token.raw !== word.toUpperCase()) return undefined;
   if (word === 'in' && (isNoInch(tokens, words, at + 1) || words.includes('ex'))) return undefined;

@@ -50,6 +50,8 @@ function narrowed(
     amount.high === undefined
   )
     return ['initial'];
+  // `idle up half a turn`: its screw.
+  if (names[0] === 'idle' && amount.unit?.dimension === 'turns') return ['idle screw'];
   if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
     return ['fast idle'];
   // A governor has one speed without load; what it falls to is the engine's.

@@ -104,6 +104,6 @@ function kindOf(
 
 /** `initial's at 12`: what is said of a thing. */
 const withoutIs = (word: string): string =>
-  word.endsWith("'s") && word.length > 5 && !/^(?:that|there|here|what|today)'s$/.test(word)
+  word.endsWith("'s") && !/^(?:it|he|she|let|that|there|here|what|who|today|tonight)'s$/.test(word)
     ? word.slice(0, -2)
     : word;

@@ -35,6 +35,14 @@ const PIECES: readonly (readonly [said: RegExp, means: Reader])[] = [
     /^(\d\.\d{1,2})(?::1)? (?:rear|rear end|axle|final drive|diff|gears)$/i,
     ([, ratio]) => ({ vehicle: [`final drive ${ratio}:1`] }),
   ],
+  [
+    /^([3-6])[- ]?sp(?:ee)?d\b.*$/i,
+    ([said]) => ({
+      vehicle: [
+        `transmission ${/\bauto/i.test(said) ? 'automatic' : 'manual'} "${said.replaceAll('"', '')}"`,
+      ],
+    }),
+  ],
   [/^(\d{3}\/\d{2}-\d{2})s?$/i, ([, size]) => ({ vehicle: [`tyre "${size}"`] })],
   [
     /^(\d+ ?(?:bbl|barrel)|(?:one|two|twin|four|single)[- ](?:barrel|carbs?))$/i,

@@ -4,28 +4,28 @@ import { daysBetween } from '../../entry/date.ts';
 import { asked, type Habits, type SpokenReading, spokenAs } from '../habits.ts';
 
 const MONTHS = [
-  'jan january jänner januar janvier',
-  'feb february februar fevrier',
-  'mar march märz mars mrz',
-  'apr april avril',
-  'may mai',
-  'jun june juni juin',
-  'jul july juli juillet',
-  'aug august août',
-  'sep sept september septembre',
-  'oct october okt oktober octobre',
-  'nov november novembre',
-  'dec december dez dezember decembre',
+  'jan january jänner januar janvier januari gennaio enero janeiro',
+  'feb february februar fevrier février februari febbraio febrero fev fév',
+  'mar march märz mars mrz mrt maart marts marzo',
+  'apr april avril aprile abril avr',
+  'may mai maj mei maggio mayo',
+  'jun june juni juin giugno junio',
+  'jul july juli juillet luglio julio',
+  'aug august août aout augustus augusti agosto',
+  'sep sept september septembre settembre septiembre',
+  'oct october okt oktober octobre ottobre octubre',
+  'nov november novembre noviembre',
+  'dec december dez dezember decembre décembre dicembre diciembre déc desember',
 ].map((names) => new Set(names.split(' ')));
 
 const WEEKDAYS = [
-  'mon monday mo montag',
-  'tue tues tuesday di dienstag',
-  'wed weds wednesday mi mittwoch',
-  'thu thur thurs thursday do donnerstag',
-  'fri friday fr freitag',
-  'sat saturday sa samstag',
-  'sun sunday so sonntag',
+  'mon monday mo montag ma maandag lun lundi måndag mandag lunedì',
+  'tue tues tuesday di dienstag dinsdag mardi tis tisdag tirsdag martedì',
+  'wed weds wednesday mi mittwoch wo woensdag mer mercredi ons onsdag mercoledì',
+  'thu thur thurs thursday do donnerstag donderdag jeu jeudi tors torsdag giovedì',
+  'fri friday fr freitag vr vrijdag ven vendredi fre fredag venerdì',
+  'sat saturday sa samstag za zaterdag sam samedi lör lördag lørdag sabato',
+  'sun sunday so sonntag zo zondag dim dimanche sön söndag søndag domenica',
 ].map((names) => new Set(names.split(' ')));
 
 interface Found {
@@ -54,12 +54,25 @@ const WEEKDAY_DAY =
 /** Undefined where the line begins with no date. */
 export function headOf(text: string, habits: Habits): SpokenReading | undefined {
   const line = text.trim().replace(/^(?:date|session|on)\b:? */i, '');
-  const found = numbered(line, habits) ?? named(line, habits) ?? weekdayAlone(line, habits);
+  const found =
+    bracketed(line, habits) ?? numbered(line, habits) ?? named(line, habits) ?? weekdayAlone(line, habits);
   if (!found) return undefined;
   const heads = found.dates.map((date) => `session ${date}  ${found.title}`.trimEnd());
   const [head, ...others] = heads;
   if (!head) return undefined;
   return others.length === 0 ? spokenAs([head]) : asked('Which day is that?', heads);
+}
+
+const FEAST =
+  /^(?:easter|whit(?:sun)?|bank|good|may|labou?r|memorial|independence|boxing|christmas|new year'?s?|midsummer|pfingst\p{L}*|oster\p{L}*|spring|summer|autumn|harvest)(?: (?:holiday|day|bank))?(?: (?<weekday>\p{L}{3,9}))?$/iu;
+
+/** `Easter Mon (6 April) saloon`: a day that has a name, dated in brackets. */
+function bracketed(line: string, habits: Habits): Found | undefined {
+  const [, before = '', date = '', rest = ''] =
+    /^([\p{L}' ]{3,30}?) *\(([^()]{3,20})\)(.*)$/u.exec(line) ?? [];
+  if (date === '' || !(FEAST.test(before) || weekdayIndex(before) !== undefined)) return undefined;
+  const found = numbered(date, habits) ?? named(date, habits);
+  return found && found.title === '' ? { ...found, title: titled(rest) } : undefined;
 }
 
 function numbered(line: string, habits: Habits): Found | undefined {

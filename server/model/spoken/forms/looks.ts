@@ -79,7 +79,7 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
     : context.names?.[0] === 'plug';
   if (!isPlugs) return undefined;
   const rest = clause.filter(
-    (piece) => piece !== subject && !/[:fa,]/.test(piece.kind) && !OUT.has(piece.text),
+    (piece) => piece !== subject && !/[:fa,/=-]/.test(piece.kind) && !OUT.has(piece.text),
   );
   const cylinders: number[] = [];
   const words: string[] = [];
@@ -93,19 +93,26 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
   }
   if (rest.length === 0) return { names: ['plug'], isHeading: true };
   if (words.length === 0) return undefined;
+  const each = cylinders.length > 0 ? cylinders : everyCylinder(words, context);
+  if (each.length === words.length && each.length > 2)
+    return {
+      facts: each.map((cylinder, i) => fact('plug', quotedIf(words[i] as string), `#${cylinder}`)),
+      names: ['plug'],
+    };
+  // More looks than plugs, or fewer: which is whose is not said.
+  if (words.length > 2 && cylinders.length > 1) return undefined;
   if (cylinders.length === 0)
     return subject && words.length > 0
       ? { facts: [fact('plug', `"${words.join(' ')}"`)], names: ['plug'] }
       : undefined;
-  if (cylinders.length === words.length && cylinders.length > 2)
-    return {
-      facts: cylinders.map((cylinder, i) => fact('plug', quotedIf(words[i] as string), `#${cylinder}`)),
-      names: ['plug'],
-    };
   const value =
     words.length === 1 && !words[0]?.includes(' ') ? (words[0] as string) : `"${words.join(' ')}"`;
   return { facts: cylinders.map((cylinder) => fact('plug', value, `#${cylinder}`)), names: ['plug'] };
 }
+
+/** `plugs tan, tan, brown, tan`: one for each cylinder of the engine. */
+const everyCylinder = (words: readonly string[], { habits }: Context): readonly number[] =>
+  words.length === habits.cylinders ? words.map((_, i) => i + 1) : [];
 
 /** These belong to the colour after them. */
 const SHADES = new Set(['light', 'dark', 'pale', 'very', 'slightly']);
