@@ -148,7 +148,7 @@ export const SPOKEN_NAMES = pairs(
    mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance,
    pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
    speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature,
-   run: run time, runs: run time, laps: run time, pull: run time, pass: run time, passes: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
+   run: run time, laps: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy,
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
    hole: hesitation, holes: hesitation, flat spots: hesitation, planes: run time, planed: run time, tr: run time, heat: run time, timed: initial, mag timed: initial, gapped: plug gap, plugs gap: plug gap, plugs gapped: plug gap, points gapped: points gap, mag gapped: points gap,
    dashpot: dashpot oil, dashpots: dashpot oil, damper: dashpot oil, dampers: dashpot oil, sump: oil grade, synchro: depression|carburettor balance, sync: depression|carburettor balance,

@@ -19,12 +19,21 @@ export function settle(all: readonly Piece[], habits: Habits): Settled {
 }
 
 /** `put in a 160 stat`, `went to 68s`: what is fitted is no change of so much. */
-function fitted(pieces: readonly Piece[]): readonly Piece[] {
+function fitted(all: readonly Piece[]): readonly Piece[] {
+  const pieces = all.map((piece, i) => asMeant(piece, i, all));
   const [verb, way] = pieces;
   const isFitted = FITTED.test(verb?.text ?? '') && /^(?:in|on|up|up to|down)$/.test(way?.text ?? '');
   return isFitted && verb && way && pieces[2]?.kind !== 'k'
     ? [{ ...verb, kind: 'f', text: 'fitted', names: [], to: way.to }, ...pieces.slice(2)]
     : pieces;
+}
+
+/** `knocked it back 2` is a change and no noise; `2 runs` are two of them. */
+function asMeant(piece: Piece, at: number, all: readonly Piece[]): Piece {
+  const isMoved = /^knock(?:ed|s)?$/.test(piece.text) && all.slice(at).some(({ kind }) => kind === 'c');
+  if (isMoved) return { ...piece, kind: 'c', names: [] };
+  const isCounted = piece.text === 'runs' && at === 1 && bare(all[0]) !== undefined;
+  return isCounted ? { ...piece, kind: 'n', names: ['run time'] } : piece;
 }
 
 const FITTED = /^(?:put|puts|stuck|popped|dropped|bunged|swapped|fitted|threw|screwed|slipped|went)$/;

@@ -177,6 +177,7 @@ function rangeAt(
   const isTolerance = /^(?:±|\+\/?-)$/.test(sign);
   const isLink =
     words[at] === 'to' ||
+    words[at] === 'through' ||
     sign === '-' ||
     sign === '–' ||
     sign.startsWith('..') ||
@@ -212,6 +213,7 @@ function unitAt(
   if (token?.text === '"' && token.joined) return inchSign(words, at);
   if (token?.kind !== 'word') return undefined;
   const word = token.text;
+  if (word === 'flat' && words[at + 1] === 'out') return undefined;
   if (word === 'sec' && tokens[at + 1]?.kind === 'number') return undefined;
   if (word === 'p' && token.joined && words.some((each) => PITCHED.test(each)))
     return { unit: unitById('in'), text: 'in', length: 1 };

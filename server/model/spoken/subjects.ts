@@ -39,7 +39,7 @@ function withChanges(
 function narrowed(
   names: readonly string[],
   { amount, remark, states, changes, isWhole }: Frame,
-  { facts }: Context,
+  { facts, text }: Context,
 ): readonly string[] {
   if (amount.unit?.dimension === 'turns' && names.includes('mixture')) return ['mixture'];
   if (
@@ -54,6 +54,9 @@ function narrowed(
   if (names[0] === 'idle' && amount.unit?.dimension === 'turns') return ['idle screw'];
   if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
     return ['fast idle'];
+  // `timing set 12`: nobody sets what a light shows.
+  const isSet = /\bset\b|\bstatic/i.test(text) && !states.some((state) => state.startsWith('@'));
+  if (names[0] === 'timing' && isSet) return ['initial'];
   // A governor has one speed without load; what it falls to is the engine's.
   const isLoaded = names[0] === 'governed speed' && facts.some(({ name }) => name === 'governed speed');
   if (isLoaded && (remark !== '' || states.length > 0)) return ['engine speed'];

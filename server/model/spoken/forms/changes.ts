@@ -28,7 +28,6 @@ export function changed(
     return fit.value;
   if (isUsedUp(fit, changes)) return fit.value;
   const direction = directionOf(fit, changes, nameText);
-  if (isFar(fit, amount)) return undefined;
   if (fit.quantity.kind !== 'setting') return undefined;
   if (!direction || amount.high || amount.prefix) return undefined;
   const size = sizeOf(amount.low[0] as string);
@@ -36,6 +35,7 @@ export function changed(
   const isScrew = changeAfter && fit.quantity.dimension === 'turns' && fit.name !== 'idle screw';
   if (isScrew && !/\bmore\b/.test(remark))
     return screwAt(size, amount.unit?.id === 'flat', fit.value, direction);
+  if (isFar(fit, amount)) return undefined;
   return `${direction}${fit.value}`;
 }
 

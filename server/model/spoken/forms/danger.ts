@@ -54,9 +54,13 @@ const KNOCKS = new Set(
 const DENIED =
   /\b(?:no|not|never|none|without|gone|cured|stopped|quit|free|isn'?t|doesn'?t|didn'?t|won'?t|pink (?:cam|#))\b/i;
 
+const KNOCKED_BACK = /\bknock(?:ed|s)?\b(?=(?: \S+){0,4} (?:back|down|up|off|out)\b)/i;
+
 /** Undefined where nothing is said to be wrong. */
-export function troubleIn(text: string): Trouble | undefined {
-  if (NEGATED.test(text)) return undefined;
+export function troubleIn(said: string): Trouble | undefined {
+  if (NEGATED.test(said)) return undefined;
+  // `knocked it back 2` is a change of the timing, and no noise.
+  const text = said.replace(KNOCKED_BACK, ' ');
   for (const [phrase, name] of PHRASES)
     if (phrase.test(text))
       return {
