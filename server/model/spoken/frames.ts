@@ -44,6 +44,10 @@ const MOVING = new Set([
   'gained',
   'crept',
 ]);
+/** Straight after a number these say how far it is from something. */
+const BESIDE = new Set(
+  'from behind ahead than faster slower quicker better worse short shy apart adrift difference'.split(' '),
+);
 const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual', 'handbook', 'since']);
 const QUIET = new Set(['still', 'again', 'always', 'normally', 'from', 'now', 'before', 'as']);
 
@@ -88,7 +92,7 @@ function frameOf(
 ): Frame | undefined {
   const tail = remarkIn(after, text);
   if (!tail) return undefined;
-  if (countsOthers(after)) return undefined;
+  if (countsOthers(after) || BESIDE.has(after[0]?.text ?? '')) return undefined;
   const withAll = [...before, ...tail.rest];
   if (withAll.some((piece) => /[tw?k"]/.test(piece.kind))) return undefined;
   const withAt = before.findIndex(({ kind }) => kind === 'h');

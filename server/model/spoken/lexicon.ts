@@ -40,6 +40,8 @@ export const TROUBLES = set(`
 
 /** Faults that stand in the way of a run wherever they touch one of `EXPOSED`. */
 export const DANGERS = set(`
+  perished brittle cooked boiled boils boiling burnt blown blew exploded snapped sheared shear bent twisted wobble wobbles wobbly bald flat puncture punctured spilled spilt spill spills pouring pours puddle damp fuming dim dark faded kinked
+  chewed pinched split splitting swelled leaker slack play slop sloppy wobbling shaking rubs scraping grinding grinds grabbing locked jumping jumps jumped slips slipping slipped melted scorched charred singed haze stiff disconnected
   overflow overflows overflowing overflowed flood floods flooding flooded seep seeps seeping spray sprays spraying spurts pours pouring drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
   fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling
   smelt smoke smokes smoking fumes pull pulls pulling kick kicked kicks kickback bare chafed chafing chafes rub rubs rubbing burnt
@@ -52,6 +54,8 @@ export const DANGERS = set(`
 
 /** What must not fail: fuel, throttle, brakes, steering, lights, fire, hot or turning parts. */
 export const EXPOSED = set(`
+  flexi flexis hub hubs lug lugs horn light nav headlamp headlamps sidelight sidelights stoplight indicator indicators blinker blinkers wiper wipers seatbelt axle kingpin kingpins tie ball wheelnuts wheelnut spoke spokes rim rims shackle coupling
+  towbar drawbar chain guard jack hoist rope sling seacock lanyard heater cabin cockpit latch firewall earth caliper calipers pads shoes drum drums disc discs handbrake petrolpipe fuelpipe jerrycan gasket silencer tailpipe header headers flange pipe pipes hinge bonnet hood
   fuel petrol gas gasoline throttle pedal accelerator brake brakes braking steering clutch lights lites lamps headlight headlights
   taillight bilge tank bowl float carb carbs carburettor carburetor tap pump cable linkage fan belt belts wheel wheels tyre tyres
   tire tires exhaust downpipe manifold muffler silencer wiring wire wires lead battery harness loom regulator hose line lines

@@ -10,10 +10,12 @@ export function isProse(pieces: readonly Piece[], text: string, cylinders = 16):
   const numbers = pieces.filter(({ kind }) => kind === 'v');
   if (numbers.length === 0) return true;
   if (PAST.test(text) || ANSWERED.test(text) || WEAR.test(text)) return true;
+  if (RATED.test(text) || FOUND_WELL.test(text)) return true;
   const names = pieces.filter(({ kind }) => kind === 'n');
   const isMoved = pieces.some(
     ({ kind, text: word }) => kind === 'c' && !/^(?:changed|swapped|in|over)$/.test(word),
   );
+  if (!isMoved && BESIDE_OTHERS.test(text)) return true;
   if (!isMoved && WORKED.test(text) && numbers.every((piece) => isSmall(piece, cylinders))) return true;
   if (names.length > 0) return false;
   if (numbers.every((piece) => isSmall(piece, 20) && isCounted(pieces, piece))) return true;
@@ -29,6 +31,15 @@ const PAST =
 const ANSWERED = /\?\s*(?:no|nah|nope|leave)\b/i;
 /** Wear is no setting and no reading of the notation. */
 const WEAR = /\bworn (?:about |some )?[\d.]+|\b[\d.]+ (?:thou|mm|in) (?:of )?(?:wear|play)\b/i;
+/** So much in a time: the notation has no word for it. */
+const RATED =
+  /\b\d\S* (?:\p{L}+ )?(?:an?|per|each) (?:hour|minute|day|week|mile|lap|acre|side)\b|\b\d\S* \p{L}{1,4}\/\p{L}{1,4}\b/iu;
+/** Measured against somebody or some other day. */
+const BESIDE_OTHERS =
+  /\b(?:from|than|behind|ahead of|beat|by|off) (?:\p{Lu}\p{Ll}+|spring|summer|autumn|winter|last)\b/u;
+/** `2 3 4 were good`: looked at, and nothing measured. */
+const FOUND_WELL =
+  /^(?:\d{1,2}[\s,&+]+|and |all )+(?:were |was |are |is |look |looked |seem )?(?:good|ok|okay|fine|alright|all right|the same|perfect|clean)\b/i;
 const WORKED = /^(?:swapped|changed|moved|cleaned|turned|took|put|fitted)\b/i;
 
 const isSmall = ({ amount }: Piece, cylinders: number): boolean =>

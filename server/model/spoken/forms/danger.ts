@@ -2,6 +2,7 @@
 import type { Piece } from '../classify.ts';
 import { asked, type SpokenReading } from '../habits.ts';
 import { COMPLAINTS, DANGERS, EXPOSED, FUELS, TROUBLES } from '../lexicon.ts';
+import { HAZARDS, UNWELL } from './hazards.ts';
 
 interface Trouble {
   readonly safety: boolean;
@@ -9,12 +10,20 @@ interface Trouble {
   readonly name: string;
 }
 
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}][\p{L}'’-]*/gu) ?? [];
+const wordsOf = (text: string): readonly string[] =>
+  (text.toLowerCase().match(/[\p{L}][\p{L}'’-]*/gu) ?? []).map(withG);
+
+/** `leakin`, `stickin'`: the g that is not said. */
+function withG(word: string): string {
+  const full = /in'?$/.test(word) ? `${word.replace("'", '')}g` : '';
+  return TROUBLES.has(full) || DANGERS.has(full) ? full : word;
+}
 
 /** Phrases that are a danger by themselves, with the name of the fault. */
 const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
   [/\b(?:spat|spit|spits|spitting) back\b(?=.*\b(?:carb|crank|arrest|flame))/i, 'backfire'],
   [/\bkick(?:ed|s)? back\b/i, 'kickback'],
+  ...HAZARDS,
   [
     /\b(?:brakes?|lights?|lamps?|steering|kill switch|horn|throttle|clutch|bilge pump|extinguisher)\b.{0,20}\b(?:do|does|did|will|would|is|are)(?: not|n'?t)\b/i,
     '',
@@ -83,10 +92,6 @@ export function troubleIn(said: string): Trouble | undefined {
   const wrong = bad ?? words.find((word) => TROUBLES.has(word));
   return wrong && (bad || words.some((word) => FIXTURES.has(word))) ? { safety: false, name: '' } : undefined;
 }
-
-/** How an engine runs that does not run as it ought to. */
-const UNWELL =
-  /^(?:she |it |just |still )?(?:dies|stalls|cuts out|runs on|hunts|surges|misses|misfires|floods|backfires|overheats|won'?t (?:start|idle|rev|run))\b|\bfeels? (?:\w+ )?(?:lean|rich|flat|weak|rough|soft|spongy)\b|\bhard to start\b/i;
 
 /** What holds other things. */
 const FIXTURES = new Set(
