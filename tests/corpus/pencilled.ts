@@ -8,7 +8,7 @@ import type { Habits } from '../../server/model/spoken/habits.ts';
 import { readSpoken } from '../../server/model/spoken/read.ts';
 import { keysOf } from './entries.ts';
 
-export interface Pencilled {
+interface Pencilled {
   readonly units: 'us' | 'imperial' | 'metric';
   readonly text: string;
   readonly lines: readonly string[];

@@ -214,7 +214,8 @@ function inText(
   if (values.some((value) => value.form === 'text')) return besideQuotes(said, quantity);
   const counted = said.flatMap((each) => each.conditions).filter(({ value }) => value !== undefined);
   // `plugs gapped at .040`: a number is no text.
-  if (counted.length > 0) return counted.flatMap(({ span }) => wordAt(line, span));
+  if (counted.length > 0 && quantity.kind === 'setting')
+    return counted.flatMap(({ span }) => wordAt(line, span));
   const words = said.flatMap((each) => [
     ...each.words,
     ...each.conditions.flatMap((condition) => condition.words),
@@ -245,43 +246,14 @@ const besideQuotes = (said: readonly Statement[], quantity: Quantity): readonly 
 const isNumber = (value: Value): boolean => value.form === 'amount';
 
 /** Words of the trade that are text by themselves and a reading by their unit: a bare number may be either. */
-const SWITCHED: ReadonlySet<string> = new Set([
-  'needle',
-  'oil grade',
-  'coolant',
-  'exhaust',
-  'head',
-  'transmission',
-  'fuel',
-  'fuel pump',
-  'plug type',
-  'coil',
-  'plug leads',
-  'knock',
-  'smoke',
-  'tyre',
-  'starting',
-  'hesitation',
-  'spark',
-  'lift pin',
-  'throttle linkage',
-]);
+const SWITCHED: ReadonlySet<string> = new Set(
+  'needle, oil grade, coolant, exhaust, head, transmission, fuel, fuel pump, plug type, coil, plug leads, knock, smoke, tyre, starting, hesitation, spark, lift pin, throttle linkage'.split(
+    ', ',
+  ),
+);
 
 /** Small words that no text of a setting begins or joins with at the bench. */
-const LOOSE: ReadonlySet<string> = new Set([
-  'to',
-  'now',
-  'is',
-  'are',
-  'be',
-  'do',
-  'did',
-  'with',
-  'one',
-  'when',
-  'and',
-  'it',
-]);
+const LOOSE: ReadonlySet<string> = new Set('to now is are be do did with one when and it'.split(' '));
 
 const isLoaded = (text: string): boolean => {
   const lower = text.toLowerCase();

@@ -92,7 +92,7 @@ function frameOf(
 ): Frame | undefined {
   const tail = remarkIn(after, text);
   if (!tail) return undefined;
-  if (countsOthers(after) || BESIDE.has(after[0]?.text ?? '')) return undefined;
+  if (countsOthers(after) || isBeside(after)) return undefined;
   const withAll = [...before, ...tail.rest];
   if (withAll.some((piece) => /[tw?k"]/.test(piece.kind))) return undefined;
   const withAt = before.findIndex(({ kind }) => kind === 'h');
@@ -152,6 +152,10 @@ function frameOf(
 /** `6 keeper screws`: how many of something that only ends in a word of the trade. */
 const countsOthers = (after: readonly Piece[]): boolean =>
   /^x+n/.test(after.map(({ kind }) => kind).join(''));
+
+/** `2 s from the record` is no reading; `third from the top` is counted from somewhere. */
+const isBeside = ([first, ...more]: readonly Piece[]): boolean =>
+  BESIDE.has(first?.text ?? '') && !more.some(({ text }) => /^(?:top|bottom|blunt)$/.test(text));
 
 /** `the vacuum gauge says 17 of vac`: two words for one thing name it; undefined where they name two. */
 function oneName(named: readonly Piece[]): readonly Piece[] | undefined {

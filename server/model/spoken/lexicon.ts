@@ -5,8 +5,8 @@ const pairs = (words: string): ReadonlyMap<string, string> =>
   new Map(
     words
       .trim()
-      .split(/\s*,\s*/)
-      .map((pair) => pair.split(': ') as [string, string]),
+      .split(',')
+      .map((pair) => pair.trim().split(': ') as [string, string]),
   );
 
 /** How or when a value was read; they stand beside it. */
@@ -119,7 +119,7 @@ export const SPELLINGS = pairs(
    temprature: temperature, temperture: temperature, presure: pressure, preasure: pressure, throtle: throttle, mixure: mixture,
    inital: initial, intial: initial, needel: needle, thru: through, lites: lights, yr: year, nr: no, tyer: tyre, gskts: gaskets,
    idlle: idle, advace: advance, distibutor: distributor, distributer: distributor, antifreze: antifreeze, adv: advance, fr: front, frt: front, rr: rear, shd: should, w/: with, w/o: without, antifreese: antifreeze, tickng: ticking, exaust: exhaust, pertol: petrol, pts: points, contacts: points, temperatur: temperature, strobo: strobe, stroboscope: strobe, sez: says, em: them, lite: light, neut: neutral, prk: park,
-   fwrd: ahead, mt: empty, pres: pressure, carburetter's: carburettor, exh: exhaust, xhaust: exhaust, gasolene: gasoline, benzin: petrol, essence: petrol, grad: deg, init: initial, comprssion: compression,
+   fwrd: ahead, mt: empty, pres: pressure, carburetter's: carburettor, exh: exhaust, xhaust: exhaust, gasolene: gasoline, idlin: idling, runnin: running, cruisin: cruise, warmin: warm, chargin: charging, cruising: cruise, benzin: petrol, essence: petrol, grad: deg, init: initial, comprssion: compression,
    compress: compression, pluggs: plugs, tyers: tyres, jetts: jets, steerin: steering, starbord: starboard, starbrd: starboard, mixtur: mixture, mixt: mixture,
    guages: gauges, thermostate: thermostat, ohmes: ohms, ohm's: ohms, vaccume: vacuum, vacume: vacuum, distrib: distributor, dizzy: distributor, inlets: inlet, exhausts: exhaust`,
 );

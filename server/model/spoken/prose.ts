@@ -30,10 +30,10 @@ const PAST =
 /** A question that its own line answers. */
 const ANSWERED = /\?\s*(?:no|nah|nope|leave)\b/i;
 /** Wear is no setting and no reading of the notation. */
-const WEAR = /\bworn (?:about |some )?[\d.]+|\b[\d.]+ (?:thou|mm|in) (?:of )?(?:wear|play)\b/i;
+const WEAR = /\bworn (?:about |some )?\.?\d|\d (?:thou|mm|in) (?:of )?(?:wear|play)\b/i;
 /** So much in a time: the notation has no word for it. */
 const RATED =
-  /\b\d\S* (?:\p{L}+ )?(?:an?|per|each) (?:hour|minute|day|week|mile|lap|acre|side)\b|\b\d\S* \p{L}{1,4}\/\p{L}{1,4}\b/iu;
+  /\d (?:\p{L}{1,12} )?(?:an?|per|each) (?:hour|minute|day|week|mile|lap|acre|side)\b|\d \p{L}{1,4}\/\p{L}{1,4}\b/iu;
 /** Measured against somebody or some other day. */
 const BESIDE_OTHERS =
   /\b(?:from|than|behind|ahead of|beat|by|off) (?:\p{Lu}\p{Ll}+|spring|summer|autumn|winter|last)\b/u;

@@ -97,7 +97,7 @@ const isMeter = (text: string): boolean =>
   !/\b(?:for|since|from|after|trip|run|ago|more|until|till|in|to|of|per|an|a|left|away)\b/i.test(text);
 
 const FILLED =
-  /\bmpg\b|\bin since\b|\bput .* in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
+  /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
 const TIMED = new Set(['advanced', 'retarded', 'advance', 'retard']);
 const BY_DIMENSION: Readonly<Record<string, readonly string[]>> = {
   'road speed': ['speed'],

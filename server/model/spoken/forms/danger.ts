@@ -46,7 +46,7 @@ const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
   ],
   [/\b(?:she|it) creeps\b|\bcreeps in\b/i, 'clutch'],
   [
-    /\b(?:still|slight|faint|light|little)\b.*\b(?:tinkl|ping|pink|knock|rattl)\w*|\btinkl(?:es|ing)\b/i,
+    /\b(?:still|slight|faint|light|little)\b.{0,40}\b(?:tinkl|ping|pink|knock|rattl)|\btinkl(?:es|ing)\b/i,
     'knock',
   ],
 ];

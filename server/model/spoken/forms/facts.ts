@@ -7,7 +7,7 @@ import { FLAT_OUT } from '../subjects.ts';
 
 /** `fires 18436572`, `firing order 1 3 4 2`: each cylinder once. */
 export function firingIn(text: string): readonly string[] | undefined {
-  const digits = /^(?:it )?(?:fires|firing order|fire order|firing)\W+([\d\s,-]+)$/i.exec(text.trim())?.[1];
+  const digits = /^(?:it )?(?:fires|firing order|fire order|firing)[:\s]([\d\s,-]+)$/i.exec(text.trim())?.[1];
   if (!digits) return undefined;
   const split = /[^\d]/.test(digits.trim()) ? digits.split(/\D+/).filter(Boolean) : [...digits.trim()];
   const cylinders = split.map(Number);

@@ -15,8 +15,17 @@ export const FASTENERS: readonly Form[] = [
 ];
 
 /** `pulled up to` is how it was done, and no part of its name. */
-const TIGHTENED =
-  /(?:[ ,:]*\b(?:pulled|nipped|done|torqued|tightened|taken|cranked|wound|up|down|to|at|all|set|now|are|is|were|with))+$/i;
+const TIGHTENED = new Set(
+  'pulled nipped done torqued tightened taken cranked wound up down to at all set now are is were with'.split(
+    ' ',
+  ),
+);
+
+/** The pieces that name it. */
+function whatIn(before: Clause): Clause {
+  const last = before.findLastIndex(({ text, kind }) => !TIGHTENED.has(text) && /[a-z]/.test(kind));
+  return before.slice(0, last + 1);
+}
 
 function torque(clause: Clause, { text, scope }: Context): Meaning | undefined {
   const at = clause.findIndex(({ kind }) => kind === 'v');
@@ -25,7 +34,8 @@ function torque(clause: Clause, { text, scope }: Context): Meaning | undefined {
   if (amount?.unit?.dimension !== 'torque' || amount.high || amount.low.length > 1) return undefined;
   if (others.some(({ kind, text: word }) => /[twqvok?"]/.test(kind) && word !== 'in') || scope.specs.size > 0)
     return undefined;
-  const what = textOf(clause.slice(0, at), text).replace(TIGHTENED, '').trim();
+  const named = whatIn(clause.slice(0, at));
+  const what = named.length > 0 ? textOf(named, text) : '';
   const rest = clause.slice(at + 1);
   const said = [what, rest.length > 0 ? textOf(rest, text) : ''].filter(Boolean).join(', ');
   if (what === '') return undefined;

@@ -11,7 +11,7 @@ export const OILS: readonly Form[] = [
   },
   {
     name: 'an oil by its two numbers',
-    pattern: 'filler|name|other|remark|change|amount|colon*',
+    pattern: 'filler|name|other|remark|change|comparison|colon*',
     means: multigrade,
     examples: [
       ['15w40 in the sump', 'oil grade "15w40"'],

@@ -24,7 +24,7 @@ export function todoOffers(text: string, values: readonly string[]): SpokenReadi
     .replace(/[[\];]/g, ' ')
     .replace(/\s+/g, ' ')
     .replace(/:/g, ',')
-    .replace(/\?+$/, '');
+    .replaceAll('?', '');
   const name = shortName(said);
   const read = values.length > 0 ? [values.join(' | ')] : [];
   return asked('Is this something to do?', [

@@ -71,10 +71,14 @@ function withoutAsides(
   let to = from + 1;
   while (to < pieces.length && to < from + 4 && pieces[to]?.kind === 'x') to++;
   const counted = pieces[to];
-  if (counted?.kind !== 'v') return { rest: pieces, asides: [] };
+  if (counted?.kind !== 'v' || !isAside(counted.amount as SpokenAmount)) return { rest: pieces, asides: [] };
   const aside = text.slice((pieces[from] as Piece).from, counted.to);
   return { rest: [...pieces.slice(0, from), ...pieces.slice(to + 1)], asides: [aside] };
 }
+
+/** No pressure, which a line of the air ends with. */
+const isAside = ({ low, unit }: SpokenAmount): boolean =>
+  unit?.dimension !== 'pressure' && sizeOf(low[0] as string) <= 120 && !(!unit && low[0]?.includes('.'));
 
 const ASIDE = /^(?:wind|winds|lake|sea|river|pond|bay|harbour|harbor|creek|canal|rain)$/;
 
