@@ -25,6 +25,12 @@ const SIDES: ReadonlyMap<string, string> = new Map([
   ['l/h', 'left'],
   ['r/h', 'right'],
   ['int', 'intake'],
+  ['drv side', 'driver side'],
+  ['driver side', 'driver side'],
+  ["driver's side", 'driver side'],
+  ['drivers side', 'driver side'],
+  ['pass side', 'passenger side'],
+  ['passenger side', 'passenger side'],
   ['inlets', 'inlet'],
   ['exhausts', 'exhaust'],
 ]);
@@ -42,7 +48,8 @@ export function placeAt(words: readonly string[], at: number, afterNumber: boole
   const two = `${first} ${words[at + 1]}`;
   if (PLACE_WORDS.has(two)) return { text: two, length: 2 };
   if (afterNumber && first === 'back' && words.includes('front')) return { text: 'rear', length: 1 };
-  if (afterNumber && first === 'in' && saysExhaust(words)) return { text: 'inlet', length: 1 };
+  const isBefore = words[at + 1] === '\u0000' && words.includes('ex');
+  if ((afterNumber || isBefore) && first === 'in' && saysExhaust(words)) return { text: 'inlet', length: 1 };
   const isLetter = first === 'r' || first === 'l';
   if (
     !PLACE_WORDS.has(first) ||

@@ -178,6 +178,9 @@ function readLine(
     if (meaning.note) notes.push(meaning.note);
     if (meaning.doubt) doubts.push(meaning.doubt);
     if (meaning.names) about.unshift(meaning.names);
+    // `oil 90 C, 4 bar`: the word may be both.
+    const word = clause.find(({ kind }) => kind === 'n')?.names;
+    if (word && word.length > 1) about.splice(1, 0, word);
     if (meaning.isHeading) heading = [...heading, meaning.names ?? []];
     place = meaning.place ?? place;
     unit = meaning.unit ?? unit;

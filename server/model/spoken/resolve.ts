@@ -175,12 +175,15 @@ function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits)
   return [unit];
 }
 
+/** What nobody reads to a thousandth. */
+const COUNTED = new Set(['distance', 'rotation', 'fuel economy']);
+
 function readingsIn(
   { low, high, link }: SpokenAmount,
   { dimension, name }: Quantity,
 ): readonly { readonly text: string; readonly sizes: readonly number[] }[] {
   // A meter has no thousandths: what looks like them are its thousands.
-  const grouped = dimension === 'distance' || dimension === 'rotation' ? low.slice(-1) : low;
+  const grouped = COUNTED.has(dimension ?? '') ? low.slice(-1) : low;
   return grouped.flatMap((from) => {
     const scaled =
       name === 'power valve' && /^\d\d\d?$/.test(from) && Number(from) > 12

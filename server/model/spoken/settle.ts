@@ -4,6 +4,7 @@ import { matchUnit, type Unit } from '../../trade/measure/units.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from './classify.ts';
 import type { Habits } from './habits.ts';
+import { bare, fitted } from './in-context.ts';
 import { sizeOf } from './numbers.ts';
 import type { SpokenAmount } from './spoken-amount.ts';
 
@@ -14,29 +15,9 @@ export interface Settled {
 }
 
 export function settle(all: readonly Piece[], habits: Habits): Settled {
-  const { pieces, time } = withTime(withTails(withUnitsBefore(fitted(all))));
-  return { pieces: withSpeeds(withCylinders(withoutLabels(summed(pieces)), habits)), time };
+  const { pieces, time } = withTime(withTails(withUnitsBefore(fitted(all, habits))));
+  return { pieces: withSpeeds(withCylinders(withoutLabels(numbered(summed(pieces))), habits)), time };
 }
-
-/** `put in a 160 stat`, `went to 68s`: what is fitted is no change of so much. */
-function fitted(all: readonly Piece[]): readonly Piece[] {
-  const pieces = all.map((piece, i) => asMeant(piece, i, all));
-  const [verb, way] = pieces;
-  const isFitted = FITTED.test(verb?.text ?? '') && /^(?:in|on|up|up to|down)$/.test(way?.text ?? '');
-  return isFitted && verb && way && pieces[2]?.kind !== 'k'
-    ? [{ ...verb, kind: 'f', text: 'fitted', names: [], to: way.to }, ...pieces.slice(2)]
-    : pieces;
-}
-
-/** `knocked it back 2` is a change and no noise; `2 runs` are two of them. */
-function asMeant(piece: Piece, at: number, all: readonly Piece[]): Piece {
-  const isMoved = /^knock(?:ed|s)?$/.test(piece.text) && all.slice(at).some(({ kind }) => kind === 'c');
-  if (isMoved) return { ...piece, kind: 'c', names: [] };
-  const isCounted = piece.text === 'runs' && at === 1 && bare(all[0]) !== undefined;
-  return isCounted ? { ...piece, kind: 'n', names: ['run time'] } : piece;
-}
-
-const FITTED = /^(?:put|puts|stuck|popped|dropped|bunged|swapped|fitted|threw|screwed|slipped|went)$/;
 
 /** `118 after the 3rd run`, `45 when hot`: said of the number before it, to the end of its clause. */
 function withTails(pieces: readonly Piece[]): readonly Piece[] {
@@ -74,18 +55,26 @@ const withUnitsBefore = (pieces: readonly Piece[]): readonly Piece[] =>
 const unitNamed = ({ kind, text }: Piece): Unit | undefined =>
   /[fx]/.test(kind) && text.length > 1 && text !== 'in' ? matchUnit([text], 0)?.unit : undefined;
 
-const bare = (piece: Piece | undefined): number | undefined => {
-  const amount = piece?.kind === 'v' ? piece.amount : undefined;
-  return amount && !amount.unit && !amount.high && amount.prefix === ''
-    ? sizeOf(amount.low[0] as string)
-    : undefined;
-};
-
 /** `12 + 22 = 34`: the sum is what was read. */
 function summed(pieces: readonly Piece[]): readonly Piece[] {
   const kinds = pieces.map(({ kind }) => kind).join('');
   const at = kinds.search(/v[+]v=v/);
   return at < 0 ? pieces : [...pieces.slice(0, at), ...pieces.slice(at + 4)];
+}
+
+/** `1: 380 2: 390 3: 410`, `1 140, 2 145`: every second number counts the cylinders. */
+function numbered(pieces: readonly Piece[]): readonly Piece[] {
+  const at = pieces.flatMap(({ kind }, i) => (kind === 'v' ? [i] : []));
+  const labels = at.filter((_, n) => n % 2 === 0);
+  const names = pieces.slice(0, at[0]).find(({ kind }) => kind === 'n')?.names ?? [];
+  const isCount =
+    labels.length > 1 && at.length % 2 === 0 && labels.every((i, n) => bare(pieces[i]) === n + 1);
+  const isBare = pieces.slice(at[0], at.at(-1)).every(({ kind }) => /[v:=,]/.test(kind));
+  if (!isCount || !isBare || !names.some(takesCylinder)) return pieces;
+  return pieces.flatMap((piece, i) => {
+    if (labels.includes(i)) return [{ ...piece, kind: 'p', text: `#${bare(piece)}`, amount: undefined }];
+    return labels.includes(i - 1) && /[:=]/.test(piece.kind) ? [] : [piece];
+  });
 }
 
 /** `comps 1-8: 148 151`, `lap 2: 58.7` say which before they say what; `main jet 2: 115` is that of cylinder 2. */
@@ -152,10 +141,11 @@ function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): re
     const isPart =
       piece.kind === 'x' && /^(?:carb|carburettor|rubber|coil|lead|pipe|valve)$/.test(piece.text);
     const word = /^(?:no|cyl|cylinder|cyls|number)$/.test(piece.text) || isPart;
+    const isSure = /^cyl(?:inder)?$/.test(piece.text);
     const isCylinder =
       word && number !== undefined && Number.isInteger(number) && number >= 1 && number <= cylinders;
     const isOn = isOnCylinder(piece, out, number, cylinders);
-    if (next && (isOn || (isCylinder && !out.some(({ kind }) => kind === 'v')))) {
+    if (next && (isOn || (isCylinder && (isSure || !out.some(({ kind }) => kind === 'v'))))) {
       out.push({ ...next, kind: 'p', text: `#${number}`, amount: undefined, from: piece.from });
       i++;
     } else out.push(piece);
@@ -191,7 +181,15 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
     const piece = pieces[i] as Piece;
     const next = pieces[i + 1];
     const opens = /^(?:@|at|by|from|around)$/.test(piece.text);
-    if (
+    if (opens && next?.kind === 'v' && isOnRoad(next, out)) {
+      out.push({
+        ...next,
+        kind: 'g',
+        text: `"at ${next.amount?.low[0]} ${next.amount?.unit?.symbol}"`,
+        amount: undefined,
+      });
+      i++;
+    } else if (
       opens &&
       next?.kind === 'v' &&
       isSpeed(next.amount) &&
@@ -203,10 +201,17 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
     } else if (piece.kind === 'v' && next?.kind === '=' && isSpeed(piece.amount)) {
       out.push(speedOf(piece));
       i++;
-    } else out.push(piece);
+    } else out.push(piece.kind === '@' ? { ...piece, kind: 'f' } : piece);
   }
   return out;
 }
+
+/** `50 lb at 40 mph`: where on the road it was read. */
+const isOnRoad = ({ amount }: Piece, before: readonly Piece[]): boolean =>
+  amount?.unit?.dimension === 'road speed' &&
+  !amount.high &&
+  before.some(({ kind }) => kind === 'v') &&
+  before.some(({ kind }) => kind === 'n');
 
 const WORDED = new Set(['knock', 'hesitation', 'smoke']);
 const SPEEDS = new Set(['all in', 'idle', 'engine speed', 'wide open speed', 'fast idle', 'governed speed']);

@@ -90,7 +90,7 @@ function plainAt(
   }
   const word = words[at] as string;
   const ordinal = /^(\d)(?:st|nd|rd|th)$/.exec(word);
-  if (ordinal?.[1] && /^(?:clips?|grooves?)$/.test(words[at - 1] ?? ''))
+  if (ordinal?.[1] && (GROOVES.test(words[at - 1] ?? '') || GROOVES.test(words[at + 1] ?? '')))
     return { readings: [ordinal[1]], length: 1 };
   const couple = words[at] === 'a' ? at + 1 : at;
   const counting = words[couple + 1] === 'of' ? couple + 2 : couple + 1;

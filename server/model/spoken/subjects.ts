@@ -46,8 +46,7 @@ function narrowed(
     names[0] === 'timing' &&
     changes.length > 0 &&
     states.length === 0 &&
-    !isWhole &&
-    amount.high === undefined
+    (amount.isStep === 'from' || (!isWhole && amount.high === undefined))
   )
     return ['initial'];
   // `idle up half a turn`: its screw.
@@ -98,7 +97,7 @@ const isMeter = (text: string): boolean =>
 
 const FILLED =
   /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
-const TIMED = new Set(['advanced', 'retarded', 'advance', 'retard']);
+const TIMED = new Set(['backed', 'advanced', 'retarded', 'advance', 'retard']);
 const BY_DIMENSION: Readonly<Record<string, readonly string[]>> = {
   'road speed': ['speed'],
   'fuel economy': ['fuel economy'],
@@ -146,7 +145,7 @@ function wayOf({ quantity }: Fit, word: string, nameText: string): '+' | '-' | '
     const [more, less] = nameText.startsWith('clip') ? ['down', 'up'] : ['up', 'down'];
     return word === more ? '+' : word === less || word === 'back' ? '-' : undefined;
   }
-  if (quantity.dimension === 'angle' && word === 'back') return '-';
+  if (quantity.dimension === 'angle' && (word === 'back' || word === 'backed')) return '-';
   return MORE.has(word) ? '+' : LESS.has(word) ? '-' : undefined;
 }
 

@@ -57,4 +57,5 @@ const isFar = ({ quantity, name }: Fit, { low, unit }: SpokenAmount): boolean =>
 
 /** `planes in 6 secs`, `put 18 gal in`. */
 const isUsedUp = ({ quantity }: Fit, changes: readonly string[]): boolean =>
-  (quantity.dimension === 'time' || quantity.name === 'fuel used') && changes.every((word) => word === 'in');
+  (quantity.dimension === 'time' || quantity.name === 'fuel used') &&
+  changes.every((word) => word === 'in' || word === 'up');

@@ -69,7 +69,9 @@ const KNOCKED_BACK = /\bknock(?:ed|s)?\b(?=(?: \S+){0,4} (?:back|down|up|off|out
 export function troubleIn(said: string): Trouble | undefined {
   if (NEGATED.test(said)) return undefined;
   // `knocked it back 2` is a change of the timing, and no noise.
-  const text = said.replace(KNOCKED_BACK, ' ');
+  const text = said
+    .replace(KNOCKED_BACK, ' ')
+    .replace(/\bdead (?:on|level|slow|steady|right|easy|nuts)\b/i, ' ');
   for (const [phrase, name] of PHRASES)
     if (phrase.test(text))
       return {
@@ -81,7 +83,12 @@ export function troubleIn(said: string): Trouble | undefined {
   const smells =
     /\b(?:petrol|fuel|gas|gasoline|hot|burn\w*|electric\w*|rubber|oil|smoke|fumes|exhaust)\b/i.test(text);
   const bad = words.find(
-    (word) => DANGERS.has(word) && TROUBLES.has(word) && (smells || !/^smel/.test(word)),
+    (word) =>
+      DANGERS.has(word) &&
+      TROUBLES.has(word) &&
+      (smells || !/^smel/.test(word)) &&
+      // An engine pulls a load, and brakes pull to a side.
+      !(/^pull/.test(word) && !words.some((each) => STRICT.has(each))),
   );
   const others = words.filter((word) => EXPOSED.has(word) && word !== bad);
   const exposed = others.find((word) => isWrong(words, word)) ?? others[0];

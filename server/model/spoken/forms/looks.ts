@@ -75,7 +75,7 @@ function gone(clause: Clause): Meaning | undefined {
 function looks(clause: Clause, context: Context): Meaning | undefined {
   const subject = clause.find(({ kind }) => kind === 'n');
   const isPlugs = subject
-    ? /^(?:plugs?|plug (?:chop|colou?rs?|looks?|reading))$/.test(subject.text)
+    ? /^(?:(?:spark )?plugs?|plug (?:chop|colou?rs?|looks?|reading))$/.test(subject.text)
     : context.names?.[0] === 'plug';
   if (!isPlugs) return undefined;
   const rest = clause.filter(
@@ -116,7 +116,21 @@ const everyCylinder = (words: readonly string[], { habits }: Context): readonly 
 
 /** These belong to the colour after them. */
 const SHADES = new Set(['light', 'dark', 'pale', 'very', 'slightly']);
-const OUT = new Set(['out', 'chop', 'look', 'looks', 'looking', 'came', 'are', 'is', 'all']);
+const OUT = new Set([
+  'out',
+  'chop',
+  'look',
+  'looks',
+  'looking',
+  'came',
+  'are',
+  'is',
+  'all',
+  'both',
+  'four',
+  'six',
+  'eight',
+]);
 
 function cylindersOf(
   piece: Piece,

@@ -11,7 +11,7 @@ export const OILS: readonly Form[] = [
   },
   {
     name: 'an oil by its two numbers',
-    pattern: 'filler|name|other|remark|change|comparison|colon*',
+    pattern: 'filler|name|other|remark|change|comparison|colon|amount*',
     means: multigrade,
     examples: [
       ['15w40 in the sump', 'oil grade "15w40"'],
@@ -58,7 +58,13 @@ const BESIDE =
 function multigrade(clause: Clause, { text }: Context): Meaning | undefined {
   const oils = clause.filter((piece) => MULTIGRADE.test(piece.text));
   const [oil] = oils;
-  const isPlain = clause.every((piece) => piece === oil || BESIDE.test(piece.text));
+  const volume = clause.find(({ amount }) => amount?.unit?.dimension === 'volume');
+  const isPlain = clause.every((piece) => piece === oil || piece === volume || BESIDE.test(piece.text));
   if (!oil || oils.length > 1 || !isPlain) return undefined;
-  return { facts: [fact('oil grade', `"${textOf([oil], text)}"`)], names: ['oil grade'] };
+  const note = volume && textOf([volume], text);
+  return {
+    facts: [fact('oil grade', `"${textOf([oil], text)}"`)],
+    names: ['oil grade'],
+    ...(note && { note }),
+  };
 }

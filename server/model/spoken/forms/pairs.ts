@@ -59,7 +59,9 @@ function pairOf(
 ): readonly [string, string] | undefined {
   if (quantity.places?.includes('valve')) return ['inlet', 'exhaust'];
   const [one, other, ...more] = places;
+  const areCarbs = places.every((place) => place.endsWith(' carb'));
+  // Jets of one carburettor are those of its barrels, whatever sides its screws have.
+  if (quantity.name === 'main jet' && (places.length === 0 || !areCarbs)) return ['primary', 'secondary'];
   if (one && other && more.length === 0 && quantity.places?.includes('carburettor')) return [one, other];
-  if (quantity.name === 'main jet' && places.length === 0) return ['primary', 'secondary'];
   return undefined;
 }

@@ -7,7 +7,7 @@ import { fitsOf } from '../resolve.ts';
 export const RUNS: readonly Form[] = [
   {
     name: 'over which speeds, and how long it took',
-    pattern: 'name? amount state? amount any*',
+    pattern: 'name? amount state? filler|change* amount any*',
     means: run,
     examples: [['0-50 17.2', 'run time 17.2 s "0 to 50"']],
   },

@@ -2,6 +2,7 @@
 import { type Clause, textOf } from '../clauses.ts';
 import type { Context, Fact, Form, Meaning } from '../form.ts';
 import { type Frame, framesOf } from '../frames.ts';
+import { sizeOf } from '../numbers.ts';
 import type { Fit } from '../resolve.ts';
 import type { SpokenAmount } from '../spoken-amount.ts';
 import { FLAT_OUT, fitsOfFrame } from '../subjects.ts';
@@ -48,6 +49,9 @@ function values(clause: Clause, context: Context): Meaning | undefined {
       facts: [...context.facts, ...facts],
     });
     const last = facts.at(-1);
+    // `1.75 pass side` after `1.5 driver side`: it may be one more of the same.
+    if (fact === 'counted' && !frame.amount.unit && isLike(frame, last ?? context.facts.at(-1)))
+      return undefined;
     if (fact === 'counted' && last && !(frame.amount.unit && told[i - 1]?.changes.includes('in')))
       return undefined;
     if (fact === 'counted' && last) {
@@ -107,6 +111,14 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
       ...besides(frame, fit, context),
     ],
   };
+}
+
+/** A number about as large as the one before it. */
+function isLike({ amount }: Frame, last: Fact | undefined): boolean {
+  const before = /[\d.]+(?: \d+\/\d+)?/.exec(last?.value ?? '')?.[0];
+  if (!before) return false;
+  const [one, other] = [sizeOf(before), sizeOf(amount.low[0] as string)];
+  return other >= one / 3 && other <= one * 3;
 }
 
 const isInName = (name: string, state: string): boolean =>

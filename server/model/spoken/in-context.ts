@@ -1,0 +1,51 @@
+/** Words that mean something else beside their neighbours: `put in`, `dead on`, `in traffic`, `driver side`. */
+import type { Piece } from './classify.ts';
+import type { Habits } from './habits.ts';
+import { sizeOf } from './numbers.ts';
+
+/** A number with nothing beside it. */
+export const bare = (piece: Piece | undefined): number | undefined => {
+  const amount = piece?.kind === 'v' ? piece.amount : undefined;
+  return amount && !amount.unit && !amount.high && amount.prefix === ''
+    ? sizeOf(amount.low[0] as string)
+    : undefined;
+};
+
+/** `put in a 160 stat`, `went to 68s`: what is fitted is no change of so much. */
+export function fitted(all: readonly Piece[], { units }: Habits): readonly Piece[] {
+  const pieces = all.map((piece, i) => asMeant(piece, i, all, units));
+  const [verb, way] = pieces;
+  const isFitted = FITTED.test(verb?.text ?? '') && /^(?:in|on|up|up to|down)$/.test(way?.text ?? '');
+  return isFitted && verb && way && pieces[2]?.kind !== 'k'
+    ? [{ ...verb, kind: 'f', text: 'fitted', names: [], to: way.to }, ...pieces.slice(2)]
+    : pieces;
+}
+
+/** `knocked it back 2` is a change and no noise; `2 runs` are two of them. */
+function asMeant(piece: Piece, at: number, all: readonly Piece[], units: Habits['units']): Piece {
+  const isMoved = /^knock(?:ed|s)?$/.test(piece.text) && all.slice(at).some(({ kind }) => kind === 'c');
+  if (isMoved) return { ...piece, kind: 'c', names: [] };
+  const before = all[at - 1];
+  const next = all[at + 1];
+  // Where people drive on the right the driver sits on the left.
+  const side =
+    units === 'us' && piece.kind === 'p'
+      ? { 'driver side': 'left', 'passenger side': 'right' }[piece.text]
+      : '';
+  if (side) return { ...piece, text: side };
+  if (piece.text === 'dead' && next?.text === 'on') return { ...piece, kind: 'f' };
+  if (piece.text === 'pulling' && all.slice(0, at).some(({ kind }) => kind === 'v'))
+    return { ...piece, kind: 'x' };
+  // `in traffic`, `on the run`: where, and no change or run.
+  if (piece.kind === 'c' && piece.text === 'in' && next?.kind === 'x') return { ...piece, kind: 'x' };
+  if (piece.text === 'run' && /^(?:the|a)$/.test(before?.text ?? '') && all[at - 2]?.text === 'on')
+    return { ...piece, kind: 'x', names: [] };
+  const isAll =
+    before?.text === 'all' && /^[23468]$/.test(piece.amount?.low[0] ?? '') && bare(piece) !== undefined;
+  if (isAll && next?.kind !== ':' && all.filter(({ kind }) => kind === 'v').length > 1)
+    return { ...piece, kind: 'r', amount: undefined };
+  const isCounted = piece.text === 'runs' && at === 1 && bare(all[0]) !== undefined;
+  return isCounted ? { ...piece, kind: 'n', names: ['run time'] } : piece;
+}
+
+const FITTED = /^(?:put|puts|stuck|popped|dropped|bunged|swapped|fitted|threw|screwed|slipped|went)$/;
