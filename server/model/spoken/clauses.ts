@@ -36,6 +36,9 @@ function isBreak(pieces: readonly Piece[], at: number): boolean {
 function atNextName(clause: Clause): readonly Clause[] {
   const kinds = clause.map(({ kind }) => kind).join('');
   const at = /^[^nv]*n[^nv]*v[^nvh]*n[^nv]*$/.test(kinds) ? kinds.lastIndexOf('n') : -1;
+  const first = clause.find(({ kind }) => kind === 'n');
+  // `needle 3rd clip`: two words for one thing.
+  if (at >= 0 && first && clause[at]?.names.some((name) => first.names.includes(name))) return [clause];
   const isIdle = /^(?:idle|idling|tickover)/.test(clause[at]?.text ?? '');
   return at < 0 || isIdle || clause[at - 1]?.kind === 'f'
     ? [clause]

@@ -33,6 +33,7 @@ function asMeant(piece: Piece, at: number, all: readonly Piece[], units: Habits[
       ? { 'driver side': 'left', 'passenger side': 'right' }[piece.text]
       : '';
   if (side) return { ...piece, text: side };
+  if (piece.text === 'off' && before?.text === 'backed') return { ...piece, kind: 'f' };
   if (piece.text === 'dead' && next?.text === 'on') return { ...piece, kind: 'f' };
   if (piece.text === 'pulling' && all.slice(0, at).some(({ kind }) => kind === 'v'))
     return { ...piece, kind: 'x' };

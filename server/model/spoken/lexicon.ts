@@ -88,7 +88,7 @@ export const COMPLAINTS = set(`
 
 /** Adds nothing. */
 export const FILLERS = set(`
-  turns spins   them lot fitted wound cleaned filed dressed regapped vor ot pmh pms avant tdc bdc reckons sees seen saying looks look seems says only took taken taking gauge's whole job now's round done stands stood stand plain nearest today's this morning's
+  turns spins   filled refilled them lot fitted wound cleaned filed dressed regapped vor ot pmh pms avant tdc bdc reckons sees seen saying looks look seems says only took taken taking gauge's whole job now's round done stands stood stand plain nearest today's this morning's
   tonight tonight's tested test testing check checked checking reset measured measures measure meas gets gotten getting ended end finished finishes started starts going she's he's runs works working turned shown pulled plugged-in
   the a an is are it its it's reads read reading says showing shows show shown at to now set sets got have has i we my this that's
   on by came comes went goes go crept dropped dropping drops settled settles sits sat holds held holding makes make made gives
@@ -152,7 +152,7 @@ export const SPOKEN_NAMES = pairs(
    mag: initial, mag timing: initial, spark: timing, flow meter: carburettor balance,
    pressure: oil pressure, revs: engine speed, vac: depression, advance: initial|total, fan: fan,
    speed: speed, mph: speed, humidity: humidity, air: air temperature, outside: air temperature,
-   run: run time, laps: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy|odometer, advance all in: all in, timing all in: all in, curve all in: all in, zzp: initial, valve play: valve lash, spark plugs gapped: plug gap,
+   run: run time, laps: run time, training: run time, hourmeter: hours, meter: carburettor balance|hours, mileage: fuel economy|odometer, advance all in: all in, timing all in: all in, curve all in: all in, zzp: initial, header temps: tube, headers: tube, header tubes: tube, valve play: valve lash, spark plugs gapped: plug gap,
    floats: float level, bowl: float level, bowls: float level, seat: needle seat, squirters: pump nozzle, dwell: dwell, gov: governed speed,
    hole: hesitation, holes: hesitation, flat spots: hesitation, planes: run time, planed: run time, tr: run time, heat: run time, timed: initial, mag timed: initial, gapped: plug gap, plugs gap: plug gap, plugs gapped: plug gap, points gapped: points gap, mag gapped: points gap,
    dashpot: dashpot oil, dashpots: dashpot oil, damper: dashpot oil, dampers: dashpot oil, sump: oil grade, synchro: depression|carburettor balance, sync: depression|carburettor balance,

@@ -24,12 +24,27 @@ import { subjectsOf } from './subjects.ts';
 import { FORMS } from './table.ts';
 import { holds } from './verify.ts';
 
+/** A letter that looks like a figure, among figures: what was meant is offered. */
+function letterFor(line: string, scope: NameScope, habits: Habits): SpokenReading | undefined {
+  const mended = line
+    .replace(/(?<=\d[.,]?)[oO](?![a-zA-Z/])|(?<![\w/])[oO](?=[.,]\d)|(?<=(?:^|\s)[.,])[oO](?=\d)/g, '0')
+    .replace(/(?<![\w/.'’])[lI](?=\d)/g, '1');
+  if (mended === line) return undefined;
+  const read = readSpoken(mended, scope, habits);
+  const offers = read.status === 'spoken' ? [read.as.join(' | ')] : read.offers.slice(0, 1);
+  return read.status === 'spoken' || read.status === 'asked'
+    ? asked('Is that a letter among the figures?', [...offers, `note ${line}`])
+    : undefined;
+}
+
 /** Longer lines are left to the notation: nobody pencils one. */
 const LONGEST = 300;
 
 export function readSpoken(text: string, scope: NameScope, habits: Habits): SpokenReading {
   const line = text.trim();
   if (line === '' || line.length > LONGEST) return UNREAD;
+  const slip = letterFor(line, scope, habits);
+  if (slip) return slip;
   const head = headOf(line, habits);
   if (head) return head;
   const settled = settle(classify(line, scope), habits);
@@ -97,7 +112,9 @@ function rowOf(line: string, scope: NameScope, habits: Habits): SpokenReading | 
     const fit = amount && fitsOf([name], amount, habits)[0];
     return fit ? `${name} #${row.cylinder} ${fit.value}` : '';
   });
-  if (!lines || lines.includes('') || !holds(lines, scope)) return undefined;
+  if (!row || !lines || lines.includes('') || !holds(lines, scope)) return undefined;
+  // Right under its heading or another row it can be nothing else.
+  if (row.isNext) return spokenAs(lines);
   return asked('Is this a row of the table above?', [lines.join(' | '), `note ${line}`]);
 }
 

@@ -209,6 +209,8 @@ function isInBand(
   if (name === 'needle clip' && !Number.isInteger(size)) return false;
   // `run 2` is the second one.
   if (name === 'run time' && !unitWritten && Number.isInteger(size) && size < 10) return false;
+  // No meter is met with so few on it; `mileage 13.5` is of a gallon.
+  if (name === 'odometer' && !unitWritten && size < 100) return false;
   // `plug 3` is the third one, and no plug has a gap of 3 mm.
   if (name === 'plug gap' && !unitWritten && Number.isInteger(size) && size < 12) return false;
   // A fraction is of an inch, never of a thousandth.

@@ -238,6 +238,9 @@ const ofWhat = (words: readonly string[], at: number): number => (words[at] === 
 /** `5 gal in 1.1 hrs`, `60 in top`: no inch where something follows that is no end. */
 const isNoInch = (tokens: readonly Token[], words: readonly string[], at: number): boolean => {
   const next = tokens[at];
+  const glass = Number(tokens[at - 2]?.text);
+  // `30.05 in 40%`: a barometer.
+  if (glass > 27 && glass < 32 && !Number.isInteger(glass) && next?.kind === 'number') return false;
   return (
     next !== undefined && next.kind !== 'sign' && !/^(?:hg|h2o|of|vac|vacuum|mercury)$/.test(words[at] ?? '')
   );

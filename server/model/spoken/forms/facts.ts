@@ -93,6 +93,8 @@ const cellsOf = (text: string): readonly string[] =>
     .map((cell) => cell.trim());
 
 interface TableRow {
+  /** Nothing stands between it and its heading but other rows. */
+  readonly isNext: boolean;
   readonly cylinder: number;
   readonly cells: readonly { readonly name: string; readonly text: string }[];
 }
@@ -101,7 +103,8 @@ interface TableRow {
 export function rowUnder(text: string, lines: readonly string[]): TableRow | undefined {
   const cells = cellsOf(text);
   if (cells.length < 3) return undefined;
-  const heading = lines.findLast((line) => /^(?:note )?\D+\|/.test(line));
+  const headed = lines.findLastIndex((line) => /^(?:note )?[^\d|]+\|/.test(line));
+  const heading = lines[headed];
   const names = heading ? cellsOf(heading).map((cell) => COLUMNS.find(([said]) => said.test(cell))?.[1]) : [];
   if (
     names[0] !== 'cylinder' ||
@@ -113,6 +116,9 @@ export function rowUnder(text: string, lines: readonly string[]): TableRow | und
   const cylinder = Number(cells[0]);
   return {
     cylinder,
+    isNext: lines
+      .slice(headed + 1)
+      .every((line) => names.some((name) => name && line.startsWith(`${name} #`))),
     cells: cells.slice(1).map((cell, i) => {
       const name = names[i + 1] as string;
       return { name, text: cell === '"' ? above(lines, name, cylinder) : cell };

@@ -75,7 +75,7 @@ function gone(clause: Clause): Meaning | undefined {
 function looks(clause: Clause, context: Context): Meaning | undefined {
   const subject = clause.find(({ kind }) => kind === 'n');
   const isPlugs = subject
-    ? /^(?:(?:spark )?plugs?|plug (?:chop|colou?rs?|looks?|reading))$/.test(subject.text)
+    ? /^(?:spark|plugs?|plug (?:chop|colou?rs?|looks?|reading))$/.test(subject.text)
     : context.names?.[0] === 'plug';
   if (!isPlugs) return undefined;
   const rest = clause.filter(
