@@ -14,9 +14,15 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   const guessed = bySelf(frame, context);
   if (frame.names) return fitting(narrowed(frame.names, frame, context), frame.amount, habits, true);
   const amount = withUnitOf(frame, context);
+  // `8 gal used, 4200 wot`: of what went before, or of itself.
+  const isOwn = guessed?.[0] === 'wide open speed';
+  const own = isOwn ? fitting(guessed as readonly string[], frame.amount, habits, true) : [];
   for (const names of [context.names, ...context.earlier]) {
-    const state = names ? fitting(narrowed(names, frame, context), amount, habits, false) : [];
-    if (state.length > 0) return state;
+    // The unit said before holds on for what it was said of.
+    const fits = [amount, frame.amount]
+      .map((each) => (names ? fitting(narrowed(names, frame, context), each, habits, false) : []))
+      .find((each) => each.length > 0);
+    if (fits) return [...fits, ...own];
   }
   return guessed ? fitting(guessed, frame.amount, habits, true) : [];
 }

@@ -52,6 +52,5 @@ function torque(clause: Clause, { text, scope }: Context): Meaning | undefined {
         others: [],
       },
     ],
-    names: ['torque'],
   };
 }
