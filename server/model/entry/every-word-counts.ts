@@ -62,6 +62,10 @@ function inSaid(line: Line, said: Statement, quantity: Quantity): readonly Word[
     ...(isUnsaid ? values.map((value) => wordAt(line, value.span)) : []),
     // `timing set 12` is what was set, and no light was read.
     ...(quantity.name === 'timing' ? said.words.filter(({ text }) => /^set$/i.test(text)) : []),
+    // An idle is no reading at another speed.
+    ...(quantity.name === 'idle'
+      ? said.conditions.filter(isSpeed).map(({ span }) => wordAt(line, span))
+      : []),
     ...values.filter((value) => isOddCount(value, quantity)).map((value) => wordAt(line, value.span)),
     ...wrongPlace(said, quantity),
     ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
@@ -123,6 +127,7 @@ function valuesOver({ values, words }: Statement, { form, places, name, kind }: 
   const amounts = values.filter((value) => value.form === 'amount');
   const [first] = amounts;
   const last = amounts.at(-1);
+  if (form === 'curve') return amounts.slice(1);
   if (form !== 'number' || !first || !last || amounts.length < 2) return [];
   const isList = places?.includes('cylinder') || LISTS.has(name);
   const isTorn = words.some(({ span }) => span.from > first.span.from && span.to < last.span.to);
@@ -228,7 +233,11 @@ function inText(
   // Of what the word knows its own names for, any other word is something else that happened.
   if (quantity.words && section === 'session') return words.filter((word) => !isRemark(word, quantity));
   if (quantity.kind === 'fact' && section === 'session') return [wordAt(line, name)];
-  if (quantity.name === 'plug') return words.filter(({ text: word }) => !LOOKS.has(word.toLowerCase()));
+  if (quantity.name === 'plug')
+    return [
+      ...words.filter(({ text: word }) => !LOOKS.has(word.toLowerCase())),
+      ...values.filter(isNumber).map((value) => wordAt(line, value.span)),
+    ];
   const left = words.filter(
     (word, i) => isLoaded(word.text) || namesAnother(words, i, quantity, values.some(isNumber)),
   );

@@ -143,7 +143,7 @@ function frameOf(
       tail.rest.some(({ text: word }) => word === 'now'),
     changeAfter: tail.rest.some(({ kind }) => kind === 'c') && !before.some(({ kind }) => kind === 'c'),
     of: measured.some(({ text: word }) => BOOK.has(word)) ? 'book' : measured.length > 0 ? 'before' : 'now',
-    corrects: before.some(({ kind }) => kind === 'o'),
+    corrects: /of*$/.test(before.map(({ kind }) => kind).join('')),
     written: text.slice(value.from, value.to),
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
@@ -190,7 +190,9 @@ function remarkIn(
   // A unit that has lost its number belongs to something else.
   if (remark.some((piece) => UNITS.has(piece.text))) return undefined;
   const loaded =
-    remark.some(({ kind }) => /[tw?k"]/.test(kind)) || (!isWith && remark.some(({ kind }) => kind === 'n'));
+    remark.some(({ text: word }) => /^\d+w-?\d+$/.test(word)) ||
+    remark.some(({ kind }) => /[tw?k"]/.test(kind)) ||
+    (!isWith && remark.some(({ kind }) => kind === 'n'));
   if (loaded) return undefined;
   const rest = [...after.slice(0, start), ...after.slice(end)];
   return { rest, remark: said(remark, text).replaceAll('"', '') };

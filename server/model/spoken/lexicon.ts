@@ -26,7 +26,7 @@ export const STATES = set(`
 
 /** Something is wrong. */
 export const TROUBLES = set(`
-  overflow overflows overflowing overflowed seep seeps seeping spray sprays spraying spurts pours pouring drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
+  bulged bulges sparking   overflow overflows overflowing overflowed seep seeps seeping spray sprays spraying spurts pours pouring drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
   fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling
   smelt smoking fumes pull pulling kick kicked kicks kickback bare chafed chafing chafes rub rubs rubbing rubbed burnt
   burning burned fire flame flames spit spits spat spitting backfire backfires backfired backfiring popping dead broke broken
@@ -40,7 +40,7 @@ export const TROUBLES = set(`
 
 /** Faults that stand in the way of a run wherever they touch one of `EXPOSED`. */
 export const DANGERS = set(`
-  perished brittle cooked boiled boils boiling burnt blown blew exploded snapped sheared shear bent twisted wobble wobbles wobbly bald flat puncture punctured spilled spilt spill spills pouring pours puddle damp fuming dim dark faded kinked
+  bulged bulges sparking   perished brittle cooked boiled boils boiling burnt blown blew exploded snapped sheared shear bent twisted wobble wobbles wobbly bald flat puncture punctured spilled spilt spill spills pouring pours puddle damp fuming dim dark faded kinked
   chewed pinched split splitting swelled leaker slack play slop sloppy wobbling shaking rubs scraping grinding grinds grabbing locked jumping jumps jumped slips slipping slipped melted scorched charred singed haze stiff disconnected
   overflow overflows overflowing overflowed flood floods flooding flooded seep seeps seeping spray sprays spraying spurts pours pouring drip drips dripping dripped weep weeps weeping wept leak leaks leaking leaked leaky crack cracks cracked fray frays frayed
   fraying stick sticks sticking stuck sticky jam jams jammed jamming hang hangs hanging hung loose smell smells smelled smelling

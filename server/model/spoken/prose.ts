@@ -16,10 +16,16 @@ export function isProse(pieces: readonly Piece[], text: string, cylinders = 16):
     ({ kind, text: word }) => kind === 'c' && !/^(?:changed|swapped|in|over)$/.test(word),
   );
   if (!isMoved && BESIDE_OTHERS.test(text)) return true;
-  if (!isMoved && WORKED.test(text) && numbers.every((piece) => isSmall(piece, cylinders))) return true;
+  if (
+    !isMoved &&
+    WORKED.test(text) &&
+    numbers.every((piece) => isSmall(piece, cylinders) || isAmong(piece, ['time']))
+  )
+    return true;
+  if (!isMoved && numbers.every((piece) => isYear(piece, text))) return true;
   if (names.length > 0) return false;
   if (numbers.every((piece) => isSmall(piece, 20) && isCounted(pieces, piece))) return true;
-  if (numbers.every(({ amount }) => amount?.unit?.dimension === 'time')) return true;
+  if (numbers.every((piece) => isAmong(piece, ['time', 'distance']))) return true;
   // `a bit rough under 700`: where it was so, and nothing measured.
   return numbers.every(isBoundary) && pieces.some(({ text: word }) => COMPLAINTS.has(word));
 }
@@ -41,6 +47,13 @@ const BESIDE_OTHERS =
 const FOUND_WELL =
   /^(?:\d{1,2}[\s,&+]+|and |all )+(?:were |was |are |is |look |looked |seem )?(?:good|ok|okay|fine|alright|all right|the same|perfect|clean)\b/i;
 const WORKED = /^(?:swapped|changed|moved|cleaned|turned|took|put|fitted)\b/i;
+
+const isAmong = ({ amount }: Piece, dimensions: readonly string[]): boolean =>
+  dimensions.includes(amount?.unit?.dimension ?? '') && sizeOf(amount?.low.at(-1) ?? '') < 1000;
+
+/** `since 1998`. */
+const isYear = ({ amount, from }: Piece, text: string): boolean =>
+  /^(?:19|20)\d\d$/.test(amount?.low[0] ?? '') && /\b(?:in|since|from|of) $/i.test(text.slice(0, from));
 
 const isSmall = ({ amount }: Piece, cylinders: number): boolean =>
   amount !== undefined &&

@@ -206,11 +206,17 @@ function readLine(
   if (heading.some((named) => !facts.some(({ name }) => named.includes(name)) && !isCovered(named, facts)))
     return undefined;
   const now = current(facts);
-  if (contradicts(now)) return undefined;
+  if (contradicts(now) || (PRINTED.test(text) && now.some(isGone))) return undefined;
   const lines = [...linesOf(now, time), ...notes.map((note) => `note ${note}`)];
   const open = doubts.filter(({ name }) => !now.some((fact) => fact.name === name));
   return { lines, others: now.flatMap((fact) => fact.others), doubts: open };
 }
+
+const PRINTED = /\b(?:book|handbook|spec|manual|should|supposed)\b/i;
+
+/** What a setting was, beside what is printed: which it is now is not said. */
+const isGone = ({ of, name }: Fact): boolean =>
+  of === 'before' && findQuantity(name.split(' '))?.quantity.kind === 'setting';
 
 /** Jets that are wound are the mixture, a governed engine has a speed. */
 const isCovered = (named: readonly string[], facts: readonly Fact[]): boolean =>

@@ -175,6 +175,16 @@ function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits)
   return [unit];
 }
 
+/** Speeds of an engine that runs. */
+const COUNTED_TURNS = new Set([
+  'idle',
+  'fast idle',
+  'engine speed',
+  'all in',
+  'governed speed',
+  'wide open speed',
+]);
+
 /** What nobody reads to a thousandth. */
 const COUNTED = new Set(['distance', 'rotation', 'fuel economy']);
 
@@ -213,8 +223,9 @@ function isInBand(
   if (name === 'odometer' && !unitWritten && size < 100) return false;
   // `plug 3` is the third one, and no plug has a gap of 3 mm.
   if (name === 'plug gap' && !unitWritten && Number.isInteger(size) && size < 12) return false;
+  if (COUNTED_TURNS.has(name) && size < 150) return false;
   // A fraction is of an inch, never of a thousandth.
-  if (unit?.id === 'thou' && size < 1) return false;
+  if (unit?.id === 'thou' && (size < 1 || isFraction)) return false;
   if (unit?.id === 'mm' && isFraction) return false;
   if (!band || slack === Number.POSITIVE_INFINITY) return true;
   const written = unit ?? (own ? unitById(own) : undefined);

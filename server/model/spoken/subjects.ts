@@ -59,6 +59,9 @@ function narrowed(
   if (names[0] === 'idle' && amount.unit?.dimension === 'turns') return ['idle screw'];
   if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
     return ['fast idle'];
+  // `fuel 14`: what was burnt has its unit.
+  if (names.length > 1 && names.includes('fuel used') && !amount.unit)
+    return names.filter((name) => name !== 'fuel used');
   // `timing set 12`: nobody sets what a light shows.
   const isSet = /\bset\b|\bstatic/i.test(text) && !states.some((state) => state.startsWith('@'));
   if (names[0] === 'timing' && isSet) return ['initial'];

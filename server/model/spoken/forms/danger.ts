@@ -95,7 +95,10 @@ export function troubleIn(said: string): Trouble | undefined {
   const isFuel = words.some((word) => FUELS.has(word));
   if (exposed && (bad || isWrong(words, exposed))) return { safety: true, name: nameOf(text, exposed) };
   if (isFuel && bad) return { safety: true, name: 'fuel' };
-  if (UNWELL.test(text)) return { safety: false, name: '' };
+  if (UNWELL.test(text)) {
+    const strict = words.find((word) => STRICT.has(word));
+    return strict ? { safety: true, name: nameOf(text, strict) } : { safety: false, name: '' };
+  }
   const wrong = bad ?? words.find((word) => TROUBLES.has(word));
   return wrong && (bad || words.some((word) => FIXTURES.has(word))) ? { safety: false, name: '' } : undefined;
 }

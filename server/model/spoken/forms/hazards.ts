@@ -55,6 +55,9 @@ export const HAZARDS: readonly (readonly [phrase: RegExp, name: string])[] = [
   ],
   [/\bwon'?t stay in (?:gear|park)\b|\bstart(?:s|ed) in gear\b/i, 'gearbox'],
   [/\btaking (?:on|in) water\b|\bwater (?:is |was )?(?:coming|getting|leaking|pouring) in\b/i, 'bilge'],
+  [/\bbilge pump\b.{0,20}\b(?:quit|dead|not|won'?t|stuck|seized|failed|off|out)\b/i, 'bilge pump'],
+  [/\bsmoke (?:coming )?(?:from|out of) (?:under|behind|the )/i, 'smoke'],
+  [/\bhot (?:cables?|wires?|leads?|terminals?|fuses?)\b/i, 'wiring'],
   [/\bran away\b|\brunaway\b|\bover-?revved\b|\brevs? away\b|\braced (?:away|off)\b/i, 'throttle'],
   [/\bbattery\b.{0,25}\b(?:boiling|gassing|hot|bulging|swollen|acid|hissing|loose|smell\w*)\b/i, 'battery'],
   [

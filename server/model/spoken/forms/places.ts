@@ -21,6 +21,8 @@ export function isElsewhere({ place, remark, names, states }: Frame, { quantity,
   // Nothing is read at two speeds.
   // `2 off` is how far it is off.
   if (/^(?:off|off by|by)$/.test(remark)) return true;
+  // No speed is read at a speed.
+  if (quantity.dimension === 'rotation' && states.some((state) => state.startsWith('@'))) return true;
   if (isLook || states.filter((state) => state.startsWith('@')).length > 1) return true;
   if (!place) return false;
   const kinds = place.split(' ').map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));

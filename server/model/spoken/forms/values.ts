@@ -45,7 +45,7 @@ function values(clause: Clause, context: Context): Meaning | undefined {
     const fact = factOf(frame, {
       ...context,
       names,
-      unit: unit ?? context.unit,
+      unit: unit ?? (told.slice(0, i + 1).some((each) => each.names) ? undefined : context.unit),
       facts: [...context.facts, ...facts],
     });
     const last = facts.at(-1);
