@@ -190,13 +190,16 @@ function remarkIn(
   // A unit that has lost its number belongs to something else.
   if (remark.some((piece) => UNITS.has(piece.text))) return undefined;
   const loaded =
-    remark.some(({ text: word }) => /^\d+w-?\d+$/.test(word)) ||
+    remark.some(({ text: word }) => OWN.test(word)) ||
     remark.some(({ kind }) => /[tw?k"]/.test(kind)) ||
     (!isWith && remark.some(({ kind }) => kind === 'n'));
   if (loaded) return undefined;
   const rest = [...after.slice(0, start), ...after.slice(end)];
   return { rest, remark: said(remark, text).replaceAll('"', '') };
 }
+
+/** An oil, or where the selector stood: no remark, but something that was not understood where it is. */
+const OWN = /^(?:\d+w-?\d+|neutral|park|drive|reverse|ahead|astern|gear)$/;
 
 /** A remark goes on to the next name, place or condition. */
 function endOfRemark(after: readonly Piece[], from: number): number {
