@@ -17,7 +17,7 @@ const OWN_NODE_MAJOR = 24;
 const SAMPLE = 'samples/marsh-runner.tappet';
 const VSIX = 'dist/tappet.vsix';
 
-const STEPS = { try: tryIt, test, bench, build, generate, package: pack, lint, check };
+const STEPS = { try: tryIt, test, bench, fuzz, build, generate, package: pack, lint, check };
 
 const NODE_BUNDLE = { platform: 'node', format: 'cjs', target: 'node20' };
 const WEB_BUNDLE = { platform: 'browser', target: 'es2022' };
@@ -98,6 +98,10 @@ function bench() {
   );
 }
 
+function fuzz() {
+  need('fuzzing', run(process.execPath, ['tests/fuzz/main.ts', ...process.argv.slice(3)]));
+}
+
 async function build() {
   const esbuild = await import('esbuild');
   const bundles = BUNDLES.map((bundle) =>
@@ -158,7 +162,8 @@ function unitTests() {
   const status = tool('vitest/vitest.mjs', [
     'run',
     // None of them measures time: on a busy machine one may take as long as it needs.
-    '--testTimeout=120000',
+    '--testTimeout=600000',
+    '--hookTimeout=600000',
     '--reporter=dot',
     '--reporter=json',
     `--outputFile.json=${report}`,

@@ -82,8 +82,12 @@ const PROSE = /[^\s;][^;]*/y;
 const PROSE_WITH_FLAG = /(?!\[[\p{L}-]+\])[^\s;](?:(?!\[[\p{L}-]+\])[^;])*/uy;
 const AS_IT_STANDS = /\S[\s\S]*/y;
 
+/** Exactly seven, then a space or the end: what git writes around the sides of a merge. */
+const CONFLICT = /^(?:<{7}|\|{7}|={7}|>{7})(?![^ ])/;
+
 /** The tokens of a line (without its break). Any text has an answer; nothing throws. */
 export function lex(line: string): Tokens {
+  if (CONFLICT.test(line)) return { kinds: KIND.Conflict, starts: [0], ends: [line.trimEnd().length] };
   const starts: number[] = [];
   const ends: number[] = [];
   let kinds = '';

@@ -29,6 +29,7 @@ class LineParser extends ValueParser {
   private readonly body = this.RULE('body', () =>
     this.OR([
       { GATE: () => this.LA(2).tokenType === EOF, ALT: () => this.SUBRULE(this.section) },
+      { ALT: () => this.SUBRULE(this.conflict) },
       { ALT: () => this.SUBRULE(this.notebook) },
       { ALT: () => this.SUBRULE(this.session) },
       { ALT: () => this.SUBRULE(this.note) },
@@ -64,6 +65,11 @@ class LineParser extends ValueParser {
         ),
       ),
   );
+
+  private readonly conflict = this.RULE('conflict', () => ({
+    kind: 'conflict' as const,
+    mark: this.at(this.CONSUME(T.Conflict)),
+  }));
 
   private readonly notebook = this.RULE('notebook', () => {
     this.CONSUME(T.Notebook);

@@ -53,6 +53,7 @@ export interface GroupSyntax {
 
 export type LineSyntax = (
   | { readonly kind: 'blank' }
+  | { readonly kind: 'conflict'; readonly mark: number }
   | { readonly kind: 'notebook'; readonly title: number | undefined }
   | { readonly kind: 'section'; readonly word: number }
   | {

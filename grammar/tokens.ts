@@ -43,6 +43,8 @@ export const KIND = {
   Colon: ':',
   Arrow: '>',
   Unknown: '?',
+  /** A line of a merge that was not finished: `<<<<<<< main`. */
+  Conflict: '=',
   // Words that begin a line, and the two that stand inside such lines.
   Notebook: 'N',
   Section: 'S',

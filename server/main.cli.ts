@@ -3,5 +3,13 @@
 import manifest from '../package.json' with { type: 'json' };
 import { run } from './cli/command.ts';
 import { nodeTerminal } from './cli/node-terminal.ts';
+import { EXIT } from './cli/terminal.ts';
 
-process.exitCode = run(process.argv.slice(2), nodeTerminal(manifest.version));
+const terminal = nodeTerminal(manifest.version);
+try {
+  process.exitCode = run(process.argv.slice(2), terminal);
+} catch (error) {
+  // Node would end with 1, which says that something was found.
+  terminal.complain(`tappet: a fault in the program itself, please report it: ${error}\n`);
+  process.exitCode = EXIT.unusable;
+}

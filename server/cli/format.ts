@@ -2,10 +2,11 @@
 import { cutLines } from '../../grammar/index.ts';
 import { type FormatStyle, formatEdits } from '../features/formatting.ts';
 import type { Snapshot } from '../model/snapshot.ts';
+import { whyUnwritten } from './faults.ts';
 import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { pathsOf, problemOf, STANDARD_INPUT, type Tell, wholeTextOf } from './texts.ts';
+import { pathsOf, STANDARD_INPUT, type Tell, wholeTextOf } from './texts.ts';
 
 export const UNIT_SPELLINGS = ['as written', 'table'] as const;
 
@@ -40,7 +41,7 @@ export function format(args: readonly string[], options: FormatOptions, terminal
     }
     const text = formatted(open(path, read.text), read.text, style);
     if (text !== read.text) different++;
-    deliver({ path, text: read.mark + text, isSame: text === read.text }, terminal, tell);
+    deliver({ path, before: read.mark + read.text, after: read.mark + text }, terminal, tell);
   }
   if (unusable > 0) return EXIT.unusable;
   return options.check && different > 0 ? EXIT.found : EXIT.clean;
@@ -61,25 +62,27 @@ function formatted(snapshot: Snapshot, text: string, style: FormatStyle): string
 
 interface Laid {
   readonly path: string;
-  readonly text: string;
-  readonly isSame: boolean;
+  readonly before: string;
+  readonly after: string;
 }
 
-const print = ({ text }: Laid, terminal: Terminal): void => terminal.write(text);
+const print = ({ after }: Laid, terminal: Terminal): void => terminal.write(after);
 
-function name({ path, isSame }: Laid, terminal: Terminal): void {
-  if (!isSame) terminal.write(`${visible(path)}\n`);
+function name({ path, before, after }: Laid, terminal: Terminal): void {
+  if (before !== after) terminal.write(`${visible(path)}\n`);
 }
 
-function write({ path, text, isSame }: Laid, terminal: Terminal, tell: Tell): void {
-  try {
-    if (path === STANDARD_INPUT)
-      tell(path, 'the standard input cannot be written; without --write it is printed');
-    else if (!isSame) {
-      terminal.save(path, text);
-      terminal.write(`${visible(path)}\n`);
-    }
-  } catch (error) {
-    tell(path, problemOf(error));
+function write({ path, before, after }: Laid, terminal: Terminal, tell: Tell): void {
+  if (path === STANDARD_INPUT) {
+    tell(path, 'the standard input cannot be written; without --write it is printed');
+    return;
   }
+  if (before === after) return;
+  try {
+    terminal.save(path, before, after);
+  } catch (error) {
+    tell(path, whyUnwritten(error));
+    return;
+  }
+  terminal.write(`${visible(path)}\n`);
 }

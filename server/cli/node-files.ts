@@ -1,8 +1,9 @@
 /** Files beside a notebook, read from the disk: nothing outside the notebook's own folder, through whatever links. */
 /// <reference types="node" />
-import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { type FileText, LARGEST_FILE } from '../model/files.ts';
+import { readRegular } from './read-file.ts';
 import type { Place } from './terminal.ts';
 
 /**
@@ -60,20 +61,14 @@ function isWithin(folder: string, target: string): boolean {
 }
 
 function readTarget(target: string, largest: number): FileText {
-  const { size, isFile } = described(target);
-  if (!isFile) return { problem: 'not readable' };
-  if (size > largest) return { problem: 'too large' };
-  const bytes = readFileSync(target);
+  // A large file is not read to learn that.
+  if (statSync(target).size > largest) return { problem: 'too large' };
+  const bytes = readRegular(target, largest);
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch {
     return { problem: 'not text' };
   }
-}
-
-function described(target: string): { readonly size: number; readonly isFile: boolean } {
-  const stats = statSync(target);
-  return { size: stats.size, isFile: stats.isFile() };
 }
 
 const isMissing = (error: unknown): boolean =>

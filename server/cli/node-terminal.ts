@@ -1,26 +1,30 @@
 /** The terminal that Node gives: files, standard streams, the window's width. */
 /// <reference types="node" />
-import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { readdirSync, statSync } from 'node:fs';
 import { getHeapStatistics } from 'node:v8';
+import { LARGEST_NOTEBOOK, whyUnsaid } from './faults.ts';
 import { placeOf, readBeside } from './node-files.ts';
 import { wantsColours } from './paint.ts';
-import type { Terminal } from './terminal.ts';
-import { HEAP_A_BYTE } from './texts.ts';
-
-const STANDARD_INPUT = 0;
+import { readRegular, readUpTo } from './read-file.ts';
+import { replaceFile } from './replace-file.ts';
+import { EXIT, type Terminal } from './terminal.ts';
+import { HEAP_A_BYTE, STANDARD_INPUT } from './texts.ts';
 
 export function nodeTerminal(version: string): Terminal {
-  const { stdout, stderr, env, argv } = process;
-  stdout.on('error', endWhenNobodyReads);
+  const { stdin, stdout, stderr, env, argv } = process;
+  stdout.on('error', endWithoutOutput);
+  // Whoever complains ends with the exit code for it; where nobody hears it there is no more to do.
+  stderr.on('error', () => undefined);
   return {
-    read: (path) => readFileSync(path === '-' ? STANDARD_INPUT : path),
+    read: (path) =>
+      path === STANDARD_INPUT ? readUpTo(stdin.fd, LARGEST_NOTEBOOK) : readRegular(path, LARGEST_NOTEBOOK),
     mostBytes: getHeapStatistics().heap_size_limit / HEAP_A_BYTE,
-    save: (path, text) => writeFileSync(path, text),
+    save: replaceFile,
     list: (folder) =>
       readdirSync(folder, { withFileTypes: true }).map((entry) =>
         entry.isDirectory() ? `${entry.name}/` : entry.name,
       ),
-    isFolder: (path) => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false,
+    isFolder,
     readBeside,
     placeOf,
     write: (text) => stdout.write(text),
@@ -31,8 +35,18 @@ export function nodeTerminal(version: string): Terminal {
   };
 }
 
-/** `tappet check | head` closes the pipe early, which is no failure. */
-function endWhenNobodyReads(error: NodeJS.ErrnoException): void {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit();
+/** Of what cannot be looked at, reading says why. */
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+/** `tappet check | head` closes the pipe early, which is no failure; an answer of which a piece is lost is one. */
+function endWithoutOutput(error: NodeJS.ErrnoException): void {
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(`tappet: the answer ${whyUnsaid(error)}\n`);
+  process.exit(EXIT.unusable);
 }

@@ -21,8 +21,6 @@ export function section(title: string, lines: readonly string[], { paint }: Page
   return lines.length > 0 ? [paint('title', title), ...lines] : [];
 }
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** Line and day in a margin, then name and value in columns; a value that is too long goes on below itself. */
 export function rowLines(rows: readonly Row[], { paint, columns }: Page): readonly string[] {
   const margins = aligned(rows.map(({ where }) => marginParts(where)));

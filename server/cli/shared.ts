@@ -1,4 +1,6 @@
 /** Notebooks in the terminal, with those that they use: inside the folder that `placeOf` allows, each read once. */
+import type { Carried } from '../model/carry.ts';
+import { findingCircles, usedFirst } from '../model/circles.ts';
 import { type FileText, partsWithin } from '../model/files.ts';
 import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/shared.ts';
 import type { Shared, Snapshot } from '../model/snapshot.ts';
@@ -19,25 +21,40 @@ export function openingWith(terminal: Terminal): OpenText {
 
 export function sharingWith(terminal: Terminal): SharedAt {
   const files = remembered((name: string) => read(name, terminal));
-  const snapshots = remembered((name: string) => openNamed(name, textIn(files(name))));
+  const targetsOf = remembered((name: string): readonly string[] =>
+    usesIn(textIn(files(name))).flatMap((path) => resolve(name, path) ?? []),
+  );
+  const isCircle = findingCircles(targetsOf);
+  const given = new Map<string, Carried>();
   const known: Known = {
-    resolve: (notebook, path) => {
-      const { root, parts } = JSON.parse(notebook);
-      const target = partsWithin(path, parts.slice(0, -1));
-      return target && nameOf(root, target);
-    },
-    usesOf: remembered((name: string) => usesIn(textIn(files(name)))),
+    resolve,
+    isCircle,
     stateOf: (name) => {
       const file = files(name);
-      return 'problem' in file ? file : stateGiven(snapshots(name));
+      return 'problem' in file ? file : stateOf(name);
     },
     missing: remembered((name: string) => missingAt(name, terminal)),
   };
-  const openNamed = (name: string, text: string) => openNotebook(text, sharedFor(name, known));
+
+  /** What a notebook uses is read before it, not while it is: a chain may be longer than calls can be nested. */
+  function stateOf(name: string): Carried {
+    for (const each of usedFirst([name], unreadOf))
+      if (!given.has(each))
+        given.set(each, stateGiven(openNotebook(textIn(files(each)), sharedFor(each, known))));
+    return given.get(name) as Carried;
+  }
+  const unreadOf = (name: string) => (given.has(name) ? [] : targetsOf(name));
+
   return (path) => {
     const { root, parts } = terminal.placeOf(path);
     return sharedFor(nameOf(root, [...parts, path.split(/[/\\]/).at(-1) as string]), known);
   };
+}
+
+function resolve(notebook: string, path: string): string | undefined {
+  const { root, parts } = JSON.parse(notebook);
+  const target = partsWithin(path, parts.slice(0, -1));
+  return target && nameOf(root, target);
 }
 
 /** Two notebooks have the same name only where they are the same file. */

@@ -7,12 +7,12 @@ export interface Place {
 }
 
 export interface Terminal {
-  /** The bytes of a file; `-` is the standard input. Throws as Node does. */
+  /** The bytes of a file; `-` is the standard input. Throws as `readRegular` does. */
   readonly read: (path: string) => Uint8Array;
   /** Bytes of a notebook that can be held whole, with all that is known of it, in the memory there is. */
   readonly mostBytes: number;
-  /** Writes a whole file. Throws as Node does. */
-  readonly save: (path: string, text: string) => void;
+  /** Puts `after` in the place of a file that holds `before`, whole or not at all. Throws as `replaceFile` does. */
+  readonly save: (path: string, before: string, after: string) => void;
   /** The names in a folder, those of folders ending in `/`. Throws as Node does. */
   readonly list: (folder: string) => readonly string[];
   readonly isFolder: (path: string) => boolean;

@@ -1,4 +1,5 @@
 /** From what stands on the command line to the texts of notebooks, or to why there is none. */
+import { whyUnread } from './faults.ts';
 import type { Terminal } from './terminal.ts';
 
 export const STANDARD_INPUT = '-';
@@ -15,7 +16,6 @@ export type Text =
       readonly bytes: number;
     }
   | { readonly problem: string };
-export type Paths = { readonly paths: readonly string[] } | { readonly problem: string };
 
 /** Says of a path why nothing can be done with it. */
 export type Tell = (path: string, problem: string) => void;
@@ -24,38 +24,48 @@ export type Tell = (path: string, problem: string) => void;
 export function pathsOf(args: readonly string[], terminal: Terminal, tell: Tell): ReadonlySet<string> {
   const paths = new Set<string>();
   for (const argument of args.length > 0 ? args : ['.']) {
-    const found = notebooksOf(argument, terminal);
-    if ('problem' in found) tell(argument === '.' ? 'the current folder' : argument, found.problem);
-    else for (const path of found.paths) paths.add(path);
+    for (const path of notebooksOf(argument, terminal, tell)) paths.add(path);
   }
   return paths;
 }
 
 /** The notebooks meant by an argument: the file itself, or every one below a folder. */
-function notebooksOf(argument: string, terminal: Terminal): Paths {
-  if (argument === STANDARD_INPUT || !terminal.isFolder(argument)) return { paths: [argument] };
+function notebooksOf(argument: string, terminal: Terminal, tell: Tell): readonly string[] {
+  if (argument === STANDARD_INPUT || !terminal.isFolder(argument)) return [argument];
+  let isRead = true;
+  const paths = below(argument, terminal, (folder, problem) => {
+    isRead = false;
+    tell(folder, problem);
+  });
+  if (isRead && paths.length === 0) tell(folderName(argument), `holds no notebook (*${ENDING})`);
+  return paths;
+}
+
+/** In order of name; hidden folders and those of installed packages are passed over, and those that cannot be read are told. */
+function below(folder: string, terminal: Terminal, tell: Tell): readonly string[] {
+  const start = folder === '.' ? '' : folder.endsWith('/') ? folder : `${folder}/`;
+  return namesIn(folder, terminal, tell).flatMap((name) =>
+    name.endsWith('/')
+      ? below(start + name, terminal, tell)
+      : name.toLowerCase().endsWith(ENDING)
+        ? [start + name]
+        : [],
+  );
+}
+
+function namesIn(folder: string, terminal: Terminal, tell: Tell): readonly string[] {
   try {
-    const paths = below(argument, terminal);
-    return paths.length > 0 ? { paths } : { problem: `holds no notebook (*${ENDING})` };
+    return terminal
+      .list(folder)
+      .filter((name) => !PASSED_OVER.test(name))
+      .toSorted();
   } catch (error) {
-    return { problem: problemOf(error) };
+    tell(folderName(folder), whyUnread(error));
+    return [];
   }
 }
 
-/** In order of name; hidden folders and those of installed packages are passed over. */
-function below(folder: string, terminal: Terminal): readonly string[] {
-  const names = terminal.list(folder).filter((name) => !PASSED_OVER.test(name));
-  const start = folder === '.' ? '' : folder.endsWith('/') ? folder : `${folder}/`;
-  return names
-    .toSorted()
-    .flatMap((name) =>
-      name.endsWith('/')
-        ? below(start + name, terminal)
-        : name.toLowerCase().endsWith(ENDING)
-          ? [start + name]
-          : [],
-    );
-}
+const folderName = (folder: string): string => (folder === '.' ? 'the current folder' : folder);
 
 /** As `textOf`, of a notebook that is to be held whole; one for which there is not the memory has none. */
 export function wholeTextOf(path: string, terminal: Terminal): Text {
@@ -86,24 +96,6 @@ export function textOf(path: string, terminal: Terminal): Text {
       bytes: bytes.length,
     };
   } catch (error) {
-    return { problem: problemOf(error) };
+    return { problem: whyUnread(error) };
   }
-}
-
-const PROBLEMS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
-  EACCES: 'no permission',
-  EPERM: 'no permission',
-  EROFS: 'lies where nothing can be written',
-  EISDIR: 'is a folder, not a notebook',
-  ERR_ENCODING_INVALID_ENCODED_DATA: 'is not text in UTF-8',
-  ERR_FS_FILE_TOO_LARGE: 'is too large to be read',
-  ERR_STRING_TOO_LONG: 'is too large to be read',
-};
-
-/** Why reading or writing failed, in words. */
-export function problemOf(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-  return PROBLEMS[code] ?? `could not be read (${code})`;
 }

@@ -7,6 +7,7 @@ import type { Snapshot } from '../model/snapshot.ts';
 import { RULES } from '../rules/index.ts';
 import { nameOffers } from './completion/names.ts';
 import { folderParts, pathBegun, pathOffers } from './completion/paths.ts';
+import { normal } from './completion/phrase.ts';
 import type { Around, CompletionQuestion, Offer, Suggestion } from './completion/suggestion.ts';
 import { allUnits, timeUnits } from './completion/units.ts';
 import { valueOffers } from './completion/values.ts';
@@ -24,15 +25,32 @@ import { onLine } from './ranges.ts';
 
 export type { Around, FolderEntry, Suggestion, SuggestionKind } from './completion/suggestion.ts';
 
-/** The likeliest first. None inside prose, quotes and comments, but for the codes of a comment that begins `; meant:`. */
+/**
+ * The likeliest first, of those that begin with what is typed and would change it. None inside prose, quotes and comments,
+ * but for the codes of a comment that begins `; meant:`.
+ */
 export function suggestionsAt(snapshot: Snapshot, position: Position, around: Around): readonly Suggestion[] {
   const question = questionAt(snapshot, position, around);
   if (!question) return [];
-  return offersFor(question).map(({ from, to = question.to, ...offer }) => ({
+  const text = question.written.text + question.typed + question.rest;
+  const offers = offersFor(question).filter((offer) =>
+    goesOnFrom(text.slice(offer.from, position.character), offer),
+  );
+  return withoutDoubles(offers).map(({ from, to = question.to, ...offer }) => ({
     ...offer,
     range: onLine(question.line, { from, to: Math.max(to, position.character) }),
   }));
 }
+
+/** A value in force may also be one of the words that its setting takes. */
+function withoutDoubles(offers: readonly Offer[]): readonly Offer[] {
+  const first = new Map(offers.toReversed().map((offer) => [`${offer.from} ${offer.text}`, offer]));
+  return offers.filter((offer) => first.get(`${offer.from} ${offer.text}`) === offer);
+}
+
+/** Begun, and not whole yet. An editor left to sift the list itself also finds letters in the middle of words. */
+const goesOnFrom = (typed: string, { label, text, foundBy = label }: Offer): boolean =>
+  text !== typed && normal(foundBy).startsWith(normal(typed.trimStart()));
 
 /** The folder whose files `suggestionsAt` would offer there, as parts below the notebook's own; undefined where none. */
 export function folderWanted(
@@ -46,7 +64,7 @@ export function folderWanted(
 
 /** A date as far as it is typed. */
 const DATE = /^\s*(?:session|revert(?:\s+to)?)\s+([\d-]+)$/i;
-const WORD = /(?:#\d*|[\p{L}°%][\p{L}\p{M}\p{N}_°%²³]*(?:[-'’·*/.&][\p{L}\p{M}\p{N}_°%²³]*)*)$/u;
+const WORDS = /#\d*|[\p{L}°%][\p{L}\p{M}\p{N}_°%²³\-'’·*/.&]*/gu;
 const REST_OF_WORD = /^[\p{L}\p{M}\p{N}_°%²³]*/u;
 
 function questionAt(
@@ -59,11 +77,17 @@ function questionAt(
   const { text } = reading.entry.line;
   const before = text.slice(0, character);
   const rest = text.slice(character);
-  const typed = DATE.exec(before)?.[1] ?? WORD.exec(before)?.[0] ?? '';
+  const typed = DATE.exec(before)?.[1] ?? wordAtEnd(before);
   const from = character - typed.length;
   const to = typed === '' ? character : character + (REST_OF_WORD.exec(rest)?.[0].length ?? 0);
   const written = parseLine(before.slice(0, from));
   return { ...around, snapshot, line, carried: reading.before, written, typed, from, to, rest };
+}
+
+/** A word as far as it is typed; empty where none is begun. */
+function wordAtEnd(text: string): string {
+  const last = text.match(WORDS)?.at(-1) ?? '';
+  return text.endsWith(last) ? last : '';
 }
 
 function offersFor(question: CompletionQuestion): readonly Offer[] {

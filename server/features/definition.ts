@@ -73,7 +73,9 @@ const settings = (carried: Carried, name: string): readonly Origin[] =>
   [...carried.settings.values()].filter(({ quantity }) => quantity.name === name).map(({ by }) => by);
 
 /** A total is read off what these were set to. */
-const BEHIND: Readonly<Record<string, readonly string[]>> = { total: ['initial', 'mechanical'] };
+const BEHIND: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({ total: ['initial', 'mechanical'] }),
+);
 
 /** What was set to give the reading, and the limit, target and spec that it is held to. */
 function heldTo(carried: Carried, { quantity, said }: QuantityEntry): readonly Origin[] {
@@ -81,7 +83,7 @@ function heldTo(carried: Carried, { quantity, said }: QuantityEntry): readonly O
     [...map.values()].filter((each) => each.quantity.name === quantity.name),
   );
   const specs = said.flatMap((each) => specFor(carried.specs, quantity, each) ?? []);
-  const behind = (BEHIND[quantity.name] ?? []).flatMap((name) => settings(carried, name));
+  const behind = (BEHIND.get(quantity.name) ?? []).flatMap((name) => settings(carried, name));
   return [...behind, ...[...stated, ...specs].map(({ by }) => by)];
 }
 

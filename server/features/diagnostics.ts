@@ -2,6 +2,7 @@
 import type { Range } from '../../grammar/index.ts';
 import type { LocatedFinding, Severity } from '../model/findings.ts';
 import { lineOf } from '../model/locate.ts';
+import { sessionsOf } from '../model/sessions.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { ruleOf } from '../rules/index.ts';
 import { onLine, wholeLines } from './ranges.ts';
@@ -25,38 +26,66 @@ interface Choice {
   /** By code; a code that is not in it keeps the severity of its rule. */
   readonly levels: ReadonlyMap<string, Level>;
   readonly leaveOut: (finding: LocatedFinding) => boolean;
+  /** The line that was changed last, from zero; undefined where that is not known. */
+  readonly edited?: number | undefined;
 }
 
 /** More than this many in one notebook are of no use to anybody and slow to show. */
 export const MOST_DIAGNOSTICS = 1000;
+/** Lines above and below a changed one: about what a window shows. */
+const NEAR = 50;
 const SEVEREST_FIRST: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
-/** In the order of lines. Beyond `MOST_DIAGNOSTICS` the least severe are left out, and a last one says how many. */
-export function diagnosticsOf(snapshot: Snapshot, { levels, leaveOut }: Choice): readonly Diagnostic[] {
+/**
+ * In the order of lines. Beyond `MOST_DIAGNOSTICS` those of the last session and around the line that was changed last come
+ * first, then the most severe, of equal ones the newest; a last one says how many are left out.
+ */
+export function diagnosticsOf(
+  snapshot: Snapshot,
+  { levels, leaveOut, edited }: Choice,
+): readonly Diagnostic[] {
   const chosen: LocatedFinding[] = [];
   for (const finding of snapshot.findings) {
     const severity = levels.get(finding.code) ?? finding.severity;
     if (severity === 'off' || leaveOut(finding)) continue;
     chosen.push(severity === finding.severity ? finding : { ...finding, severity });
   }
-  const shown = mostSevere(chosen);
+  const shown = chosen.length > MOST_DIAGNOSTICS ? foremost(snapshot, chosen, edited) : chosen;
   const told = shown.map((finding) => diagnostic(snapshot, finding));
   return shown.length < chosen.length ? [...told, leftOut(chosen.length - shown.length)] : told;
 }
 
-function mostSevere(findings: readonly LocatedFinding[]): readonly LocatedFinding[] {
-  if (findings.length <= MOST_DIAGNOSTICS) return findings;
-  const room = new Map<Severity, number>();
+/** As many as are shown, in the order of lines: by rank, and in one rank from the end of the notebook up. */
+function foremost(
+  snapshot: Snapshot,
+  findings: readonly LocatedFinding[],
+  edited: number | undefined,
+): readonly LocatedFinding[] {
+  const isAtHand = atHand(snapshot, edited);
+  const ranks = findings.map(
+    ({ at, severity }) => SEVEREST_FIRST.indexOf(severity) + (isAtHand(at) ? 0 : SEVEREST_FIRST.length),
+  );
+  const room = new Map<number, number>();
   let left = MOST_DIAGNOSTICS;
-  for (const severity of SEVEREST_FIRST) {
-    room.set(severity, left);
-    left -= findings.filter((finding) => finding.severity === severity).length;
+  for (let rank = 0; rank < 2 * SEVEREST_FIRST.length; rank++) {
+    room.set(rank, left);
+    left -= ranks.filter((each) => each === rank).length;
   }
-  return findings.filter(({ severity }) => {
-    const free = room.get(severity) ?? 0;
-    room.set(severity, free - 1);
-    return free > 0;
-  });
+  const shown: LocatedFinding[] = [];
+  for (let i = findings.length - 1; i >= 0; i--) {
+    const free = room.get(ranks[i] as number) ?? 0;
+    room.set(ranks[i] as number, free - 1);
+    if (free > 0) shown.push(findings[i] as LocatedFinding);
+  }
+  return shown.reverse();
+}
+
+/** Whether a line is one of the last session, or near the line that was changed last. */
+function atHand(snapshot: Snapshot, edited: number | undefined): (line: number) => boolean {
+  const last = sessionsOf(snapshot).at(-1);
+  return (line) =>
+    (last !== undefined && line >= last.from && line < last.to) ||
+    (edited !== undefined && Math.abs(line - edited) <= NEAR);
 }
 
 function diagnostic(snapshot: Snapshot, finding: LocatedFinding): Diagnostic {
@@ -78,7 +107,7 @@ function leftOut(count: number): Diagnostic {
     code: undefined,
     severity: 'information',
     range: onLine(0, { from: 0, to: 0 }),
-    message: `${count} more findings are left out here, the least severe ones. They show as those above are mended.`,
+    message: `${count} more findings are left out here: of older sessions, and the less severe ones. They show as those above are mended, and where you change something.`,
     related: [],
     isUnnecessary: false,
     finding: undefined,

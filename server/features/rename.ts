@@ -51,7 +51,7 @@ export function* renaming(
 ): Steps<Renaming | Refusal> {
   const text = newName.trim();
   const name = text.toLowerCase().replace(/[\s-]+/g, ' ');
-  if (!/^[\p{L}\p{N}][\p{L}\p{N}\s-]*$/u.test(text))
+  if (!NAME.test(text))
     return refused(
       `"${text}" cannot be a name: it is made of words, letters and numbers, with blanks or hyphens.`,
     );
@@ -65,6 +65,9 @@ export function* renaming(
   if (typeof read === 'string') return refused(`"${text}" cannot be the name: ${read}.`);
   return { edits: mentions.map(({ range }) => ({ range, text })), given: read };
 }
+
+/** Words of letters and numbers on one line. */
+const NAME = /^[\p{L}\p{N}](?:[\p{L}\p{N}-]|[^\S\r\n])*$/u;
 
 const refused = (why: string): Refusal => ({ refused: why });
 

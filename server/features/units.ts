@@ -94,24 +94,26 @@ export function unitsBeside(
 }
 
 /** Units that nobody gives a bore or a chamber in. */
-const OTHER_KIND: Readonly<Record<string, Kind>> = {
-  ft: 'height',
-  m: 'height',
-  L: 'tank',
-  gal: 'tank',
-  'imp-gal': 'tank',
-  qt: 'tank',
-};
+const OTHER_KIND: ReadonlyMap<string, Kind> = new Map(
+  Object.entries({
+    ft: 'height',
+    m: 'height',
+    L: 'tank',
+    gal: 'tank',
+    'imp-gal': 'tank',
+    qt: 'tank',
+  }),
+);
 
 function kindOf({ id, dimension }: Unit, quantity: Quantity | undefined): Kind {
-  const other = OTHER_KIND[id];
+  const other = OTHER_KIND.get(id);
   if (other) return other;
   if (dimension !== 'pressure' || !quantity) return dimension;
   if (quantity.form === 'several') return 'barometer';
   return quantity.unit === 'inHg' || quantity.against?.unit === 'inHg' ? 'depression' : 'pressure';
 }
 
-/** `402 415 F`: the unit once, as a list is written. */
+/** `388 401 F`: the unit once, as a list is written. */
 function together(texts: readonly string[]): string {
   const unit = / \D+$/.exec(texts.at(-1) ?? '')?.[0] ?? '';
   return texts
@@ -136,34 +138,36 @@ function converted(amount: Amount, from: Unit, to: Unit): string {
 }
 
 /** As finely as it is read or set at the bench, places after the point. Common practice, no source. */
-const PLACES: Readonly<Record<string, number>> = {
-  in: 3,
-  mm: 2,
-  cm: 3,
-  m: 0,
-  ft: 0,
-  mi: 0,
-  km: 0,
-  bar: 2,
-  psi: 1,
-  kPa: 1,
-  inHg: 2,
-  hPa: 0,
-  cc: 1,
-  'cu-in': 2,
-  L: 1,
-  gal: 1,
-  lb: 0,
-  kg: 0,
-  'lb-ft': 1,
-  Nm: 1,
-  mph: 1,
-  'km/h': 1,
-};
+const PLACES: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    in: 3,
+    mm: 2,
+    cm: 3,
+    m: 0,
+    ft: 0,
+    mi: 0,
+    km: 0,
+    bar: 2,
+    psi: 1,
+    kPa: 1,
+    inHg: 2,
+    hPa: 0,
+    cc: 1,
+    'cu-in': 2,
+    L: 1,
+    gal: 1,
+    lb: 0,
+    kg: 0,
+    'lb-ft': 1,
+    Nm: 1,
+    mph: 1,
+    'km/h': 1,
+  }),
+);
 
 /** A value too small for that keeps two figures of its own. */
 function asRead(n: number, { id }: Unit): number {
-  const places = PLACES[id];
+  const places = PLACES.get(id);
   if (places === undefined || !Number.isFinite(n) || n === 0) return n;
   const own = 1 - Math.floor(Math.log10(Math.abs(n)));
   return Number(n.toFixed(Math.min(12, Math.max(places, own))));

@@ -5,6 +5,7 @@ import type { Coloured } from './coloured.ts';
 import type { Documents } from './documents.ts';
 import type { Editor } from './editor.ts';
 import type { ReadFile } from './files.ts';
+import { TEXT_LOST } from './findings.ts';
 import type { ListFolder } from './folders.ts';
 import { pausing, taken } from './pausing.ts';
 import type { Handler } from './rows.ts';
@@ -71,6 +72,8 @@ async function answerOf(
   const uri = uriIn(params);
   if (handler.withUsed && uri !== undefined) await workspace.whenUsedRead(uri);
   const document = uri === undefined ? undefined : documents.get(uri);
+  if (uri !== undefined && documents.isLost(uri))
+    return new ResponseError(LSPErrorCodes.RequestFailed, TEXT_LOST.message);
   if (!document)
     return new ResponseError(ErrorCodes.InvalidParams, `not open: ${uri ?? 'no document named'}`);
   const { snapshot } = document;

@@ -15,6 +15,8 @@ export interface Client {
   readonly watchesFiles: boolean;
   /** It moves the cursor through the stops of an inserted text. */
   readonly snippets: boolean;
+  /** It shows a few words right behind the label of a suggestion. */
+  readonly labelDetails: boolean;
   readonly takesEdits: boolean;
   /** It shows the text that a command answers; else the server tells it. */
   readonly showsText: boolean;
@@ -43,6 +45,7 @@ export function clientOf({ textDocument, workspace }: ClientCapabilities, option
     workspaceFolders: workspace?.workspaceFolders ?? false,
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false,
     snippets: textDocument?.completion?.completionItem?.snippetSupport ?? false,
+    labelDetails: textDocument?.completion?.completionItem?.labelDetailsSupport ?? false,
     takesEdits: workspace?.applyEdit ?? false,
     showsText: showsText === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport ?? false,

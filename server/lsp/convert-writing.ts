@@ -33,7 +33,7 @@ const KINDS: Readonly<Record<SuggestionKind, CompletionItemKind>> = {
 
 /** `rank`: its number in the list, which an editor would else sort by name. */
 export function toCompletionItem(suggestion: Suggestion, rank: number, client: Client): CompletionItem {
-  const { label, kind, detail, meaning, text, range, foundBy, snippet } = suggestion;
+  const { label, kind, detail, meaning, text, range, foundBy, byAlias, snippet } = suggestion;
   const withStops = client.snippets && snippet !== undefined;
   return {
     label,
@@ -42,6 +42,7 @@ export function toCompletionItem(suggestion: Suggestion, rank: number, client: C
     ...(detail && { detail }),
     ...(meaning && { documentation: meaning }),
     ...(foundBy !== undefined && { filterText: foundBy }),
+    ...(byAlias && client.labelDetails && { labelDetails: { detail: `, ${foundBy}` } }),
     textEdit: { range, newText: withStops ? snippet : text },
     ...(withStops && { insertTextFormat: InsertTextFormat.Snippet }),
   };

@@ -25,6 +25,9 @@ import type { EntryKind } from '../model/notebook.ts';
 import type { Change } from '../model/snapshot.ts';
 import type { Client } from './client.ts';
 
+/** Whose the findings are, as an editor lists them. */
+export const SOURCE = 'tappet';
+
 const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
   error: DiagnosticSeverity.Error,
   warning: DiagnosticSeverity.Warning,
@@ -39,7 +42,7 @@ export function toDiagnostic(diagnostic: Diagnostic, uri: string, client: Client
   return {
     range,
     severity: SEVERITIES[severity],
-    source: 'tappet',
+    source: SOURCE,
     ...(code !== undefined && { code }),
     message: client.relatedLines ? message : [message, ...told].join('\n'),
     ...(isUnnecessary && client.fades && { tags: [DiagnosticTag.Unnecessary] }),

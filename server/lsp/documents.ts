@@ -3,6 +3,7 @@ import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { comparePositions } from '../../grammar/index.ts';
 import { type Change, edit, type Shared, type Snapshot } from '../model/snapshot.ts';
 import { openNotebook } from '../rules/index.ts';
+import { type FreshTemplate, freshAfter, isFresh } from './fresh.ts';
 import { type TypedLine, typedLines } from './typing.ts';
 
 export interface OpenDocument {
@@ -10,13 +11,22 @@ export interface OpenDocument {
   readonly version: number;
   readonly snapshot: Snapshot;
   readonly typed: readonly TypedLine[];
+  readonly fresh?: FreshTemplate | undefined;
+  /** The line that the last change left the cursor on, from zero; undefined before the first. */
+  readonly edited: number | undefined;
 }
 
 export interface Documents {
+  /** Undefined where it is not open, or its text is lost. */
   readonly get: (uri: string) => OpenDocument | undefined;
   readonly all: () => Iterable<OpenDocument>;
+  /** It is open, and its text is not known since a change to it failed: until the editor sends all of it, there is no answer. */
+  readonly isLost: (uri: string) => boolean;
+  /** The notebooks that are so. */
+  readonly lost: () => Iterable<string>;
+  /** Throws where the text cannot be read, and it is lost then. */
   readonly open: (uri: string, version: number, text: string) => void;
-  /** Of a notebook that is not open nothing is known, so nothing changes. */
+  /** Of a notebook that is not open nothing is known, so nothing changes. Throws as `open` does. */
   readonly change: (uri: string, version: number, changes: readonly TextDocumentContentChangeEvent[]) => void;
   /** The same text, read again since another notebook that it uses has changed. */
   readonly renew: (uri: string, snapshot: Snapshot) => void;
@@ -28,6 +38,25 @@ export interface Documents {
 /** `sharedFor`: what a notebook gets of those that it uses. */
 export function createDocuments(sharedFor: (uri: string) => Shared): Documents {
   const byUri = new Map<string, OpenDocument>();
+  const lost = new Set<string>();
+  /** Any text has an answer, so a failure is a defect of our own: it must not leave another text here than the editor has. */
+  const read = (uri: string, document: () => OpenDocument) => {
+    try {
+      byUri.set(uri, document());
+      lost.delete(uri);
+    } catch (error) {
+      byUri.delete(uri);
+      lost.add(uri);
+      throw error;
+    }
+  };
+  const opened = (uri: string, version: number, text: string): OpenDocument => ({
+    uri,
+    version,
+    snapshot: openNotebook(text, sharedFor(uri)),
+    typed: [],
+    edited: undefined,
+  });
   const update = (uri: string, next: (document: OpenDocument) => OpenDocument) => {
     const document = byUri.get(uri);
     if (document) byUri.set(uri, next(document));
@@ -35,12 +64,21 @@ export function createDocuments(sharedFor: (uri: string) => Shared): Documents {
   return {
     get: (uri) => byUri.get(uri),
     all: () => byUri.values(),
-    open: (uri, version, text) =>
-      byUri.set(uri, { uri, version, snapshot: openNotebook(text, sharedFor(uri)), typed: [] }),
-    change: (uri, version, changes) => update(uri, (document) => changed(document, version, changes)),
+    isLost: (uri) => lost.has(uri),
+    lost: () => lost.values(),
+    open: (uri, version, text) => read(uri, () => opened(uri, version, text)),
+    change: (uri, version, changes) => {
+      const whole = changes.findLastIndex((change) => !('range' in change));
+      const document = byUri.get(uri);
+      if (document || (lost.has(uri) && whole >= 0))
+        read(uri, () => changed(document ?? opened(uri, version, ''), version, changes, whole));
+    },
     renew: (uri, snapshot) => update(uri, (document) => ({ ...document, snapshot })),
     settle: (uri) => update(uri, (document) => ({ ...document, typed: [] })),
-    close: (uri) => byUri.delete(uri),
+    close: (uri) => {
+      byUri.delete(uri);
+      lost.delete(uri);
+    },
   };
 }
 
@@ -48,16 +86,21 @@ function changed(
   document: OpenDocument,
   version: number,
   events: readonly TextDocumentContentChangeEvent[],
+  whole: number,
 ): OpenDocument {
-  const whole = events.findLastIndex((event) => !('range' in event));
   const start =
     whole < 0
       ? document.snapshot
       : openNotebook((events[whole] as { text: string }).text, document.snapshot.shared);
   const changes = events.slice(whole + 1).map((event) => forwards(event as Change));
-  const snapshot = changes.reduce(edit, start);
-  const wasTyped = whole < 0 ? document.typed : [];
-  return { uri: document.uri, version, snapshot, typed: typedLines(start, wasTyped, changes) };
+  const before = whole < 0 ? document : { ...document, snapshot: start, typed: [], fresh: undefined };
+  const typed = typedLines(start, before.typed, changes, (line) => isFresh(before, line));
+  let { snapshot, fresh } = before;
+  for (const change of changes) {
+    snapshot = edit(snapshot, change);
+    fresh = freshAfter(snapshot, fresh, change);
+  }
+  return { uri: document.uri, version, snapshot, typed, fresh, edited: typed.at(-1)?.at };
 }
 
 /** Some editors give the ends of a selection in the order it was made. */

@@ -1,5 +1,6 @@
 /** What is told of one notebook, and under which name: the same name means the same findings. */
 import {
+  DiagnosticSeverity,
   DocumentDiagnosticReportKind,
   type FullDocumentDiagnosticReport,
   type Diagnostic as ProtocolDiagnostic,
@@ -9,10 +10,20 @@ import { diagnosticsOf } from '../features/diagnostics.ts';
 import type { LocatedFinding } from '../model/findings.ts';
 import { ruleOf } from '../rules/index.ts';
 import type { Client } from './client.ts';
-import { toDiagnostic } from './convert.ts';
+import { SOURCE, toDiagnostic } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
+import { isFresh } from './fresh.ts';
 import type { Settings } from './settings.ts';
 import { isHeldBack } from './typing.ts';
+
+/** Instead of any finding of a notebook whose text is lost. */
+export const TEXT_LOST: ProtocolDiagnostic & { readonly message: string } = {
+  range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
+  severity: DiagnosticSeverity.Error,
+  source: SOURCE,
+  message:
+    'A change could not be read here, so nothing is known of this notebook any more. What you typed is safe in the editor: close the notebook and open it again.',
+};
 
 export interface Found {
   readonly diagnostics: ProtocolDiagnostic[];
@@ -20,8 +31,10 @@ export interface Found {
   readonly waits: boolean;
 }
 
+type Written = Pick<OpenDocument, 'uri' | 'snapshot' | 'typed' | 'fresh' | 'edited'>;
+
 export function foundIn(
-  { uri, snapshot, typed }: Pick<OpenDocument, 'uri' | 'snapshot' | 'typed'>,
+  { uri, snapshot, typed, fresh, edited }: Written,
   { levels, holdBack }: Settings,
   client: Client,
 ): Found {
@@ -29,9 +42,9 @@ export function foundIn(
   const leaveOut = (finding: LocatedFinding) => {
     const held = holdBack > 0 && isHeldBack(typed, mayWait, finding);
     waits ||= held;
-    return held;
+    return held || isFresh({ snapshot, fresh }, finding.at);
   };
-  const found = diagnosticsOf(snapshot, { levels, leaveOut });
+  const found = diagnosticsOf(snapshot, { levels, leaveOut, edited });
   return { diagnostics: found.map((diagnostic) => toDiagnostic(diagnostic, uri, client)), waits };
 }
 
@@ -40,11 +53,7 @@ const mayWait = (code: string): boolean => ruleOf(code)?.standing === 'notation'
 
 export type Report = FullDocumentDiagnosticReport & { readonly resultId: string };
 
-export function reportOn(
-  document: Pick<OpenDocument, 'uri' | 'snapshot' | 'typed'>,
-  settings: Settings,
-  client: Client,
-): Report {
+export function reportOn(document: Written, settings: Settings, client: Client): Report {
   // What is held back would stay so where the editor cannot be told to ask again.
   const { diagnostics } = foundIn(
     document,

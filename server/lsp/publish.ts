@@ -6,7 +6,7 @@ import type { PublishDiagnosticsParams } from 'vscode-languageserver';
 import { listening } from './answering.ts';
 import type { Client } from './client.ts';
 import type { Documents } from './documents.ts';
-import { foundIn } from './findings.ts';
+import { foundIn, TEXT_LOST } from './findings.ts';
 import type { Settings } from './settings.ts';
 import type { Workspace } from './workspace/workspace.ts';
 
@@ -56,10 +56,22 @@ export function createPublisher(around: Around): Publisher {
     await workspace.whenUsedRead(uri);
     const wanted = await settings(uri);
     const document = documents.get(uri);
-    if (!document || !isLast()) return;
+    if (!isLast()) return;
+    if (documents.isLost(uri)) return tellLost(uri);
+    if (!document) return;
     const { diagnostics, waits } = foundIn(document, wanted, client());
-    if (!client().asksForFindings) send({ uri, version: document.version, diagnostics });
+    if (client().asksForFindings) takeBackLost(uri);
+    else send({ uri, version: document.version, diagnostics });
     if (waits) later(uri, wanted.holdBack, publishAll);
+  };
+  /** An editor that asks is told too: all it asks is refused. */
+  const toldLost = new Set<string>();
+  const tellLost = (uri: string) => {
+    toldLost.add(uri);
+    send({ uri, diagnostics: [TEXT_LOST] });
+  };
+  const takeBackLost = (uri: string) => {
+    if (toldLost.delete(uri)) send({ uri, diagnostics: [] });
   };
   const publishAll = (uri: string) => {
     documents.settle(uri);
@@ -75,7 +87,8 @@ export function createPublisher(around: Around): Publisher {
     takeBack(uri) {
       clearTimeout(timers.get(uri));
       timers.delete(uri);
-      if (!client().asksForFindings) send({ uri, diagnostics: [] });
+      if (client().asksForFindings) takeBackLost(uri);
+      else send({ uri, diagnostics: [] });
     },
     stop() {
       for (const timer of timers.values()) clearTimeout(timer);

@@ -96,6 +96,7 @@ function greet(connection: Connection, state: State, { places }: WorkspaceKeeper
   });
 }
 
+/** Findings are put off first: whatever fails then, the editor is told how it is. */
 function followNotebooks(
   connection: Connection,
   { documents, coloured, log }: Server,
@@ -104,18 +105,18 @@ function followNotebooks(
 ): void {
   connection.onDidOpenTextDocument(
     listening(log, ({ textDocument: { uri, version, text } }) => {
+      publisher.soon(uri);
       documents.open(uri, version, text);
       used.changed(uri);
       namedFiles.changed(uri, true);
-      publisher.soon(uri);
     }),
   );
   connection.onDidChangeTextDocument(
     listening(log, ({ textDocument: { uri, version }, contentChanges }) => {
+      publisher.soon(uri);
       documents.change(uri, version, contentChanges);
       used.changed(uri);
       namedFiles.changed(uri, false);
-      publisher.soon(uri);
     }),
   );
   connection.onDidCloseTextDocument(

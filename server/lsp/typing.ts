@@ -11,11 +11,15 @@ export interface TypedLine {
   readonly had: ReadonlySet<string>;
 }
 
-/** The lines that `changes` of one notification leave the cursor on. Each change is of the text as the one before left it. */
+/**
+ * The lines that `changes` of one notification leave the cursor on. Each change is of the text as the one before left it.
+ * @param isFresh of a line of a template of which nothing was told yet, so that nothing of it need stay.
+ */
 export function typedLines(
   before: Snapshot,
   wasTyped: readonly TypedLine[],
   changes: readonly Change[],
+  isFresh: (line: number) => boolean = () => false,
 ): readonly TypedLine[] {
   let typed: readonly TypedLine[] = [];
   for (const { range, text } of changes) {
@@ -27,7 +31,9 @@ export function typedLines(
     );
     const had =
       wasTyped.find(({ at }) => at === start.line)?.had ??
-      new Set(findingsIn(before, start.line, start.line + 1).map(({ code }) => code));
+      (isFresh(start.line)
+        ? new Set()
+        : new Set(findingsIn(before, start.line, start.line + 1).map(({ code }) => code)));
     typed = [...moved, { at: start.line + added, had }];
   }
   return typed;

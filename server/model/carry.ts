@@ -3,6 +3,7 @@
  * give the same reading of whatever follows, which is where a rebuild stops.
  */
 import type { PartKind, Quantity } from '../trade/quantity.ts';
+import { isMap, sameMaps } from './maps.ts';
 import type { Origin, Point, Said, SectionKind } from './notebook.ts';
 import type { Amount, Value } from './values.ts';
 
@@ -63,7 +64,16 @@ export interface Trial {
   readonly knob: string;
   readonly response: string;
   readonly under: string;
-  readonly rows: readonly { readonly values: readonly Value[]; readonly size: string; readonly by: Origin }[];
+  /** By their number, from zero. */
+  readonly rows: By<Row>;
+  /** The first unit written on each axis, by its id. */
+  readonly units: { readonly knob: string | undefined; readonly response: string | undefined };
+  readonly by: Origin;
+}
+
+export interface Row {
+  readonly values: readonly Value[];
+  readonly size: string;
   readonly by: Origin;
 }
 
@@ -124,6 +134,8 @@ type By<T> = ReadonlyMap<string, T>;
 
 export interface Carried {
   readonly section: SectionKind | undefined;
+  /** Inside a merge that was not finished. */
+  readonly inConflict: boolean;
   readonly session:
     | { readonly date: string | undefined; readonly title: string; readonly by: Origin }
     | undefined;
@@ -144,6 +156,8 @@ export interface Carried {
   /** The settings of parts that are off the engine, by part name. */
   readonly parked: By<By<InForce>>;
   readonly ports: By<Port>;
+  /** The names of the ports that a thing is on, by `thing|name`. */
+  readonly connected: By<string>;
   /** The head of the section of ports that is being read. */
   readonly portsHead: Origin | undefined;
   readonly words: By<Quantity>;
@@ -178,6 +192,7 @@ const NONE: ReadonlyMap<any, any> = new Map();
 
 export const NOTHING_CARRIED: Carried = {
   section: undefined,
+  inConflict: false,
   session: undefined,
   lastDate: undefined,
   notebook: '',
@@ -190,6 +205,7 @@ export const NOTHING_CARRIED: Carried = {
   fitted: NONE,
   parked: NONE,
   ports: NONE,
+  connected: NONE,
   portsHead: undefined,
   words: NONE,
   items: NONE,
@@ -213,21 +229,10 @@ export const keyOf = (name: string, place: string | undefined): string => `${nam
 export function same(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  if (a instanceof Map) return b instanceof Map && sameMaps(a, b);
+  if (isMap(a)) return isMap(b) && sameMaps(a, b, same);
   if (Array.isArray(a))
     return Array.isArray(b) && a.length === b.length && a.every((each, i) => same(each, b[i]));
   const keys = Object.keys(a);
   if (keys.length !== Object.keys(b).length) return false;
   return keys.every((key) => same(a[key as keyof typeof a], b[key as keyof typeof b]));
-}
-
-/** In the same order too: what is listed from a map must not depend on how the text came about. */
-function sameMaps(a: ReadonlyMap<unknown, unknown>, b: ReadonlyMap<unknown, unknown>): boolean {
-  if (a.size !== b.size) return false;
-  const others = b.entries();
-  for (const [key, value] of a) {
-    const [otherKey, other] = others.next().value as [unknown, unknown];
-    if (key !== otherKey || !same(value, other)) return false;
-  }
-  return true;
 }

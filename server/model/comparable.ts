@@ -4,6 +4,7 @@ import type { Quantity } from '../trade/quantity.ts';
 import { convert, unitById } from '../trade/units.ts';
 import { amountIn, firstAmount } from './amounts.ts';
 import type { Carried } from './carry.ts';
+import { ofName } from './maps.ts';
 import type { Said } from './notebook.ts';
 import type { Amount } from './values.ts';
 
@@ -90,10 +91,7 @@ const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'cold']);
 function isCold(quantity: Quantity, said: Said, carried: Carried): boolean {
   const words = wordsOf(said);
   if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
-  const water =
-    quantity.name === 'water'
-      ? { quantity, said }
-      : [...carried.readings.values()].findLast((taken) => taken.quantity.name === 'water');
+  const water = quantity.name === 'water' ? { quantity, said } : ofName(carried.readings, 'water', 1)[0];
   const celsius = water && amountIn(water.said.values[0], 'C', water.quantity.unit);
   return celsius !== undefined && celsius.high < WARM_WATER;
 }
@@ -109,11 +107,13 @@ const wordsOf = (said: Said): string[] =>
   [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());
 
 /** The unit that a condition of a dimension is told in. */
-const TOLD_IN: Readonly<Record<string, string>> = { rotation: 'rpm', pressure: 'inHg', temperature: 'F' };
+const TOLD_IN: ReadonlyMap<string, string> = new Map(
+  Object.entries({ rotation: 'rpm', pressure: 'inHg', temperature: 'F' }),
+);
 
 function atText(value: Amount): string {
   const number = value.interval ? middle(value.interval) : 0;
   const unit = value.unit ?? unitById('rpm');
-  const told = unitById(TOLD_IN[unit.dimension] ?? unit.id);
+  const told = unitById(TOLD_IN.get(unit.dimension) ?? unit.id);
   return `@ ${Number(convert(number, unit, told).toPrecision(4))} ${told.symbol}`;
 }

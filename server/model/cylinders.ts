@@ -6,6 +6,7 @@ import { amountIn } from './amounts.ts';
 import type { Carried } from './carry.ts';
 import { isResponse, measuredIn } from './comparable.ts';
 import { saidText } from './describe.ts';
+import { ofName } from './maps.ts';
 import type { Origin, Said } from './notebook.ts';
 
 /** A bank and its cylinders, front to rear. */
@@ -74,23 +75,30 @@ interface OfSet extends CylinderReading {
 
 /**
  * What this session read of each cylinder so far, parted by quantity and conditions; the latest of each cylinder. Sets of
- * fewer than two cylinders are left out.
+ * fewer than two cylinders are left out. Of one quantity `most` readings are looked at, the latest.
  */
-export function cylinderSets(carried: Carried, name?: string): readonly CylinderSet[] {
+export function cylinderSets(carried: Carried, name?: string, most?: number): readonly CylinderSet[] {
   const sets = new Map<string, Map<number, OfSet>>();
-  for (const { quantity, said, by } of carried.readings.values()) {
-    if (!quantity.places?.includes('cylinder') || (name !== undefined && quantity.name !== name)) continue;
+  const readings = name === undefined ? carried.readings.values() : ofName(carried.readings, name, most);
+  for (const { quantity, said, by } of readings) {
+    if (!quantity.places?.includes('cylinder')) continue;
     for (const { family, place, under, value, written } of measuredIn(quantity, said, carried)) {
       const cylinder = /^#(\d+)$/.exec(place)?.[1];
       if (cylinder === undefined) continue;
-      const readings = sets.get(family) ?? new Map<number, OfSet>();
-      readings.delete(Number(cylinder)); // the last line's stands last
+      const inSet = sets.get(family) ?? new Map<number, OfSet>();
+      inSet.delete(Number(cylinder)); // the last line's stands last
       const set = { name: quantity.name, under, unit: written ?? quantity.unit, usual: quantity.unit };
-      sets.set(family, readings.set(Number(cylinder), { cylinder: Number(cylinder), value, by, set }));
+      sets.set(family, inSet.set(Number(cylinder), { cylinder: Number(cylinder), value, by, set }));
     }
   }
   return [...sets.values()].flatMap((readings) => setOf([...readings.values()]));
 }
+
+/** As `cylinderSets`, those that a line has written in: what it is held to lies not far above it. */
+export const setsOfLine = (carried: Carried, name: string, where: Origin): readonly CylinderSet[] =>
+  cylinderSets(carried, name, NEAR_LINE).filter(({ readings }) => readings.some(({ by }) => by === where));
+
+const NEAR_LINE = 2 * MOST_CYLINDERS;
 
 /** In the unit of the last line. */
 function setOf(each: readonly OfSet[]): readonly CylinderSet[] {

@@ -46,7 +46,7 @@ type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
 export function totalsOf(carried: TotalsTake): Totals {
   const timing = timingOf(carried);
   if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };
-  const all = Object.values(TOTALS).map((work) => work(timing, carried));
+  const all = [...TOTALS.values()].map((work) => work(timing, carried));
   return {
     given: all.filter((each): each is Derived => 'value' in each),
     lacking: all.filter((each): each is Lacking => 'lacks' in each && each.lacks.length > 0),
@@ -55,20 +55,22 @@ export function totalsOf(carried: TotalsTake): Totals {
 
 /** One total by its name; undefined where it cannot be given, or none is called so. */
 export function totalNamed(carried: TotalsTake, name: string): Derived | undefined {
-  const total = TOTALS[name]?.(timingOf(carried), carried);
+  const total = TOTALS.get(name)?.(timingOf(carried), carried);
   return total && 'value' in total ? total : undefined;
 }
 
 /** In the order in which they are shown. */
-const TOTALS: Readonly<Record<string, (timing: Timing, carried: TotalsTake) => Derived | Lacking>> = {
-  'timing at idle': (timing, carried) => idleTotal(carried, timing),
-  total: openTotal,
-  'cruise total': cruiseTotal,
-  'all in': allIn,
-  slope,
-};
+const TOTALS: ReadonlyMap<string, (timing: Timing, carried: TotalsTake) => Derived | Lacking> = new Map(
+  Object.entries({
+    'timing at idle': (timing, carried) => idleTotal(carried, timing),
+    total: openTotal,
+    'cruise total': cruiseTotal,
+    'all in': allIn,
+    slope,
+  }),
+);
 
-export const TOTAL_NAMES: readonly string[] = Object.keys(TOTALS);
+export const TOTAL_NAMES: readonly string[] = [...TOTALS.keys()];
 
 /** The wide-open total at one speed; what a measured total is held to. */
 export function totalAtSpeed(carried: TotalsTake, rpm: number): Derived | Lacking {
@@ -224,7 +226,7 @@ function sum(name: string, values: readonly Interval[], terms: () => Terms): Der
 }
 
 function lacking(name: string, needs: Readonly<Record<string, unknown>>): Lacking {
-  return { name, lacks: Object.keys(needs).filter((need) => needs[need] === undefined) };
+  return { name, lacks: Object.entries(needs).flatMap(([need, has]) => (has === undefined ? [need] : [])) };
 }
 
 /** The stop, where it is what holds the curve. */

@@ -40,7 +40,7 @@ const conditionText = (words: readonly string[]): string =>
 
 const IN_GEAR = /^(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)$/i;
 
-/** `402 415 F` is one value after another of the same kind; points and the parts of the weather stand apart. */
+/** `388 401 F` is one value after another of the same kind; points and the parts of the weather stand apart. */
 const isList = ({ points, values }: Said): boolean =>
   points.length === 0 &&
   values.every((value) => value.form === 'amount' && value.unit?.id === (values[0] as Amount).unit?.id);

@@ -8,9 +8,9 @@ import type { Origin } from './notebook.ts';
 export const NO_WORK: Carried['dueSinceRun'] = new Map();
 
 /** A speed or a timed run is only read under way. */
-export const isMoving = ({ name }: Pick<Quantity, 'name'>): boolean => ON_THE_MOVE.has(name);
+export const isMoving = ({ name }: Pick<Quantity, 'name'>): boolean => ON_THE_MOVE.includes(name);
 
-const ON_THE_MOVE: ReadonlySet<string> = new Set(['speed', 'run time']);
+export const ON_THE_MOVE: readonly string[] = ['speed', 'run time'];
 
 /** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */
 export function withDue(

@@ -1,6 +1,6 @@
 /**
  * A line to its entry: which word of the trade it is, for which place, with which values. Depends on the line, the
- * section it stands in and the notebook's own words, on nothing else.
+ * section it stands in, whether a merge is open there, and the notebook's own words, on nothing else.
  */
 import {
   type GroupSyntax,
@@ -14,6 +14,7 @@ import {
   tokenText,
 } from '../../grammar/index.ts';
 import type { Quantity } from '../trade/quantity.ts';
+import { markOf } from './conflicts.ts';
 import { isoDate } from './dates.ts';
 import { spoken } from './meant.ts';
 import { type Around, nameAt, nameOf } from './names.ts';
@@ -27,6 +28,8 @@ type Syntax<Kind extends LineSyntax['kind']> = LineSyntax & { readonly kind: Kin
 export function entryOf(line: Line, around: Around): Entry {
   const time = timeOf(line);
   const syntax = line.syntax;
+  if (syntax.kind === 'conflict' || around.inConflict)
+    return { kind: 'conflict', mark: markOf(line), time: undefined, line };
   switch (syntax.kind) {
     case 'blank':
       return { kind: 'blank', time, line };

@@ -1,7 +1,9 @@
 /** What a session read at idle, in and out of gear, and how the mixture screws of two sides stand. */
+
 import { type Interval, subtract } from '../trade/interval.ts';
 import { amountIn, settingIn } from './amounts.ts';
 import type { Carried, InForce, Taken } from './carry.ts';
+import { ofName } from './maps.ts';
 import type { Origin, Said } from './notebook.ts';
 
 interface ReadAt {
@@ -48,19 +50,16 @@ function lastRead(
   holds: (said: Said) => boolean,
 ): ReadAt | undefined {
   const latest = carried.lastly.get(name);
-  const holding = (each: Taken) => each.quantity.name === name && holds(each.said);
+  const holding = (each: Taken) => holds(each.said);
   const taken =
-    lastOf(carried.readings.values(), holding) ??
+    ofName(carried.readings, name, MOST_READ).findLast(holding) ??
     (name === 'depression' && latest && holding(latest) ? latest : undefined);
   const value = taken && amountIn(taken.said.values[0], unit, taken.quantity.unit);
   return taken && value ? { value, words: taken.said.heard, by: taken.by } : undefined;
 }
 
-function lastOf<T>(all: Iterable<T>, holds: (each: T) => boolean): T | undefined {
-  let last: T | undefined;
-  for (const each of all) if (holds(each)) last = each;
-  return last;
-}
+/** Readings of one kind that are looked at, from the last of a session. */
+const MOST_READ = 64;
 
 /** Left and right end up within about this many turns of each other. Common practice, no source. */
 export const SIDES_APART = 0.25;
@@ -77,9 +76,12 @@ const OPPOSITE: readonly (readonly [string, string])[] = [
   ['port', 'starboard'],
 ];
 
+/** Mixture screws that are looked at, the latest: more than any engine has. */
+const MOST_SCREWS = 96;
+
 /** Mixture screws that stand opposite each other, both known. */
 export function mixtureSides(settings: Carried['settings']): readonly Sides[] {
-  const screws = [...settings.values()].filter(({ quantity }) => quantity.name === 'mixture');
+  const screws = ofName(settings, 'mixture', MOST_SCREWS);
   return OPPOSITE.flatMap(([one, other]) =>
     screws
       .filter(({ place }) => place.split(' ').includes(one))
@@ -97,8 +99,8 @@ export const farApart = ({ difference: { low, high } }: Sides): boolean =>
 
 /** `the screws do nothing`, `mixture made no difference`. */
 export const NOTED_WITHOUT_EFFECT =
-  /\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b|\bno (?:effect|difference|change|response)\b.*\b(?:screws?|mixture)\b/i;
+  /^(?:(?!\b(?:screw|mixture)).)*\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b|^(?:(?!\bno (?:effect|difference|change|response)\b).)*\bno (?:effect|difference|change|response)\b.*\b(?:screws?|mixture)\b/i;
 
-/** What it means where mixture screws have no effect. Common practice, no source. */
+/** Likely cause and cure where mixture screws have no effect; goes on after a colon. Common practice, no source. */
 export const PLATES_TOO_FAR_OPEN =
-  'the throttle plates may stand too far open, so that fuel comes from the transfer slot and not past the screws: close the primary plates, and give the air another way (secondary stop, more initial advance)';
+  'the throttle plates may be too far open, so fuel comes from the transfer slot instead. Close the primary plates and let the idle air in another way: secondary stop, more initial advance';

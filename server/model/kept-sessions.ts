@@ -12,10 +12,14 @@ export const carriedBefore = ({ pages }: Snapshot, { pagesFrom }: Stretch): Carr
 export const carriedAfter = ({ pages }: Snapshot, { pagesTo }: Stretch): Carried =>
   pages[pagesTo - 1]?.after ?? NOTHING_CARRIED;
 
+/** Marked by the same line. What says so may have been read again since: it need not be the same object. */
+export const sameKeep = (a: Carried['kept'], b: Carried['kept']): boolean =>
+  a?.by.ref.line === b?.by.ref.line;
+
 /** It has a line `keep`. */
 export function isKept(snapshot: Snapshot, session: Stretch): boolean {
   const { kept } = carriedAfter(snapshot, session);
-  return kept !== undefined && kept !== carriedBefore(snapshot, session).kept;
+  return kept !== undefined && !sameKeep(kept, carriedBefore(snapshot, session).kept);
 }
 
 /** The last session above a session that is marked to keep. */

@@ -6,15 +6,15 @@ import type { Steps } from './steps.ts';
 
 type Question = (readings: readonly Reading[]) => readonly unknown[];
 
+type OnPage<T> = (snapshot: Snapshot, page: number) => readonly T[];
+
 /** All questions there are, as the files that ask them are loaded. Reading a page costs far more than asking it. */
 const QUESTIONS: Question[] = [];
 /** By page, in the order of the questions; kept as long as the page itself. */
 const answers = new WeakMap<Page, readonly (readonly unknown[])[]>();
 
 /** Keeps the answer of each page as long as the page itself is kept. `ask` depends on the page's readings alone. */
-export function keptByPage<T>(
-  ask: (readings: readonly Reading[]) => readonly T[],
-): (snapshot: Snapshot, page: number) => readonly T[] {
+export function keptByPage<T>(ask: (readings: readonly Reading[]) => readonly T[]): OnPage<T> {
   const question = QUESTIONS.push(ask) - 1;
   return (snapshot, index) => answersOn(snapshot, index)[question] as readonly T[];
 }
@@ -39,9 +39,12 @@ function answersOn(snapshot: Snapshot, index: number): readonly (readonly unknow
 }
 
 /** The answers of all pages, in order. */
-export function ofAllPages<T>(
+export const ofAllPages = <T>(snapshot: Snapshot, on: OnPage<T>): readonly T[] =>
+  onPages(snapshot, { from: 0, to: snapshot.pages.length }, on);
+
+/** The answers of the pages from one to before another, in order. */
+export const onPages = <T>(
   snapshot: Snapshot,
-  on: (snapshot: Snapshot, page: number) => readonly T[],
-): readonly T[] {
-  return snapshot.pages.flatMap((_, page) => on(snapshot, page));
-}
+  { from, to }: { readonly from: number; readonly to: number },
+  on: OnPage<T>,
+): readonly T[] => snapshot.pages.slice(from, to).flatMap((_, i) => on(snapshot, from + i));

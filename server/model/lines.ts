@@ -35,12 +35,22 @@ export function entryOfText(text: string, around: Around): Entry {
   return entry;
 }
 
-function entriesIn({ section, words, specs }: Around): Known {
+function entriesIn({ section, inConflict, words, specs }: Around): Known {
   for (const each of known) {
     const { around } = each;
-    if (around.section === section && around.words === words && around.specs === specs) return each;
+    if (
+      around.section === section &&
+      around.inConflict === inConflict &&
+      around.words === words &&
+      around.specs === specs
+    )
+      return each;
   }
-  const made: Known = { around: { section, words, specs }, young: new Map(), old: new Map() };
+  const made: Known = {
+    around: { section, inConflict, words, specs },
+    young: new Map(),
+    old: new Map(),
+  };
   known[next] = made;
   next = (next + 1) % AROUNDS;
   return made;

@@ -1,9 +1,10 @@
 /** The log lines of a notebook, each with what was in force as it was written. */
 import type { Carried } from './carry.ts';
-import { keptByPage } from './kept.ts';
+import { keptByPage, onPages } from './kept.ts';
 import { lineOf } from './locate.ts';
 import type { Origin } from './notebook.ts';
 import type { Reading } from './page.ts';
+import { sectionsUpFrom } from './sessions.ts';
 import { pageAt, type Snapshot } from './snapshot.ts';
 
 export interface LogLine {
@@ -24,11 +25,10 @@ const logsOn = keptByPage((readings: readonly Reading[]): readonly LogLine[] =>
 
 /** Asked of a log's line (`word` is `log`) that one; else, up to the line, those of the latest session that has any. */
 export function logLinesAt(snapshot: Snapshot, line: number, word?: string): readonly LogLine[] {
-  const last = pageAt(snapshot, line);
   const at = (log: LogLine) => lineOf(snapshot, log.by.ref) ?? line + 1;
-  if (word === 'log') return logsOn(snapshot, last).filter((log) => at(log) === line);
-  for (let page = last; page >= 0; page--) {
-    const found = logsOn(snapshot, page).filter((log) => page < last || at(log) <= line);
+  if (word === 'log') return logsOn(snapshot, pageAt(snapshot, line)).filter((log) => at(log) === line);
+  for (const pages of sectionsUpFrom(snapshot, line)) {
+    const found = onPages(snapshot, pages, logsOn).filter((log) => at(log) <= line);
     if (found.length > 0) return found;
   }
   return [];

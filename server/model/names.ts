@@ -8,6 +8,8 @@ import { specNames } from './specs.ts';
 
 export interface Around {
   readonly section: SectionKind | undefined;
+  /** Inside a merge that was not finished, where no line says anything. */
+  readonly inConflict: boolean;
   /** Own words of the notebook, by lower-case name. */
   readonly words: ReadonlyMap<string, Quantity>;
   /** What is specified may be read by its name: `head bolts 60 lb-ft`. */
@@ -60,7 +62,7 @@ function ownNameAt(
   names: ReadonlyMap<string, Quantity>,
   longest: number,
 ): { quantity: Quantity; length: number } | undefined {
-  if (names.size === 0 || !firstWordsOf(names).has(firstWord(words[from] ?? ''))) return undefined;
+  if (!mayBegin(names, words[from] ?? '')) return undefined;
   for (let length = Math.min(longest, words.length - from); length > 0; length--) {
     const name = words.slice(from, from + length).join(' ');
     const quantity = names.get(name.toLowerCase().replaceAll('-', ' '));
@@ -71,7 +73,13 @@ function ownNameAt(
 
 const firstWords = new WeakMap<ReadonlyMap<string, Quantity>, ReadonlySet<string>>();
 
+/** Names up to which their first words are gathered: where there are more, a name is looked up at once. */
+const FEW = 64;
+
 /** Most words of a notebook begin no name of its own, and this tells them at once. */
+const mayBegin = (names: ReadonlyMap<string, Quantity>, word: string): boolean =>
+  names.size > FEW || (names.size > 0 && firstWordsOf(names).has(firstWord(word)));
+
 function firstWordsOf(names: ReadonlyMap<string, Quantity>): ReadonlySet<string> {
   let words = firstWords.get(names);
   if (!words) {

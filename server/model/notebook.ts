@@ -56,7 +56,7 @@ export interface Said {
   readonly place: Place | undefined;
   readonly values: readonly Value[];
   readonly points: readonly Point[];
-  /** Words beside the values: `manifold`, `infrared`, `plugged`. Lower case. */
+  /** Words beside the values: `manifold`, `probe`, `plugged`. Lower case. */
   readonly words: readonly Word[];
   readonly conditions: readonly Condition[];
   /** All words, beside the values and in the conditions; lower case. */
@@ -210,8 +210,19 @@ interface BlankEntry extends Base {
   readonly kind: 'blank';
 }
 
+/** What the lines of a merge that was not finished do: begin it, part its sides, end it. */
+export type ConflictMark = 'begins' | 'parts' | 'ends';
+
+/** A line of a merge that was not finished: a marker, or one that stands between two. */
+interface ConflictEntry extends Base {
+  readonly kind: 'conflict';
+  /** Undefined for a line between markers: it says nothing, whatever stands on it. */
+  readonly mark: ConflictMark | undefined;
+}
+
 export type Entry =
   | BlankEntry
+  | ConflictEntry
   | SectionEntry
   | SessionEntry
   | QuantityEntry

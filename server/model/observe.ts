@@ -6,6 +6,7 @@ import type { Carried } from './carry.ts';
 import type { Setup } from './changes.ts';
 import { type Measured, measuredIn } from './comparable.ts';
 import { keptByPage } from './kept.ts';
+import { ofName } from './maps.ts';
 import type { Origin } from './notebook.ts';
 import type { Reading } from './page.ts';
 
@@ -41,8 +42,7 @@ function observed(readings: readonly Reading[]): readonly Observation[] {
 /** The day's air out of the session's weather line or the readings that stand for it; undefined without a temperature. */
 export function airOf(carried: Carried): WrittenAir | undefined {
   let air: Partial<WrittenAir> = {};
-  for (const { quantity, said } of carried.readings.values()) {
-    if (!AIR_WORDS.has(quantity.name)) continue;
+  for (const { quantity, said } of ofName(carried.readings, AIR_WORDS, AIR_READINGS)) {
     for (const value of said.values) {
       if (value.form !== 'amount' || (!value.unit && !quantity.unit)) continue;
       const number = (unit: string) => {
@@ -59,7 +59,9 @@ export function airOf(carried: Carried): WrittenAir | undefined {
   return celsius === undefined ? undefined : { celsius, pascals, humidity };
 }
 
-const AIR_WORDS: ReadonlySet<string> = new Set(['weather', 'air temperature', 'barometer', 'humidity']);
+/** Of each word: further back a session tells its air no more. */
+const AIR_READINGS = 24;
+const AIR_WORDS = ['weather', 'air temperature', 'barometer', 'humidity'] as const;
 const STANDARD = { pascals: 101325, humidity: 0.5 } as const;
 
 /**

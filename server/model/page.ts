@@ -38,9 +38,7 @@ export interface Reading extends Context {
 }
 
 /** A page starts at a section's word; a section longer than this is parted, so that a keystroke costs no more. */
-const LONGEST_PAGE = 100;
-/** Lines to which a page may grow by typing. */
-export const FULL_PAGE = 2 * LONGEST_PAGE;
+export const LONGEST_PAGE = 100;
 
 /** Whatever the parser takes for the head of a section, and a few lines more, which does no harm. */
 const SECTION_WORD =
@@ -56,21 +54,26 @@ function startsPage(line: string): boolean {
 }
 
 /**
- * Parts raw lines into pages' worth of lines. What a page's borders are never changes what the lines mean. A page may
- * grow to `most` lines before it is parted, so that typing does not move a line to another page at every new line.
+ * Parts raw lines into pages' worth of lines. What a page's borders are never changes an answer. A page may grow to
+ * `most` lines before it is parted into pieces of `longest`, so that typing does not move a line to another page at every
+ * new line.
  */
-export function partIntoPages(lines: readonly string[], most = LONGEST_PAGE): (readonly string[])[] {
+export function partIntoPages(
+  lines: readonly string[],
+  longest = LONGEST_PAGE,
+  most = longest,
+): (readonly string[])[] {
   const pages: string[][] = [];
   for (const line of lines) {
     if (pages.length === 0 || startsPage(line)) pages.push([]);
     pages.at(-1)?.push(line);
   }
-  return pages.flatMap((page) => (page.length > most ? inPieces(page) : [page]));
+  return pages.flatMap((page) => (page.length > most ? inPieces(page, longest) : [page]));
 }
 
-function inPieces(lines: readonly string[]): (readonly string[])[] {
-  const count = Math.ceil(lines.length / LONGEST_PAGE);
-  return Array.from({ length: count }, (_, i) => lines.slice(i * LONGEST_PAGE, (i + 1) * LONGEST_PAGE));
+function inPieces(lines: readonly string[], longest: number): (readonly string[])[] {
+  const count = Math.ceil(lines.length / longest);
+  return Array.from({ length: count }, (_, i) => lines.slice(i * longest, (i + 1) * longest));
 }
 
 export interface Lines {

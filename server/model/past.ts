@@ -7,6 +7,7 @@ import type { Quantity } from '../trade/quantity.ts';
 import { amountIn } from './amounts.ts';
 import type { Carried, Window } from './carry.ts';
 import { isResponse } from './comparable.ts';
+import { put } from './maps.ts';
 import type { Said } from './notebook.ts';
 
 type Past = Carried['past'];
@@ -24,7 +25,7 @@ export function withReading(past: Past, key: string, quantity: Quantity, said: S
   const before = past.get(key);
   if (!values || (!before && past.size >= MOST_KINDS)) return past;
   const lists = [...(before?.lists ?? []).slice(1 - WINDOW), values];
-  return new Map(past).set(key, { lists, unread: 0 });
+  return put(past, key, { lists, unread: 0 });
 }
 
 /** At the start of a session. */

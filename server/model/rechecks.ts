@@ -6,6 +6,7 @@ import { type Interval, subtract } from '../trade/interval.ts';
 import { amountIn } from './amounts.ts';
 import type { Carried, Recheck } from './carry.ts';
 import { daysBetween } from './dates.ts';
+import { put, withoutKey } from './maps.ts';
 import type { Origin, QuantityEntry, RecheckEntry } from './notebook.ts';
 import { specNames } from './specs.ts';
 import type { Amount } from './values.ts';
@@ -28,19 +29,16 @@ type Rechecks = Carried['rechecks'];
 
 /** The reminders after one more; under a name that is there already the new one holds. */
 export function withRecheck(state: Carried, { name, after, again }: RecheckEntry, by: Origin): Rechecks {
-  return after ? new Map(state.rechecks).set(name, begunAt(state, { after, again }, by)) : state.rechecks;
+  return after ? put(state.rechecks, name, begunAt(state, { after, again }, by)) : state.rechecks;
 }
 
-/** Those that were done are gone, or begin anew where they are to be done every so often. */
-export function rechecksDone(state: Carried, isDone: (name: string) => boolean, by: Origin): Rechecks {
-  const { rechecks } = state;
-  if (![...rechecks.keys()].some(isDone)) return rechecks;
-  return new Map(
-    [...rechecks].flatMap(([name, recheck]) => {
-      if (!isDone(name)) return [[name, recheck] as const];
-      return recheck.again ? [[name, begunAt(state, recheck, by)] as const] : [];
-    }),
-  );
+/** One that was done is gone, or begins anew where it is to be done every so often. */
+export function rechecksDone(state: Carried, name: string, by: Origin): Rechecks {
+  const recheck = state.rechecks.get(name);
+  if (!recheck) return state.rechecks;
+  return recheck.again
+    ? put(state.rechecks, name, begunAt(state, recheck, by))
+    : withoutKey(state.rechecks, name);
 }
 
 function begunAt(state: Carried, { after, again }: Pick<Recheck, 'after' | 'again'>, by: Origin): Recheck {
@@ -76,7 +74,8 @@ export function rechecksAfterWork(state: Carried, { quantity }: QuantityEntry, b
   if (rechecks.size === 0) return rechecks;
   const isIt = (name: string): boolean =>
     name === quantity.name || specNames(specs).get(name)?.name === quantity.name;
-  return rechecksDone(state, (name) => isIt(name) && isDue(rechecks.get(name), state), by);
+  const done = [...rechecks.keys()].filter((name) => isIt(name) && isDue(rechecks.get(name), state));
+  return done.reduce((after, name) => rechecksDone({ ...state, rechecks: after }, name, by), rechecks);
 }
 
 /** A session that ends has cooled down. */

@@ -42,7 +42,7 @@ function runsAmong(readings: readonly Reading[]): readonly Run[] {
   );
 }
 
-const isRun = ({ quantity }: QuantityEntry): boolean => quantity.name in RUN_UNIT;
+const isRun = ({ quantity }: QuantityEntry): boolean => Object.hasOwn(RUN_UNIT, quantity.name);
 
 function runOf({ quantity }: QuantityEntry, said: Said, before: Carried, by: Origin): readonly Run[] {
   const name = quantity.name as Run['quantity'];

@@ -153,7 +153,7 @@ export function heardIn({ words, conditions }: Pick<Said, 'words' | 'conditions'
   return heard;
 }
 
-/** In `402 415 398 F` the unit is said once, for all. */
+/** In `388 401 384 F` the unit is said once, for all. */
 function withSharedUnit(values: readonly Value[]): readonly Value[] {
   const unit = values.findLast((value) => value.form === 'amount' && value.unit) as Amount | undefined;
   if (!unit || values.length < 2) return values;

@@ -157,7 +157,7 @@ const specValues = (line: Line, syntax: Syntax): readonly Value[] =>
     .filter((value) => value.form !== 'text')
     .map((value) => asRange(line, value, lowerValue(line, value)).value);
 
-/** `choke pull-off: setting, 2..5 mm, "gap with the choke pulled off"`. */
+/** `shutter gap: setting, 2..5 mm, "between blade and stop"`. */
 export function wordEntry(line: Line, syntax: Syntax, time: Time): Entry {
   const head = wordsOf(line, syntax.head);
   const kindAt = head.findIndex((word) => isKind(word));

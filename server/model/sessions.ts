@@ -2,7 +2,7 @@
 import { parseLine, runText, tokenText, withoutBreak } from '../../grammar/index.ts';
 import type { SectionKind } from './notebook.ts';
 import type { Page } from './page.ts';
-import { linesOf, type Snapshot } from './snapshot.ts';
+import { linesOf, pageAt, type Snapshot } from './snapshot.ts';
 
 export interface Stretch {
   readonly kind: SectionKind;
@@ -37,6 +37,36 @@ export function stretchesOf(snapshot: Snapshot): readonly Stretch[] {
 export const sessionsOf = (snapshot: Snapshot): readonly Stretch[] =>
   stretchesOf(snapshot).filter((stretch) => stretch.kind === 'session');
 
+/** Pages by their numbers: from the first to before `to`. */
+interface Pages {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section hangs on
+ * how the text was typed: whatever is said of a section must be said of all its pages. Lines before the first head are
+ * one too.
+ */
+export function* sectionsUpFrom(snapshot: Snapshot, line: number): Generator<Pages> {
+  let from = pageAt(snapshot, line);
+  let to = sectionEnd(snapshot, from);
+  for (; to > 0; from--) {
+    if (from > 0 && !isHeaded(snapshot, from)) continue;
+    yield { from, to };
+    to = from;
+  }
+}
+
+/** The page after the last one of the section of a page. */
+export function sectionEnd(snapshot: Snapshot, page: number): number {
+  let to = page + 1;
+  while (to < snapshot.pages.length && !isHeaded(snapshot, to)) to++;
+  return to;
+}
+
+const isHeaded = ({ pages }: Snapshot, page: number): boolean => headOf(pages[page] as Page) !== undefined;
+
 type Head = Pick<Stretch, 'kind' | 'title' | 'date' | 'clock'>;
 
 const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
@@ -45,7 +75,7 @@ const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
 function headOf(page: Page): Head | undefined {
   let known = heads.get(page);
   if (!known) {
-    known = { head: headIn(page) };
+    known = { head: page.before.inConflict ? undefined : headIn(page) };
     heads.set(page, known);
   }
   return known.head;

@@ -3,6 +3,7 @@ import { add, scale } from '../trade/interval.ts';
 import { turnSign } from '../trade/turns.ts';
 import { convertDifference, unitById } from '../trade/units.ts';
 import { type Carried, type InForce, keyOf } from './carry.ts';
+import { ofName, put, withoutKey } from './maps.ts';
 import type { Origin, QuantityEntry, Said } from './notebook.ts';
 import type { Amount } from './values.ts';
 
@@ -16,7 +17,8 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
   if (change?.form === 'amount' && change.relative)
     return placesMeant(settings, entry.quantity.name, place).reduce(
       (after, each) =>
-        new Map(after).set(
+        put(
+          after,
           keyOf(entry.quantity.name, each),
           changed(settings, entry, { said, place: each }, change, where),
         ),
@@ -24,15 +26,12 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
     );
   const before = settings.get(keyOf(entry.quantity.name, place));
   if (before && onlyWords(entry, said))
-    return new Map(settings).set(keyOf(entry.quantity.name, place), {
-      ...before,
-      words: wordsIn(said),
-      by: where,
-    });
-  const after = new Map(settings);
-  if (place === '' && entry.quantity.places)
-    for (const [key, each] of settings) if (each.quantity.name === entry.quantity.name) after.delete(key);
-  return after.set(keyOf(entry.quantity.name, place), whole(entry, said, where));
+    return put(settings, keyOf(entry.quantity.name, place), { ...before, words: wordsIn(said), by: where });
+  const { name, places } = entry.quantity;
+  let after = settings;
+  if (place === '' && places)
+    for (const each of ofName(settings, name)) after = withoutKey(after, keyOf(name, each.place));
+  return put(after, keyOf(name, place), whole(entry, said, where));
 }
 
 /** `initial` alone, `choke linkage ok`: what was in force still is. */
@@ -43,8 +42,9 @@ const saysNothing = ({ quantity, text }: QuantityEntry, { values, points, words 
 
 /** A change without a place is made everywhere: `mixture in 1/4 turn` after `mixture left 1 turn, right 1 1/4 turns`. */
 function placesMeant(settings: Settings, name: string, place: string): readonly string[] {
-  const written = [...settings.values()].filter((each) => each.quantity.name === name);
-  return place === '' && written.length > 0 ? written.map((each) => each.place) : [place];
+  if (place !== '') return [place];
+  const written = ofName(settings, name);
+  return written.length > 0 ? written.map((each) => each.place) : [place];
 }
 
 /** `vacuum advance plugged` says where the canister is connected; its curve stays. */

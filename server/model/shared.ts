@@ -1,6 +1,7 @@
 /** Notebooks that use one another: what a `use` line gets, whoever keeps the texts. */
 import { cutLines, parseLine, tokenText, withoutBreak } from '../../grammar/index.ts';
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
+import { isOpenAfter, markOf } from './conflicts.ts';
 import type { Origin } from './notebook.ts';
 import type { Page } from './page.ts';
 import type { Shared, Snapshot } from './snapshot.ts';
@@ -10,8 +11,8 @@ import type { Absent, Found } from './step.ts';
 export interface Known {
   /** The name of the notebook that another one writes as `path`; undefined outside the folders that may be read. */
   readonly resolve: (notebook: string, path: string) => string | undefined;
-  /** The paths a notebook uses; none where it is not known. */
-  readonly usesOf: (notebook: string) => readonly string[];
+  /** Whether a notebook that one uses is that one, or leads back to it. */
+  readonly isCircle: (notebook: string, used: string) => boolean;
   /** Undefined where nobody has looked yet. */
   readonly stateOf: (notebook: string) => Found;
   /** That a file is not there; undefined where it is, or nobody has looked yet. */
@@ -34,20 +35,8 @@ export const sharedFor =
     const used = known.resolve(notebook, path);
     if (of === 'file') return used === undefined ? undefined : known.missing(used);
     if (used === undefined) return OUTSIDE;
-    return reaches(used, notebook, known) ? CYCLE : known.stateOf(used);
+    return known.isCircle(notebook, used) ? CYCLE : known.stateOf(used);
   };
-
-function reaches(from: string, wanted: string, known: Known): boolean {
-  const seen = new Set([from]);
-  for (const notebook of seen) {
-    if (notebook === wanted) return true;
-    for (const path of known.usesOf(notebook)) {
-      const used = known.resolve(notebook, path);
-      if (used !== undefined) seen.add(used);
-    }
-  }
-  return false;
-}
 
 const NOWHERE: Origin = { ref: { page: 0, line: 0 }, date: undefined };
 const givenBy = new WeakMap<Snapshot, Carried>();
@@ -98,18 +87,20 @@ export function usesOf(snapshot: Snapshot): readonly string[] {
 }
 
 function usesOnPage(page: Page): readonly string[] {
-  const uses = usesOn.get(page) ?? usesIn(page.text);
+  const uses = usesOn.get(page) ?? usesIn(page.text, page.before.inConflict);
   usesOn.set(page, uses);
   return uses;
 }
 
-/** As `usesOf`, of a text that is not open. */
-export function usesIn(text: string): readonly string[] {
+/** As `usesOf`, of a text that is not open. `isOpen`: a merge is, where it begins. */
+export function usesIn(text: string, isOpen = false): readonly string[] {
   if (!/\buse\b/i.test(text)) return [];
+  let inConflict = isOpen;
   return cutLines(text).flatMap((raw) => {
     const line = parseLine(withoutBreak(raw));
     const { syntax } = line;
-    if (syntax.kind !== 'file' || syntax.path === undefined) return [];
+    inConflict = isOpenAfter(inConflict, markOf(line));
+    if (inConflict || syntax.kind !== 'file' || syntax.path === undefined) return [];
     if (tokenText(line, syntax.word).toLowerCase() !== 'use') return [];
     return [tokenText(line, syntax.path).replace(/^"(.*)"$/, '$1')];
   });

@@ -106,11 +106,13 @@ function ofBarometer(value: Value): Value {
 }
 
 /** Units a bare number may also have been read in, where it cannot be in the usual one. */
-const ALSO_READ_IN: Readonly<Record<string, readonly string[]>> = {
-  in: ['mm', 'thou'],
-  mm: ['in'],
-  psi: ['bar', 'kPa'],
-};
+const ALSO_READ_IN: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    in: ['mm', 'thou'],
+    mm: ['in'],
+    psi: ['bar', 'kPa'],
+  }),
+);
 
 /** A bare number far outside the usual, which another unit brings inside it. */
 function bySize(said: Said, { unit, band, bare, orIn }: Quantity): Said {
@@ -126,7 +128,7 @@ function bySize(said: Said, { unit, band, bare, orIn }: Quantity): Said {
   if (amounts.some((each) => each.unit || each.relative || !each.interval)) return said;
   const fits = (id: string) => amounts.every((each) => isUsual(each, id, band));
   if (fits(unit)) return said;
-  const meant = ALSO_READ_IN[unit]?.find(fits) ?? (bare && amounts.every(isDrilled) ? 'in' : undefined);
+  const meant = ALSO_READ_IN.get(unit)?.find(fits) ?? (bare && amounts.every(isDrilled) ? 'in' : undefined);
   if (!meant) return said;
   return { ...said, values: amounts.map((each) => ({ ...each, unit: unitById(meant), taken: true })) };
 }

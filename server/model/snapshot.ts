@@ -13,7 +13,7 @@ import {
 import { type Carried, NOTHING_CARRIED } from './carry.ts';
 import type { Check } from './findings.ts';
 import { type Listed, listedAfter, NOTHING_LISTED } from './listing.ts';
-import { FULL_PAGE, type Lines, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
+import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
 import type { Found, LookUp } from './step.ts';
 import { finished, type Steps } from './steps.ts';
 
@@ -22,6 +22,8 @@ export interface Snapshot extends Listed {
   readonly asking: number;
   readonly check: Check;
   readonly shared: Shared;
+  /** Lines of a page as the text is opened; by typing one may grow to twice as many. No answer depends on it. */
+  readonly longestPage: number;
   /** The next unused id of a page or a line. */
   readonly nextId: number;
 }
@@ -40,16 +42,25 @@ export interface Change {
   readonly text: string;
 }
 
-/** Reads a whole text. Any text has an answer; nothing throws. */
-export const open = (text: string, check: Check, shared: Shared = NONE_SHARED): Snapshot =>
-  finished(opening(text, check, shared));
+/** Reads a whole text. Any text has an answer; nothing throws. `longestPage` is at least 1. */
+export const open = (
+  text: string,
+  check: Check,
+  shared: Shared = NONE_SHARED,
+  longestPage = LONGEST_PAGE,
+): Snapshot => finished(opening(text, check, shared, longestPage));
 
 /** As `open`, a page a step. */
-export function* opening(text: string, check: Check, shared: Shared): Steps<Snapshot> {
+export function* opening(
+  text: string,
+  check: Check,
+  shared: Shared,
+  longestPage = LONGEST_PAGE,
+): Steps<Snapshot> {
   const ids = counter(1);
   const pages: Page[] = [];
   let carried = NOTHING_CARRIED;
-  for (const lines of partIntoPages(cutLines(text))) {
+  for (const lines of partIntoPages(cutLines(text), longestPage)) {
     const page = readPage(numbered(lines, ids), carried, check, lookUpIn(pages, shared));
     pages.push(page);
     carried = page.after;
@@ -57,7 +68,7 @@ export function* opening(text: string, check: Check, shared: Shared): Steps<Snap
   }
   const starts = startsOf([0], pages);
   const findings = listedAfter(NOTHING_LISTED, { pages, starts });
-  return { pages, starts, findings, asking: askingIn(pages), check, shared, nextId: ids() };
+  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId: ids() };
 }
 
 /** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
@@ -128,6 +139,7 @@ function rewrite(
   last: number,
   ids: () => number,
 ): readonly Lines[] {
+  const { longestPage } = snapshot;
   const touched = snapshot.pages.slice(first, last + 1);
   const offset = snapshot.starts[first] as number;
   const lines = touched.flatMap((page) => linesOf(page).lines);
@@ -137,17 +149,17 @@ function rewrite(
   const isLast = last === snapshot.pages.length - 1;
   const after = isLast ? cutLines(text) : withoutLast(cutLines(text));
   const lineIds = carriedIds(oldIds, after.length, { range, text: change.text }, ids);
-  return parted(after, lineIds, touched, ids);
+  return parted(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
 }
 
 function parted(
-  lines: readonly string[],
+  pieces: readonly (readonly string[])[],
   lineIds: readonly number[],
   touched: readonly Page[],
   ids: () => number,
 ): Lines[] {
   let at = 0;
-  return partIntoPages(lines, FULL_PAGE).map((piece, i) => {
+  return pieces.map((piece, i) => {
     const page = {
       id: touched[i]?.id ?? ids(),
       text: piece.join(''),

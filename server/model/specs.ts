@@ -1,7 +1,7 @@
 /** Specifications: how a session names what is specified, and which spec a value is held against. */
 import type { Quantity } from '../trade/quantity.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
-import type { Carried, Spec } from './carry.ts';
+import { type Carried, keyOf, type Spec } from './carry.ts';
 
 type Specs = Carried['specs'];
 
@@ -9,29 +9,51 @@ type Specs = Carried['specs'];
 export const specName = ({ name, quantity }: Pick<Spec, 'name' | 'quantity'>): string =>
   name === quantity.name ? name : `${name} ${quantity.name}`;
 
-const namesOf = new WeakMap<Specs, ReadonlyMap<string, Quantity>>();
+interface Named {
+  readonly quantities: ReadonlyMap<string, Quantity>;
+  /** By the whole name: `head bolts torque`. */
+  readonly specs: ReadonlyMap<string, Spec>;
+}
+
+const namesOf = new WeakMap<Specs, Named>();
 
 /**
  * What a session may write beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
  * only one thing of it is specified. A spec of a place (`intake valve lash`) needs no name of its own.
  */
-export function specNames(specs: Specs): ReadonlyMap<string, Quantity> {
-  let names = namesOf.get(specs);
-  if (!names) {
-    names = new Map([...specs.values()].filter(hasOwnName).flatMap((spec) => namesOfSpec(spec, specs)));
-    namesOf.set(specs, names);
+export const specNames = (specs: Specs): ReadonlyMap<string, Quantity> => namedIn(specs).quantities;
+
+function namedIn(specs: Specs): Named {
+  let named = namesOf.get(specs);
+  if (!named) {
+    const all = [...specs.values()];
+    const [own, once] = [all.filter(hasOwnName), namedOnce(all)];
+    named = {
+      quantities: new Map(own.flatMap((spec) => namesOfSpec(spec, once.has(spec.name)))),
+      specs: new Map(own.toReversed().map((spec) => [specName(spec), spec])),
+    };
+    namesOf.set(specs, named);
   }
-  return names;
+  return named;
 }
 
 const hasOwnName = ({ name, quantity }: Spec): boolean =>
   name !== quantity.name && !name.split(' ').every((word) => PLACE_WORDS.has(word) || word.startsWith('#'));
 
-function namesOfSpec(spec: Spec, specs: Specs): readonly (readonly [string, Quantity])[] {
+function namedOnce(specs: readonly Spec[]): ReadonlySet<string> {
+  const [once, more] = [new Set<string>(), new Set<string>()];
+  for (const { name } of specs) {
+    if (more.has(name)) continue;
+    if (once.delete(name)) more.add(name);
+    else once.add(name);
+  }
+  return once;
+}
+
+function namesOfSpec(spec: Spec, alone: boolean): readonly (readonly [string, Quantity])[] {
   const { band: _, ...quantity } = spec.quantity;
   const name = specName(spec);
   const own: Quantity = { ...quantity, name, aliases: [] };
-  const alone = [...specs.values()].filter((other) => other.name === spec.name).length === 1;
   return alone
     ? [
         [name, own],
@@ -54,12 +76,12 @@ export function specFor(specs: Specs, quantity: Quantity, said: Beside | undefin
   if (specs.size === 0) return undefined;
   const beside = said?.words.map((word) => word.text.toLowerCase()).join(' ') ?? '';
   const place = said?.place?.text;
-  const all = [...specs.values()];
-  const own = all.filter((spec) => spec.quantity.name === quantity.name);
+  const own = (name: string | undefined) =>
+    name === undefined ? undefined : specs.get(keyOf(name, quantity.name));
   return (
-    all.find((spec) => hasOwnName(spec) && specName(spec) === quantity.name) ??
-    own.find((spec) => spec.name !== quantity.name && spec.name === beside) ??
-    own.find((spec) => spec.name === place) ??
-    own.find((spec) => spec.name === quantity.name)
+    namedIn(specs).specs.get(quantity.name) ??
+    (beside === quantity.name ? undefined : own(beside)) ??
+    own(place) ??
+    own(quantity.name)
   );
 }

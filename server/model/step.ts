@@ -4,18 +4,21 @@ import { partKind } from '../trade/parts.ts';
 import type { PartKind } from '../trade/quantity.ts';
 import { type Carried, keyOf, same, type Taken } from './carry.ts';
 import { isResponse } from './comparable.ts';
+import { isOpenAfter } from './conflicts.ts';
 import { isMoving, NO_WORK, withDue } from './due.ts';
 import type { FileProblem } from './files.ts';
 import { jetDayAfter } from './jet-day.ts';
-import { put, without } from './maps.ts';
+import { put, putAll, putLast, without, withoutKey } from './maps.ts';
 import type {
   CheckEntry,
+  ConflictMark,
   Entry,
   FitEntry,
   ItemEntry,
   Origin,
   QuantityEntry,
   Ref,
+  RowEntry,
   SessionEntry,
 } from './notebook.ts';
 import { aged, withReading } from './past.ts';
@@ -29,7 +32,7 @@ import {
   withRecheck,
 } from './rechecks.ts';
 import { set } from './setting.ts';
-import { trialBegun } from './trials.ts';
+import { rowOf, trialBegun, trialWith } from './trials.ts';
 import { alsoTurned, withTurned } from './turned.ts';
 import { sinceTried, withUntried } from './untried.ts';
 import { withShared } from './with-shared.ts';
@@ -58,6 +61,7 @@ export type LookUp = (question: Question) => Found;
 export const isAbsent = (found: Found): found is Absent => found !== undefined && 'problem' in found;
 
 export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
+  if (entry.kind === 'conflict') return throughConflict(carried, entry.mark);
   const since = sinceTried(carried, entry);
   const state = since.trial && endsTrial(entry) ? { ...since, trial: undefined } : since;
   switch (entry.kind) {
@@ -98,7 +102,7 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
         parts: put(state.parts, entry.name, { part: entry.part, text: entry.text, by: where }),
       };
     case 'port':
-      return { ...state, ports: withPort(state.ports, entry, state.portsHead, where) };
+      return { ...state, ...withPort(state, entry, where) };
     case 'word':
       return entry.quantity ? { ...state, words: put(state.words, entry.name, entry.quantity) } : state;
     case 'item':
@@ -128,6 +132,11 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     default:
       return state;
   }
+}
+
+function throughConflict(carried: Carried, mark: ConflictMark | undefined): Carried {
+  const inConflict = isOpenAfter(carried.inConflict, mark);
+  return inConflict === carried.inConflict ? carried : { ...carried, inConflict };
 }
 
 const NO_READINGS: Carried['readings'] = new Map();
@@ -165,13 +174,11 @@ function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carr
 const ASKED_LATER: ReadonlySet<string> = new Set(['idle', 'depression', 'odometer', 'hours']);
 
 function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carried {
-  const readings = new Map(state.readings);
-  let { lastly, past } = state;
+  let { readings, lastly, past } = state;
   for (const said of entry.said) {
     const taken: Taken = { quantity: entry.quantity, said, time: entry.time, by: where };
     const key = readingKey(entry.quantity.name, said);
-    readings.delete(key); // set again it stands last, as its line does
-    readings.set(key, taken);
+    readings = putLast(readings, key, taken); // as its line is the last
     past = withReading(past, key, entry.quantity, said);
     if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
   }
@@ -182,22 +189,17 @@ function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carr
 }
 
 function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin): Carried['facts'] {
-  const after = new Map(map);
-  for (const said of entry.said) {
-    after.set(keyOf(entry.quantity.name, said.place?.text), {
-      quantity: entry.quantity,
-      said,
-      text: entry.text,
-      by: where,
-    });
-  }
+  const { quantity, text } = entry;
+  let after = map;
+  for (const said of entry.said)
+    after = put(after, keyOf(quantity.name, said.place?.text), { quantity, said, text, by: where });
   return after;
 }
 
 function withItem(state: Carried, entry: ItemEntry, where: Origin): Carried {
   if (entry.word === 'done') {
-    const isIt = (id: string) => id === entry.id;
-    return { ...state, items: without(state.items, isIt), rechecks: rechecksDone(state, isIt, where) };
+    const rechecks = rechecksDone(state, entry.id, where);
+    return { ...state, items: withoutKey(state.items, entry.id), rechecks };
   }
   const { word, text, safety } = entry;
   return { ...state, items: put(state.items, entry.id, { word, text, safety, by: where }) };
@@ -207,17 +209,13 @@ function withCheck(state: Carried, entry: CheckEntry, where: Origin): Carried {
   if (entry.ok === undefined) return state;
   const checks = put(state.checks, entry.name, { ok: entry.ok, by: where });
   if (!entry.ok) return { ...state, checks };
-  const isIt = (name: string) => name === entry.name;
-  return { ...state, checks, due: without(state.due, isIt), rechecks: rechecksDone(state, isIt, where) };
+  const rechecks = rechecksDone(state, entry.name, where);
+  return { ...state, checks, due: withoutKey(state.due, entry.name), rechecks };
 }
 
-function withRow(state: Carried, entry: Entry & { kind: 'row' | 'want' }, where: Origin): Carried {
+function withRow(state: Carried, entry: RowEntry, where: Origin): Carried {
   if (!state.trial) return state;
-  const size = entry.size.map((word) => word.text).join(' ');
-  return {
-    ...state,
-    trial: { ...state.trial, rows: [...state.trial.rows, { values: entry.values, size, by: where }] },
-  };
+  return { ...state, trial: trialWith(state.trial, rowOf(entry, where)) };
 }
 
 /** The kind of a part by its name: as declared, else by the words of the name. */
@@ -234,9 +232,9 @@ function fitPart(state: Carried, entry: FitEntry, where: Origin): Carried {
   const after = {
     ...bare,
     turned: state.fitted.has(kind) ? alsoTurned(state.turned, kind, where) : state.turned,
-    settings: new Map([...bare.settings, ...back]),
+    settings: putAll(bare.settings, back),
     fitted: put(bare.fitted, kind, { name: entry.name, written: writtenName(entry), by: where }),
-    parked: without(bare.parked, (name) => name === entry.name),
+    parked: withoutKey(bare.parked, entry.name),
   };
   return withDue(after, [{ name: entry.name, owner: kind }], where);
 }
@@ -257,7 +255,7 @@ function takeOff(state: Carried, kind: PartKind): Carried {
   return {
     ...state,
     settings: without(state.settings, (key) => owned.has(key)),
-    fitted: without(state.fitted, (each) => each === kind),
+    fitted: withoutKey(state.fitted, kind),
     parked: owned.size > 0 || state.fitted.has(kind) ? put(state.parked, name, owned) : state.parked,
   };
 }

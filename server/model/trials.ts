@@ -6,8 +6,9 @@ import type { Quantity } from '../trade/quantity.ts';
 import { fitTrial, type TrialFit, type TrialRow } from '../trade/trials.ts';
 import { convertInterval, type Unit, unitById } from '../trade/units.ts';
 import { findQuantity } from '../trade/vocabulary.ts';
-import type { Carried, Trial } from './carry.ts';
-import type { Origin, TrialEntry } from './notebook.ts';
+import type { Carried, Row, Trial } from './carry.ts';
+import { put } from './maps.ts';
+import type { Origin, RowEntry, TrialEntry } from './notebook.ts';
 import type { Amount, Value } from './values.ts';
 
 /** One axis of a trial: what it is called, what it is known as, and the unit its numbers are in. */
@@ -31,26 +32,61 @@ export interface ReadTrial {
 
 /** A trial without its rows. */
 export const trialBegun = ({ knob, response, under }: TrialEntry, by: Origin): Trial => {
-  return { knob, response, under, rows: [], by };
+  return { knob, response, under, rows: NO_ROWS, units: { knob: undefined, response: undefined }, by };
 };
 
-/** The first unit written on an axis holds for all its rows; a drill by name is its bore in inches. */
+const NO_ROWS: Trial['rows'] = new Map();
+
+export const rowOf = ({ values, size }: Pick<RowEntry, 'values' | 'size'>, by: Origin): Row => {
+  return { values, size: size.map((word) => word.text).join(' '), by };
+};
+
+export function trialWith(trial: Trial, row: Row): Trial {
+  const { knob, response } = pairOf(row);
+  const units = {
+    knob: trial.units.knob ?? knob?.unit?.id,
+    response: trial.units.response ?? response?.unit?.id,
+  };
+  return { ...trial, rows: put(trial.rows, String(trial.rows.size), row), units };
+}
+
+/** Both axes, as the rows so far have them. */
+export function axesOf(
+  { knob, response, units }: Trial,
+  words: Carried['words'],
+): Pick<ReadTrial, 'knob' | 'response'> {
+  return { knob: axisOf(knob, units.knob, words), response: axisOf(response, units.response, words) };
+}
+
+/** Whether a row gives two numbers in the units of the axes. */
+export const isOnAxes = (row: Row, axes: Pick<ReadTrial, 'knob' | 'response'>): boolean =>
+  readRow(pairOf(row), axes) !== undefined;
+
+const known = new WeakMap<Trial, readonly [words: Carried['words'], read: ReadTrial]>();
+
+/**
+ * The first unit written on an axis holds for all its rows; a drill by name is its bore in inches. Kept with the trial:
+ * several rules ask of each want.
+ */
 export function readTrial(trial: Trial, words: Carried['words']): ReadTrial {
-  const pairs = trial.rows.map(({ values, size }) => pairOf(values, size));
-  const knob = axisOf(
-    trial.knob,
-    pairs.map((pair) => pair.knob),
-    words,
-  );
-  const response = axisOf(
-    trial.response,
-    pairs.map((pair) => pair.response),
-    words,
-  );
-  const read = pairs.flatMap((pair) => {
-    const [at, gave] = [inUnit(pair.knob, knob.unit), inUnit(pair.response, response.unit)];
-    return at && gave && isBounded(at) && isBounded(gave) ? [{ at, gave }] : [];
-  });
+  const [of, before] = known.get(trial) ?? [];
+  if (before && of === words) return before;
+  const read = fitted(trial, words);
+  known.set(trial, [words, read]);
+  return read;
+}
+
+/** A trial at the bench has a dozen. */
+const MOST_ROWS = 50;
+
+/** What a line is held to while one types: the trial above it, where it is not so long that fitting it anew for each line would take long. */
+export const shortTrial = ({ trial, words }: Carried): ReadTrial | undefined =>
+  trial && trial.rows.size <= MOST_ROWS ? readTrial(trial, words) : undefined;
+
+function fitted(trial: Trial, words: Carried['words']): ReadTrial {
+  const { knob, response } = axesOf(trial, words);
+  const pairs = [...trial.rows.values()].map(pairOf);
+  const read = pairs.flatMap((pair) => readRow(pair, { knob, response }) ?? []);
   const rows = read.map(({ at, gave }) => ({ knob: middle(at), response: middle(gave) }));
   return {
     knob,
@@ -62,10 +98,18 @@ export function readTrial(trial: Trial, words: Carried['words']): ReadTrial {
   };
 }
 
+function readRow(
+  pair: Pair,
+  { knob, response }: Pick<ReadTrial, 'knob' | 'response'>,
+): { readonly at: Interval; readonly gave: Interval } | undefined {
+  const [at, gave] = [inUnit(pair.knob, knob.unit), inUnit(pair.response, response.unit)];
+  return at && gave && isBounded(at) && isBounded(gave) ? { at, gave } : undefined;
+}
+
 /** What `want` asks: a response to be had, or a setting of the knob to be judged; in the unit of its axis. */
 export function wantIn(
   value: Value | undefined,
-  trial: ReadTrial,
+  trial: Pick<ReadTrial, 'knob' | 'response'>,
 ): { readonly of: 'response' | 'knob'; readonly value: Interval } | undefined {
   if (value?.form !== 'amount') return undefined;
   const response = inUnit(measured(value), trial.response.unit);
@@ -88,22 +132,21 @@ interface Pair {
 const measured = ({ interval, unit, relative }: Amount): Measured | undefined =>
   interval && { interval: relative === 'less' ? scale(interval, -1) : interval, unit };
 
-function pairOf(values: readonly Value[], size: string): Pair {
+function pairOf({ values, size }: Pick<Row, 'values' | 'size'>): Pair {
   const amounts = values
     .filter((value): value is Amount => value.form === 'amount')
     .map((amount) => measured(amount));
-  const drill = size === '' ? undefined : drillNamed(size.replace(/\s*drill$/i, ''));
+  const drill = size === '' ? undefined : drillNamed(size.replace(/drill$/i, ''));
   if (!drill) return { knob: amounts[0], response: amounts[1] };
   const bore = { low: drill.inches, high: drill.inches, about: false };
   return { knob: { interval: bore, unit: unitById('in') }, response: amounts[0] };
 }
 
-function axisOf(name: string, given: readonly (Measured | undefined)[], words: Carried['words']): Axis {
+function axisOf(name: string, written: string | undefined, words: Carried['words']): Axis {
   const parts = name.split(' ');
   const found = findQuantity(parts, 0);
   const quantity = words.get(name) ?? (found?.length === parts.length ? found.quantity : undefined);
-  const written = given.find((each) => each?.unit)?.unit;
-  return { name, quantity, unit: written ?? unitById(quantity?.unit ?? 'number') };
+  return { name, quantity, unit: unitById(written ?? quantity?.unit ?? 'number') };
 }
 
 function inUnit(value: Measured | undefined, unit: Unit): Interval | undefined {
@@ -121,12 +164,16 @@ const TACHOMETER = 0.01;
 
 const meterFor = (unit: Unit, rows: readonly TrialRow[]): number | undefined =>
   unit.dimension === 'rotation' && rows.length > 0
-    ? TACHOMETER * Math.max(...rows.map(({ response }) => Math.abs(response)))
+    ? TACHOMETER * rows.reduce((most, { response }) => Math.max(most, Math.abs(response)), 0)
     : undefined;
 
 /** Rows that try one setting again tell how far the response strays by itself. */
 function noise(rows: readonly TrialRow[]): number | undefined {
   const byKnob = new Map<number, number[]>();
-  for (const { knob, response } of rows) byKnob.set(knob, [...(byKnob.get(knob) ?? []), response]);
+  for (const { knob, response } of rows) {
+    const same = byKnob.get(knob);
+    if (same) same.push(response);
+    else byKnob.set(knob, [response]);
+  }
   return noiseOf([...byKnob.values()])?.deviation;
 }

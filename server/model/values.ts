@@ -78,7 +78,7 @@ export function lowerValue(line: Line, syntax: ValueSyntax): Lowered {
   const numberSpan = numbersOf(line, syntax, signed);
   const unitSpan = unit.span ?? { from: numberSpan.to, to: numberSpan.to };
   const span = { from: runSpan(line, syntax.run).from, to: unitSpan.to };
-  const relative = signed ? 'more' : RELATIVE[prefix];
+  const relative = signed ? 'more' : RELATIVE.get(prefix);
   return {
     value: { form: 'amount', interval, unit: unit.unit, relative, problem, numberSpan, unitSpan, span },
     after: unit.words === 0 ? tail : tail.slice(unit.words),
@@ -92,13 +92,15 @@ function numbersOf(line: Line, syntax: AmountSyntax, signed = false): Span {
   return { from: tokenSpan(line, from).from, to: tokenSpan(line, to).to };
 }
 
-const RELATIVE: Readonly<Record<string, Amount['relative']>> = {
-  '+': 'more',
-  '-': 'less',
-  '−': 'less',
-  in: 'in',
-  out: 'out',
-};
+const RELATIVE: ReadonlyMap<string, Amount['relative']> = new Map(
+  Object.entries({
+    '+': 'more',
+    '-': 'less',
+    '−': 'less',
+    in: 'in',
+    out: 'out',
+  }),
+);
 
 /** `25-30 lb-ft` is a range where no order of cylinders can stand; `12-8` and `1-3-4-2` are none. */
 export function asRange(line: Line, syntax: ValueSyntax, lowered: Lowered): Lowered {
@@ -181,18 +183,18 @@ function intervalOf(line: Line, syntax: AmountSyntax, prefix: string): Read {
   const isLess = syntax.lowSign !== undefined;
   if (syntax.link === undefined)
     return { interval: withPrefix(isLess ? -low : low, prefix), problem: undefined };
-  const signed = RELATIVE[prefix] === 'less';
+  const signed = RELATIVE.get(prefix) === 'less';
   return { ...between(line, isLess || signed ? -low : low, syntax), signed };
 }
 
-/** `450..580`, `-5..-2`, `50 ± 2` */
+/** `190..220`, `-5..-2`, `50 ± 2` */
 function between(line: Line, low: number, { link, highSign, high }: AmountSyntax): Read {
   if (high === undefined) return unread('no second number');
   const size = numberOf(tokenText(line, high));
   if (typeof size === 'string') return unread(size);
   const isTolerance = /^(?:±|\+\/-)$/.test(tokenText(line, link as number));
   if (isTolerance) return { interval: range(low - size, low + size), problem: undefined };
-  const isLess = highSign !== undefined && RELATIVE[tokenText(line, highSign)] === 'less';
+  const isLess = highSign !== undefined && RELATIVE.get(tokenText(line, highSign)) === 'less';
   return { interval: range(low, isLess ? -size : size), problem: undefined };
 }
 

@@ -1,5 +1,6 @@
 /** What a line that uses another notebook takes from it. */
 import type { Carried } from './carry.ts';
+import { putAll } from './maps.ts';
 import type { Origin } from './notebook.ts';
 
 /**
@@ -11,8 +12,8 @@ export function withShared(state: Carried, shared: Carried, where: Origin): Carr
     [...map].map(([key, value]) => [key, { ...value, by: where }] as const);
   return {
     ...state,
-    specs: new Map([...state.specs, ...saidHere(shared.specs)]),
-    limits: new Map([...state.limits, ...saidHere(shared.limits)]),
-    words: new Map([...state.words, ...shared.words]),
+    specs: putAll(state.specs, saidHere(shared.specs)),
+    limits: putAll(state.limits, saidHere(shared.limits)),
+    words: putAll(state.words, shared.words),
   };
 }

@@ -1,7 +1,7 @@
 /** What is set otherwise than at the last session marked to keep: the first question when an engine got worse. */
 import type { Carried } from '../model/carry.ts';
 import { type Changed, changesBetween, stepText, stoodText } from '../model/changes.ts';
-import { carriedAfter, keptBefore } from '../model/kept-sessions.ts';
+import { carriedAfter, keptBefore, sameKeep } from '../model/kept-sessions.ts';
 import { sessionsOf } from '../model/sessions.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { type Where, whereOf } from './where.ts';
@@ -21,7 +21,7 @@ export interface ChangeRow {
 export function sinceKept(snapshot: Snapshot, line: number, carried: Carried): readonly ChangeRow[] {
   const session = sessionsOf(snapshot).findLast(({ from }) => from <= line);
   const kept = session && keptBefore(snapshot, session);
-  if (!kept || carried.kept !== carriedAfter(snapshot, kept).kept) return [];
+  if (!kept || !sameKeep(carried.kept, carriedAfter(snapshot, kept).kept)) return [];
   return changesBetween(carriedAfter(snapshot, kept), carried).map((change) => rowOf(snapshot, change));
 }
 

@@ -1,4 +1,4 @@
-/** Values held to the band that is usual for their quantity, and what may explain one that is outside it. */
+/** Values outside the usual band of their quantity, and the mistake that would explain each. */
 
 import { keyOf } from '../model/carry.ts';
 import type { Context } from '../model/findings.ts';
@@ -13,11 +13,11 @@ import { signedAmounts } from './said.ts';
 export interface Outside {
   readonly quantity: Quantity;
   readonly amount: Amount;
-  /** In the unit it was written in, relative changes added up. */
+  /** The value in the unit it was written in, with relative changes added up. */
   readonly value: Interval;
   readonly unit: Unit;
   readonly band: Band;
-  /** A slip of the pen that would bring it inside; undefined where none or more than one would. */
+  /** The mistake that would explain it; undefined where none or more than one would. */
   readonly slip: Slip | undefined;
 }
 
@@ -25,7 +25,7 @@ export type Slip =
   | { readonly kind: 'unit'; readonly unit: Unit }
   | { readonly kind: 'ten times'; readonly value: number };
 
-/** Whether values of it have a band to be held to. */
+/** Whether the quantity has a band. */
 export const isBanded = ({ band, parts }: Quantity): boolean => band !== undefined || parts !== undefined;
 
 /** The values of a line that are wholly outside their bands. */
@@ -35,7 +35,7 @@ export function outsideBand(entry: QuantityEntry, context: Context): readonly Ou
 }
 
 const NOTHING: readonly Outside[] = [];
-/** Four rules ask of the same line, one after another. The line is known by its origin: a context would keep the whole notebook. */
+/** The last result: four rules judge the same line in turn. Keyed by origin, as holding the context would keep the whole notebook in memory. */
 let latest: { readonly where: Origin; readonly found: readonly Outside[] } | undefined;
 
 function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
@@ -51,7 +51,7 @@ function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
   return found.length > 0 ? found : NOTHING;
 }
 
-/** A cold engine is as cold as the day. */
+/** Whether a temperature was taken on a cold engine, which is as cold as the day. */
 const isColdOne = (quantity: Quantity, said: Said): boolean =>
   quantity.dimension === 'temperature' && said.heard.includes('cold');
 
@@ -64,7 +64,7 @@ function judge(entry: QuantityEntry, said: Said, amount: Amount, { after }: Cont
   return { quantity, amount, value: whole.interval, unit, band, slip: slipOf(amount, unit, band) };
 }
 
-/** The sum a change makes, where it is known what it started from. */
+/** The value after a relative change, where its start is known. */
 function sumOf(setting: { readonly values: readonly unknown[]; readonly base: unknown } | undefined) {
   return setting?.base ? (setting.values[0] as Amount | undefined) : undefined;
 }
@@ -84,7 +84,9 @@ function slipOf(amount: Amount, unit: Unit, band: Band): Slip | undefined {
   if (amount.relative || !amount.interval) return undefined;
   const value = amount.interval;
   if (unit.dimension !== 'temperature' && isJustOutside(value, bandIn(unit, band))) return undefined;
-  const units = (OFTEN_MIXED[unit.id] ?? []).map(unitById).filter((other) => isInside(value, other, band));
+  const units = (OFTEN_MIXED.get(unit.id) ?? [])
+    .map(unitById)
+    .filter((other) => isInside(value, other, band));
   const usual = unitById(band.unit);
   const only = isInside(value, usual, band) ? usual : units.length === 1 ? units[0] : undefined;
   const ten = tenthOrTenfold(value, bandIn(unit, band));
@@ -92,11 +94,11 @@ function slipOf(amount: Amount, unit: Unit, band: Band): Slip | undefined {
   return ten !== undefined && units.length === 0 ? { kind: 'ten times', value: ten } : undefined;
 }
 
-/** So near that the engine itself may be odd, and another unit explains nothing: common practice, no source. */
+/** Whether a value is so near the band that the engine itself may be odd and another unit explains nothing. Common practice, no source. */
 const isJustOutside = ({ low, high }: Interval, band: Interval): boolean =>
   low <= 1.1 * band.high && high >= band.low / 1.1;
 
-/** How far out a value is before a slipped nought explains it better than an odd engine: common practice, no source. */
+/** Factor outside the band from which a misplaced zero explains a value better than an odd engine. Common practice, no source. */
 const FAR_OUT = 2.5;
 
 function tenthOrTenfold(value: Interval, band: Interval): number | undefined {
@@ -108,22 +110,24 @@ function tenthOrTenfold(value: Interval, band: Interval): number | undefined {
     .find((other) => contains(band, other));
 }
 
-/** Units that the same instrument, drawer or manual gives side by side. */
-const OFTEN_MIXED: Readonly<Record<string, readonly string[]>> = {
-  F: ['C'],
-  C: ['F'],
-  in: ['mm', 'thou'],
-  mm: ['in', 'thou'],
-  thou: ['in', 'mm'],
-  psi: ['bar', 'kPa'],
-  bar: ['psi', 'kPa'],
-  kPa: ['psi', 'bar', 'inHg'],
-  inHg: ['kPa', 'mmHg', 'hPa'],
-  hPa: ['inHg', 'mmHg', 'kPa'],
-  kg: ['lb'],
-  cc: ['L', 'cu-in'],
-  L: ['cc', 'cu-in'],
-};
+/** Units found side by side on instruments, in drawers and in manuals, so often mixed up. */
+const OFTEN_MIXED: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    F: ['C'],
+    C: ['F'],
+    in: ['mm', 'thou'],
+    mm: ['in', 'thou'],
+    thou: ['in', 'mm'],
+    psi: ['bar', 'kPa'],
+    bar: ['psi', 'kPa'],
+    kPa: ['psi', 'bar', 'inHg'],
+    inHg: ['kPa', 'mmHg', 'hPa'],
+    hPa: ['inHg', 'mmHg', 'kPa'],
+    kg: ['lb'],
+    cc: ['L', 'cu-in'],
+    L: ['cc', 'cu-in'],
+  }),
+);
 
 /** A band in another unit of its dimension; throws for any other unit. */
 export const bandIn = (unit: Unit, { low, high, unit: own }: Band): Interval =>
@@ -134,9 +138,9 @@ export function bandText(band: Band, unit: Unit = unitById(band.unit)): string {
   return `${formatValue(bandIn(unit, band), unit)} (${standingText(band)})`;
 }
 
-/** How far a limit may be leaned on, and what it rests on. */
+/** How reliable a band is, and what it is based on. */
 export function standingText({ standing, source }: Pick<Band, 'standing' | 'source'>): string {
-  if (source === 'this notebook') return "this notebook's own word";
+  if (source === 'this notebook') return 'from this notebook';
   if (standing === 'published') return `published: ${source}`;
   return standing === 'from memory'
     ? `from memory, no source: ${source}`

@@ -7,14 +7,14 @@ import { lineSpan } from './syntax.ts';
 
 const AIR: ReadonlySet<string> = new Set(['weather', 'barometer', 'altitude']);
 
-/** Weather moves the barometer by less than this about the standard. */
+/** The most that weather moves the barometer from the standard pressure. */
 const WEATHER_PASCALS = 4000;
 
 export const barometerAtSeaLevel = rule({
   code: 'barometer-at-sea-level',
   severity: 'warning',
-  title: 'A pressure that belongs to sea level, at an altitude',
-  why: 'Forecasts and many gauges give the pressure reduced to sea level. Density, corrections and jets follow the pressure at the place, which falls by about 1 inHg each 1000 ft.',
+  title: 'Sea-level pressure written at an altitude',
+  why: 'Forecasts and many gauges give the pressure corrected to sea level. Air density, power correction and jetting need the pressure at the place itself, which drops about 1 inHg per 1000 ft.',
   standing: 'published',
   source: 'ICAO Doc 7488, Manual of the ICAO Standard Atmosphere',
   good: 'session 2026-05-02\n  altitude 5000 ft\n  weather 15 C, 845 hPa, 40 %RH\n',
@@ -31,8 +31,8 @@ export const barometerAtSeaLevel = rule({
     return [
       {
         span: lineSpan(line),
-        message: `At ${altitude.input.value} the standard atmosphere has ${hPa(standard)} (published, ICAO Doc 7488), and ${hPa(air.pascals)} is written: is that reduced to sea level? The sums want the pressure at the place.`,
-        related: [{ origin: altitude.by, message: 'the altitude' }],
+        message: `${hPa(air.pascals)} is too high for ${altitude.input.value}, where the standard atmosphere is ${hPa(standard)}. Is it corrected to sea level? Write the pressure at the place itself (published, ICAO Doc 7488).`,
+        related: [{ origin: altitude.by, message: 'Altitude' }],
       },
     ];
   },

@@ -1,3 +1,4 @@
+import { ofName } from '../model/maps.ts';
 import { timingOf } from '../model/timing.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
@@ -5,8 +6,8 @@ import { lineSpan } from './syntax.ts';
 export const boostWithoutRetard = rule({
   code: 'boost-without-retard',
   severity: 'information',
-  title: 'Boost, and no timing taken out for it',
-  why: 'A blown engine burns faster and knocks sooner: about 1 deg is taken out of the total for each psi, more to begin with. Knock under boost breaks pistons; the maker’s figure overrules.',
+  title: 'Boost with no timing taken out',
+  why: 'A blown engine burns faster and knocks sooner. Usually about 1 deg comes out of the total for each psi, more to begin with. Knock under boost breaks pistons; the maker’s figure overrules.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 20 deg @ 3200 rpm\n  boost retard 1 deg/psi\n  boost 6 psi\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 20 deg @ 3200 rpm\n  boost 6 psi\n',
@@ -15,15 +16,15 @@ export const boostWithoutRetard = rule({
   check({ line }, { before }) {
     if (before.settings.has('boost retard|')) return NO_PROBLEMS;
     const { initial, mechanical } = timingOf(before);
-    const told =
-      [...before.readings.values()].some((taken) => taken.quantity.name === 'boost') ||
+    const reported =
+      ofName(before.readings, 'boost', 1).length > 0 ||
       [...before.past.keys()].some((key) => key.startsWith('boost|'));
-    if (!initial || !mechanical || told) return NO_PROBLEMS;
+    if (!initial || !mechanical || reported) return NO_PROBLEMS;
     return [
       {
         span: lineSpan(line),
         message:
-          'Boost is read and no "boost retard" is written: about 1 deg comes out for each psi (common practice, no source), more to begin with. Write it, and the total under boost is worked out.',
+          'Boost without a "boost retard": usual is about 1 deg of retard for each psi, more to begin with. Write one, and the total under boost is worked out (common practice, no source).',
       },
     ];
   },

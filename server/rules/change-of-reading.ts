@@ -5,8 +5,8 @@ import { amountsOf } from './said.ts';
 export const changeOfReading = rule({
   code: 'change-of-reading',
   severity: 'warning',
-  title: 'A change written of something that is only read',
-  why: 'A reading is what the engine gave at a moment, so that "more" and "less" say nothing of it: the number is taken to be the reading itself. What was turned is a setting, and is written by its own word.',
+  title: 'A change written for something that is only read',
+  why: 'A reading is what the engine gave at one moment, so "more" or "less" does not apply: the number is taken as the reading itself. What was adjusted is a setting; write the change under its own word.',
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\n  initial +2 deg\n',
   bad: 'session 2026-05-02\n  timing +2 deg\n',
@@ -21,7 +21,7 @@ export const changeOfReading = rule({
         return [
           {
             span,
-            message: `${quantity.name} is read, not set: this is taken as the reading itself. A change is written of ${settingBehind(quantity.name)}.`,
+            message: `${quantity.name} is read, not set, so this is taken as the reading itself. Write a change under ${settingBehind(quantity.name)}.`,
           },
         ];
       }),

@@ -5,8 +5,8 @@ import { isAmount } from './said.ts';
 export const changeWithoutStart = rule({
   code: 'change-without-start',
   severity: 'information',
-  title: 'A change to a setting whose start is not known',
-  why: 'Changes add up from a value that was written once. Without one, only the sum of the changes is known, and the totals do without the setting.',
+  title: 'A change with no starting value',
+  why: 'Changes are added to a value that was written in full once. Without one only the sum of the changes is known, and the totals leave the setting out.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture 1 1/2 turns\n  mixture in 1/4 turn\n',
   bad: 'session 2026-05-02\n  mixture in 1/4 turn\n',
@@ -23,14 +23,14 @@ export const changeWithoutStart = rule({
         return [
           {
             span: change.span,
-            message: `It is not known what ${name} was before, so only the change is kept. Write the whole value once.`,
+            message: `No earlier value for ${name}, so only the change is recorded. Write the full value once.`,
           },
         ];
       if (was.points.length === 0 && was.values.length < 2) return [];
       return [
         {
           span: change.span,
-          message: `There are several values and one change, which does not say how each of them is now, so that ${name} is not known any more. Write it whole.`,
+          message: `One change for several values of ${name} does not give the new value of each, so ${name} is now unknown. Write it in full.`,
         },
       ];
     }),

@@ -6,7 +6,7 @@ export const changedTogether = rule({
   code: 'changed-together',
   severity: 'hint',
   title: 'Several things changed before a reading',
-  why: 'When two things were changed since the last reading, what this one shows belongs to neither for sure. Change one, read, then change the other, and each has its own effect in the table of known effects.',
+  why: 'With two changes since the last reading, this one cannot be credited to either. Change one, take a reading, then change the other, and each shows its own effect in the table of known effects.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  initial 9 deg\n  mixture 1 1/2 turns\n  idle 820 rpm in neutral\n  initial 11 deg\n  idle 850 rpm in neutral\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  mixture 1 1/2 turns\n  idle 820 rpm in neutral\n  initial 11 deg\n  mixture in 1/4 turn\n  idle 850 rpm in neutral\n',
@@ -19,14 +19,12 @@ export const changedTogether = rule({
     return [
       {
         span: entry.name,
-        message: `${listed(names)} were changed since the last reading: what this one shows can be credited to none of them alone.`,
+        message: `${listed(names)} were changed since the last reading, so this one cannot be credited to any of them alone.`,
         related: turned.map(({ name, by }) => ({ origin: by, message: `${name} changed` })),
       },
     ];
   },
 });
 
-const listed = (names: readonly string[]): string => {
-  const text = `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
-  return text.charAt(0).toUpperCase() + text.slice(1);
-};
+const listed = (names: readonly string[]): string =>
+  `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;

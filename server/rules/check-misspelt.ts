@@ -6,7 +6,7 @@ export const checkMisspelt = rule({
   code: 'check-misspelt',
   severity: 'warning',
   title: 'A check whose name is nearly a known one',
-  why: 'A check made under another name does not take away the one that is due.',
+  why: 'A check under another name does not clear the one that is due.',
   standing: 'notation',
   good: 'session 2026-05-02\n  check throttle return ok\n',
   bad: 'session 2026-05-02\n  check throtle return ok\n',
@@ -17,7 +17,7 @@ export const checkMisspelt = rule({
     const nearest = guess.words[0];
     if (!nearest) return NO_PROBLEMS;
     const fixes = guess.sure ? [replaceWith(nameSpan, nearest)] : [];
-    return [{ span: nameSpan, message: `No check is called "${name}".${didYouMean(guess)}`, fixes }];
+    return [{ span: nameSpan, message: `There is no check "${name}".${didYouMean(guess)}`, fixes }];
   },
 });
 

@@ -5,7 +5,7 @@ export const checkWithoutAnswer = rule({
   code: 'check-without-answer',
   severity: 'warning',
   title: 'A check without ok or bad',
-  why: 'Only a check that ended in ok or bad counts. Without one of the two it stays due.',
+  why: 'A check is complete only with ok or bad. Without one of them it stays due.',
   standing: 'notation',
   good: 'session 2026-05-02\n  check throttle return ok\n',
   bad: 'session 2026-05-02\n  check throttle return\n',

@@ -1,6 +1,6 @@
 import { amountIn } from '../model/amounts.ts';
 import { judgeCold } from '../model/cold.ts';
-import { cylinderSets } from '../model/cylinders.ts';
+import { setsOfLine } from '../model/cylinders.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatNumber } from '../trade/format.ts';
 import { convert, unitById } from '../trade/units.ts';
@@ -11,23 +11,23 @@ export const coldCylinder = rule({
   code: 'cold-cylinder',
   severity: 'warning',
   title: 'An exhaust tube far colder than the others',
-  why: 'Tubes differ a lot at idle, and that alone says little. One that barely rises over the air outside, or far less than all its neighbours, belongs to a cylinder that may not be firing: look at its plug, its lead and its valves.',
+  why: 'Tubes differ a lot at idle, and that alone means little. One that is hardly warmer than the outside air, or far cooler than all the others, may belong to a cylinder that is not firing: check its plug, its lead and its valves.',
   standing: 'common practice',
-  good: 'session 2026-05-02\n  tube 300 300 530 450 360 470 350 390 F at idle\n',
-  bad: 'session 2026-05-02\n  tube 402 415 398 120 F at idle\n',
+  good: 'session 2026-05-02\n  tube 310 295 505 440 350 455 365 380 F at idle\n',
+  bad: 'session 2026-05-02\n  tube 388 401 384 120 F at idle\n',
   on: ['reading'],
   about: ({ name }) => name === 'tube' || name === 'egt',
   check(entry, { after, where }) {
     if (entry.said.every(isEven)) return [];
-    return cylinderSets(after, entry.quantity.name).flatMap((set) => {
+    return setsOfLine(after, entry.quantity.name, where).flatMap((set) => {
       const judged = judgeCold(after, set);
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
       const cold = judged?.cold.filter(({ cylinder }) => written.has(cylinder)) ?? [];
       return cold.map(({ cylinder, value, othersMedian, riseFraction }) => {
-        const told = (celsius: number) => degrees(celsius, set.unit ?? 'F');
+        const inUnit = (celsius: number) => degrees(celsius, set.unit ?? 'F');
         return problemOf(entry, cylinder, {
-          own: told(value),
-          others: told(othersMedian),
+          own: inUnit(value),
+          others: inUnit(othersMedian),
           share: `${Math.max(0, Math.round(riseFraction * 100))} % of theirs`,
         });
       });
@@ -36,8 +36,8 @@ export const coldCylinder = rule({
 });
 
 /**
- * A list whose coldest tube has nearly what its hottest has, and that above 100 degC: on no day hotter than 57 degC is one
- * of them cold by the rule (0.85 - 0.65 of 100 is 0.35 of 57). Most lists need no more than this look.
+ * A list whose coldest tube is nearly as hot as its hottest, which is above 100 degC: up to an outside air of 57 degC none
+ * of them is cold by the rule (0.85 - 0.65 of 100 is 0.35 of 57). Most lists need no closer check.
  */
 function isEven({ values, place }: Said): boolean {
   if (place || values.length < 3) return false;
@@ -55,7 +55,7 @@ function problemOf(
 ): Problem {
   return {
     span: cylinderSpan(entry, cylinder),
-    message: `Cylinder ${cylinder} may not be firing: its ${entry.quantity.name} is ${own}, the others' median ${others}; its rise over the air outside is ${share} (common practice, no source).`,
+    message: `Cylinder ${cylinder} may not be firing: its ${entry.quantity.name} is ${own}, the median of the others ${others}. Its rise above outside air is ${share}. Check its plug, lead and valves (common practice, no source).`,
   };
 }
 

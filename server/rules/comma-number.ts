@@ -8,7 +8,7 @@ export const commaNumber = rule({
   code: 'comma-number',
   severity: 'error',
   title: 'A comma inside a number',
-  why: 'A comma parts two values, so inside a number it could mean a decimal point, thousands, or a list. The number is not used until that is plain.',
+  why: 'A comma separates two values, so inside a number it could be a decimal point, thousands, or a list. The number is not used until that is clear.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture 1.5 turns\n',
   bad: 'session 2026-05-02\n  mixture 1,5 turns\n',
@@ -24,14 +24,14 @@ export const commaNumber = rule({
       return {
         span,
         message: point
-          ? `Decimal comma in ${text}: write ${point}. A comma parts two values.`
-          : `${text} may be one number or several: write ${text.replaceAll(',', '')} for one, ${text.replaceAll(',', ' ')} for several.`,
+          ? `Decimal comma in ${text}: write ${point}. A comma separates two values.`
+          : `${text} could be one number or several: write ${text.replaceAll(',', '')} for one, ${text.replaceAll(',', ' ')} for several.`,
         fixes: point ? [replaceWith(span, point)] : [],
       };
     }),
 });
 
-/** An odometer, an hour meter and a tachometer count whole thousands. */
+/** Odometer, hour meter and tachometer: their readings run into whole thousands. */
 const isOfThousands = (entry: Entry): boolean =>
   'quantity' in entry &&
   (entry.quantity?.dimension === 'rotation' || ['odometer', 'hours'].includes(entry.quantity?.name ?? ''));
@@ -40,11 +40,11 @@ const THOUSANDS = /^[1-9]\d{0,2}(?:,\d{3})+$/;
 
 function thousands(span: Span, text: string): Problem {
   const plain = text.replaceAll(',', '');
-  const message = `${text} is not used: write ${plain}. A comma parts two values.`;
+  const message = `${text} is not used: write ${plain}. A comma separates two values.`;
   return { span, message, fixes: [replaceWith(span, plain)] };
 }
 
-/** With a point, where the comma can be nothing but a decimal one: three figures after it could be thousands. */
+/** The number with a decimal point; undefined where the comma could mark thousands (three digits after it). */
 function decimal(text: string): string | undefined {
   const parts = text.split(',');
   const after = parts[1] ?? '';

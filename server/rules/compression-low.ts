@@ -1,4 +1,4 @@
-import { type CylinderSet, cylinderSets, numbersOf } from '../model/cylinders.ts';
+import { type CylinderSet, numbersOf, setsOfLine } from '../model/cylinders.ts';
 import type { Context } from '../model/findings.ts';
 import type { QuantityEntry } from '../model/notebook.ts';
 import { inPsi, judgeSet } from '../model/sealing.ts';
@@ -13,7 +13,7 @@ export const compressionLow = rule({
   code: 'compression-low',
   severity: 'warning',
   title: 'A cylinder low on compression',
-  why: 'Cylinders that seal alike read alike. Makers ask that the lowest be within 75 per cent of the highest; others 70 per cent and none under 100 psi. Read it again with the throttle open and a charged battery before taking anything apart; the manual of your engine overrules these rules.',
+  why: 'Cylinders that seal alike read alike. Some makers specify the lowest within 75 per cent of the highest; others 70 per cent and none under 100 psi. Test again with the throttle open and a charged battery before taking anything apart; the manual for your engine overrules these rules.',
   standing: 'published',
   source: 'factory service manuals of several makers',
   good: 'session 2026-05-02\n  compression 150 148 152 149 psi\n',
@@ -21,11 +21,13 @@ export const compressionLow = rule({
   on: ['reading'],
   about: ({ name }) => name === 'compression',
   check(entry, context) {
-    return cylinderSets(context.after, 'compression').flatMap((set) => lowIn(entry, context, set));
+    return setsOfLine(context.after, 'compression', context.where).flatMap((set) =>
+      lowIn(entry, context, set),
+    );
   },
 });
 
-/** The floor of 100 psi is left to the figure: engines of a low ratio stand under it in good health. */
+/** Cylinders under the stricter of the two fractions. The floor of 100 psi is left to the figure: a sound engine of low ratio may be under it. */
 function lowIn(entry: QuantityEntry, { after, where }: Context, set: CylinderSet): Problem[] {
   const judged = judgeSet(after, set);
   if (!judged) return [];
@@ -44,11 +46,11 @@ const FRACTIONS = COMPRESSION_RULES.map(({ fraction }) => fraction);
 const STRICTEST = Math.max(...FRACTIONS);
 
 function messageOf(cylinder: number, value: number, highest: number, unit = 'psi'): string {
-  const told = (psi: number) =>
+  const inUnit = (psi: number) =>
     formatValue(convertInterval(exact(psi), unitById('psi'), unitById(unit)), unitById(unit));
   const rules = FRACTIONS.map((fraction) => {
-    const allowed = told(fraction * highest);
-    return `${value < fraction * highest ? 'under' : 'within'} the ${allowed} of the rule of ${Math.round(100 * fraction)} %`;
+    const allowed = inUnit(fraction * highest);
+    return `${value < fraction * highest ? 'under' : 'within'} the ${allowed} of the ${Math.round(100 * fraction)} % rule`;
   });
-  return `Cylinder ${cylinder} has ${told(value)}, ${Number(((100 * value) / highest).toFixed(1))} % of the highest ${told(highest)}: ${rules.join(', ')} (published: factory service manuals).`;
+  return `Cylinder ${cylinder} is low at ${inUnit(value)}, ${Number(((100 * value) / highest).toFixed(1))} % of the highest (${inUnit(highest)}): ${rules.join(', ')} (published: factory service manuals).`;
 }

@@ -1,4 +1,4 @@
-import { cylinderSets } from '../model/cylinders.ts';
+import { setsOfLine } from '../model/cylinders.ts';
 import { judgeSet } from '../model/sealing.ts';
 import { cylinderSpan } from './cylinder-span.ts';
 import { rule } from './rule.ts';
@@ -6,8 +6,8 @@ import { rule } from './rule.ts';
 export const compressionPairLow = rule({
   code: 'compression-pair-low',
   severity: 'warning',
-  title: 'Two cylinders side by side low on compression',
-  why: 'One low cylinder has many causes. Two side by side have one that comes first to mind: the head gasket leaks between them. Which cylinders stand side by side is taken from the banks, or from an inline layout.',
+  title: 'Two adjacent cylinders low on compression',
+  why: 'One low cylinder has many possible causes. Two next to each other point first to the head gasket leaking between them. Which cylinders are adjacent is taken from the banks, or from an inline layout.',
   standing: 'published',
   source: 'factory service manuals of several makers',
   good: 'engine\n  cylinders 4\n  layout inline\nsession 2026-05-02\n  compression 150 148 152 149 psi\n',
@@ -16,7 +16,7 @@ export const compressionPairLow = rule({
   on: ['reading'],
   about: ({ name }) => name === 'compression',
   check(entry, { after, where }) {
-    return cylinderSets(after, 'compression').flatMap((set) => {
+    return setsOfLine(after, 'compression', where).flatMap((set) => {
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
       const pairs = judgeSet(after, set)?.verdicts[0]?.lowPairs ?? [];
       return pairs.flatMap(([one, other]) => {
@@ -27,7 +27,7 @@ export const compressionPairLow = rule({
         return [
           {
             span,
-            message: `Cylinders ${one} and ${other} stand side by side and are both under 75 % of the highest: suspect the head gasket between them (published: factory service manuals).`,
+            message: `Adjacent cylinders ${one} and ${other} are both under 75 % of the highest. Suspect the head gasket between them (published: factory service manuals).`,
           },
         ];
       });

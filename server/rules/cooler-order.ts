@@ -4,11 +4,11 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const coolerOrderRule = rule({
   code: 'cooler-order',
   severity: 'warning',
-  title: 'An auxiliary cooler before the main one, or in its place',
-  why: 'A small auxiliary cooler takes off what the main one has left over. Before the main one it works on the hottest fluid with the least area; in its place it is too small.',
+  title: 'A small cooler ahead of the large one, or on its own',
+  why: 'The large cooler has the area to take out most of the heat; a small one trims the few degrees that are left. Ahead of the large one it soaks with heat and cools little; on its own it cannot keep up under load.',
   standing: 'common practice',
-  good: 'ports\n  gearbox oil: gearbox -> radiator cooler -> auxiliary cooler -> gearbox\n',
-  bad: 'ports\n  gearbox oil: gearbox -> auxiliary cooler -> radiator cooler -> gearbox\n',
+  good: 'ports\n  engine oil: filter -> main cooler -> small cooler -> gallery\n',
+  bad: 'ports\n  engine oil: filter -> small cooler -> main cooler -> gallery\n',
   on: ['port'],
   check({ name, path }) {
     if (path.length === 0) return NO_PROBLEMS;
@@ -19,8 +19,8 @@ export const coolerOrderRule = rule({
     const span = { from: first.span.from, to: last.span.to };
     const message =
       order === 'no main'
-        ? `The ${name} passes an auxiliary cooler and no main one: the small one goes after the main one, not in its place.`
-        : `The ${name} passes the auxiliary cooler before the main one: the small one goes after it.`;
+        ? `The ${name} has only a small cooler, which cannot keep up under load: it is meant to trim what a large one leaves (common practice, no source).`
+        : `The ${name} goes through the small cooler first. Route it through the large one first (common practice, no source).`;
     return [{ span, message }];
   },
 });

@@ -10,7 +10,7 @@ export const curveNotRising = rule({
   code: 'curve-not-rising',
   severity: 'warning',
   title: 'Points of a curve that do not rise',
-  why: 'The points of a curve are written from low to high. One that stands lower than, or at, the one before it is most likely mistyped; so is one that gives less, for weights add as the speed rises and a canister as the depression does.',
+  why: 'Points of a curve are written from low to high. A point at or below the one before it is most likely mistyped. So is one with less advance: weights only add as speed rises, and a canister only adds as the depression rises.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 3200 rpm\n',
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 320 rpm\n',
@@ -29,7 +29,7 @@ export const curveNotRising = rule({
         return [
           {
             span: point.at.span,
-            message: `${formatValue(at, unit)} does not come after ${formatValue(before, unit)}: points are written from low to high.`,
+            message: `${formatValue(at, unit)} is out of order after ${formatValue(before, unit)}. Write points from low to high.`,
           },
         ];
       }),
@@ -37,16 +37,20 @@ export const curveNotRising = rule({
   },
 });
 
-/** Weights and canisters take nothing away on the way up. */
-function falling({ name, unit = 'deg' }: Quantity, before: Amount | undefined, after: Amount): Problem[] {
+/** A point with less advance than the one before: weights and canisters only add. */
+function falling(
+  { name, unit = 'deg', against }: Quantity,
+  before: Amount | undefined,
+  after: Amount,
+): Problem[] {
   if (!ADVANCE.has(name)) return [];
   const [was, is] = [amountIn(before, unit, unit), amountIn(after, unit, unit)];
   if (!was || !is || is.high >= was.low) return [];
-  const told = (value: Interval) => formatValue(value, unitById(unit));
+  const inUnit = (value: Interval) => formatValue(value, unitById(unit));
   return [
     {
       span: after.span,
-      message: `${told(is)} comes after ${told(was)}: ${name} does not fall on the way up.`,
+      message: `${inUnit(is)} after ${inUnit(was)}: ${name} does not drop as ${against?.unit === 'rpm' ? 'speed' : 'depression'} rises. Is one of them mistyped?`,
     },
   ];
 }

@@ -1,7 +1,7 @@
 import type { Span } from '../../grammar/index.ts';
 import type { QuantityEntry } from '../model/notebook.ts';
 
-/** Where a line tells of a cylinder: its value in a list, or what is said of its place; else the whole of what is said. */
+/** Columns of one cylinder on a line: its value in a list, or the part for its place; else everything after the word. */
 export function cylinderSpan(entry: QuantityEntry, cylinder: number): Span {
   const own = entry.said.find(({ place }) => place?.cylinder === cylinder);
   if (own) return own.span;

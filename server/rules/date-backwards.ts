@@ -5,7 +5,7 @@ export const dateBackwards = rule({
   code: 'date-backwards',
   severity: 'warning',
   title: 'A session earlier than one above it',
-  why: 'Settings hold from the line that gives them downwards, so sessions stand in the order of their days. A year or month mistyped is the usual reason.',
+  why: 'Settings hold from their line downwards, so sessions go in date order. A mistyped year or month is the usual reason.',
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\nsession 2026-05-03\n  initial 10 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg\nsession 2026-04-03\n  initial 10 deg\n',
@@ -16,22 +16,22 @@ export const dateBackwards = rule({
     return [
       {
         span: dateText.span,
-        message: `${date} is before ${lastDate.date}, the day of a session above. Sessions stand in the order of their days.`,
-        related: [{ origin: lastDate.by, message: `the session of ${lastDate.date}` }],
+        message: `${date} is before ${lastDate.date}, the date of a session above. Sessions go in date order. Is the year or month mistyped?`,
+        related: [{ origin: lastDate.by, message: `Session of ${lastDate.date}` }],
       },
     ];
   },
 });
 
-/** Two sessions of a day stand in the order of their times; the same time twice is most likely a copied head. */
+/** Sessions of one day that are not in order of time; the same time twice is most likely a copied session line. */
 function sameDay(
   span: Problem['span'],
   clock: string | undefined,
   { clock: before, by }: NonNullable<Carried['lastDate']>,
 ): readonly Problem[] {
   if (!clock || !before || minutes(clock) > minutes(before)) return NO_PROBLEMS;
-  const message = `${clock} is not after ${before} of the same day, the time of a session above. Is the day right?`;
-  return [{ span, message, related: [{ origin: by, message: 'the session above' }] }];
+  const message = `${clock} is not after ${before}, the time of a session above on the same day. Is the date right?`;
+  return [{ span, message, related: [{ origin: by, message: 'Session above' }] }];
 }
 
 function minutes(clock: string): number {

@@ -6,7 +6,7 @@ export const degreesMixedUp = rule({
   code: 'degrees-mixed-up',
   severity: 'warning',
   title: 'Degrees Fahrenheit and Celsius mixed up',
-  why: 'Gauges come in both. The value is outside its usual band as written, and inside it in the other degrees.',
+  why: 'Gauges come in both. The value is outside its usual range as written, and inside it in the other degrees.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  water 82 C\n',
   bad: 'session 2026-05-02\n  water 82 F\n',

@@ -1,5 +1,6 @@
 import { amountIn } from '../model/amounts.ts';
 import type { Carried } from '../model/carry.ts';
+import { ofName } from '../model/maps.ts';
 import type { Origin } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { exact, type Interval, surelyAbove } from '../trade/interval.ts';
@@ -10,8 +11,8 @@ import { ownAmounts, valueIn } from './said.ts';
 export const depressionAboveBarometer = rule({
   code: 'depression-above-barometer',
   severity: 'warning',
-  title: 'More depression than there is air',
-  why: 'Depression is how far the manifold is below the air outside, so it can never be more than the barometer shows. The barometer of the session counts where one is written, else the standard one at sea level.',
+  title: 'More depression than the barometer allows',
+  why: 'Depression is how far the manifold is below outside air, so it can never be more than the barometer reading. The barometer written in the session is used; without one, the standard pressure at sea level.',
   standing: 'published',
   source: 'International Standard Atmosphere: 101325 Pa at sea level',
   good: 'session 2026-05-02\n  depression 17 inHg at idle\n',
@@ -28,8 +29,8 @@ export const depressionAboveBarometer = rule({
       return [
         {
           span,
-          message: `${formatValue(interval, unit)} is more than ${air.name}, ${formatValue(inUnit(air.value, unit), unit)}: the manifold cannot be that far below it.`,
-          related: air.by ? [{ origin: air.by, message: 'the barometer' }] : [],
+          message: `${formatValue(interval, unit)} is more than ${air.name}, ${formatValue(inUnit(air.value, unit), unit)}. The manifold cannot be that far below outside air. Is the unit right?${air.basis}`,
+          related: air.by ? [{ origin: air.by, message: 'Barometer' }] : [],
         },
       ];
     });
@@ -40,22 +41,28 @@ interface Air {
   /** hPa */
   readonly value: Interval;
   readonly name: string;
+  /** With a space before; empty for a barometer that was read. */
+  readonly basis: string;
   readonly by: Origin | undefined;
 }
 
+/** Barometers above a line that are looked at. */
+const MOST_OF_AIR = 24;
+
 function barometer({ readings }: Carried): Air {
-  for (const { quantity, said, by } of readings.values()) {
+  for (const { quantity, said, by } of ofName(readings, ['barometer', 'weather'], MOST_OF_AIR)) {
     const value =
       quantity.name === 'barometer'
         ? valueIn(said, 'hPa', quantity)
         : quantity.name === 'weather'
           ? said.values.map((each) => amountIn(each, 'hPa', 'number')).find((each) => each !== undefined)
           : undefined;
-    if (value) return { value, name: "this session's barometer", by };
+    if (value) return { value, name: "this session's barometer", basis: '', by };
   }
   return {
     value: exact(1013.25),
-    name: 'the standard barometer at sea level (published: ISA)',
+    name: 'the standard pressure at sea level',
+    basis: ' (published: ISA)',
     by: undefined,
   };
 }

@@ -5,14 +5,14 @@ import { lineSpan } from './syntax.ts';
 
 const SIZES: ReadonlySet<string> = new Set(['displacement', 'bore', 'stroke', 'cylinders']);
 
-/** Makers round what they print by less than this share. */
+/** The largest share by which makers round a printed displacement. No source. */
 const SHARE = 0.03;
 
 export const displacementUnlikeBore = rule({
   code: 'displacement-unlike-bore',
   severity: 'information',
-  title: 'A displacement that bore and stroke do not give',
-  why: 'Displacement is what all pistons sweep. Where it differs from bore, stroke and cylinders by more than rounding, one of them is off: an overbore that was forgotten, or a slip of the pencil.',
+  title: 'Displacement does not match bore and stroke',
+  why: 'Displacement is the volume all pistons sweep. Where it differs from bore, stroke and cylinders by more than rounding, one of them is wrong: an overbore not written down, or a typing error.',
   standing: 'published',
   source: 'geometry of the cylinder',
   good: 'engine\n  cylinders 4\n  bore 86 mm\n  stroke 94 mm\n  displacement 2.2 L\n',
@@ -28,8 +28,8 @@ export const displacementUnlikeBore = rule({
     return [
       {
         span: lineSpan(line),
-        message: `Bore, stroke and cylinders give ${inWords(worked.value, 'cc', 1)} and ${written.input.value} is written, more than ${100 * SHARE} % apart: which of them is off?`,
-        related: [{ origin: written.by, message: 'the displacement as written' }],
+        message: `Bore, stroke and cylinders give ${inWords(worked.value, 'cc', 1)}, but ${written.input.value} is written, more than ${100 * SHARE} % apart. Which of them is wrong?`,
+        related: [{ origin: written.by, message: 'Displacement as written' }],
       },
     ];
   },

@@ -6,8 +6,8 @@ import { tokensOf } from './syntax.ts';
 export const dividedByNought = rule({
   code: 'divided-by-nought',
   severity: 'error',
-  title: 'A fraction over nought',
-  why: 'Nothing can be divided by nought, so this is no number.',
+  title: 'A fraction over zero',
+  why: 'Dividing by zero gives no value, so the number cannot be used.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture 1/2 turn\n',
   bad: 'session 2026-05-02\n  mixture 1/0 turn\n',
@@ -19,6 +19,6 @@ export const dividedByNought = rule({
       .filter((token) => /[/:]0+(?:\.0+)?$/.test(tokenText(line, token)))
       .map((token) => ({
         span: tokenSpan(line, token),
-        message: `${tokenText(line, token)} divides by nought and is no number.`,
+        message: `${tokenText(line, token)} divides by zero; the value is ignored.`,
       })),
 });

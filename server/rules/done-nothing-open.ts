@@ -1,3 +1,4 @@
+import { lastKeys } from '../model/maps.ts';
 import { didYouMean, type Guess, guessAmong } from './nearest.ts';
 import { NO_PROBLEMS, replaceWith, rule } from './rule.ts';
 
@@ -5,28 +6,34 @@ export const doneNothingOpen = rule({
   code: 'done-nothing-open',
   severity: 'warning',
   title: 'Done, but nothing of that name is open',
-  why: 'What is done must have been a todo, a fault or a reminder above under the same name. With another name the first one stays open.',
+  why: '"done" closes a todo, a fault or a reminder of the same name above. Under another name the first one stays open.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  todo choke: hook the cable up\n  done choke: cable hooked up\n',
-  bad: 'session 2026-05-02\n  todo choke: hook the cable up\n  done chok: cable hooked up\n',
+  good: 'session 2026-05-02\n  todo strainer: brush the basket out\n  done strainer: basket brushed out\n',
+  bad: 'session 2026-05-02\n  todo strainer: brush the basket out\n  done strainr: basket brushed out\n',
   on: ['item'],
   check({ word, id, idSpan }, { before: { items, rechecks } }) {
     if (word !== 'done' || id === '' || items.has(id) || rechecks.has(id)) return NO_PROBLEMS;
-    const names = [...items.keys(), ...rechecks.keys()];
+    const names = [...lastKeys(items, MOST_GUESSED), ...lastKeys(rechecks, MOST_GUESSED)];
     const guess = longer(id, names) ?? guessAmong(id, names);
     const nearest = guess.words[0];
-    const open = names.length === 0 ? 'nothing is' : `open are: ${names.slice(0, 5).join(', ')}`;
+    const open =
+      names.length === 0
+        ? 'there is no open todo, fault or reminder'
+        : `open are: ${names.slice(0, 5).join(', ')}`;
     return [
       {
         span: idSpan,
-        message: `No "${id}" is open; ${open}.${didYouMean(guess)}`,
+        message: `Nothing called "${id}" is open; ${open}.${didYouMean(guess)}`,
         fixes: guess.sure && nearest ? [replaceWith(idSpan, nearest)] : [],
       },
     ];
   },
 });
 
-/** `done brakes adjusted` of the fault `brakes`, `done gasket` of `gasket at the rear`: the one that begins alike. */
+/** Names of each sort among which a misspelt one is looked for, the latest: a longer list is nobody's work. */
+const MOST_GUESSED = 100;
+
+/** `done brakes adjusted` of the fault `brakes`, `done gasket` of `gasket at the rear`: the only one that begins the same. */
 function longer(id: string, names: readonly string[]): Guess | undefined {
   const begun = names.filter((name) => id.startsWith(`${name} `));
   if (begun.length === 1)

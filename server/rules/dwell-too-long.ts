@@ -11,7 +11,7 @@ export const dwellTooLong = rule({
   code: 'dwell-too-long',
   severity: 'warning',
   title: 'More dwell than there is between two sparks',
-  why: 'The distributor turns 360 / cylinders degrees from one spark to the next, and the points must also open in that time. More dwell than that cannot be.',
+  why: 'From one spark to the next the distributor turns 360 degrees divided by the number of cylinders, and the points must also open in that time. More dwell than that is impossible.',
   standing: 'common practice',
   source: 'geometry: 360 degrees over the number of cylinders',
   good: 'engine\n  cylinders 8\nsession 2026-05-02\n  dwell 30 deg\n',
@@ -24,7 +24,7 @@ export const dwellTooLong = rule({
     return entry.said.flatMap(ownAmounts).flatMap((amount) => {
       const most = engine && dwellAvailable(engine.count);
       const problem = amount.unit?.dimension === 'percent' ? overAll(amount) : overMost(amount, most);
-      const related = engine ? [{ origin: engine.fact.by, message: 'how many cylinders there are' }] : [];
+      const related = engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [];
       return problem.map((each) => ({ ...each, related }));
     });
   },
@@ -33,11 +33,11 @@ export const dwellTooLong = rule({
 function overAll(amount: Amount): Problem[] {
   const share = amountIn(amount, '%');
   return share && share.low >= 100
-    ? [{ span: amount.span, message: 'Dwell of 100 % or more would mean that the points never open.' }]
+    ? [{ span: amount.span, message: 'Dwell of 100 % or more would mean the points never open.' }]
     : [];
 }
 
-/** A dwell meter reads degrees of the distributor, whether that is said or not. */
+/** A dwell meter reads degrees of the distributor, whether or not the unit is written. */
 function overMost(amount: Amount, most: number | undefined): Problem[] {
   if (most === undefined || !amount.interval || amount.relative) return [];
   if (amount.unit && amount.unit.dimension !== 'angle') return [];
@@ -46,7 +46,7 @@ function overMost(amount: Amount, most: number | undefined): Problem[] {
   return [
     {
       span: amount.span,
-      message: `Dwell ${formatNumber(amount.interval.low, undefined)} deg leaves no time for the points to open: from spark to spark the distributor turns ${text} deg (geometry: 360 / cylinders).`,
+      message: `Dwell ${formatNumber(amount.interval.low, undefined)} deg leaves no room for the points to open: the distributor turns only ${text} deg from spark to spark. Is the dwell or the number of cylinders wrong? (geometry: 360 / cylinders)`,
     },
   ];
 }

@@ -6,14 +6,14 @@ import { monotoneEach } from '../trade/interval.ts';
 import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
-/** The planning figure is for pump fuel. */
+/** The fuels that the planning figure is for. */
 const PUMP_FUELS: ReadonlySet<string> = new Set(['gasoline', 'e10']);
 
 export const effectiveRatioHigh = rule({
   code: 'effective-ratio-high',
   severity: 'warning',
-  title: 'More squeeze under boost than pump fuel stands',
-  why: 'Boost fills the cylinder above what the static ratio says. Past about 12:1 in all, pump fuel is likely to knock under load, and knock under boost breaks pistons. It is a planning figure: chamber, timing, cooling and the maker decide.',
+  title: 'Effective compression under boost too high for pump fuel',
+  why: 'Boost packs in more than the static ratio suggests. Past about 12:1 effective, pump fuel is likely to knock under load, and knock under boost breaks pistons. It is a planning figure: chamber, timing, cooling and the maker decide.',
   standing: 'published',
   source: EFFECTIVE_RATIO_LIMIT.source,
   good: 'engine\n  compression 8:1\nsession 2026-05-02\n  boost 6 psi\n',
@@ -33,7 +33,7 @@ export const effectiveRatioHigh = rule({
       return [
         {
           span: each.span,
-          message: `${inWords(ratio.value, 'ratio', 0.01)} with ${inWords(psi, 'psi')} comes to ${inWords(value, 'ratio', 0.1)}, over the ${EFFECTIVE_RATIO_LIMIT.value}:1 that ${fuel.fuel.name} from the pump is planned to stand (published, ${EFFECTIVE_RATIO_LIMIT.source}). The maker's figure overrules.`,
+          message: `${inWords(ratio.value, 'ratio', 0.01)} with ${inWords(psi, 'psi')} comes to ${inWords(value, 'ratio', 0.1)}, over the ${EFFECTIVE_RATIO_LIMIT.value}:1 usually planned for pump fuel (${fuel.fuel.name}). The maker's figure overrules (published, ${EFFECTIVE_RATIO_LIMIT.source}).`,
           related: related.slice(0, 1),
         },
       ];

@@ -7,8 +7,8 @@ import { lineSpan } from './syntax.ts';
 export const elapsedWithoutUnit = rule({
   code: 'elapsed-without-unit',
   severity: 'error',
-  title: 'Time gone by without its unit',
-  why: 'A plus sign at the start of a line begins the time gone by since the last one, which takes a number and a unit of time.',
+  title: 'Elapsed time without its unit',
+  why: 'A plus sign at the start of a line gives the time since the last one, as a number and a unit of time.',
   standing: 'notation',
   good: 'session 2026-05-02\n  +20 min idle 800 rpm\n',
   bad: 'session 2026-05-02\n  +20 idle 800 rpm\n',
@@ -17,12 +17,12 @@ export const elapsedWithoutUnit = rule({
   formed: ({ syntax }) => !isEmpty(syntax.time),
   check({ time, line }) {
     if (!time?.startsWith('+')) return NO_PROBLEMS;
-    const words = runText(line, line.syntax.time).replace(/^\+\s*[\d./ ]*/, '');
+    const words = runText(line, line.syntax.time).replace(/^\+[\d./\s]*/, '');
     if (matchUnit([words], 0)?.unit.dimension === 'time') return NO_PROBLEMS;
     return [
       {
         span: { from: runSpan(line, line.syntax.time).from, to: lineSpan(line).to },
-        message: `"${time}" is no time gone by: write a number and s, min or h, such as +20 min.`,
+        message: `"${time}" is not a time. Write a number and s, min or h, such as +20 min.`,
       },
     ];
   },

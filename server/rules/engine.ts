@@ -1,8 +1,8 @@
-/** What the engine is said to be, as rules ask for it. */
+/** Facts of the engine that several rules need. */
 import { amountIn, firstAmount } from '../model/amounts.ts';
 import { type Carried, keyOf, type Stated } from '../model/carry.ts';
 
-/** The fact `cylinders` and how many it says, where it says a whole number of at least one. */
+/** The fact `cylinders` and its count; undefined unless it is a whole number of at least one. */
 export function cylindersOf({
   facts,
 }: Carried): { readonly count: number; readonly fact: Stated } | undefined {
@@ -12,7 +12,7 @@ export function cylindersOf({
   return Number.isInteger(value.low) && value.low > 0 ? { count: value.low, fact } : undefined;
 }
 
-/** How many cylinders are told to be in a bank or on a side; undefined where it is not said. */
+/** The number of cylinders in a bank or on a side; undefined where it is not written. */
 export function cylindersAt({ facts }: Carried, place: string): number | undefined {
   const order = facts.get(keyOf('bank', place))?.said.values[0];
   return order?.form === 'order' ? order.text.split('-').length : undefined;

@@ -6,8 +6,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const fileMissing = rule({
   code: 'file-missing',
   severity: 'information',
-  title: 'A photo or log that is not there',
-  why: 'A notebook that is passed on without its photos and logs, or a name with one letter wrong, is noticed when somebody needs them, which may be years later. Files are looked for inside the folders that may be read, never outside.',
+  title: 'A photo or log that is missing',
+  why: 'A notebook passed on without its photos and logs, or one wrong letter in a file name, is only noticed when somebody needs the file, perhaps years later. Files are looked for only inside the folders this notebook may read.',
   standing: 'notation',
   good: 'session 2026-05-02\n  photo photos/linkage.jpg\n',
   bad: 'session 2026-05-02\n  photo photos/linkage-lost.jpg\n',
@@ -18,16 +18,16 @@ export const fileMissing = rule({
     const found = lookUp({ of: 'file', path });
     if (!isAbsent(found)) return NO_PROBLEMS;
     const { lookedAt = path } = found;
-    const place = lookedAt === path ? '' : `, at ${lookedAt}`;
+    const place = lookedAt === path ? '' : ` at ${lookedAt}`;
     return [
       {
         span: pathSpan,
-        message: `The ${word} "${path}" is not there: it was looked for from the folder of this notebook${place}. Where it is kept elsewhere on purpose, "; meant: file-missing" at the end of the line says so.`,
+        message: `Can't find the ${word} "${path}"${place}. Paths are relative to this notebook's folder.`,
       },
     ];
   },
 });
 
-/** A log outside the notebook's own folder is never read, and told by a rule of its own. */
+/** Whether the file is looked for. A log outside the notebook's own folder is never read, and has a rule of its own. */
 const isLookedFor = ({ word, path }: FileEntry): boolean =>
   path !== '' && (word === 'photo' || (word === 'log' && partsWithin(path) !== undefined));

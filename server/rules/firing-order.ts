@@ -12,7 +12,7 @@ export const firingOrder = rule({
   code: 'firing-order',
   severity: 'warning',
   title: 'A firing order that does not name each cylinder once',
-  why: 'Every cylinder fires once in two turns of the crank, so the firing order names each of them once.',
+  why: 'Every cylinder fires once in two turns of the crank, so the firing order names each of them exactly once.',
   standing: 'common practice',
   source: 'follows from the four-stroke cycle',
   good: 'engine\n  cylinders 4\n  firing order 1-3-4-2\n',
@@ -37,11 +37,11 @@ function orderProblems({ said }: QuantityEntry, { before }: Context): Problem[] 
   if (!order) return [unjoined(values, span)];
   const fault = faultOf(order, engine?.count ?? order.length);
   if (!fault) return [];
-  const related = engine ? [{ origin: engine.fact.by, message: 'how many cylinders there are' }] : [];
+  const related = engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [];
   return [{ span, message: fault, related }];
 }
 
-/** The number of cylinders may be written, or changed, below the firing order. */
+/** Problems of a `cylinders` line: it may be written, or changed, below the firing order. */
 function countProblems({ line }: QuantityEntry, { before, after }: Context): Problem[] {
   const order: Stated | undefined = before.facts.get(keyOf('firing order', undefined));
   const numbers = order?.said.values[0] && numbersOf(order.said.values[0]);
@@ -50,8 +50,8 @@ function countProblems({ line }: QuantityEntry, { before, after }: Context): Pro
   return [
     {
       span: lineSpan(line),
-      message: `The firing order above names ${numbers.length} cylinders, and this says ${engine.count}.`,
-      related: [{ origin: order.by, message: 'the firing order' }],
+      message: `The firing order above does not fit ${engine.count} cylinders: it has ${numbers.length}.`,
+      related: [{ origin: order.by, message: 'Firing order' }],
     },
   ];
 }
@@ -59,31 +59,30 @@ function countProblems({ line }: QuantityEntry, { before, after }: Context): Pro
 const numbersOf = (value: Value): readonly number[] | undefined =>
   value.form === 'order' ? value.text.split('-').map(Number) : undefined;
 
-/** `1342` or `1 3 4 2`: the hyphens are sure where each cylinder is one figure. */
+/** `1342` or `1 3 4 2`: the hyphens can be added for sure where each cylinder is one digit. */
 function unjoined(values: readonly Value[], span: Problem['span']): Problem {
   const figures = values.flatMap((value) =>
     isAmount(value) && value.interval ? [String(value.interval.low)] : [],
   );
   const single = figures.length === 1 ? [...(figures[0] ?? '')] : figures;
   const text = single.join('-');
-  const whole =
-    single.every((figure) => /^\d+$/.test(figure)) && single.length === Math.max(...single.map(Number));
+  const whole = single.every((figure) => /^\d+$/.test(figure)) && !faultOf(single.map(Number), single.length);
   return {
     span,
-    message: 'Cylinders of a firing order are joined by hyphens, such as 1-3-4-2.',
+    message: 'Join the cylinders of a firing order with hyphens, such as 1-3-4-2.',
     fixes: whole ? [replaceWith(span, text)] : [],
   };
 }
 
 function faultOf(order: readonly number[], count: number): string | undefined {
   const twice = order.find((cylinder, i) => order.indexOf(cylinder) !== i);
-  if (twice !== undefined) return `Cylinder ${twice} stands twice in the firing order.`;
+  if (twice !== undefined) return `Cylinder ${twice} appears twice in the firing order.`;
   const beyond = order.find((cylinder) => cylinder < 1 || cylinder > count);
   if (beyond !== undefined)
-    return `The firing order names cylinder ${beyond}, and there are ${count}, counted from 1.`;
+    return `The firing order names cylinder ${beyond}, but the cylinders are numbered 1 to ${count}.`;
   const all = Array.from({ length: count }, (_, i) => i + 1);
   const missing = all.filter((cylinder) => !order.includes(cylinder));
   return missing.length > 0
-    ? `The firing order leaves out cylinder ${missing.join(', ')} of ${count}.`
+    ? `The firing order leaves out cylinder ${missing.join(', ')}, of ${count} in all.`
     : undefined;
 }

@@ -8,8 +8,8 @@ import { valueIn } from './said.ts';
 export const fuelPressureForNeedle = rule({
   code: 'fuel-pressure-for-needle',
   severity: 'warning',
-  title: 'Fuel pressure that the float needle does not take',
-  why: 'Too much pressure pushes the needle off its seat: the bowl floods, and fuel runs where it should not. Too little lets the bowl run low at full throttle.',
+  title: 'Fuel pressure wrong for the float needle',
+  why: 'Too much pressure pushes the needle off its seat: the bowl floods and fuel runs where it should not. Too little lets the bowl run low at full throttle.',
   standing: 'common practice',
   good: 'parts\n  carb twin "pair of side-draughts"\nsession 2026-05-02\n  fit carb twin\n  fuel pressure 3 psi\n',
   bad: 'parts\n  carb twin "pair of side-draughts"\nsession 2026-05-02\n  fit carb twin\n  fuel pressure 6 psi\n',
@@ -30,7 +30,7 @@ export const fuelPressureForNeedle = rule({
       return [
         {
           span: each.span,
-          message: `${inWords(value, 'psi', 0.1)} at the needle is ${high ? 'over' : 'under'} the ${band.low}..${band.high} psi that a ${kind} carburettor takes (${band.standing}, ${band.source}); ${high ? 'it may flood' : 'the bowl may run low at full throttle'}. The maker's figure overrules.`,
+          message: `${inWords(value, 'psi', 0.1)} at the needle is ${high ? 'over' : 'under'} the ${band.low}..${band.high} psi usual for a ${kind} carburettor; ${high ? 'it may flood' : 'the bowl may run low at full throttle'}. The maker's figure overrules (${band.standing}, ${band.source}).`,
         },
       ];
     });

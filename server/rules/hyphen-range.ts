@@ -7,7 +7,7 @@ export const hyphenRange = rule({
   code: 'hyphen-range',
   severity: 'information',
   title: 'A range written with a hyphen',
-  why: 'A hyphen joins the cylinders of a firing order and is the minus of a change, so that 58-62 is taken for a range only where it can be nothing else. Two dots are a range everywhere.',
+  why: 'A hyphen also joins the cylinders of a firing order and is the minus sign of a change, so 58-62 is read as a range only where it can be nothing else. Two dots are a range everywhere.',
   standing: 'notation',
   good: 'specs\n  head bolts torque 58..62 lb-ft\n',
   bad: 'specs\n  head bolts torque 58-62 lb-ft\n',
@@ -25,9 +25,9 @@ export const hyphenRange = rule({
     if ('quantity' in entry && entry.quantity?.form === 'order') return [];
     if ('quantity' in entry && (entry.quantity?.form === 'text' || entry.quantity?.name === 'run time'))
       return [];
-    // What a word that is not known takes may well be an order.
+    // The value of an unknown word may well be a firing order.
     const ranges = joined(entry.line).filter(({ fixes }) => fixes || entry.kind !== 'unknown');
-    return [...ranges, ...parted(entry.line)];
+    return [...ranges, ...spaced(entry.line)];
   },
 });
 
@@ -37,20 +37,23 @@ const joined = (line: Line): Problem[] =>
     const span = tokenSpan(line, token);
     const numbers = tokenText(line, token).split('-');
     if (numbers.length !== 2)
-      return { span, message: `${numbers.join('-')} is no value: part a list with spaces.` };
+      return {
+        span,
+        message: `${numbers.join('-')} is not a value. Separate the values of a list with spaces.`,
+      };
     const text = numbers.join('..');
     const read = Number(numbers[0]) < Number(numbers[1]);
     return {
       span,
       message: read
-        ? `Read as the range ${text}: a hyphen may also be a minus or an order.`
-        : `A range is written ${text}, not with a hyphen.`,
+        ? `Read as ${text}. Write two dots: a hyphen can also be a minus sign or a firing order.`
+        : `Write a range as ${text}, not with a hyphen.`,
       fixes: [replaceWith(span, text)],
     };
   });
 
 /** `450 - 580` */
-function parted(line: Line): Problem[] {
+function spaced(line: Line): Problem[] {
   if (!line.tokens.kinds.includes(KIND.Minus)) return [];
   const found: Problem[] = [];
   for (const match of line.tokens.kinds.matchAll(/n-n/g)) {
@@ -61,7 +64,7 @@ function parted(line: Line): Problem[] {
     const text = `${line.text.slice(from.from, from.to)}..${line.text.slice(to.from, to.to)}`;
     found.push({
       span,
-      message: `A range is written ${text}, not with a hyphen.`,
+      message: `Write a range as ${text}, not with a hyphen.`,
       fixes: [replaceWith(span, text)],
     });
   }

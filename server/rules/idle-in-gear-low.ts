@@ -6,14 +6,14 @@ import { unitById } from '../trade/units.ts';
 import { problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
-/** rpm, with an automatic in drive: TM 5-4210-230-14&P-1. */
+/** rpm, lowest idle of an automatic in drive: TM 5-4210-230-14&P-1. */
 const LOWEST = 550;
 
 export const idleInGearLow = rule({
   code: 'idle-in-gear-low',
   severity: 'information',
   title: 'Idle in gear too low for an automatic',
-  why: 'With an automatic in drive a published manual brings an idle under 550 rpm up to 550. It asks for a tachometer good to 1 or 2 per cent. The manual of your own engine overrules it.',
+  why: 'A published manual brings an idle under 550 rpm up to 550 with an automatic in drive. It calls for a tachometer good to 1 or 2 per cent. The manual for your own engine overrules it.',
   standing: 'published',
   source: 'TM 5-4210-230-14&P-1',
   good: 'session 2026-05-02\n  idle 600 rpm in drive\n',
@@ -27,14 +27,14 @@ export const idleInGearLow = rule({
       return [
         {
           span: each.span,
-          message: `Idle in gear is ${formatValue(value, unitById('rpm'))}; with an automatic in drive one under ${LOWEST} rpm is to be brought up to ${LOWEST} (published: TM 5-4210-230-14&P-1).`,
+          message: `Idle in gear is ${formatValue(value, unitById('rpm'))}, low for an automatic in drive. Bring it up to ${LOWEST} rpm (published: TM 5-4210-230-14&P-1).`,
         },
       ];
     });
   },
 });
 
-/** Only an automatic idles `in drive`. */
+/** Whether the gearbox is an automatic; where it is not written, whether the reading is `in drive`, which no other gearbox has. */
 function isAutomatic({ facts }: Carried, said: Said): boolean {
   const gearbox = facts.get('transmission|')?.text?.toLowerCase();
   return gearbox === undefined ? said.heard.includes('drive') : gearbox.includes('automatic');

@@ -1,6 +1,7 @@
 import type { Taken } from '../model/carry.ts';
 import type { Context } from '../model/findings.ts';
 import { isInGear, isOutOfGear } from '../model/idling.ts';
+import { ofName } from '../model/maps.ts';
 import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { type Interval, surelyAbove } from '../trade/interval.ts';
@@ -12,7 +13,7 @@ export const idleSwapped = rule({
   code: 'idle-swapped',
   severity: 'warning',
   title: 'Idle in gear above idle in neutral',
-  why: 'The gearbox loads the engine, so it idles slower in gear. The other way round, with nothing turned just before the second, the two readings were most likely swapped.',
+  why: 'The gearbox loads the engine, so it idles slower in gear. The other way round, with nothing adjusted just before the second reading, the two were most likely swapped.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  idle 850 rpm in neutral\n  idle 720 rpm in drive\n',
   bad: 'session 2026-05-02\n  idle 720 rpm in neutral\n  idle 850 rpm in drive\n',
@@ -23,12 +24,15 @@ export const idleSwapped = rule({
   },
 });
 
+/** Idles above a line that it is held to: a session has one or two for each gear. */
+const MOST_IDLES = 24;
+
 function problemsOf({ quantity }: QuantityEntry, said: Said, { before }: Context): Problem[] {
   const where = loadOf(said);
   const value = valueIn(said, 'rpm', quantity);
   if (!where || !value || before.turned.length > 0) return [];
-  for (const other of before.readings.values()) {
-    const otherValue = other.quantity.name === 'idle' ? valueIn(other.said, 'rpm', quantity) : undefined;
+  for (const other of ofName(before.readings, 'idle', MOST_IDLES)) {
+    const otherValue = valueIn(other.said, 'rpm', quantity);
     if (!otherValue || loadOf(other.said) !== (where === 'gear' ? 'neutral' : 'gear')) continue;
     const [inGear, inNeutral] = where === 'gear' ? [value, otherValue] : [otherValue, value];
     if (surelyAbove(inGear, inNeutral)) return [problemOf(said, inGear, inNeutral, other)];
@@ -40,8 +44,8 @@ function problemOf(said: Said, inGear: Interval, inNeutral: Interval, other: Tak
   const text = (value: Interval) => formatValue(value, unitById('rpm'));
   return {
     span: said.span,
-    message: `Idle in gear ${text(inGear)} is above idle in neutral ${text(inNeutral)}, read in this session. Were the two swapped? In gear is lower (common practice, no source).`,
-    related: [{ origin: other.by, message: 'the other idle reading' }],
+    message: `Idle in gear ${text(inGear)} is above idle in neutral ${text(inNeutral)} in this session. Idle in gear is the lower one: were the two swapped? (common practice, no source)`,
+    related: [{ origin: other.by, message: 'Other idle reading' }],
   };
 }
 

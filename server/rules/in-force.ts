@@ -1,7 +1,8 @@
-/** What is in force as a limit or target is stated: a reading is a moment and is over, settings and totals hold. */
+/** Settings and totals in force where a limit or target is written. Readings are left out: each is one moment and over. */
 import { type Carried, type InForce, keyOf, type Stated } from '../model/carry.ts';
 import { totalAtSpeed, totalNamed } from '../model/derive.ts';
 import type { Finding } from '../model/findings.ts';
+import { ofName } from '../model/maps.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import { type Interval, middle } from '../trade/interval.ts';
@@ -10,16 +11,16 @@ import { type Unit, unitById } from '../trade/units.ts';
 import { isAmount, speedOf } from './said.ts';
 
 export interface Standing {
-  /** With its place. */
+  /** Name of the setting or total, with its place. */
   readonly name: string;
   readonly value: Interval;
   readonly unit: Unit;
-  /** Behind the value; empty for a setting. */
+  /** How a total is worked out, printed after the value; empty for a setting. */
   readonly working: string;
   readonly related: Finding['related'];
 }
 
-/** The settings and totals in force that something stated for one place is about. What is stated under conditions is about totals alone. */
+/** The settings and totals in force that a limit or target applies to. One with conditions applies to totals alone. */
 export function standingFor(
   { quantity, said }: Pick<Stated, 'quantity' | 'said'>,
   carried: Carried,
@@ -43,9 +44,9 @@ function totalFor({ name }: Quantity, said: Said, carried: Carried): Standing | 
   return { name, value: total.value, unit: total.unit, working: `: ${total.working}`, related };
 }
 
-/** Of a place its own, else the whole engine's; of no place all that were written. */
+/** The setting of the place, else of the whole engine; without a place, the settings of all places. */
 function settingsMeant({ name }: Quantity, { place }: Said, { settings }: Carried): readonly InForce[] {
-  if (!place) return [...settings.values()].filter((setting) => setting.quantity.name === name);
+  if (!place) return ofName(settings, name);
   const found = settings.get(keyOf(name, place.text)) ?? settings.get(keyOf(name, undefined));
   return found ? [found] : [];
 }
@@ -63,7 +64,7 @@ function standing(setting: InForce): readonly Standing[] {
             value,
             unit: unit ?? unitById(quantity.unit ?? 'number'),
             working: '',
-            related: [{ origin: by, message: `${name} was set here` }],
+            related: [{ origin: by, message: `${name} set here` }],
           },
         ]
       : [],

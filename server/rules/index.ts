@@ -1,8 +1,9 @@
-/** The rules: one table, and what checks a line by it. */
-import type { LineSyntax, Span } from '../../grammar/index.ts';
-import type { Check, Finding } from '../model/findings.ts';
+/** The table of rules, and the check of a line against it. */
+import type { Line, LineSyntax, Span } from '../../grammar/index.ts';
+import type { Check, Finding, Fix } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
 import { open, type Shared, type Snapshot } from '../model/snapshot.ts';
+import { capital } from '../trade/format.ts';
 import type { Quantity } from '../trade/quantity.ts';
 import { EVERY_KIND } from './kinds.ts';
 import { meantIn } from './meant-unknown.ts';
@@ -11,14 +12,14 @@ import { RULES } from './table.ts';
 
 export { RULES };
 
-/** Reads a whole text and checks it. Any text has an answer; nothing throws. `shared` answers for the notebooks it uses. */
+/** Reads and checks a whole text. Accepts any text; never throws. `shared` looks up the notebooks it uses. */
 export const openNotebook = (text: string, shared?: Shared): Snapshot => open(text, checkLine, shared);
 
-/** All findings of one line in the order of their columns, but those that its comment says are meant. */
+/** All findings of one line in the order of their columns, except those its comment silences. */
 export const checkLine: Check = (entry, context) => {
   const found: Finding[] = [];
   for (const rule of rulesFor(entry)) {
-    for (const problem of rule.check(entry, context)) found.push(findingOf(rule, problem));
+    for (const problem of rule.check(entry, context)) found.push(findingOf(rule, problem, entry.line));
   }
   return found.length === 0 ? NOTHING_FOUND : judged(found, entry);
 };
@@ -29,19 +30,22 @@ export const ruleOf = (code: string): Rule | undefined => BY_CODE.get(code);
 const NOTHING_FOUND: readonly Finding[] = [];
 const BY_CODE: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.code, rule]));
 const RULES_ON: ReadonlyMap<EntryKind, readonly Rule[]> = new Map(
-  EVERY_KIND.map((kind) => [kind, RULES.filter((rule) => rule.on.includes(kind))]),
+  ([...EVERY_KIND, 'conflict'] as const).map((kind) => [
+    kind,
+    RULES.filter((rule) => rule.on.includes(kind)),
+  ]),
 );
 
-/** Words of the notebook's own come and go, so they are not held. */
+/** Rules by quantity. Weak: the notebook's own words come and go and must not be kept alive. */
 interface ByWord {
   none: readonly Rule[] | undefined;
   readonly of: WeakMap<Quantity, readonly Rule[]>;
 }
 
-/** By the form of a line (with a comment and without), then by what it says, then by its word. */
-const asked = new WeakMap<LineSyntax, Map<string, ByWord>>();
+/** Cache of the rules that apply, by the form of a line, then its kind (with a comment and without), then its quantity. */
+const applicable = new WeakMap<LineSyntax, Map<string, ByWord>>();
 
-/** The rules that a line of this form about this word can break: a few of the hundred. */
+/** The rules that can apply to a line of this form and quantity: a few of the hundred. */
 function rulesFor(entry: Entry): readonly Rule[] {
   const quantity = 'quantity' in entry ? entry.quantity : undefined;
   const byWord = byWordOf(entry);
@@ -61,10 +65,10 @@ function selected({ kind, line }: Entry, quantity: Quantity | undefined): readon
 }
 
 function byWordOf({ kind, line }: Entry): ByWord {
-  let byKind = asked.get(line.syntax);
+  let byKind = applicable.get(line.syntax);
   if (!byKind) {
     byKind = new Map();
-    asked.set(line.syntax, byKind);
+    applicable.set(line.syntax, byKind);
   }
   const key = line.comment === undefined ? kind : `${kind};`;
   let byWord = byKind.get(key);
@@ -75,14 +79,23 @@ function byWordOf({ kind, line }: Entry): ByWord {
   return byWord;
 }
 
-const findingOf = ({ code, severity }: Rule, problem: Problem): Finding => ({
+const findingOf = ({ code, severity }: Rule, problem: Problem, line: Line): Finding => ({
   code,
   severity,
   span: problem.span,
-  message: problem.message,
-  related: problem.related ?? [],
-  fixes: problem.fixes ?? [],
+  message: capital(problem.message),
+  related: problem.related?.map(({ origin, message }) => ({ origin, message: capital(message) })) ?? [],
+  fixes: problem.fixes?.filter((fix) => isReadApart(fix, line)) ?? [],
 });
+
+/** A word that is put in right before others would be read as one word with them: `3/8 bar-0`. */
+const isReadApart = ({ edits }: Fix, { text }: Line): boolean =>
+  edits.every(
+    ({ span, text: put }) =>
+      span.from < span.to ||
+      !/\p{L}$/u.test(put) ||
+      !/^[-'’·*/.&]?[\p{L}\p{N}_°%]/u.test(text.slice(span.to, span.to + 3)),
+  );
 
 function judged(found: readonly Finding[], { line }: Entry): readonly Finding[] {
   const meant = new Set(meantIn(line).map(({ code }) => code));

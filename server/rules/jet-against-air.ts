@@ -8,16 +8,16 @@ import { areaRatio } from '../trade/carburation.ts';
 import { exact, middle, monotoneEach } from '../trade/interval.ts';
 import { problemsIn, rule } from './rule.ts';
 
-/** Below this share of density other reasons weigh more than the air: it is about 1500 ft, or 27 degrees F. */
+/** Smallest change of density judged; below it other reasons matter more. About 1500 ft, or 27 degrees F. */
 const LEAST_CHANGE_OF_AIR = 0.05;
-/** A change this many times what the air asks has another reason. */
+/** Factor between the jet change and the one for the air, above which the change must have another reason. */
 const TIMES = 3;
 
 export const jetAgainstAir = rule({
   code: 'jet-against-air',
   severity: 'information',
-  title: 'A jet changed otherwise than the air asks',
-  why: 'Thin air asks for a smaller jet, dense air for a larger: area with the square root of density. A change the other way, or much larger, moves the mixture by more than the weather does; that may be just what was meant.',
+  title: 'A jet change that does not follow the air',
+  why: 'Thin air calls for a smaller jet, dense air for a larger: area follows the square root of density. A change the other way, or a much larger one, moves the mixture more than the weather does; that may be exactly what was meant.',
   standing: 'published',
   source: 'orifice equation',
   good: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 120\n',
@@ -34,21 +34,21 @@ export const jetAgainstAir = rule({
       const then = before.jetDay?.date === date ? before.jetDay : undefined;
       const ratio = then ? densityRatio({ ...before, readings: then.air }, before) : undefined;
       if (ratio === undefined) return [];
-      const asked = jetAreaForAir(ratio) - 1;
-      const astray = made * asked < 0 || Math.abs(made) > TIMES * Math.abs(asked);
+      const needed = jetAreaForAir(ratio) - 1;
+      const astray = made * needed < 0 || Math.abs(made) > TIMES * Math.abs(needed);
       if (Math.abs(ratio - 1) < LEAST_CHANGE_OF_AIR || !astray) return [];
       return [
         {
           span: each.span,
-          message: `This makes the area ${percent(made)}, and the air since ${date} asks for ${percent(asked)} (published, orifice equation): right only if the mixture was ${made > asked ? 'lean' : 'rich'} before.`,
-          related: [{ origin: was.by, message: 'the jet before' }],
+          message: `This jet is ${bySize(made)} in area; the change in air since ${date} calls for ${bySize(needed)}. Right only if it was running ${made > needed ? 'lean' : 'rich'} (published, orifice equation).`,
+          related: [{ origin: was.by, message: 'Jet before' }],
         },
       ];
     });
   },
 });
 
-/** By number or by bore the area goes with the square. */
+/** Change of jet area as a share: area goes with the square of the jet number or of the bore. */
 function areaMade(was: InForce, now: InForce): number | undefined {
   for (const unit of ['number', 'mm']) {
     const [from, to] = [settingIn(was, unit), settingIn(now, unit)];
@@ -63,4 +63,6 @@ function densityRatio(then: Carried, now: Carried): number | undefined {
   return middle(monotoneEach([densityOf(after), densityOf(before)] as const, relativeDensity));
 }
 
-const percent = (share: number): string => `${share > 0 ? '+' : ''}${inWords(exact(100 * share), '%', 0.1)}`;
+/** `10.1 % larger` */
+const bySize = (share: number): string =>
+  `${inWords(exact(Math.abs(100 * share)), '%', 0.1)} ${share < 0 ? 'smaller' : 'larger'}`;

@@ -1,4 +1,5 @@
 import type { Carried } from '../model/carry.ts';
+import { ofName } from '../model/maps.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
@@ -7,8 +8,8 @@ const TIMINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']
 export const keptWithoutTiming = rule({
   code: 'kept-without-timing',
   severity: 'information',
-  title: 'Kept with the points moved and the timing not read',
-  why: 'Dwell or gap of the points was changed this session, and the spark moved with them. A setup that is kept should say where the timing is now.',
+  title: 'Kept after the points were moved, without checking the timing',
+  why: 'Dwell or points gap was changed this session, and the timing moved with it. A setup worth keeping should say where the timing is now.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  initial 9 deg\nsession 2026-05-09\n  points gap 0.016 in\n  timing 9 deg at idle\n  keep\n',
   bad: 'session 2026-05-02\n  initial 9 deg\nsession 2026-05-09\n  points gap 0.016 in\n  keep\n',
@@ -21,18 +22,17 @@ export const keptWithoutTiming = rule({
     return [
       {
         span: lineSpan(line),
-        message: `${now.quantity.name} was set this session and the timing not read since: the spark moves with the points (common practice, no source).`,
-        related: [{ origin: now.by, message: `${now.quantity.name} was set here` }],
+        message: `The ${now.quantity.name} was changed this session and the timing has not been checked since; changing the ${now.quantity.name === 'dwell' ? 'dwell' : 'gap'} moves the timing (common practice, no source).`,
+        related: [{ origin: now.by, message: `${now.quantity.name} set here` }],
       },
     ];
   },
 });
 
-/** The timing was set on another day, so that it may have moved. */
+/** Whether the timing was set on an earlier day, so that it may have moved. */
 const timingBefore = ({ settings, session }: Carried): boolean => {
   const initial = settings.get('initial|');
   return initial !== undefined && initial.by.date !== session?.date;
 };
 
-const timingNow = ({ readings }: Carried): boolean =>
-  [...readings.values()].some(({ quantity }) => TIMINGS.has(quantity.name));
+const timingNow = ({ readings }: Carried): boolean => ofName(readings, [...TIMINGS], 1).length > 0;

@@ -1,7 +1,7 @@
-/** Kinds of entry that rules name together. */
+/** Groups of entry kinds that several rules share. */
 import type { EntryKind } from '../model/notebook.ts';
 
-const KINDS: Readonly<Record<EntryKind, true>> = {
+const KINDS: Readonly<Record<Exclude<EntryKind, 'conflict'>, true>> = {
   blank: true,
   section: true,
   session: true,
@@ -28,9 +28,10 @@ const KINDS: Readonly<Record<EntryKind, true>> = {
   keep: true,
 };
 
+/** All but the lines of a merge that was not finished, of which nothing else is said. */
 export const EVERY_KIND = Object.keys(KINDS) as readonly EntryKind[];
 
-/** Lines that say something of a quantity. */
+/** Lines that give a value of a quantity. */
 export const QUANTITY_KINDS = ['setting', 'reading', 'fact', 'limit', 'target'] as const;
 
 /** Lines that may hold a list of values. */

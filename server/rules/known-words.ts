@@ -1,4 +1,4 @@
-/** Words that may stand beside a value, other than units and places. Any other is a remark and is let be. */
+/** Words known beside a value, other than units and places. Any other is a remark and is left alone. */
 import type { Quantity } from '../trade/quantity.ts';
 import { PLACE_WORDS } from '../trade/vocabulary.ts';
 
@@ -10,11 +10,11 @@ const BESIDE: readonly string[] = (
   'wot dry wet static strobe torqued tightened steady fluctuating hunting wobbling drifting flicking swinging'
 ).split(' ');
 
-/** Known beside a value of this quantity, in lower case. */
+/** Whether a word, in any case, is known beside a value of this quantity. */
 export const knownBeside = (quantity: Quantity, word: string): boolean =>
   KNOWN.has(word.toLowerCase()) || (quantity.words?.includes(word.toLowerCase()) ?? false);
 
-/** All words that a misspelt one may have been meant for. */
+/** Candidates for a misspelt word. */
 export const wordsBeside = (quantity: Quantity): readonly string[] => [
   ...(quantity.words ?? []),
   ...(quantity.places?.length ? PLACES : []),

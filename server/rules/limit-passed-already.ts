@@ -4,14 +4,14 @@ import type { Context } from '../model/findings.ts';
 import type { FileEntry, QuantityEntry } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { standingFor } from './in-force.ts';
-import { limitIn, pastLimit } from './limits.ts';
+import { boundText, limitIn, pastLimit } from './limits.ts';
 import { type Problem, problemsIn, rule } from './rule.ts';
 
 export const limitPassedAlready = rule({
   code: 'limit-passed-already',
   severity: 'warning',
-  title: 'A limit that is passed already as it is written',
-  why: 'A limit holds from its line on, for what is set and read later. What is in force already is held to it once, here, or it would stay past the limit unseen until somebody sets it again.',
+  title: 'A limit already passed when it is written',
+  why: 'A limit holds from its line on, for what is set and read later. What is already in force is checked once, here; otherwise it would stay past the limit unnoticed until somebody sets it again.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 10 deg\nlimits\n  total <= 34 deg\n',
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 14 deg\nlimits\n  total <= 34 deg\n',
@@ -25,7 +25,7 @@ interface Written {
   readonly span: Span;
 }
 
-/** The limits that a line states, or brings from another notebook. */
+/** The limits a line states, or takes from another notebook. */
 function statedBy(entry: QuantityEntry | FileEntry, { before, after }: Context): readonly Written[] {
   if (entry.kind === 'file') {
     if (before.limits === after.limits) return NOTHING;
@@ -48,7 +48,7 @@ function problemsOf(limit: Stated, span: Span, { before }: Context): readonly Pr
   });
   return passed.slice(0, 1).map(({ name, value, unit, past, allowed, working, related }) => ({
     span,
-    message: `${name} is ${formatValue(value, unit)} already, ${past} this limit, ${formatValue(allowed, unit)}${working}.`,
+    message: `${name} is already ${formatValue(value, unit)}, ${past} this limit of ${boundText(allowed, unit)}${working}.`,
     related,
   }));
 }

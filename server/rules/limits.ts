@@ -1,13 +1,14 @@
-/** Limits and targets as they were stated, and values held to them. */
+/** Limits and targets: which one applies to a value, and whether the value is past it. */
 import { amountIn, firstAmount } from '../model/amounts.ts';
 import type { Carried, Stated } from '../model/carry.ts';
 import { keyOf } from '../model/carry.ts';
 import type { Origin, Said } from '../model/notebook.ts';
+import { formatValue } from '../trade/format.ts';
 import { atMost, type Interval, isExact } from '../trade/interval.ts';
 import type { Unit } from '../trade/units.ts';
 import { conditionIn } from './said.ts';
 
-/** What was stated for the quantity at this place, else for the whole engine. */
+/** The limit or target for the quantity at this place, else for the whole engine. */
 export function statedFor(
   map: Carried['limits'],
   name: string,
@@ -17,18 +18,18 @@ export function statedFor(
   return map.get(keyOf(name, place)) ?? map.get(keyOf(name, undefined));
 }
 
-/** What was stated, in a unit; undefined where it is no number or of another kind. */
+/** The value of a limit or target in a unit; undefined where it is not a number or of another dimension. */
 export function statedIn({ said, quantity }: Stated, unit: Unit): Interval | undefined {
   return amountIn(firstAmount(said.values), unit.id, quantity.unit ?? unit.id);
 }
 
-/** A limit in a unit; one number alone is the most. */
+/** A limit in a unit; a single number is a maximum. */
 export function limitIn(limit: Stated, unit: Unit): Interval | undefined {
   const stated = statedIn(limit, unit);
   return stated && isExact(stated) ? atMost(stated.low) : stated;
 }
 
-/** Taken under what the limit or target asks for: its words are said, and its speed or depression is the same. */
+/** Whether a value was taken under the conditions of the limit or target: its words are there, and speed and depression agree. */
 export function isComparable(stated: Said, taken: Said): boolean {
   const sameAt = ['rpm', 'inHg'].every((unit) => {
     const [wanted, at] = [conditionIn(stated, unit), conditionIn(taken, unit)];
@@ -37,7 +38,7 @@ export function isComparable(stated: Said, taken: Said): boolean {
   return sameAt && stated.heard.every((word) => taken.heard.includes(word));
 }
 
-/** Which way a value goes past a limit: all of it, or the end of it that is known. */
+/** Which side of a limit a value is on: all of it, or its known end; undefined within the limit. */
 export function pastLimit(value: Interval, limit: Interval): 'over' | 'under' | undefined {
   if (value.low > limit.high || (value.high > limit.high && value.high !== Number.POSITIVE_INFINITY))
     return 'over';
@@ -45,6 +46,15 @@ export function pastLimit(value: Interval, limit: Interval): 'over' | 'under' | 
     return 'under';
   return undefined;
 }
+
+/** A limit or target for a message: `34 deg` where it has one bound only, else `11.8..12.4:1`. */
+export function boundText(limit: Interval, unit: Unit): string {
+  if (!Number.isFinite(limit.low)) return formatValue({ ...limit, low: limit.high }, unit);
+  return formatValue(Number.isFinite(limit.high) ? limit : { ...limit, high: limit.low }, unit);
+}
+
+/** `, set 2026-05-02`, with a comma before; empty for a line outside a session. */
+export const setOn = ({ date }: Origin): string => (date ? `, set ${date}` : '');
 
 /** ` of 2026-05-02`, with a space before; empty for a line outside a session. */
 export const ofDay = ({ date }: Origin): string => (date ? ` of ${date}` : '');

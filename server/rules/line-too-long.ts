@@ -5,7 +5,7 @@ export const lineTooLong = rule({
   code: 'line-too-long',
   severity: 'error',
   title: 'A line is too long to be read',
-  why: 'One fact stands on one line. A line this long is nearly always damage, or a file of another kind; it is kept as it is and not read.',
+  why: 'A line holds one fact. One this long is nearly always damage, or a file of another kind; it is kept as it is and not read.',
   standing: 'notation',
   good: 'session 2026-05-02\n  note hunts a little once hot\n',
   bad: `session 2026-05-02\n  note ${'hunts '.repeat(LONGEST_LINE / 6)}\n`,
@@ -15,7 +15,7 @@ export const lineTooLong = rule({
       ? [
           {
             span: { from: 0, to: line.text.length },
-            message: `The line has ${line.text.length} signs; none longer than ${LONGEST_LINE} is read. Part it into several.`,
+            message: `This line is ${line.text.length} characters; lines over ${LONGEST_LINE} are not read. Split it.`,
           },
         ]
       : NO_PROBLEMS,

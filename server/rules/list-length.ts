@@ -9,18 +9,17 @@ export const listLength = rule({
   code: 'list-length',
   severity: 'warning',
   title: 'A list of the wrong length for the cylinders',
-  why: 'A list stands in the order of the cylinders, so one value too few or too many puts the others on the wrong ones. For one cylinder alone, write its number, such as #3.',
+  why: 'A list is in the order of the cylinders, so one value too few or too many puts the others on the wrong cylinders. For one cylinder alone, write its number, such as #3.',
   standing: 'notation',
-  good: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 410 F\n',
-  bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 402 415 398 F\n',
+  good: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 388 401 384 410 F\n',
+  bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  tube 388 401 384 F\n',
   on: ['setting', 'reading'],
+  // A list of jets or screws may be of any length: one carburettor per cylinder is rare.
   about: ({ places = [] }) => places.includes('cylinder') && !places.includes('carburettor'),
   check({ quantity, said }, context) {
     return problemsIn(said, (each) => problemsOf(quantity, each, context));
   },
 });
-
-/** One carburettor a cylinder is rare: a list of jets or screws may be of any length. */
 
 function problemsOf(quantity: Quantity, said: Said, { before }: Context): Problem[] {
   const values = amountsOf(said.values);
@@ -33,8 +32,8 @@ function problemsOf(quantity: Quantity, said: Said, { before }: Context): Proble
   return [
     {
       span: { from: first.span.from, to: last.span.to },
-      message: `${values.length} values for ${count} cylinders: a list has one for each, in their order.`,
-      related: [{ origin: engine.fact.by, message: 'how many cylinders there are' }],
+      message: `${values.length} values for ${count} cylinders. Give one per cylinder, in order.`,
+      related: [{ origin: engine.fact.by, message: 'Number of cylinders' }],
     },
   ];
 }

@@ -5,7 +5,7 @@ export const logOutside = rule({
   code: 'log-outside',
   severity: 'warning',
   title: "A log outside the notebook's folder",
-  why: 'A log is read only where it lies in the folder of the notebook or below it, and its path is written from there: a notebook that is passed on must not open other files of who reads it.',
+  why: 'A log is read only from the folder of the notebook or below it, with its path written from there: a notebook passed on to somebody must not open other files on their machine.',
   standing: 'notation',
   good: 'session 2026-05-02\n  log logs/run.csv\n',
   bad: 'session 2026-05-02\n  log ../run.csv\n',
@@ -15,7 +15,7 @@ export const logOutside = rule({
     return [
       {
         span: pathSpan,
-        message: `"${path}" lies outside the folder of this notebook and is not read: put it beside the notebook, and write the path from there.`,
+        message: `"${path}" is outside this notebook's folder and is not read. Move the log there and write its path relative to that folder.`,
       },
     ];
   },

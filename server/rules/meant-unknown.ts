@@ -3,13 +3,13 @@ import { EVERY_KIND } from './kinds.ts';
 import { didYouMean, guessAmong } from './nearest.ts';
 import { type Problem, type Rule, replaceWith, rule } from './rule.ts';
 
-/** The rule on `; meant:` comments; it knows the codes of all others. */
+/** The rule on `; meant:` comments, given the codes of all other rules. */
 export const meantUnknownAmong = (codes: readonly string[]): Rule =>
   rule({
     code: 'meant-unknown',
     severity: 'information',
-    title: 'A comment silences a rule that there is not',
-    why: 'A comment "; meant: CODE" tells that the line is as it should be whatever that rule says. With a code that does not exist it silences nothing.',
+    title: 'A comment silences a rule that does not exist',
+    why: 'A comment "; meant: CODE" says that the line is right as it is, whatever that rule reports. With an unknown code it silences nothing.',
     standing: 'notation',
     good: 'session 2026-05-02\n  idle 2400 rpm ; meant: outside-band\n',
     bad: 'session 2026-05-02\n  idle 900 rpm ; meant: outside-bnad\n',
@@ -25,7 +25,7 @@ export interface Meant {
   readonly span: Span;
 }
 
-/** The codes in `; meant: outside-band, ten-times ; a word more`: the line is as it should be, whatever those rules say. */
+/** The codes in `; meant: outside-band, ten-times ; a remark`: rules whose findings on this line are silenced. */
 export function meantIn(line: Line): readonly Meant[] {
   if (line.comment === undefined) return NOTHING_MEANT;
   const comment = tokenText(line, line.comment);
@@ -46,7 +46,7 @@ function problemOf({ code, span }: Meant, codes: readonly string[]): Problem {
   const nearest = guess.words[0];
   return {
     span,
-    message: `No rule is called "${code}".${didYouMean(guess)}`,
+    message: `There is no rule "${code}".${didYouMean(guess)}`,
     fixes: guess.sure && nearest ? [replaceWith(span, nearest)] : [],
   };
 }

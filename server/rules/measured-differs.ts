@@ -10,14 +10,14 @@ import { type Problem, problemsIn, rule } from './rule.ts';
 import { speedOf, valueIn } from './said.ts';
 import { inputLines } from './totals.ts';
 
-/** How far a measured total may be from the computed one: common practice, no source. */
+/** deg, largest accepted difference between measured and computed timing. Common practice, no source. */
 const MEASURED_WITHIN = 2;
 
 export const measuredDiffers = rule({
   code: 'measured-differs',
   severity: 'warning',
-  title: 'Measured timing that is not what the settings make',
-  why: 'More than about 2 deg between the lamp and the sum means a mark that slipped, a curve that changed, or a reading error. One of the two is wrong: find out which, and never write the middle of both.',
+  title: 'Measured timing does not match the settings',
+  why: 'More than about 2 deg between the timing light and the sum of the settings means a slipped mark, a changed curve or a reading error. One of the two is wrong: find out which, and never write a value halfway between.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  total 32 deg @ 3200 rpm, vacuum plugged\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  total 37 deg @ 3200 rpm, vacuum plugged\n',
@@ -40,13 +40,13 @@ function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): 
   return [
     {
       span,
-      message: `Measured ${formatValue(measured, DEG)}, but the settings in force make ${computed.working} at ${formatNumber(middle(speed), RPM)} rpm. More than ${MEASURED_WITHIN} deg apart (common practice, no source) means a slipped mark, a changed curve or a reading error.`,
+      message: `Measured ${formatValue(measured, DEG)}, but the settings give ${computed.working} at ${formatNumber(middle(speed), RPM)} rpm. More than ${MEASURED_WITHIN} deg apart: a slipped mark, a changed curve or a reading error (common practice, no source).`,
       related: inputLines(computed, context),
     },
   ];
 }
 
-/** With the canister on, the lamp shows no less than initial and mechanical make, and no more than the canister can add. */
+/** Problems with the canister connected: the timing light must show at least initial plus mechanical, and at most what the canister adds to that. */
 function vacuumProblems(
   measured: Interval,
   computed: Derived | Lacking,
@@ -57,31 +57,31 @@ function vacuumProblems(
   const most = mostVacuum(context.before);
   const range = { low: computed.value.low, high: computed.value.high + most, about: computed.value.about };
   if (apart(measured, range) <= MEASURED_WITHIN + 1e-9) return [];
-  const told = Number.isFinite(most)
+  const possible = Number.isFinite(most)
     ? formatValue(range, DEG)
-    : `${formatValue(computed.value, DEG)} and more`;
+    : `${formatValue(computed.value, DEG)} or more`;
   return [
     {
       span: said.values[0]?.span ?? said.span,
-      message: `Measured ${formatValue(measured, DEG)}, but the settings in force make ${told} there, from no vacuum to all of it. More than ${MEASURED_WITHIN} deg outside (common practice, no source) means a slipped mark, a changed curve or a reading error.`,
+      message: `Measured ${formatValue(measured, DEG)}, but the settings give ${possible} there, from no vacuum advance to all of it. More than ${MEASURED_WITHIN} deg outside: a slipped mark, a changed curve or a reading error (common practice, no source).`,
       related: inputLines(computed, context),
     },
   ];
 }
 
-/** Degrees; without end where no canister is written. */
+/** The most the canister can add, in degrees; infinite where no canister is written. */
 function mostVacuum(before: Carried): number {
   const [cruise, total] = [totalNamed(before, 'cruise total'), totalNamed(before, 'total')];
   return cruise && total ? cruise.value.high - total.value.low : Number.POSITIVE_INFINITY;
 }
 
-/** Whether a timing was read with the vacuum off. `total` is, if nothing else is said; any other timing only where it is said. */
+/** Whether a timing was read with the vacuum off. `total` is, unless written otherwise; any other timing only where it is written. */
 export function isWithoutVacuum(name: string, said: Said, before: Carried): boolean {
   const plugged = said.heard.includes('plugged') || timingOf(before).source?.value === 'plugged';
   return name === 'total' ? !said.heard.includes('connected') : plugged;
 }
 
-/** The least the two can differ, rough values and ranges taken at their kindest. */
+/** The smallest possible difference between the two intervals. */
 function apart(a: Interval, b: Interval): number {
   const { low, high } = subtract(a, b);
   return low > 0 ? low : high < 0 ? -high : 0;

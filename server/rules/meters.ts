@@ -1,4 +1,4 @@
-/** Meters that only ever count up. */
+/** Odometer and hour meter, which only ever count up. */
 import { amountIn } from '../model/amounts.ts';
 import { valueText } from '../model/describe.ts';
 import type { Context } from '../model/findings.ts';
@@ -8,7 +8,7 @@ import { ofDay } from './limits.ts';
 import type { Problem } from './rule.ts';
 import { amountsOf } from './said.ts';
 
-/** A reading of the meter that is surely less than the last one. */
+/** Problems of a meter reading that is surely less than the last one. */
 export function backwards(
   { quantity, said }: QuantityEntry,
   { before }: Context,
@@ -22,8 +22,8 @@ export function backwards(
   return [
     {
       span: value.span,
-      message: `${quantity.name} ${valueText(value, quantity.unit)} is less than the last one${ofDay(last.by)}, ${valueText(then, quantity.unit)}. A new meter? Then reminders count from it only once they are written again.`,
-      related: [{ origin: last.by, message: 'the last reading' }],
+      message: `${quantity.name} ${valueText(value, quantity.unit)} is less than the last reading${ofDay(last.by)}, ${valueText(then, quantity.unit)}. Mistyped, or a new meter? With a new meter, write the reminders again so that they count from it.`,
+      related: [{ origin: last.by, message: 'Last reading' }],
     },
   ];
 }

@@ -4,7 +4,7 @@ import type { QuantityEntry, Said } from '../model/notebook.ts';
 import { formatValue } from '../trade/format.ts';
 import { surelyAbove, surelyBelow } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
-import { isComparable, ofDay, statedFor, statedIn } from './limits.ts';
+import { boundText, isComparable, setOn, statedFor, statedIn } from './limits.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 import { signedAmounts } from './said.ts';
 import { lineSpan } from './syntax.ts';
@@ -13,8 +13,8 @@ import { changedTotals, inputLines, namesIn } from './totals.ts';
 export const missesTarget = rule({
   code: 'misses-target',
   severity: 'information',
-  title: "A value that misses the notebook's own target",
-  why: 'The section "targets" says where the work is to end. A reading taken under the same conditions, or a total worked out from the settings, that is not there yet is told, not blamed.',
+  title: 'A value that misses your target',
+  why: 'The section "targets" says where the work should end up. A reading taken under the same conditions, or a total worked out from the settings, that is not there yet is only noted.',
   standing: 'notation',
   good: 'targets\n  idle 800..850 rpm in neutral\nsession 2026-05-02\n  idle 820 rpm in neutral\n',
   bad: 'targets\n  idle 800..850 rpm in neutral\nsession 2026-05-02\n  idle 920 rpm in neutral\n',
@@ -40,7 +40,7 @@ function readingProblems({ quantity, kind }: QuantityEntry, said: Said, { before
           ? 'below'
           : undefined;
       if (!side) return [];
-      const message = `${quantity.name} ${formatValue(interval, unit)} is ${side} the notebook's target${ofDay(target.by)}, ${formatValue(wanted, unit)}.`;
+      const message = `${quantity.name} ${formatValue(interval, unit)} is ${side} your target of ${boundText(wanted, unit)}${setOn(target.by)}.`;
       return [{ span, message, related: [relatedTo(target)] }];
     })
     .slice(0, 1);
@@ -57,7 +57,7 @@ const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
     return [
       {
         span: lineSpan(entry.line),
-        message: `${total.name} is now ${formatValue(value, unit)}, ${side} the notebook's target${ofDay(target.by)}, ${formatValue(wanted, unit)}.`,
+        message: `${total.name} is now ${formatValue(value, unit)}, ${side} your target of ${boundText(wanted, unit)}${setOn(target.by)}.`,
         related: [relatedTo(target), ...inputLines(total, context)],
       },
     ];
@@ -65,5 +65,5 @@ const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
 
 const relatedTo = (target: Stated) => ({
   origin: target.by,
-  message: `the target for ${target.quantity.name}`,
+  message: `Target for ${target.quantity.name}`,
 });

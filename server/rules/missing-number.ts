@@ -7,7 +7,7 @@ export const missingNumber = rule({
   code: 'missing-number',
   severity: 'error',
   title: 'A number is missing',
-  why: 'A sign such as ~, <, + or .. needs the number it belongs to.',
+  why: 'A character such as ~, <, + or .. needs a number with it.',
   standing: 'notation',
   good: 'session 2026-05-02\n  egt 1200..1300 F\n',
   bad: 'session 2026-05-02\n  egt 1200.. F\n',
@@ -21,10 +21,10 @@ export const missingNumber = rule({
     const found: Problem[] = [];
     for (const amount of amountsIn(line.syntax)) {
       if (amount.low === undefined && amount.prefix !== undefined) {
-        const sign = tokenText(line, amount.prefix);
+        const prefix = tokenText(line, amount.prefix);
         found.push({
           span: tokenSpan(line, amount.prefix),
-          message: `A number is missing after "${sign}".`,
+          message: `A number is missing after "${prefix}".`,
         });
       } else if (amount.link !== undefined && amount.high === undefined) {
         found.push({

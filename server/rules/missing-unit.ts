@@ -1,6 +1,7 @@
 import type { Line } from '../../grammar/index.ts';
 import { type Carried, keyOf } from '../model/carry.ts';
 import type { Context, Fix } from '../model/findings.ts';
+import { ofName } from '../model/maps.ts';
 import type { Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import type { Quantity } from '../trade/quantity.ts';
@@ -13,7 +14,7 @@ export const missingUnit = rule({
   code: 'missing-unit',
   severity: 'warning',
   title: 'A number without its unit',
-  why: 'Where the trade uses more than one unit, a bare number may be read another way next year, or by somebody else. It is taken to be in the usual unit until one is written.',
+  why: 'Where more than one unit is in use, a bare number may be read differently next year, or by somebody else. It is taken to be in the usual unit until one is written.',
   standing: 'notation',
   good: 'session 2026-05-02\n  water 180 F\n',
   bad: 'session 2026-05-02\n  water 180\n',
@@ -39,12 +40,12 @@ function problemsOf(line: Line, said: Said, quantity: Quantity, { before }: Cont
     : [problemOf(amount, quantity, lastUnit(before, quantity.name), (last ?? amount).numberSpan.to)];
 }
 
-/** What follows `@` in a curve: a bare speed is in rpm, a bare pressure may be in anything. */
+/** Problems of the values after `@` in a curve: a bare speed is in rpm, a bare pressure could be in any unit. */
 function pressureProblems({ points }: Said, { against }: Quantity): Problem[] {
   if (!against || against.dimension === 'rotation') return [];
   const at = points.map((point) => point.at).find((each) => !each.unit && each.interval);
   if (!at) return [];
-  return [{ span: at.numberSpan, message: `The unit is missing after @; taken as ${against.unit}.` }];
+  return [{ span: at.numberSpan, message: `The unit is missing after @; read as ${against.unit}.` }];
 }
 
 function problemOf(
@@ -59,7 +60,7 @@ function problemOf(
     const named = [...new Set((parts ?? []).map((part) => part.name))].join(', ');
     return {
       span: amount.numberSpan,
-      message: `The unit is missing: ${name} (${named}) is told apart by units, so this number is not used.`,
+      message: `The unit is missing, so this number is not used: the values of ${name} (${named}) are recognised by their units.`,
     };
   }
   const { symbol, dimension } = unitById(unit);
@@ -67,7 +68,7 @@ function problemOf(
   const sure = other ?? (last || ONE_UNIT.has(dimension) ? symbol : undefined);
   return {
     span: amount.numberSpan,
-    message: `The unit is missing; taken as ${symbol}${other ? `, but it was last written in ${other}` : ''}.`,
+    message: `The unit is missing; read as ${symbol}${other ? `, but it was last written in ${other}` : ''}.`,
     fixes: sure ? [adding(sure, at)] : [],
   };
 }
@@ -77,28 +78,28 @@ const adding = (symbol: string, at: number): Fix => ({
   edits: [{ span: { from: at, to: at }, text: ` ${symbol}` }],
 });
 
-/** The unit this notebook last wrote it in, as far as that is carried. */
+/** The unit this quantity was last written in, as far as that is carried. */
 function lastUnit(
   { settings, lastly, readings, limits, targets, specs }: Carried,
   name: string,
 ): Unit | undefined {
   const of = ({ quantity }: { readonly quantity: Quantity }): boolean => quantity.name === name;
   const values =
-    [...settings.values()].findLast(of)?.values ??
-    [...readings.values()].findLast(of)?.said.values ??
+    ofName(settings, name, 1)[0]?.values ??
+    ofName(readings, name, 1)[0]?.said.values ??
     lastly.get(name)?.said.values ??
-    [...limits.values(), ...targets.values()].findLast(of)?.said.values ??
+    (ofName(targets, name, 1)[0] ?? ofName(limits, name, 1)[0])?.said.values ??
     [...specs.values()].findLast(of)?.values;
   const last = values?.at(-1);
   return last?.form === 'amount' ? last.unit : undefined;
 }
 
-/** Its size leaves one unit, which is sure enough to be written. */
+/** The problem of a bare number whose size leaves only one unit, sure enough for a fix. */
 const takenProblem = ({ numberSpan }: Amount, symbol: string, at: number): Problem => ({
   span: numberSpan,
-  message: `The unit is missing; by its size taken as ${symbol}.`,
+  message: `The unit is missing; read as ${symbol} because of its size.`,
   fixes: [adding(symbol, at)],
 });
 
-/** Kinds that the trade gives in one unit only, so that it is sure which was meant. */
+/** Dimensions for which the trade uses one unit only, so that a fix is sure. */
 const ONE_UNIT: ReadonlySet<Dimension> = new Set<Dimension>(['angle', 'voltage', 'percent', 'steps']);

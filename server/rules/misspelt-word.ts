@@ -11,7 +11,7 @@ export const misspeltWord = rule({
   code: 'misspelt-word',
   severity: 'information',
   title: 'A word beside a value that looks misspelt',
-  why: 'Readings are compared with those taken under the same words, so a slip in one of them parts what belongs together. A word that is near to no known one is taken as a remark.',
+  why: 'Readings are compared with others taken under the same words, so a misspelling keeps apart what belongs together. A word that is not close to any known one is taken as a remark.',
   standing: 'notation',
   good: 'session 2026-05-02\n  idle 850 rpm in neutral\n',
   bad: 'session 2026-05-02\n  idle 850 rpm in nuetral\n',
@@ -43,6 +43,6 @@ function misspelt({ quantity }: QuantityEntry, { text, span }: Word): Problem[] 
   ];
 }
 
-/** A plural or another ending is no slip of the pen. */
+/** Whether two words are one edit apart. A plural or another ending is not a misspelling. */
 const oneSlip = (text: string, known: string): boolean =>
   slips(text, known, 1) <= 1 && !text.startsWith(known) && !known.startsWith(text);

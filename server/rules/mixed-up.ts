@@ -1,4 +1,4 @@
-/** A value that is as it should be in another unit than the one that was written. */
+/** Values that would be usual in another unit than the one written. */
 import type { Fix } from '../model/findings.ts';
 import type { Amount } from '../model/values.ts';
 import { formatValue } from '../trade/format.ts';
@@ -6,7 +6,7 @@ import type { Dimension } from '../trade/units.ts';
 import { bandText, type Outside } from './band.ts';
 import { NO_PROBLEMS, type Problem, replaceWith } from './rule.ts';
 
-/** Nothing for a value that no other unit explains, or whose dimension is not asked about. */
+/** The problem of a value that another unit explains; none for other values and other dimensions. */
 export function mixedUp(outside: Outside, about: (kind: Dimension) => boolean): readonly Problem[] {
   const { quantity, amount, value, unit, band, slip } = outside;
   if (slip?.kind !== 'unit' || !about(unit.dimension)) return NO_PROBLEMS;
@@ -20,7 +20,7 @@ export function mixedUp(outside: Outside, about: (kind: Dimension) => boolean): 
   ];
 }
 
-/** The unit in the place of the one that was written, or after the number where none was. */
+/** Replaces the written unit, or adds one after the number. */
 const written = ({ unitSpan }: Amount, symbol: string): Fix =>
   unitSpan.from < unitSpan.to
     ? replaceWith(unitSpan, symbol)

@@ -7,23 +7,25 @@ import { type Interval, monotone } from '../trade/interval.ts';
 import { NO_PROBLEMS, problemsIn, rule } from './rule.ts';
 import { valueIn } from './said.ts';
 
-const OTHER: Readonly<Record<string, string>> = { lambda: 'air fuel ratio', 'air fuel ratio': 'lambda' };
+const OTHER: ReadonlyMap<string, string> = new Map(
+  Object.entries({ lambda: 'air fuel ratio', 'air fuel ratio': 'lambda' }),
+);
 
-/** What two readings of one mixture may lie apart. Common practice, no source. */
+/** Largest accepted difference in lambda between two readings of one mixture. Common practice, no source. */
 const APART = 0.05;
 
 export const mixtureReadingsDiffer = rule({
   code: 'mixture-readings-differ',
   severity: 'information',
-  title: 'Lambda and air-fuel ratio that do not go together',
-  why: 'Both tell one mixture: the ratio over the one at which the fuel burns exactly is lambda. Where they differ, the meter counts for another fuel, or the two were not read at one moment.',
+  title: 'Lambda and air-fuel ratio that do not agree',
+  why: 'Both describe the same mixture: lambda is the ratio divided by the stoichiometric ratio of the fuel. Where they differ, the meter is set for another fuel, or the two were not read at the same moment.',
   standing: 'common practice',
   good: 'engine\n  fuel gasoline\nsession 2026-05-02\n  lambda 0.85\n  air fuel ratio 12.5\n',
   bad: 'engine\n  fuel gasoline\nsession 2026-05-02\n  lambda 0.85\n  air fuel ratio 14.0\n',
   on: ['reading'],
-  about: ({ name }) => OTHER[name] !== undefined,
+  about: ({ name }) => OTHER.get(name) !== undefined,
   check({ quantity, said }, { before, after }) {
-    const other = OTHER[quantity.name];
+    const other = OTHER.get(quantity.name);
     const burnt = other === undefined ? undefined : fuelOf(after);
     if (other === undefined || !burnt) return NO_PROBLEMS;
     return problemsIn(said, (each) => {
@@ -38,7 +40,7 @@ export const mixtureReadingsDiffer = rule({
       return [
         {
           span: each.span,
-          message: `${inWords(ratio, 'ratio')} on ${burnt.fuel.name} is lambda ${inWords(worked, 'number', 0.01)}, and lambda was ${inWords(lambda, 'number')}: more than ${APART} apart (common practice, no source). Is the meter set for another fuel?`,
+          message: `${inWords(ratio, 'ratio')} on ${burnt.fuel.name} is lambda ${inWords(worked, 'number', 0.01)}, but the lambda reading is ${inWords(lambda, 'number')}, more than ${APART} apart. Is the meter set for another fuel? (common practice, no source)`,
           related: [{ origin: taken.by, message: `${other} under the same conditions` }],
         },
       ];
@@ -49,5 +51,5 @@ export const mixtureReadingsDiffer = rule({
 const inOne = ({ said, quantity }: Taken, unit: string): Interval | undefined =>
   valueIn(said, unit, quantity);
 
-/** How far two values are apart at the least. */
+/** The smallest possible difference between two intervals. */
 const gap = (a: Interval, b: Interval): number => Math.max(a.low - b.high, b.low - a.high, 0);

@@ -12,8 +12,8 @@ const BAND = VOCABULARY.find((quantity) => quantity.name === 'lambda')?.band;
 export const mixtureUnlikeFuel = rule({
   code: 'mixture-unlike-fuel',
   severity: 'information',
-  title: 'An air-fuel ratio that this fuel would not burn at',
-  why: 'Each fuel burns exactly at its own ratio. Many meters count as if every fuel were gasoline: what they show has to be brought to the fuel that is burnt, or be read as lambda.',
+  title: 'An air-fuel ratio that does not fit the fuel',
+  why: 'Each fuel has its own stoichiometric ratio. Many meters show every fuel on the gasoline scale: convert what they show to the fuel in use, or read lambda instead.',
   standing: 'published',
   source: 'US Department of Energy, Alternative Fuels Data Center, properties of fuels',
   good: 'engine\n  fuel methanol\nsession 2026-05-02\n  air fuel ratio 5.5\n',
@@ -35,14 +35,14 @@ export const mixtureUnlikeFuel = rule({
       return [
         {
           span: each.span,
-          message: `On ${burnt.fuel.name}, which burns exactly at ${burnt.fuel.stoichiometric}:1 (${burnt.fuel.standing}, ${burnt.fuel.source}), this is lambda ${lambda}. Does the meter count as on gasoline?`,
-          related: by ? [{ origin: by, message: 'the fuel' }] : [],
+          message: `Stoichiometric for ${burnt.fuel.name} is ${burnt.fuel.stoichiometric}:1, so this is lambda ${lambda}. Is the meter on its gasoline scale? (${burnt.fuel.standing}, ${burnt.fuel.source})`,
+          related: by ? [{ origin: by, message: 'Fuel' }] : [],
         },
       ];
     });
   },
 });
 
-/** Some of it lies where engines run at all. */
+/** Whether any part of the ratio is one that engines run at on this fuel. */
 const burns = (ratio: Interval, fuel: Fuel): boolean =>
   BAND === undefined || (lambdaOf(ratio.high, fuel) >= BAND.low && lambdaOf(ratio.low, fuel) <= BAND.high);

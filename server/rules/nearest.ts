@@ -1,23 +1,30 @@
-/** What was probably meant by a word that is not known. */
+/** Guesses at what an unknown word was meant to be. */
 
 import { FIRST_WORDS } from '../../grammar/index.ts';
 import type { Carried } from '../model/carry.ts';
+import { lastKeys } from '../model/maps.ts';
 import { plausibleSlips, slips } from '../trade/nearness.ts';
 import { nearestWords } from '../trade/vocabulary.ts';
 
 export interface Guess {
-  /** Nearest first; empty where nothing is near enough to have been meant. */
+  /** Nearest first; empty where nothing is near enough. */
   readonly words: readonly string[];
-  /** One is nearer than all others. */
+  /** Whether one is nearer than all others. */
   readonly sure: boolean;
 }
 
-/** Among the words of the trade, of the notation and of the notebook itself. */
+/** Guesses among the words of the trade, of the notation and of the notebook. */
 export function guessWord(word: string, carried: Carried): Guess {
-  return guessAmong(word, nearestWords(word, 3, [...Object.keys(FIRST_WORDS), ...carried.words.keys()]));
+  return guessAmong(
+    word,
+    nearestWords(word, 3, [...Object.keys(FIRST_WORDS), ...lastKeys(carried.words, MOST_GUESSED)]),
+  );
 }
 
-/** Among a few words. */
+/** Own words of a notebook that are compared, the latest. */
+const MOST_GUESSED = 200;
+
+/** Guesses among the given words. */
 export function guessAmong(word: string, known: Iterable<string>): Guess {
   const key = spelled(word);
   const near = [...new Set(known)]

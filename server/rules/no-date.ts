@@ -5,8 +5,8 @@ import { lineSpan } from './syntax.ts';
 export const noDate = rule({
   code: 'no-date',
   severity: 'warning',
-  title: 'A session without its day',
-  why: 'What was set and read is told by the day it was done. A session without one cannot be gone back to, and reminders do not count it.',
+  title: 'A session without a date',
+  why: 'Settings and readings are filed by date. A session without one cannot be reverted to, and reminders leave it out.',
   standing: 'notation',
   good: 'session 2026-05-02  New springs\n  initial 9 deg\n',
   bad: 'session New springs\n  initial 9 deg\n',
@@ -17,9 +17,9 @@ export const noDate = rule({
   },
 });
 
-const MESSAGE = 'The session has no day: write year-month-day after "session", such as 2026-05-02.';
+const MESSAGE = 'This session has no date. Write year-month-day after "session", such as 2026-05-02.';
 
-/** `2026/5/2` or `2026.05.02` at the start of the title: year first, so that the month is sure; or its name. */
+/** `2026/5/2` or `2026.05.02` or a month by name at the start of the title: in both it is sure which figure is the month. */
 function dayInTitle(title: string, line: string): Problem | undefined {
   const [text, year, month, day] = /^(\d{4})[./](\d{1,2})[./](\d{1,2})(?!\d)/.exec(title) ?? [];
   const from = line.indexOf(title);
@@ -32,10 +32,10 @@ function dayInTitle(title: string, line: string): Problem | undefined {
 
 function written(from: number, text: string, date: string): Problem {
   const span = { from, to: from + text.length };
-  return { span, message: `A day is written ${date}, with hyphens.`, fixes: [replaceWith(span, date)] };
+  return { span, message: `Write the date as ${date}, with hyphens.`, fixes: [replaceWith(span, date)] };
 }
 
-/** `1 Mar 2025`, `March 1, 2025`: the month by its name, so that it is sure. */
+/** `1 Mar 2025`, `March 1, 2025`: the name leaves no doubt about the month. */
 function dayByName(title: string): { readonly text: string; readonly date: string } | undefined {
   const first = /^(\d{1,2})(?:st|nd|rd|th)?[\s.-]+([a-z]{3,9})\.?[\s,-]+(\d{4})(?!\d)/i.exec(title);
   const second = /^([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?!\d)/i.exec(title);

@@ -7,7 +7,7 @@ export const noSuchCylinder = rule({
   code: 'no-such-cylinder',
   severity: 'warning',
   title: 'A cylinder that the engine does not have',
-  why: 'Cylinders are counted from 1 to the number the section "engine" gives.',
+  why: 'Cylinders are numbered from 1 to the number given in the section "engine".',
   standing: 'notation',
   good: 'engine\n  cylinders 4\nsession 2026-05-02\n  plug #4 "sooty, wet"\n',
   bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  plug #5 "sooty, wet"\n',
@@ -20,12 +20,12 @@ export const noSuchCylinder = rule({
       if (place.cylinder > 0 && place.cylinder <= (engine?.count ?? Number.POSITIVE_INFINITY)) return [];
       const has = engine
         ? `the engine has ${engine.count}, #1 to #${engine.count}`
-        : 'they are counted from #1';
+        : 'cylinders are numbered from #1';
       return [
         {
           span: place.span,
           message: `There is no cylinder #${place.cylinder}: ${has}.`,
-          related: engine ? [{ origin: engine.fact.by, message: 'how many cylinders there are' }] : [],
+          related: engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [],
         },
       ];
     });

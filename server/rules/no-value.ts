@@ -10,7 +10,7 @@ export const noValue = rule({
   code: 'no-value',
   severity: 'warning',
   title: 'A word without its value',
-  why: 'A setting, reading, fact, limit or target says something only with a value: a number, words it knows, or a text in quotes, as the word asks.',
+  why: 'A setting, reading, fact, limit or target needs a value: a number, one of the words it knows, or text in quotes, depending on the word.',
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial\n',
@@ -22,16 +22,16 @@ export const noValue = rule({
     const wanted = quantity.words
       ? `${inWords(quantity)}, or one of: ${quantity.words.join(', ')}`
       : inWords(quantity);
-    const remark = entry.said.some((said) => said.words.length > 0) ? ' A remark is written as a note.' : '';
+    const remark = entry.said.some((said) => said.words.length > 0) ? ' Write a remark as a note.' : '';
     const drill = quantity.dimension === 'length' ? drillIn(entry) : undefined;
     const said = drill ? ` The ${drill.text} is ${drill.size}.` : remark;
-    const message = `No value is given for ${quantity.name}: it takes ${wanted}.${said}`;
+    const message = `No value for ${quantity.name}: it takes ${wanted}.${said}`;
     const fixes = drill ? [replaceWith(drill.span, drill.size)] : [];
     return [{ span: lineSpan(entry.line), message, fixes }];
   },
 });
 
-/** `stop hole  #7 drill`: how wide that is. */
+/** The drill in `feed restrictor  #48 drill`, with its diameter. */
 function drillIn({ line, name }: QuantityEntry) {
   const after = line.text.slice(name.to);
   const [, before = '', text = '', size = ''] =
@@ -53,8 +53,8 @@ function saysValue(quantity: Quantity, said: Said): boolean {
 }
 
 function inWords({ form, unit, against }: Quantity): string {
-  if (form === 'text') return 'a text';
-  if (form === 'order') return 'the cylinders joined by hyphens';
+  if (form === 'text') return 'text';
+  if (form === 'order') return 'the cylinders, joined by hyphens';
   if (form === 'several') return 'numbers with their units';
   const symbol = unit ? unitById(unit).symbol : '';
   const number = symbol === '' || symbol.startsWith(':') ? 'a number' : `a number (${symbol})`;

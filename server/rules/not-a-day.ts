@@ -5,8 +5,8 @@ import { NO_PROBLEMS, type Problem, replaceWith, rule } from './rule.ts';
 export const notADay = rule({
   code: 'not-a-day',
   severity: 'error',
-  title: 'Not a day of the calendar',
-  why: 'A day is written year-month-day with two figures for month and day, so that it means the same everywhere and sorts by itself.',
+  title: 'Not a valid date',
+  why: 'A date is written year-month-day with two digits each for month and day, so that it means the same everywhere and sorts by itself.',
   standing: 'published',
   source: 'ISO 8601',
   good: 'session 2026-05-02\n  initial 9 deg\n',
@@ -29,8 +29,8 @@ function problemOf(text: string, span: Problem['span']): Problem {
   return {
     span,
     message: day
-      ? `${text} is written ${day}: two figures each for month and day.`
-      : `${text} is no day of the calendar: write year-month-day, such as 2026-05-02.`,
+      ? `Write ${text} as ${day}: two digits each for month and day.`
+      : `${text} is not a valid date. Write year-month-day, such as 2026-05-02.`,
     fixes: day ? [replaceWith(span, day)] : [],
   };
 }

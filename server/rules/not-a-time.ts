@@ -19,7 +19,7 @@ export const notATime = rule({
       .filter((token) => !isTime(tokenText(line, token)))
       .map((token) => ({
         span: tokenSpan(line, token),
-        message: `${tokenText(line, token)} is no time of day: hours go to 23, minutes and seconds to 59.`,
+        message: `${tokenText(line, token)} is not a time of day: hours go to 23, minutes and seconds to 59.`,
       })),
 });
 

@@ -4,8 +4,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const notFitted = rule({
   code: 'not-fitted',
   severity: 'information',
-  title: 'Taking off a part that is not on',
-  why: 'Settings are put aside with the part that was fitted. Where another one is on, or none was named, nothing is put aside.',
+  title: 'Removing a part that is not fitted',
+  why: 'Settings are put aside with the part that was fitted. If another one is fitted, or none was named, nothing is put aside.',
   standing: 'notation',
   good: 'parts\n  carb twin "pair of side-draughts"\nsession 2026-05-02\n  fit carb twin\n  remove carb twin\n',
   bad: 'parts\n  carb twin "pair of side-draughts"\nsession 2026-05-02\n  remove carb twin\n',
@@ -18,8 +18,8 @@ export const notFitted = rule({
     return [
       {
         span: nameSpan,
-        message: `"${name}" is not on the engine: ${on}. Nothing is changed by this line.`,
-        related: fitted ? [{ origin: fitted.by, message: `${fitted.written} was fitted` }] : [],
+        message: `"${name}" is not fitted: ${on}. This line changes nothing.`,
+        related: fitted ? [{ origin: fitted.by, message: `${fitted.written} fitted here` }] : [],
       },
     ];
   },

@@ -5,50 +5,65 @@ import { lineSpan } from './syntax.ts';
 export const nothingSaid = rule({
   code: 'nothing-said',
   severity: 'warning',
-  title: 'A line that begins and says nothing',
-  why: 'The word at its start needs something after it: a part, a path, a date, a text.',
+  title: 'A line with nothing after its first word',
+  why: 'The first word needs something after it: a part, a path, a date or text.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  todo choke: hook the cable up\n',
+  good: 'session 2026-05-02\n  todo strainer: brush the basket out\n',
   bad: 'session 2026-05-02\n  todo\n',
   outranks: ['unreadable'],
   on: ['unknown', 'item', 'fit', 'check', 'file', 'note', 'trial', 'recheck', 'revert'],
   check(entry, { before }) {
-    const lacks = lacking(entry);
-    if (lacks === undefined) return [];
+    const lack = lackIn(entry);
+    if (lack === undefined) return [];
     const span = lineSpan(entry.line);
     const last = entry.kind === 'revert' ? before.kept?.date : undefined;
-    if (last === undefined) return [{ span, message: `Nothing is said here: ${lacks} is missing.` }];
-    const message = `Nothing is said here: ${lacks} is missing. The last one marked to keep is of ${last}.`;
+    if (last === undefined) return [{ span, message: lack }];
+    const message = `${lack} The last session marked to keep is ${last}.`;
     return [{ span, message, fixes: [replaceWith(span, `revert to ${last}`)] }];
   },
 });
 
-/** What is missing, in words; undefined where nothing is. */
-function lacking(entry: Entry): string | undefined {
+/** The message about what is missing; undefined where nothing is. */
+function lackIn(entry: Entry): string | undefined {
   switch (entry.kind) {
     case 'unknown':
-      return entry.words.length === 0 ? 'what happened at that time' : undefined;
+      return entry.words.length === 0
+        ? 'Nothing follows the time. Say what happened, or what was set or read.'
+        : undefined;
     case 'item':
-      return entry.id === '' ? 'a name for it, such as "choke: hook the cable up",' : undefined;
+      return entry.id === '' ? `This ${entry.word} is empty. ${ITEM_NEEDS[entry.word]}` : undefined;
     case 'fit':
+      return entry.name === '' ? `This ${entry.word} is empty. Name the part.` : undefined;
     case 'check':
-      return entry.name === '' ? 'what it is about' : undefined;
+      return entry.name === ''
+        ? 'This check is empty. Name what was checked: "check fuel leaks ok".'
+        : undefined;
     case 'file':
-      return entry.path === '' ? 'the path of the file' : undefined;
+      return entry.path === '' ? `This ${entry.word} has no path. Write the path of the file.` : undefined;
     case 'note':
-      return entry.text === '' ? 'the note' : undefined;
+      return entry.text === '' ? 'This note is empty. Write its text.' : undefined;
     case 'trial':
-      return entry.knob === '' || entry.response === '' ? trialLacks(entry.knob) : undefined;
+      return entry.knob === '' || entry.response === '' ? trialLack(entry.knob) : undefined;
     case 'recheck':
-      return entry.name === '' ? 'what is to be checked again' : undefined;
+      return entry.name === ''
+        ? 'This reminder is empty. Say what to check again: "recheck head bolts after 200 mi".'
+        : undefined;
     case 'revert':
       return entry.line.syntax.kind === 'revert' && entry.line.syntax.date === undefined
-        ? 'the day to go back to'
+        ? 'This revert has no date. Write the date to go back to.'
         : undefined;
     default:
       return undefined;
   }
 }
 
-const trialLacks = (knob: string): string =>
-  knob === '' ? 'what is tried, as in "stop hole -> vacuum advance",' : 'what it should change, after "->",';
+const ITEM_NEEDS = {
+  todo: 'Say what needs doing: "strainer: brush the basket out".',
+  fault: 'Say what is wrong: "strainer: drips at the cap".',
+  done: 'Name what is done: "done strainer".',
+} as const;
+
+const trialLack = (knob: string): string =>
+  knob === ''
+    ? 'This trial is empty. Say what is tried and what it should change: "feed restrictor -> oil pressure".'
+    : 'This trial has no response. Write what it should change after "->".';

@@ -5,8 +5,8 @@ import { outsideSpecs } from './spec-values.ts';
 export const outsideSpec = rule({
   code: 'outside-spec',
   severity: 'information',
-  title: 'A value that is not the specified one',
-  why: 'The section "specs" says what the maker gives. A tuner may mean another value; one that is not meant is found here. The maker\'s own figure overrules both.',
+  title: 'A value that differs from the specification',
+  why: 'The section "specs" holds what the maker specifies. A tuner may choose another value on purpose; this finds the one that was not. The maker\'s own figure overrules both.',
   standing: 'notation',
   good: 'specs\n  plug gap 0.024..0.026 in\nsession 2026-05-02\n  plug gap 0.025 in\n',
   bad: 'specs\n  plug gap 0.024..0.026 in\nsession 2026-05-02\n  plug gap 0.035 in\n',

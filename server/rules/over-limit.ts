@@ -4,15 +4,15 @@ import type { QuantityEntry, Said } from '../model/notebook.ts';
 import type { Amount } from '../model/values.ts';
 import { formatValue } from '../trade/format.ts';
 import { unitById } from '../trade/units.ts';
-import { isComparable, limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
+import { boundText, isComparable, limitIn, pastLimit, setOn, statedFor } from './limits.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from './rule.ts';
 import { isAmount, signedAmounts } from './said.ts';
 
 export const overLimit = rule({
   code: 'over-limit',
   severity: 'warning',
-  title: "A value past the notebook's own limit",
-  why: 'The section "limits" says how far things may go on this engine. The limit holds from its line on, for settings and readings alike.',
+  title: 'A value past your own limit',
+  why: 'The section "limits" says how far things may go on this engine. A limit holds from its line on, for settings and readings alike.',
   standing: 'notation',
   good: 'limits\n  water <= 195 F\nsession 2026-05-02\n  water 190 F\n',
   bad: 'limits\n  water <= 195 F\nsession 2026-05-02\n  water 204 F\n',
@@ -45,8 +45,8 @@ function problemOf(limit: Stated, amount: Amount, whole: Amount): Problem[] {
   return [
     {
       span: amount.span,
-      message: `${name} ${value} is ${past} the notebook's own limit${ofDay(limit.by)}, ${formatValue(allowed, unit)}.`,
-      related: [{ origin: limit.by, message: `the limit on ${name}` }],
+      message: `${name} ${value} is ${past} your limit of ${boundText(allowed, unit)}${setOn(limit.by)}.`,
+      related: [{ origin: limit.by, message: `Limit on ${name}` }],
     },
   ];
 }

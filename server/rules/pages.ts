@@ -1,27 +1,34 @@
-/** A page for every rule, as Markdown, made from its row: to be read in the editor or the terminal, without a network. */
+/** The page of a rule as Markdown, made from its row and read in the editor or the terminal, without a network. */
+import type { Severity } from '../model/findings.ts';
 import type { Rule } from './rule.ts';
 
-/** What the rule is, why it matters, how far it may be leaned on, both examples, and how it is silenced. */
+/** What the rule is, why it matters, how reliable it is, both examples, and how to silence it. */
 export function pageOf(rule: Rule): string {
   return [
     `# ${rule.title}`,
     `\`${rule.code}\`, ${severityText(rule)}`,
     rule.why,
-    `**How far it may be leaned on:** ${standing(rule)}.`,
-    `## Found here\n\n${fenced(rule.bad)}`,
-    `## Nothing found here\n\n${fenced(rule.good)}`,
-    `## When the line is as it should be\n\n${silencing(rule)}`,
+    `**How reliable it is:** ${standing(rule)}.`,
+    `## Reported here\n\n${fenced(rule.bad)}`,
+    `## Not reported here\n\n${fenced(rule.good)}`,
+    `## When the line is right as it is\n\n${silencing(rule)}`,
   ].join('\n\n');
 }
 
-const severityText = ({ severity }: Rule): string =>
-  severity === 'error' ? 'an error: the line, or a part of it, cannot be read' : `told as ${severity}`;
+const severityText = ({ severity }: Rule): string => REPORTED_AS[severity];
+
+const REPORTED_AS: Readonly<Record<Severity, string>> = {
+  error: 'an error: all or part of the line cannot be read',
+  warning: 'reported as a warning',
+  information: 'reported as information',
+  hint: 'reported as a hint',
+};
 
 function standing({ standing, source }: Rule): string {
-  if (standing === 'notation') return 'it follows from how a notebook is written';
+  if (standing === 'notation') return 'it follows from the notation';
   if (standing === 'published') return `published, ${source ?? ''}`;
-  const said = standing === 'from memory' ? 'from memory' : 'common practice';
-  return source ? `${said} (${source})` : `${said}, no source`;
+  const basis = standing === 'from memory' ? 'from memory' : 'common practice';
+  return source ? `${basis} (${source})` : `${basis}, no source`;
 }
 
 /** Long lines are cut: the page is read, not parsed. */
@@ -33,4 +40,4 @@ const fenced = (notebook: string): string =>
     .join('\n')}\n\`\`\``;
 
 const silencing = ({ code }: Rule): string =>
-  `Write \`; meant: ${code}\` at the end of the line. Several codes are parted by commas. In the editor the setting \`tappet.severity\` makes the rule louder, quieter or silent in all notebooks.`;
+  `Write \`; meant: ${code}\` at the end of the line; separate several codes with commas. In the editor, the setting \`tappet.severity\` changes the severity of the rule in all notebooks, or turns it off.`;

@@ -7,8 +7,8 @@ import { tokensOf } from './syntax.ts';
 export const pairBySlash = rule({
   code: 'pair-by-slash',
   severity: 'warning',
-  title: 'Two values parted by a slash',
-  why: 'A slash makes a fraction, so that 70/75 is a little less than one. What is set at two places is written with each place before its value.',
+  title: 'Two values with a slash between them',
+  why: 'A slash makes a fraction, so 70/75 is a little less than one. For two places, write each place before its value.',
   standing: 'notation',
   good: 'session 2026-05-02\n  main jet primary 70, secondary 75\n',
   bad: 'session 2026-05-02\n  main jet 70/75\n',
@@ -16,11 +16,11 @@ export const pairBySlash = rule({
   on: ['setting', 'reading'],
   about: ({ name, places }) => PAIRS.has(name) || (places?.includes('valve') ?? false),
   formed: ({ kinds }) => kinds.includes(KIND.Fraction) || kinds.includes('n?n'),
-  check: (entry) => [...asFraction(entry), ...parted(entry)],
+  check: (entry) => [...fractions(entry), ...decimals(entry)],
 });
 
-/** Two sizes of the trade, and no part of one. */
-function asFraction({ line, quantity }: QuantityEntry): Problem[] {
+/** Fractions that are two sizes of the trade. */
+function fractions({ line, quantity }: QuantityEntry): Problem[] {
   return tokensOf(line, KIND.Fraction).flatMap((token) => {
     const text = tokenText(line, token);
     const [first, second] = text.split('/').map(Number) as [number, number];
@@ -31,11 +31,11 @@ function asFraction({ line, quantity }: QuantityEntry): Problem[] {
   });
 }
 
-/** A jet is numbered from about 30; the smallest parts of an inch on a rule are 64ths. */
+/** Smallest number taken as a size: jet numbers start at about 30, and inch rules end at 64ths. */
 const SMALLEST_SIZE = 20;
 
-/** `0.32/0.37`: no fraction at all. */
-function parted({ line, quantity }: QuantityEntry): Problem[] {
+/** `0.32/0.37`, which the notation does not read as a fraction. */
+function decimals({ line, quantity }: QuantityEntry): Problem[] {
   return [...line.tokens.kinds.matchAll(/n\?n/g)].flatMap(({ index }) => {
     if (tokenText(line, index + 1) !== '/') return [];
     const numbers = [tokenText(line, index), tokenText(line, index + 2)] as const;
@@ -45,7 +45,7 @@ function parted({ line, quantity }: QuantityEntry): Problem[] {
 }
 
 function problemOf(span: Problem['span'], text: string, pair: string): Problem {
-  const message = `${text} is no value here. For two places write ${pair}.`;
+  const message = `${text} is not a value here. For two places write ${pair}.`;
   return { span, message, fixes: [replaceWith(span, pair)] };
 }
 

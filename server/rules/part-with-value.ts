@@ -5,7 +5,7 @@ export const partWithValue = rule({
   code: 'part-with-value',
   severity: 'warning',
   title: 'A value under "parts"',
-  why: 'Under "parts" a line names a part that may be fitted, and nothing else of it is kept but a text in quotes. What was set or read stands under a session, and is lost where a stray "parts" comes before it.',
+  why: 'Under "parts" a line names a part that may be fitted; apart from a text in quotes the rest is not kept. What was set or read goes under a session, and is lost when a stray "parts" comes before it.',
   standing: 'notation',
   good: 'parts\n  carb twin "pair of side-draughts, 38 mm"\n',
   bad: 'session 2026-05-02\nparts\n  initial 9 deg\n',
@@ -15,7 +15,7 @@ export const partWithValue = rule({
     return [
       {
         span: lineSpan(line),
-        message: `This only names a part, "${name}", and its number is not kept: what is set or read stands under a session, what describes a part in quotes.`,
+        message: `This only names a part, "${name}"; the number is not kept. Write what was set or read under a session, or a description in quotes.`,
       },
     ];
   },

@@ -6,14 +6,14 @@ import { valueIn } from './said.ts';
 
 const SPEEDS: ReadonlySet<string> = new Set(['red line', 'rev limit', 'engine speed']);
 
-/** Road engines are held under about 4000 ft/min. Common practice, no source. */
+/** m/s, highest usual mean piston speed of road engines (about 4000 ft/min). Common practice, no source. */
 const MOST = 20;
 
 export const pistonSpeedHigh = rule({
   code: 'piston-speed-high',
   severity: 'information',
-  title: 'Pistons faster than road engines run them',
-  why: 'Stress on rods and pistons goes with the square of their speed. Past about 20 m/s (4000 ft/min) on average it takes parts made for it.',
+  title: 'Piston speed above the usual for road engines',
+  why: 'Stress on rods and pistons rises with the square of piston speed. Past about 20 m/s (4000 ft/min) mean it takes parts made for it.',
   standing: 'common practice',
   good: 'engine\n  stroke 94 mm\n  red line 5500 rpm\n',
   bad: 'engine\n  stroke 94 mm\n  red line 7000 rpm\n',
@@ -29,8 +29,8 @@ export const pistonSpeedHigh = rule({
       return [
         {
           span: each.span,
-          message: `With a stroke of ${stroke.input.value} the pistons run ${inWords(speed, 'm/s', 0.1)} on average at ${inWords(rpm, 'rpm')}, over the ${MOST} m/s of road engines (common practice, no source).`,
-          related: [{ origin: stroke.by, message: 'the stroke' }],
+          message: `Mean piston speed is ${inWords(speed, 'm/s', 0.1)} at ${inWords(rpm, 'rpm')} with a stroke of ${stroke.input.value}, over the ${MOST} m/s usual for road engines (common practice, no source).`,
+          related: [{ origin: stroke.by, message: 'Stroke' }],
         },
       ];
     });

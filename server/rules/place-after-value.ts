@@ -9,7 +9,7 @@ export const placeAfterValue = rule({
   code: 'place-after-value',
   severity: 'warning',
   title: 'A place after its value',
-  why: 'The place stands before the value it belongs to. After the value it is a remark, and the value counts for the whole engine.',
+  why: 'The place goes before the value it belongs to. After the value it is only a remark, and the value applies to the whole engine.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns, right 1 1/2 turns\n',
   bad: 'session 2026-05-02\n  mixture 1 1/4 turns left\n',
@@ -31,7 +31,7 @@ function problemsOf(quantity: Quantity, said: Said, line: Line): Problem[] {
   return [
     {
       span,
-      message: `"${word.text}" stands after its value and is taken as a remark: write ${text}.`,
+      message: `"${word.text}" comes after its value and is taken as a remark. Write ${text}.`,
       fixes: alone ? [{ title: `Write "${text}"`, edits: [{ span, text }] }] : [],
     },
   ];

@@ -8,7 +8,7 @@ export const portConnectedAndCapped = rule({
   code: 'port-connected-and-capped',
   severity: 'warning',
   title: 'A port both connected and capped',
-  why: 'A port has a hose on it or a cap, never both: one of the two is wrong. In a later section "ports" the newer line holds.',
+  why: 'A port has either a hose or a cap on it, never both: one of the two is wrong. In a later section "ports" the newer line holds.',
   standing: 'common practice',
   good: 'ports\n  manifold rear brake booster\n  manifold front capped\n',
   bad: 'ports\n  manifold rear brake booster, capped\n',
@@ -19,14 +19,19 @@ export const portConnectedAndCapped = rule({
     if (path.length > 0 || on === undefined) return NO_PROBLEMS;
     const now = portState(on);
     if (now.capped && now.thing !== '')
-      return [{ span: onSpan, message: `The port ${name} cannot be capped and have "${now.thing}" on it.` }];
+      return [
+        {
+          span: onSpan,
+          message: `Port "${name}" is both capped and connected to "${now.thing}". Which is it?`,
+        },
+      ];
     const above = ports.get(name);
     if (!above || !sameSection(above.within, portsHead) || !contradicts(above, entry)) return NO_PROBLEMS;
     return [
       {
         span: onSpan,
-        message: `The port ${name} stands above as "${above.on}", here as "${on}": it is one or the other.`,
-        related: [{ origin: above.by, message: `the port ${name} above` }],
+        message: `Port "${name}" is "${above.on}" above and "${on}" here. Which is it?`,
+        related: [{ origin: above.by, message: `Port "${name}" above` }],
       },
     ];
   },

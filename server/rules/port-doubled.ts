@@ -1,33 +1,26 @@
-import { sameSection } from '../model/ports.ts';
-import { portState } from '../trade/ports.ts';
+import { alsoOn, thingOn } from '../model/ports.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
 export const portDoubled = rule({
   code: 'port-doubled',
   severity: 'warning',
   title: 'The same thing on two ports',
-  why: 'A hose has two ends: one thing cannot be on two ports, so one of the two lines is wrong. Two of a kind need two names. In a later section "ports" it counts as moved.',
+  why: 'One thing cannot be on two ports, so one of the two lines is wrong. If there are two of a kind, give them two names. In a later section "ports" it is taken as moved.',
   standing: 'common practice',
   good: 'ports\n  manifold rear brake booster\n  manifold front boost gauge\n',
   bad: 'ports\n  manifold rear brake booster\n  manifold front brake booster\n',
   on: ['port'],
-  check({ name, on, onSpan, path }, { before: { ports, portsHead } }) {
-    const { thing } = portState(on ?? '');
+  check({ name, on, onSpan, path }, { before }) {
+    const thing = thingOn(on ?? '');
     if (thing === '' || path.length > 0) return NO_PROBLEMS;
-    const other = [...ports].find(
-      ([otherName, port]) =>
-        otherName !== name &&
-        port.path.length === 0 &&
-        sameSection(port.within, portsHead) &&
-        portState(port.on).thing === thing,
-    );
-    if (!other) return NO_PROBLEMS;
-    const [otherName, { by }] = other;
+    const [otherName] = alsoOn(before, thing, name);
+    const by = otherName === undefined ? undefined : before.ports.get(otherName)?.by;
+    if (!by) return NO_PROBLEMS;
     return [
       {
         span: onSpan,
-        message: `"${thing}" is on the port ${otherName} already: one thing cannot be on two ports.`,
-        related: [{ origin: by, message: `the port ${otherName}` }],
+        message: `"${thing}" is already on port "${otherName}". It cannot be on two ports.`,
+        related: [{ origin: by, message: `Port "${otherName}"` }],
       },
     ];
   },

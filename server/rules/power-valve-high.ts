@@ -6,14 +6,14 @@ import { shift } from '../trade/interval.ts';
 import { unitById } from '../trade/units.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 
-/** inHg under the idle depression in gear that a power valve's rating keeps. Common practice, no source. */
+/** inHg, margin of a power valve's rating below the idle depression in gear. Common practice, no source. */
 const ROOM = 2;
 
 export const powerValveHigh = rule({
   code: 'power-valve-high',
   severity: 'information',
-  title: 'Power valve rated too near the idle depression',
-  why: 'The valve opens when the depression falls under its rating. One rated near the idle depression in gear may stand open at idle, which floods it with fuel. The rule of thumb is half the depression, and never over it less 2 inHg.',
+  title: 'Power valve rating too close to the idle depression',
+  why: 'The valve opens when the depression falls below its rating. One rated close to the idle depression in gear may be open at idle and make it too rich. The rule of thumb is half the depression, and never more than the depression less 2 inHg.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  depression 12 inHg at idle in drive\n  power valve 6.5 inHg\n',
   bad: 'session 2026-05-02\n  depression 10 inHg at idle in drive\n  power valve 8.5 inHg\n',
@@ -27,13 +27,21 @@ export const powerValveHigh = rule({
       return NO_PROBLEMS;
     const ceiling = shift(depression.value, -ROOM);
     if (!(rating.low > ceiling.high)) return NO_PROBLEMS;
-    const told = (value: typeof rating) => formatValue(value, unitById('inHg'));
+    const inHg = (value: typeof rating) => formatValue(value, unitById('inHg'));
     const other = kind === 'reading' ? setting.by : depression.by;
     return [
       {
         span: said[0]?.span ?? name,
-        message: `The power valve opens at ${told(rating)}, the idle depression ${depression.inGear ? 'in gear ' : ''}is ${told(depression.value)}: over ${told(ceiling)} it may stand open at idle (common practice, no source).`,
-        related: other === where ? [] : [{ origin: other, message: 'the other of the two' }],
+        message: `The power valve opens at ${inHg(rating)}, but idle depression ${depression.inGear ? 'in gear ' : ''}is ${inHg(depression.value)}. Rated over ${inHg(ceiling)} it may be open at idle (common practice, no source).`,
+        related:
+          other === where
+            ? []
+            : [
+                {
+                  origin: other,
+                  message: kind === 'reading' ? 'Power valve set here' : 'Idle depression read here',
+                },
+              ],
       },
     ];
   },

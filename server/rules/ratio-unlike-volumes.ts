@@ -14,14 +14,14 @@ const SIZES: ReadonlySet<string> = new Set([
   'gasket bore',
 ]);
 
-/** What a ratio that was written may lie off the one of the volumes: they are measured to a cc or two. */
+/** Largest accepted difference between the written ratio and that of the volumes, which are measured to a cc or two. */
 const APART = 0.3;
 
 export const ratioUnlikeVolumes = rule({
   code: 'ratio-unlike-volumes',
   severity: 'information',
-  title: 'A compression ratio that its volumes do not give',
-  why: 'The ratio follows from bore, stroke and what is left above the piston. Where the written one differs, one of the sizes is off, or the ratio is the maker’s for other parts.',
+  title: 'Compression ratio does not match the volumes',
+  why: 'The ratio follows from bore, stroke and the volume left above the piston. Where the written one differs, one of the sizes is wrong, or the ratio is the maker’s for other parts.',
   standing: 'published',
   source: 'follows from the volumes',
   good: 'engine\n  bore 86 mm\n  stroke 94 mm\n  chamber volume 58 cc\n  piston volume 4 cc\n  deck clearance 0.5 mm\n  gasket thickness 1.2 mm\n  compression 8.6:1\n',
@@ -37,8 +37,8 @@ export const ratioUnlikeVolumes = rule({
     return [
       {
         span: lineSpan(line),
-        message: `The volumes give ${inWords(worked.value, 'ratio', 0.01)} and ${written.input.value} is written, more than ${APART} apart: which of the sizes is off?`,
-        related: [{ origin: written.by, message: 'the ratio as written' }],
+        message: `The volumes give ${inWords(worked.value, 'ratio', 0.01)}, but ${written.input.value} is written, more than ${APART} apart. Which of the sizes is wrong?`,
+        related: [{ origin: written.by, message: 'Ratio as written' }],
       },
     ];
   },

@@ -9,8 +9,8 @@ import { lineSpan } from './syntax.ts';
 export const recheckDue = rule({
   code: 'recheck-due',
   severity: 'information',
-  title: 'A reminder that has fallen due',
-  why: 'By the notebook\'s own odometer, hours, dates and heat cycles. Told where it falls due, and above each session from there until "check NAME ok" or "done NAME", or until what is to be rechecked is set or read again. A heat cycle is a session in which the engine got warm.',
+  title: 'A reminder that is due',
+  why: 'By the odometer, hours, dates and heat cycles in this notebook. Reported where it falls due, and above each session from there until "check NAME ok" or "done NAME", or until the thing to be rechecked is set or read again. A heat cycle is a session in which the engine got warm.',
   standing: 'notation',
   good: 'session 2026-05-02\n  odometer 100 mi\n  recheck head bolts after 200 mi\nsession 2026-05-09\n  odometer 250 mi\n',
   bad: 'session 2026-05-02\n  odometer 100 mi\n  recheck head bolts after 200 mi\nsession 2026-05-09\n  odometer 320 mi\n',
@@ -28,6 +28,6 @@ const METERS: ReadonlySet<string> = new Set(['odometer', 'hours']);
 
 const due = ({ line }: Entry, name: string, { after, by }: Recheck): Problem => ({
   span: lineSpan(line),
-  message: `Due: recheck ${name}, ${valueText(after, undefined)} after the reminder${ofDay(by)}. Once done, write "check ${name} ok".`,
-  related: [{ origin: by, message: 'the reminder' }],
+  message: `Recheck of ${name} is due: ${valueText(after, undefined)} since the reminder${ofDay(by)}. Once done, write "check ${name} ok".`,
+  related: [{ origin: by, message: 'Reminder' }],
 });

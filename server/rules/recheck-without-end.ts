@@ -5,7 +5,7 @@ export const recheckWithoutEnd = rule({
   code: 'recheck-without-end',
   severity: 'warning',
   title: 'A reminder that never falls due',
-  why: 'A reminder falls due after a time, a distance, hours run or heat cycles. Without one of them it never does.',
+  why: 'A reminder falls due after a time, a distance, running hours or heat cycles. Without one of them it never does.',
   standing: 'notation',
   good: 'session 2026-05-02\n  recheck head bolts after 200 mi\n',
   bad: 'session 2026-05-02\n  recheck head bolts\n',
@@ -16,7 +16,10 @@ export const recheckWithoutEnd = rule({
     if (dimension && COUNTED.has(dimension)) return NO_PROBLEMS;
     const span = after?.span ?? lineSpan(line);
     return [
-      { span, message: `When? Write it as "recheck ${name} after 200 mi", or in h, days or heat cycles.` },
+      {
+        span,
+        message: `When is it due? Write "recheck ${name} after 200 mi", or give h, days or heat cycles.`,
+      },
     ];
   },
 });

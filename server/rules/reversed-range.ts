@@ -1,4 +1,4 @@
-import { KIND, type Line, runSpan, tokenText } from '../../grammar/index.ts';
+import { KIND, type Line, runSpan, type Span, tokenText } from '../../grammar/index.ts';
 import { numberOf } from '../model/values.ts';
 import { LISTED_KINDS } from './kinds.ts';
 import { type Problem, replaceWith, rule } from './rule.ts';
@@ -8,7 +8,7 @@ export const reversedRange = rule({
   code: 'reversed-range',
   severity: 'warning',
   title: 'A range that runs from high to low',
-  why: 'It is read from the lower to the higher number; but written backwards one of the two may be a slip.',
+  why: 'It is read from the lower to the higher number, but a range written backwards may have a mistyped number.',
   standing: 'notation',
   good: 'targets\n  idle 750..800 rpm\n',
   bad: 'targets\n  idle 800..750 rpm\n',
@@ -26,15 +26,19 @@ export const reversedRange = rule({
       const span = runSpan(line, [sign ?? low, high + 1]);
       found.push({
         span,
-        message: `The range runs from ${from} down to ${to}; it is read as ${to}..${from}.`,
-        fixes: [replaceWith(span, `${to}..${from}`)],
+        message: `This range runs from ${from} down to ${to}; it is read as ${to}..${from}.`,
+        fixes: joinsNumber(line, span, to) ? [] : [replaceWith(span, `${to}..${from}`)],
       });
     }
     return found;
   },
 });
 
-/** A number as written, with its minus. */
+/** A fraction right after another number would be read together with it: `9 3/8`. */
+const joinsNumber = (line: Line, { from }: Span, fraction: string): boolean =>
+  /^\d+\//.test(fraction) && /\d\s*$/.test(line.text.slice(0, from));
+
+/** A number as written, with its minus sign. */
 const signed = (line: Line, sign: number | undefined, number: number): string =>
   `${sign !== undefined && line.tokens.kinds[sign] === KIND.Minus ? '-' : ''}${tokenText(line, number)}`;
 

@@ -3,8 +3,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const revertNowhere = rule({
   code: 'revert-nowhere',
   severity: 'warning',
-  title: 'Going back to a day without a session',
-  why: "The settings at the end of that day's session are to be in force again, so there must be one above. As it is, nothing is changed by this line.",
+  title: 'Reverting to a date without a session',
+  why: "A revert brings back the settings at the end of that date's session, so there must be such a session above. Without one this line changes nothing.",
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\nsession 2026-05-03\n  revert to 2026-05-02\n',
   bad: 'session 2026-05-02\n  initial 9 deg\nsession 2026-05-03\n  revert to 2026-05-01\n',
@@ -16,8 +16,8 @@ export const revertNowhere = rule({
       {
         span: dateSpan,
         message: own
-          ? `${date} is the day of this session; a revert goes back to one above it.`
-          : `No session of ${date} stands above, so nothing is changed.`,
+          ? `${date} is this session's own date. A revert goes back to a session above.`
+          : `There is no session of ${date} above, so nothing is changed.`,
       },
     ];
   },

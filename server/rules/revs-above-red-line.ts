@@ -12,8 +12,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const revsAboveRedLine = rule({
   code: 'revs-above-red-line',
   severity: 'warning',
-  title: 'Turned faster than the red line allows',
-  why: 'The red line of the engine, or the speed limiter where no red line is written, is the most it is to be turned at. A reading above it was taken too high, or is a slip of the pen.',
+  title: 'Engine speed above the red line',
+  why: 'The red line of the engine, or the rev limit where no red line is written, is the highest speed it should turn. A reading above it means the engine was over-revved, or is a typing error.',
   standing: 'notation',
   good: 'engine\n  red line 5500\nsession 2026-05-02\n  oil pressure 52 psi @ 5000 rpm\n',
   bad: 'engine\n  red line 5500\nsession 2026-05-02\n  oil pressure 52 psi @ 6200 rpm\n',
@@ -28,8 +28,8 @@ export const revsAboveRedLine = rule({
       return [
         {
           span: speed.span,
-          message: `${formatValue(rpm, unitById('rpm'))} is above the ${red.input.name}${ofDay(red.by)}, ${red.input.value}.`,
-          related: [{ origin: red.by, message: `the ${red.input.name}` }],
+          message: `${formatValue(rpm, unitById('rpm'))} is above the ${red.input.name}${ofDay(red.by)}, ${red.input.value}. Over-revved, or mistyped?`,
+          related: [{ origin: red.by, message: `${red.input.name}` }],
         },
       ];
     });

@@ -1,5 +1,6 @@
 import type { Carried } from '../model/carry.ts';
-import { isMoving } from '../model/due.ts';
+import { ON_THE_MOVE } from '../model/due.ts';
+import { ofName } from '../model/maps.ts';
 import { ROAD_CHECKS } from '../trade/checks.ts';
 import { ofDay } from './limits.ts';
 import { isRoadRun } from './road-run.ts';
@@ -9,8 +10,8 @@ import { lineSpan } from './syntax.ts';
 export const roadRunCheckDue = rule({
   code: 'road-run-check-due',
   severity: 'warning',
-  title: 'A road run with a check not made',
-  why: "Work on the throttle or the fuel makes a look at it due before the next run, and a check that came out bad stays in the way until it is made again and is ok. Which work makes which check due is common practice without a source; the maker's own list overrules it.",
+  title: 'A road run with a check still due',
+  why: "After work on the throttle or the fuel system a check is due before the next run, and a check that came out bad stays open until it is made again and is ok. Which work makes which check due is common practice without a source; the maker's own list overrules it.",
   standing: 'common practice',
   good: 'session 2026-05-02\n  idle screw 1 turn\n  check throttle return ok\n  speed 30 mph\n',
   bad: 'session 2026-05-02\n  idle screw 1 turn\n  speed 30 mph\n',
@@ -22,15 +23,15 @@ export const roadRunCheckDue = rule({
   },
 });
 
-/** Told at the first run of a session, and again only where the work was done between its runs. */
+/** Checks due at the first run of a session; at later runs only those due since the run before. */
 const dueProblems = ({ due, dueSinceRun, checks, readings }: Carried, span: Problem['span']): Problem[] => {
-  const told = [...readings.values()].some(({ quantity }) => isMoving(quantity));
+  const hadRun = ofName(readings, ON_THE_MOVE, 1).length > 0;
   return [...due]
-    .filter(([name]) => checks.get(name)?.ok !== false && (!told || dueSinceRun.has(name)))
+    .filter(([name]) => checks.get(name)?.ok !== false && (!hadRun || dueSinceRun.has(name)))
     .map(([name, work]) => ({
       span,
-      message: `"${name}" has not been checked since the work${ofDay(work)}: ${whyOf(name)} (common practice, no source). Look, then write "check ${name} ok".`,
-      related: [{ origin: work, message: `the work that makes "${name}" due` }],
+      message: `"${name}" has not been checked since the work${ofDay(work)}: ${whyOf(name)}. Check it, then write "check ${name} ok" (common practice, no source).`,
+      related: [{ origin: work, message: `Work that makes "${name}" due` }],
     }));
 };
 
@@ -39,8 +40,8 @@ const badProblems = ({ checks }: Carried, span: Problem['span']): Problem[] =>
     .filter(([, { ok }]) => !ok)
     .map(([name, { by }]) => ({
       span,
-      message: `"${name}" was bad when it was last checked${ofDay(by)}. Put it right and check it again before the run.`,
-      related: [{ origin: by, message: `the check of "${name}"` }],
+      message: `"${name}" was bad at the last check${ofDay(by)}. Fix it and check it again before driving.`,
+      related: [{ origin: by, message: `Check of "${name}"` }],
     }));
 
 const whyOf = (name: string): string =>

@@ -6,10 +6,10 @@ export const roadRunOpenFault = rule({
   code: 'road-run-open-fault',
   severity: 'warning',
   title: 'A road run with a safety fault open',
-  why: 'A fault marked [safety] stands in the way of a run until it is done. The tool only knows what the notebook says: the vehicle, local law and a licensed mechanic overrule it.',
+  why: 'A fault marked [safety] should be fixed before the next run. The tool only knows what the notebook says: the vehicle, local law and a licensed mechanic overrule it.',
   standing: 'common practice',
-  good: 'session 2026-05-02\n  fault throttle: sticks at wide open [safety]\n  done throttle: bracket moved\n  speed 30 mph\n',
-  bad: 'session 2026-05-02\n  fault throttle: sticks at wide open [safety]\n  speed 30 mph\n',
+  good: 'session 2026-05-02\n  fault steering: binds hard over [safety]\n  done steering: cable greased\n  speed 30 mph\n',
+  bad: 'session 2026-05-02\n  fault steering: binds hard over [safety]\n  speed 30 mph\n',
   on: ['reading'],
   check(entry, { before }) {
     if (before.items.size === 0 || !isRoadRun(entry)) return NO_PROBLEMS;
@@ -19,7 +19,7 @@ export const roadRunOpenFault = rule({
     return [
       {
         span: lineSpan(entry.line),
-        message: `A run with a safety fault open: ${named}. Put it right and write "done ${open[0]?.[0]}" before the run.`,
+        message: `Open safety fault: ${named}. Fix it and write "done ${open[0]?.[0]}" before driving.`,
         related: open.map(([id, { text, by }]) => ({ origin: by, message: `${id}: ${text}` })),
       },
     ];

@@ -1,8 +1,8 @@
-/** When the engine is about to move somebody. */
+/** Lines that show the vehicle under way. */
 import { isMoving } from '../model/due.ts';
 import type { QuantityEntry } from '../model/notebook.ts';
 
-/** A reading that is only taken under way: a speed, a timed run, or one said to be taken on the road. */
+/** Whether a reading was taken under way: a speed, a timed run, or one with a word such as `road`. */
 export const isRoadRun = ({ quantity, said }: QuantityEntry): boolean =>
   isMoving(quantity) || said.some((each) => each.heard.some((word) => ROAD_WORDS.has(word)));
 

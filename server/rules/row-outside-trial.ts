@@ -7,10 +7,10 @@ export const rowOutsideTrial = rule({
   code: 'row-outside-trial',
   severity: 'warning',
   title: 'A row that belongs to no trial',
-  why: 'A line that begins with a number is a row of the trial above it. The trial ends with the first other entry. Anything else begins with the word of what was set or read.',
+  why: 'A line that begins with a number is a row of the trial above it. A trial ends at the first other entry. Anything else begins with the word for what was set or read.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n',
-  bad: 'session 2026-05-02\n  1/4 in 7 deg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n',
+  bad: 'session 2026-05-02\n  1/8 in 12 psi\n',
   on: ['row', 'want'],
   check(entry, { before }) {
     const { kind, line } = entry;
@@ -19,13 +19,13 @@ export const rowOutsideTrial = rule({
     if (turned) return [turned];
     const message =
       kind === 'want'
-        ? 'What is wanted belongs to a trial, and none is open here: begin one with "trial ... -> ...".'
-        : 'A line that begins with a number is a row of a trial, and none is open here. What was set or read? Write its word first.';
+        ? '"want" belongs to a trial, and none is open here. Begin one with "trial ... -> ...".'
+        : 'A line that begins with a number is a row of a trial, and none is open here. For a setting or reading, write its word first.';
     return [{ span: lineSpan(line), message }];
   },
 });
 
-/** `32 total`, `850 rpm idle`: the word behind its value. */
+/** The problem of a word after its value: `32 total`, `850 rpm idle`. */
 function wordFirst({ values, words, line }: RowEntry): Problem | undefined {
   const [value] = values;
   const texts = words.map(({ text }) => text);
@@ -35,7 +35,7 @@ function wordFirst({ values, words, line }: RowEntry): Problem | undefined {
   const span = { from: value.span.from, to: words.at(-1)?.span.to ?? value.span.to };
   return {
     span,
-    message: `The word comes first: write ${text}. A line that begins with a number is a row of a trial.`,
+    message: `Write the word first: ${text}. A line that begins with a number is a row of a trial.`,
     fixes: [replaceWith(span, text)],
   };
 }

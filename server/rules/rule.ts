@@ -1,13 +1,13 @@
-/** The form of a rule: one row, in a file of its own, that says everything there is to say about one kind of finding. */
+/** The type of a rule: one row, in a file of its own, that holds everything about one kind of finding. */
 import type { Line, Span, Tokens } from '../../grammar/index.ts';
 import type { Context, Finding, Fix, Severity } from '../model/findings.ts';
 import type { Entry, EntryKind } from '../model/notebook.ts';
 import type { Quantity, Standing } from '../trade/quantity.ts';
 
-/** What a rule found on its line; code and severity are the rule's. */
+/** A finding before its rule adds code and severity. */
 export interface Problem {
   readonly span: Span;
-  /** What is odd, what it was compared with, and what was probably meant. */
+  /** What is odd, what it was compared with, what was probably meant. */
   readonly message: string;
   readonly related?: Finding['related'];
   /** Only where it is sure what was meant. */
@@ -17,10 +17,10 @@ export interface Problem {
 /** `notation`: follows from how a notebook is written, not from the trade. */
 type RuleStanding = Standing | 'notation';
 
-/** What all lines that are built alike share. */
+/** The form of a line: what all lines of the same build share. */
 export type Form = Pick<Line, 'syntax'> & Pick<Tokens, 'kinds'>;
 
-/** A rule on lines of the kinds `Kind`. */
+/** A rule for entries of the kinds `Kind`. */
 interface RuleOn<Kind extends EntryKind> {
   /** Lower case, words joined by hyphens. Never changed, and never used again for another rule. */
   readonly code: string;
@@ -28,23 +28,23 @@ interface RuleOn<Kind extends EntryKind> {
   readonly title: string;
   /** Why it matters, for the rule's page. */
   readonly why: string;
-  /** How far the rule may be leaned on; where it uses bands, each names its own in the message. */
+  /** How reliable the rule is; where it uses bands, each message names that of its own band. */
   readonly standing: RuleStanding;
   readonly source?: string;
   /** A notebook that does not have the finding. */
   readonly good: string;
   /** A notebook that has it. */
   readonly bad: string;
-  /** Codes whose findings on the same columns say no more than this one does; they are left out. */
+  /** Codes whose findings on the same columns add nothing to this one; they are left out. */
   readonly outranks?: readonly string[];
-  /** It is found on one line, but what it says is that the first related line has no effect. */
+  /** Reported on the first related line, which is shown faded as having no effect. */
   readonly isAboutRelated?: true;
   readonly on: readonly Kind[];
-  /** Which words it can be found with; all where it is left out. Asked once for a word, not once for a line. */
+  /** Quantities it applies to; all if left out. Called once per quantity, not once per line. */
   readonly about?: (quantity: Quantity) => boolean;
-  /** Which forms of line it can be found in; all where it is left out. Asked once for a form, not once for a line. */
+  /** Forms of line it applies to; all if left out. Called once per form, not once per line. */
   readonly formed?: (form: Form) => boolean;
-  /** Depends on its arguments alone; never throws. */
+  /** The findings of one entry. Depends on its arguments alone; never throws. */
   check(entry: EntryOf<Kind>, context: Context): readonly Problem[];
 }
 
@@ -57,12 +57,12 @@ type Of<One, Kind> = One extends { readonly kind: infer Own }
     : One
   : never;
 
-/** A row of the table; gives `check` the type of its entries. */
+/** Declares a rule, so that `check` gets the type of its entries. */
 export const rule = <const Kind extends EntryKind>(row: RuleOn<Kind>): Rule => row;
 
 export const NO_PROBLEMS: readonly Problem[] = [];
 
-/** What is found in each of a few things. Nothing is made where nothing is found, which is nearly always. */
+/** The problems of all items together. Allocates nothing where there are none, which is nearly always. */
 export function problemsIn<T>(
   all: readonly T[],
   problemsOf: (each: T) => readonly Problem[],
@@ -75,7 +75,7 @@ export function problemsIn<T>(
   return found;
 }
 
-/** A fix that puts `text` in the place of the columns. */
+/** A fix that replaces the columns with `text`. */
 export const replaceWith = (span: Span, text: string, title = `Write "${text}"`): Fix => ({
   title,
   edits: [{ span, text }],

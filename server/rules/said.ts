@@ -1,4 +1,4 @@
-/** What rules ask of the values, words and conditions a line gives. */
+/** Values, words and conditions of a line, as several rules need them. */
 import type { Line } from '../../grammar/index.ts';
 import { amountIn, firstAmount } from '../model/amounts.ts';
 import type { Entry, QuantityEntry, Said } from '../model/notebook.ts';
@@ -12,17 +12,17 @@ export const isAmount = (value: Value): value is Amount => value.form === 'amoun
 
 const isRead = (value: Value): value is Amount => isAmount(value) && value.interval !== undefined;
 
-/** The amounts that could be read: nearly always all of them. */
+/** The amounts that could be read; the same array where all could, which is nearly always. */
 export const amountsOf = (values: readonly Value[]): readonly Amount[] =>
   values.every(isRead) ? values : values.filter(isRead);
 
-/** Every amount of a place in its own unit: its values and what its points give. */
+/** Every amount of a place in the quantity's unit: its values and those of its points. */
 export const ownAmounts = ({ values, points }: Said): readonly Amount[] =>
   points.length === 0
     ? amountsOf(values)
     : [...amountsOf(values), ...amountsOf(points.map((point) => point.value))];
 
-/** As `ownAmounts`, where a sign that makes no change is the number's own: only the values of a setting change it. */
+/** As `ownAmounts`, but with + or - taken as part of the number, except in the values of a setting, where it is a change. */
 export function signedAmounts({ values, points }: Said, kind: Entry['kind']): readonly Amount[] {
   const own = kind === 'setting' ? amountsOf(values) : amountsOf(values).map(signed);
   return points.length === 0 ? own : [...own, ...amountsOf(points.map((point) => point.value)).map(signed)];
@@ -37,7 +37,7 @@ const signed = (amount: Amount): Amount =>
       }
     : amount;
 
-/** The engine speed a value was taken at, in rpm. */
+/** Engine speed a value was taken at, in rpm. */
 export const speedOf = (said: Said): Interval | undefined => conditionIn(said, 'rpm');
 
 /** The first condition that is an amount of the unit's dimension, in that unit. */
@@ -49,17 +49,17 @@ export function conditionIn(said: Said, unit: string): Interval | undefined {
   return undefined;
 }
 
-/** The one value of a place in a unit; a bare number is taken in the quantity's own. */
+/** The one value of a place in a unit; a bare number is taken to be in the quantity's own. */
 export const valueIn = (said: Said, unit: string, quantity: Quantity): Interval | undefined =>
   amountIn(firstAmount(said.values), unit, quantity.unit ?? unit);
 
-/** All dimensions a quantity may be given in; none where it is no number. */
+/** All dimensions a quantity may be given in; none where it is not a number. */
 export function dimensionsOf(quantity: Quantity): readonly Dimension[] {
   if (quantity.parts) return quantity.parts.map((part) => part.dimension);
   return quantity.dimension ? [quantity.dimension, ...(quantity.orIn ?? [])] : [];
 }
 
-/** A word right after a number that has no unit: it stands where the unit would. */
+/** A word right after a number without a unit, where the unit should be. */
 function wordForUnit(line: Line, amount: Amount, words: readonly Word[]): Word | undefined {
   if (amount.unit) return undefined;
   return words.find(
@@ -68,13 +68,13 @@ function wordForUnit(line: Line, amount: Amount, words: readonly Word[]): Word |
   );
 }
 
-/** The word, if it is neither a unit nor known in another way beside this quantity. */
+/** The word in place of a unit, unless it is otherwise known beside this quantity. */
 export const strangeUnit = (line: Line, amount: Amount, said: Said, quantity: Quantity): Word | undefined => {
   const word = wordForUnit(line, amount, said.words);
   return word && !knownBeside(quantity, word.text) ? word : undefined;
 };
 
-/** What a line of a quantity or of a specification gives, place by place; a specification is for no place. */
+/** Values of a quantity line or a specification, place by place; a specification has no place. */
 export function saidIn(entry: QuantityEntry | (Entry & { readonly kind: 'spec' })): readonly Said[] {
   if (entry.kind !== 'spec') return entry.said;
   const { nameSpan: span, values } = entry;

@@ -8,8 +8,8 @@ import { rule } from './rule.ts';
 export const sidesApart = rule({
   code: 'sides-apart',
   severity: 'information',
-  title: 'Mixture screws of the two sides far apart',
-  why: 'Two sides that are fed alike want about the same turns. A screw that ends far from its fellow makes up for something else: a leak of air, a blocked passage, a float, plates that do not shut alike.',
+  title: 'Mixture screws far apart side to side',
+  why: 'Two sides fed alike need about the same turns. A screw that ends up far from its partner is making up for something else: an air leak, a blocked passage, a float, throttle plates that do not close alike.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns, right 1 1/2 turns\n',
   bad: 'session 2026-05-02\n  mixture left 1 turn, right 1 3/4 turns\n',
@@ -24,8 +24,8 @@ export const sidesApart = rule({
         const span = entry.said.find(({ place }) => place?.text === own.place)?.span ?? entry.name;
         return {
           span,
-          message: `Mixture ${left.place} stands at ${settingText(left)}, ${right.place} at ${settingText(right)}: usually they end within about ${formatValue(exact(SIDES_APART), unitById('turn'))} of each other (common practice, no source).`,
-          related: other.by === where ? [] : [{ origin: other.by, message: `mixture ${other.place}` }],
+          message: `Mixture ${left.place} is at ${settingText(left)}, ${right.place} at ${settingText(right)}. They usually end up within about ${formatValue(exact(SIDES_APART), unitById('turn'))} of each other: look for another cause on one side (common practice, no source).`,
+          related: other.by === where ? [] : [{ origin: other.by, message: `Mixture ${other.place}` }],
         };
       });
   },

@@ -5,8 +5,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const specDiffers = rule({
   code: 'spec-differs',
   severity: 'warning',
-  title: 'Specified twice, with different figures',
-  why: 'The later line holds from there on. Two figures for one thing are a slip, or are meant for two things that need two names.',
+  title: 'Specified twice with different figures',
+  why: 'The later line holds from there on. Two figures for one thing are a mistake, or are for two things that need two names.',
   standing: 'notation',
   good: 'specs\n  head bolts torque 58..62 lb-ft\n  rod bolts torque 30..34 lb-ft\n',
   bad: 'specs\n  head bolts torque 58..62 lb-ft\n  head bolts torque 30..34 lb-ft\n',
@@ -19,8 +19,8 @@ export const specDiffers = rule({
     return [
       {
         span: nameSpan,
-        message: `${name} stands above with ${text(other.values)}, here with ${text(values)}; this one holds from here on.`,
-        related: [{ origin: other.by, message: 'the specification above' }],
+        message: `${name}: ${text(other.values)} earlier, ${text(values)} here; this one holds from here on.`,
+        related: [{ origin: other.by, message: 'Specification above' }],
       },
     ];
   },

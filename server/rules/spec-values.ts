@@ -1,4 +1,4 @@
-/** Values held to the specification they belong to. */
+/** Values compared with their specification. */
 import { amountIn } from '../model/amounts.ts';
 import type { Spec } from '../model/carry.ts';
 import { valueText } from '../model/describe.ts';
@@ -14,11 +14,11 @@ import { amountsOf } from './said.ts';
 interface Beside {
   readonly value: Amount;
   readonly past: 'above' | 'below';
-  /** The specification in words. */
+  /** The specified value as text. */
   readonly wanted: string;
 }
 
-/** What a line gives that is surely not as specified, in the words that `say` finds for it. */
+/** Problems of the values that are surely not as specified; `say` words each finding. */
 export function outsideSpecs(
   { quantity, said }: QuantityEntry,
   { before: { specs } }: Context,
@@ -29,13 +29,13 @@ export function outsideSpecs(
     if (!spec) return [];
     return besideSpec(spec, each, quantity).map(({ value, past, wanted }) => ({
       span: value.span,
-      message: `${say(valueText(value, quantity.unit), past, spec)}, ${wanted} (${spec.source ?? 'the notebook does not say from where'}).`,
-      related: [{ origin: spec.by, message: 'the specification' }],
+      message: `${say(valueText(value, quantity.unit), past, spec)}, ${wanted} (${spec.source ?? 'source not written'}).`,
+      related: [{ origin: spec.by, message: 'Specification' }],
     }));
   });
 }
 
-/** The values that are surely above or below what is specified; none where the two are of different kinds. A change is no value. */
+/** Values surely above or below the specification; none where the dimensions differ. Relative changes are skipped. */
 function besideSpec(spec: Spec, said: Said, quantity: Quantity): readonly Beside[] {
   const unit = spec.quantity.unit;
   const [only] = spec.values;
@@ -48,7 +48,7 @@ function besideSpec(spec: Spec, said: Said, quantity: Quantity): readonly Beside
   });
 }
 
-/** Inches turned to millimetres and back are the same inches. */
+/** Relative slack, so that inches converted to millimetres and back are still equal. */
 const ROUNDING = 1e-9;
 
 function pastSpec(is: Interval, wanted: Interval): Beside['past'] | undefined {

@@ -18,8 +18,8 @@ import { amountsOf } from './said.ts';
 export const speedNotPossible = rule({
   code: 'speed-not-possible',
   severity: 'warning',
-  title: 'A speed that the gear does not give at that engine speed',
-  why: 'Tyre, final drive and gear fix the road speed for each engine speed; slip takes off a little and never adds. Speed, engine speed, gear or one of those facts is wrong. Up to 5 % over is let be for worn or rough tyre sizes, up to 20 % under for slip.',
+  title: 'Road speed does not match gear and engine speed',
+  why: 'Tyre, final drive and gear fix the road speed at each engine speed; slip only takes some off. Speed, engine speed, gear or one of those facts is wrong. Up to 5 % over is allowed for worn tyres or rough tyre sizes, up to 20 % under for slip.',
   standing: 'common practice',
   good: 'vehicle\n  tyre diameter 25 in\n  final drive 3.9\n  gear ratios 3.5 2 1.3 1\nsession 2026-05-02\n  speed 55 mph @ 3000 rpm in fourth\n',
   bad: 'vehicle\n  tyre diameter 25 in\n  final drive 3.9\n  gear ratios 3.5 2 1.3 1\nsession 2026-05-02\n  speed 80 mph @ 3000 rpm in fourth\n',
@@ -32,13 +32,13 @@ export const speedNotPossible = rule({
       const read = speedRead(each, before, gearing);
       const [value] = amountsOf(each.values);
       const message =
-        read?.rpm && value && told(gearing, read, read.rpm, before, value.unit ?? unitById('mph'));
+        read?.rpm && value && messageFor(gearing, read, read.rpm, before, value.unit ?? unitById('mph'));
       return message ? [{ span: value.span, message }] : [];
     });
   },
 });
 
-function told(
+function messageFor(
   gearing: Gearing,
   read: SpeedRead,
   rpm: Interval,
@@ -50,15 +50,15 @@ function told(
   const slip = slipIn(gearing, gear, rpm, read.metresPerSecond);
   const gives = (each: Gear) =>
     formatValue(rounded(convertInterval(speedIn(gearing, each, rpm), unitById('m/s'), unit)), unit);
-  const where = gear.name === 'direct' ? 'the gearbox straight through' : gear.name;
+  const where = gear.name === 'direct' ? 'direct drive' : gear.name;
   if (slip.high < PLAUSIBLE_SLIP.low)
-    return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}: a faster reading is not possible${read.gear ? ' in that gear' : ' in any gear'}.`;
+    return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}, so a faster reading is not possible in ${read.gear ? 'that' : 'any'} gear (common practice, no source).`;
   if (read.gear && slip.low > PLAUSIBLE_SLIP.high && !slipsMuch(carried))
-    return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}: so much slower, it was another gear, or something slips.`;
+    return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}. This is much slower: another gear, or something is slipping (common practice, no source).`;
   return undefined;
 }
 
-/** A torque converter may slip by more than a tyre. */
+/** Whether the gearbox has a torque converter, which may slip more than a tyre. */
 const slipsMuch = ({ facts }: Carried): boolean => /auto/i.test(facts.get('transmission|')?.text ?? '');
 
 const rounded = (iv: Interval): Interval => ({

@@ -1,8 +1,8 @@
-/** What rules on the form of a line ask of its tree and its tokens. */
+/** Lookups in the tree and tokens of a line, for rules on its form. */
 import type { AmountSyntax, Kind, Line, LineSyntax, Span } from '../../grammar/index.ts';
 import { tokenSpan } from '../../grammar/index.ts';
 
-/** Every amount of the line, those after `@` too. */
+/** Every amount of the line, including those after `@`. */
 export function* amountsIn(syntax: LineSyntax): Generator<AmountSyntax> {
   if (!('groups' in syntax)) return;
   for (const { values, conditions } of syntax.groups) {
@@ -11,7 +11,7 @@ export function* amountsIn(syntax: LineSyntax): Generator<AmountSyntax> {
   }
 }
 
-/** The numbers of the line's tokens of a kind. */
+/** Indexes of the line's tokens of one kind. */
 export function tokensOf(line: Line, kind: Kind): readonly number[] {
   const { kinds } = line.tokens;
   const found: number[] = [];
@@ -19,7 +19,7 @@ export function tokensOf(line: Line, kind: Kind): readonly number[] {
   return found;
 }
 
-/** The line without blanks around it and without its comment. */
+/** Columns of the line without surrounding spaces and without its comment. */
 export function lineSpan(line: Line): Span {
   const count = line.comment ?? line.tokens.kinds.length;
   if (count === 0) return { from: 0, to: line.text.length };

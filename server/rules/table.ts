@@ -1,4 +1,4 @@
-/** Every rule, in the order in which the pages list them. */
+/** All rules, in the order in which the pages list them. */
 
 import { barometerAtSeaLevel } from './barometer-at-sea-level.ts';
 import { boostWithoutRetard } from './boost-without-retard.ts';
@@ -40,6 +40,7 @@ import { listLength } from './list-length.ts';
 import { logOutside } from './log-outside.ts';
 import { meantUnknownAmong } from './meant-unknown.ts';
 import { measuredDiffers } from './measured-differs.ts';
+import { mergeConflict } from './merge-conflict.ts';
 import { missesTarget } from './misses-target.ts';
 import { missingNumber } from './missing-number.ts';
 import { missingUnit } from './missing-unit.ts';
@@ -114,6 +115,7 @@ import { wrongPlace } from './wrong-place.ts';
 import { wrongUnit } from './wrong-unit.ts';
 
 const ROWS: readonly Rule[] = [
+  mergeConflict,
   unreadable,
   unknownSign,
   unclosedQuote,

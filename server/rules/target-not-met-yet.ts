@@ -8,8 +8,8 @@ import { rule } from './rule.ts';
 export const targetNotMetYet = rule({
   code: 'target-not-met-yet',
   severity: 'information',
-  title: 'A target that what is in force does not meet yet',
-  why: 'A target holds from its line on. How far what is in force already is from it is told once, here, as the place to start from.',
+  title: 'A target not met yet',
+  why: 'A target holds from its line on. How far off the present settings are is reported once, here, as the starting point.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 2800 rpm\ntargets\n  all in 2600..3000 rpm\n',
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\ntargets\n  all in 2600..3000 rpm\n',
@@ -25,7 +25,7 @@ export const targetNotMetYet = rule({
       });
       return missed.slice(0, 1).map(({ name, value, unit, side, working, related }) => ({
         span: said.span,
-        message: `${name} is ${formatValue(value, unit)} now, ${side} this target${working}.`,
+        message: `${name} is now ${formatValue(value, unit)}, ${side} this target${working}.`,
         related,
       }));
     }),

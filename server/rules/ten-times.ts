@@ -6,7 +6,7 @@ export const tenTimes = rule({
   code: 'ten-times',
   severity: 'warning',
   title: 'Ten times too much or too little',
-  why: 'A nought too many or a point in the wrong place makes a value ten times what it was. The value is outside its usual band, and a tenth of it or ten times it is inside.',
+  why: 'A zero too many or a misplaced decimal point makes a value ten times too large or small. The value is outside its usual range, and a tenth of it or ten times it is inside.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  idle 750 rpm\n',
   bad: 'session 2026-05-02\n  idle 75 rpm\n',

@@ -1,4 +1,5 @@
 import type { Carried } from '../model/carry.ts';
+import { ofName } from '../model/maps.ts';
 import type { Origin } from '../model/notebook.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
@@ -7,7 +8,7 @@ export const timingAfterDwell = rule({
   code: 'timing-after-dwell',
   severity: 'information',
   title: 'Dwell or points gap changed after the timing was set',
-  why: 'The points open earlier or later when their gap or dwell is changed, and the spark with them. Set dwell first and timing after, or take the timing again.',
+  why: 'Changing the gap or the dwell makes the points open earlier or later, and the spark with them. Set dwell first and timing after, or check the timing again.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  points gap 0.016 in\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg\n  points gap 0.016 in\n',
@@ -20,21 +21,22 @@ export const timingAfterDwell = rule({
     return [
       {
         span: lineSpan(line),
-        message: `This moves the timing that was set or read above in this session (common practice, no source): take it again.`,
-        related: [{ origin: timing, message: 'the timing that was' }],
+        message:
+          'This changes the timing set earlier in the session. Check it again (common practice, no source).',
+        related: [{ origin: timing, message: 'Timing before' }],
       },
     ];
   },
 });
 
-/** The gap set and its dwell read off, one right after the other, move the timing once. */
+/** Whether gap and dwell are set one right after the other: one adjustment, which moves the timing once. */
 const isOneAct = ({ untried }: Carried, name: string): boolean =>
   [...untried.keys()].at(-1) === (name === 'dwell' ? 'points gap|' : 'dwell|');
 
 function timingInSession({ settings, readings, session }: Carried): Origin | undefined {
   const initial = settings.get('initial|')?.by;
   if (session && initial && initial.date === session.date) return initial;
-  return [...readings.values()].find(({ quantity }) => TIMINGS.has(quantity.name))?.by;
+  return ofName(readings, [...TIMINGS])[0]?.by;
 }
 
 const TIMINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);

@@ -7,8 +7,8 @@ import { amountsOf, dimensionsOf } from './said.ts';
 export const tooManyValues = rule({
   code: 'too-many-values',
   severity: 'warning',
-  title: 'Several values where there is one',
-  why: 'What the engine has once takes one value. Of several, nobody can tell which holds, so none is used.',
+  title: 'Several values where one is expected',
+  why: 'A thing the engine has once takes one value. With several it is not clear which one holds, so none is used.',
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg 12 deg\n',
@@ -34,27 +34,25 @@ export const tooManyValues = rule({
       const other = lineOfItsOwn(line.text, second, quantity);
       if (other) return [other];
       const together = line.text.slice(first.span.to, second.span.from).trim() === '';
-      const hint = together
-        ? 'Anything between two values is written 450..580.'
-        : 'Give each a line of its own.';
+      const hint = together ? 'Write a range as 190..220.' : 'Give each its own line.';
       return [
         {
           span: { from: second.span.from, to: Math.max(...amounts.map(({ span }) => span.to)) },
-          message: `${quantity.name} takes one value, and this is one more. ${hint}`,
+          message: `${quantity.name} takes one value; this is a second one. ${hint}`,
         },
       ];
     });
   },
 });
 
-/** `WOT 4900 rpm 58 mph`: a second fact, which has a word of its own. */
+/** The problem of a second quantity, which has its own word: `WOT 4900 rpm 58 mph`. */
 function lineOfItsOwn(text: string, { unit, span }: Amount, quantity: Quantity): Problem | undefined {
   if (!unit || dimensionsOf(quantity).includes(unit.dimension)) return undefined;
   const value = text.slice(span.from, span.to);
-  const word = quantity.name.startsWith('oil') && unit.dimension in OF_OIL ? OF_OIL : WORD_OF;
+  const word = quantity.name.startsWith('oil') && OF_OIL[unit.dimension] ? OF_OIL : WORD_OF;
   const name = word[unit.dimension];
   const such = name ? `, such as "${name} ${value}"` : '';
-  return { span, message: `${value} is no ${quantity.name}: it wants a line of its own${such}.` };
+  return { span, message: `${value} is not a value of ${quantity.name}. Give it its own line${such}.` };
 }
 
 const WORD_OF: Partial<Record<Dimension, string>> = {

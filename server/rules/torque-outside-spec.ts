@@ -6,7 +6,7 @@ export const torqueOutsideSpec = rule({
   code: 'torque-outside-spec',
   severity: 'warning',
   title: 'A fastener not tightened as specified',
-  why: "A fastener over its torque may be stretched, one under it may come loose. The maker's figure holds; a bolt that was stretched is replaced, not loosened and used again.",
+  why: "Over its torque a fastener may be stretched; under it, it may come loose. The maker's figure decides; replace a bolt that was stretched, do not loosen it and use it again.",
   standing: 'notation',
   good: 'specs\n  head bolts torque 58..62 lb-ft source "manual, table 4"\nsession 2026-05-02\n  head bolts torque 60 lb-ft\n',
   bad: 'specs\n  head bolts torque 58..62 lb-ft source "manual, table 4"\nsession 2026-05-02\n  head bolts torque 72 lb-ft\n',

@@ -1,5 +1,5 @@
 import { formatValue } from '../trade/format.ts';
-import { limitIn, ofDay, pastLimit, statedFor } from './limits.ts';
+import { boundText, limitIn, pastLimit, setOn, statedFor } from './limits.ts';
 import { rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 import { changedTotals, inputLines, namesIn, TOTALS_CHANGE_ON } from './totals.ts';
@@ -7,8 +7,8 @@ import { changedTotals, inputLines, namesIn, TOTALS_CHANGE_ON } from './totals.t
 export const totalOverLimit = rule({
   code: 'total-over-limit',
   severity: 'warning',
-  title: "A timing total past the notebook's own limit",
-  why: 'Too much advance makes an engine knock under load, which breaks pistons. The total is worked out from the settings in force after the line and held to the limit the notebook itself gives.',
+  title: 'Total timing past your own limit',
+  why: 'Too much advance makes an engine knock under load, which breaks pistons. The total is worked out from the settings in force after this line and compared with the limit in the notebook.',
   standing: 'notation',
   good: 'limits\n  total <= 34 deg\nsession 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 9 deg\n',
   bad: 'limits\n  total <= 34 deg\nsession 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\n  initial 14 deg\n',
@@ -25,11 +25,8 @@ export const totalOverLimit = rule({
       return [
         {
           span: lineSpan(entry.line),
-          message: `${total.name} is now ${value}, ${past} the notebook's own limit${ofDay(limit.by)}, ${formatValue(allowed, total.unit)}: ${total.working}.`,
-          related: [
-            { origin: limit.by, message: `the limit on ${total.name}` },
-            ...inputLines(total, context),
-          ],
+          message: `${total.name} is now ${value}, ${past} your limit of ${boundText(allowed, total.unit)}${setOn(limit.by)}: ${total.working}.`,
+          related: [{ origin: limit.by, message: `Limit on ${total.name}` }, ...inputLines(total, context)],
         },
       ];
     });

@@ -11,8 +11,8 @@ import { changedTotals, inputLines, TOTALS_CHANGE_ON } from './totals.ts';
 export const totalOverUsual = rule({
   code: 'total-over-usual',
   severity: 'warning',
-  title: 'A timing total above what is usual',
-  why: 'Street engines without a blower rarely take more, and under boost they take less: about 1 deg less for each psi (common practice, no source). A limit of the notebook takes the place of this rule.',
+  title: 'Total timing above the usual',
+  why: 'Street engines without a blower rarely take more, and under boost they take less: about 1 deg less for each psi (common practice, no source). A limit in the notebook replaces this rule.',
   standing: 'published',
   source: 'TM 10-3930-623-12 par. 4-21',
   good: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 26 deg @ 3200 rpm\n  initial 9 deg\n',
@@ -27,7 +27,7 @@ export const totalOverUsual = rule({
       return [
         {
           span: lineSpan(entry.line),
-          message: `${total.name} is now ${value}, over the usual ${band.high} ${band.unit} (${standingText(band)}): ${total.working}.`,
+          message: `${total.name} is now ${value}, over the usual ${band.high} ${band.unit}: ${total.working} (${standingText(band)}).`,
           related: inputLines(total, context),
         },
       ];

@@ -1,4 +1,4 @@
-/** What a line makes of the timing totals, for rules that judge them. */
+/** Timing totals changed by a line, for the rules that judge them. */
 import type { Carried } from '../model/carry.ts';
 import { type Derived, TOTAL_NAMES, totalNamed } from '../model/derive.ts';
 import type { Context } from '../model/findings.ts';
@@ -7,10 +7,10 @@ import { recently } from '../model/recent.ts';
 import { equal } from '../trade/interval.ts';
 import { statedFor } from './limits.ts';
 
-/** The entries after which a total may be another one. */
+/** Kinds of entry that can change a total. */
 export const TOTALS_CHANGE_ON = ['setting', 'fit', 'revert'] as const;
 
-/** The totals of these names that are not what they were before the line; nothing for a line that has no part in them. */
+/** The totals of these names that the line changed; none for a line that cannot affect them. */
 export function changedTotals(
   entry: Entry,
   { before, after }: Context,
@@ -24,22 +24,22 @@ export function changedTotals(
   });
 }
 
-/** The totals that something is stated for. */
+/** Names of the totals that have a limit or target. */
 export const namesIn = (stated: Carried['limits']): readonly string[] =>
   stated.size === 0 ? NO_NAMES : TOTAL_NAMES.filter((name) => statedFor(stated, name, undefined));
 
-/** The other lines a total rests on, for `related`. */
+/** The other lines a total is worked out from, for `related`. */
 export const inputLines = (total: Derived, { where }: Context) =>
   total.inputs.flatMap(({ name, value, by }) =>
     by && by.ref.line !== where.ref.line ? [{ origin: by, message: `${name}: ${value}` }] : [],
   );
 
 const NONE: readonly Derived[] = [];
-/** What rests on readings too. */
+/** Totals that depend on readings too. */
 const AT_IDLE: ReadonlySet<string> = new Set(['timing at idle']);
 const NO_NAMES: readonly string[] = [];
 
-/** Three rules ask of the same two states, one after another; most lines change neither settings nor totals. */
+/** Cache of totals by state: three rules judge the same two states in turn, and most lines change neither settings nor totals. */
 const totalsIn = recently(2, (_: Carried | Carried['settings']) => new Map<string, Derived | undefined>());
 
 function totalIn(carried: Carried, name: string): Derived | undefined {

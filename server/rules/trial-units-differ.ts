@@ -1,35 +1,36 @@
-import { type Axis, readTrial, wantIn } from '../model/trials.ts';
+import { type Axis, axesOf, isOnAxes, rowOf, wantIn } from '../model/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
 export const trialUnitsDiffer = rule({
   code: 'trial-units-differ',
   severity: 'warning',
-  title: 'A line of a trial in units the others do not have',
-  why: 'All rows of a trial are laid through one line, so each must give the same two things. A row in another kind of unit is left out, a want in another kind has no answer.',
+  title: 'A trial line in different units from the rest',
+  why: 'All rows of a trial are fitted with one line, so each must give the same two quantities. A row in another kind of unit is left out; a "want" in another kind has no answer.',
   standing: 'notation',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    7.1 mm 9.5 deg\n    want 8 deg\n',
-  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 inHg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    4 mm 14.5 psi\n    want 13 psi\n',
+  bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 V\n',
   on: ['row', 'want'],
-  check({ kind, values, size, line }, { before, after }) {
+  check(entry, { before, after, where }) {
+    const { kind, values, size, line } = entry;
     const trial = before.trial;
-    if (!trial || trial.rows.length === 0 || values.length === 0) return NO_PROBLEMS;
-    const above = readTrial(trial, before.words);
+    if (!trial || trial.rows.size === 0 || values.length === 0) return NO_PROBLEMS;
+    const above = axesOf(trial, before.words);
     const fits =
       kind === 'want'
         ? wantIn(values[0], above) !== undefined
         : values.length + size.length < 2 ||
           after.trial === undefined ||
-          readTrial(after.trial, after.words).leftOut === above.leftOut;
+          isOnAxes(rowOf(entry, where), axesOf(after.trial, after.words));
     if (fits || values.some((value) => value.form === 'amount' && !value.interval)) return NO_PROBLEMS;
-    const [knob, response] = [above.knob, above.response].map(told);
+    const [knob, response] = [above.knob, above.response].map(axisText);
     return [
       {
         span: lineSpan(line),
-        message: `The rows above give ${knob} and ${response}; this is neither, and is left out of the line through them.`,
+        message: `The rows above give ${knob} and ${response}; this line does not, so it is left out of the fit.`,
       },
     ];
   },
 });
 
-const told = ({ name, unit: { symbol } }: Axis): string => `${name}${symbol ? ` (${symbol})` : ''}`;
+const axisText = ({ name, unit: { symbol } }: Axis): string => `${name}${symbol ? ` (${symbol})` : ''}`;

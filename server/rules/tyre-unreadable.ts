@@ -4,8 +4,8 @@ import { NO_PROBLEMS, rule } from './rule.ts';
 export const tyreUnreadable = rule({
   code: 'tyre-unreadable',
   severity: 'information',
-  title: 'A tyre size that tells no diameter',
-  why: 'Speeds and slip are worked out from the diameter. A metric size has it in it: width, height in per cent of it, and rim. Of any other the diameter is measured.',
+  title: 'A tyre size that gives no diameter',
+  why: 'Speeds and slip are worked out from the diameter. A metric size includes it: width, height as a percentage of width, and rim. For any other size, measure the diameter.',
   standing: 'published',
   source: 'UN ECE Regulation 30',
   good: 'vehicle\n  tyre 185/65R15\n',
@@ -17,7 +17,7 @@ export const tyreUnreadable = rule({
     return [
       {
         span: said[0]?.span ?? { from: 0, to: 0 },
-        message: `"${text}" tells no diameter: write it as 185/65R15, or give "tyre diameter" above.`,
+        message: `"${text}" gives no diameter. Write the size as 185/65R15, or measure it and write "tyre diameter" above.`,
       },
     ];
   },

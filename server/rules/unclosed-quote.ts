@@ -7,7 +7,7 @@ export const unclosedQuote = rule({
   code: 'unclosed-quote',
   severity: 'error',
   title: 'A quote is opened and not closed',
-  why: 'Quoted text ends with a second quote on the same line. Without it nobody can tell where the text ends.',
+  why: 'Quoted text ends with a second quote on the same line. Without it there is no telling where the text ends.',
   standing: 'notation',
   good: 'session 2026-05-02\n  plug #4 "sooty, wet"\n',
   bad: 'session 2026-05-02\n  plug #4 "sooty, wet\n',
@@ -17,6 +17,6 @@ export const unclosedQuote = rule({
   check: ({ line }) =>
     tokensOf(line, KIND.OpenText).map((token) => ({
       span: tokenSpan(line, token),
-      message: 'This quote is opened and not closed: put a " where the text ends.',
+      message: 'This quote is not closed. Put a " where the text ends.',
     })),
 });

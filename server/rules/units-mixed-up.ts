@@ -6,7 +6,7 @@ export const unitsMixedUp = rule({
   code: 'units-mixed-up',
   severity: 'warning',
   title: 'Units of two systems mixed up',
-  why: 'The value is outside its usual band as written, and inside it in another unit that is often used for the same thing.',
+  why: 'The value is outside its usual range as written, and inside it in another unit that is often used for the same thing.',
   standing: 'common practice',
   good: 'session 2026-05-02\n  points gap 0.4 mm\n',
   bad: 'session 2026-05-02\n  points gap 0.4 in\n',

@@ -8,7 +8,7 @@ export const unknownPlace = rule({
   code: 'unknown-place',
   severity: 'warning',
   title: 'A place that is not known',
-  why: 'Between a word and its value stands the place it was set or read at: a cylinder such as #3, a side, a barrel. What is none of these is kept as a remark, and the value counts for the whole engine.',
+  why: 'The place goes between a word and its value: a cylinder such as #3, a side, a barrel. Anything else there is kept as a remark, and the value applies to the whole engine.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns\n',
   bad: 'session 2026-05-02\n  mixture lefft 1 1/4 turns\n',

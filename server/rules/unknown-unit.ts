@@ -11,7 +11,7 @@ export const unknownUnit = rule({
   code: 'unknown-unit',
   severity: 'warning',
   title: 'A unit that is not known',
-  why: 'The word stands where the unit would. Without its unit the number is taken to be in the usual one.',
+  why: 'The word is where the unit should be. Without a known unit the number is taken to be in the usual one.',
   standing: 'notation',
   good: 'session 2026-05-02\n  fuel pressure 5 psi\n',
   bad: 'session 2026-05-02\n  fuel pressure 5 pzi\n',
@@ -21,7 +21,7 @@ export const unknownUnit = rule({
   check: ({ quantity, said, line }) => problemsIn(said, (each) => problemsOf(line, each, quantity)),
 });
 
-/** Where the trade leaves the unit out, any word may follow: only one that is nearly a unit is told. */
+/** The problem of a word in place of a unit. Where the trade leaves the unit out any word may follow, so only one close to a unit is reported. */
 function problemsOf(line: Line, said: Said, quantity: Quantity): Problem[] {
   const amount = ownAmounts(said).find((each) => strangeUnit(line, each, said, quantity));
   const word = amount && strangeUnit(line, amount, said, quantity);
@@ -29,12 +29,12 @@ function problemsOf(line: Line, said: Said, quantity: Quantity): Problem[] {
   const near = nearestUnit(word.text);
   const meant = near && dimensionsOf(quantity).includes(near.dimension) ? near : undefined;
   if (!meant && (quantity.bare || quantity.dimension === 'number' || amount.relative)) return [];
-  const ask = meant ? ` Did you mean ${meant.symbol}?` : '';
-  const taken = quantity.unit ? ` The number is taken to be in ${quantity.unit} until then.` : '';
+  const question = meant ? ` Did you mean ${meant.symbol}?` : '';
+  const taken = quantity.unit ? ` The number is read in ${quantity.unit} until then.` : '';
   return [
     {
       span: word.span,
-      message: `"${word.text}" is not a known unit.${ask}${meant ? '' : taken}`,
+      message: `"${word.text}" is not a known unit.${question}${meant ? '' : taken}`,
       fixes: meant ? [replaceWith(word.span, meant.symbol)] : [],
     },
   ];

@@ -16,8 +16,8 @@ const PAST = [820, 830, 815, 825, 810, 835].map((rpm) => `  idle ${rpm} rpm in n
 export const unlikeItsPast = rule({
   code: 'unlike-its-past',
   severity: 'information',
-  title: "A reading far from the notebook's own past",
-  why: 'The last readings of the same quantity, in the same place and under the same conditions, say what is usual for this engine. One far from them was read wrong, written wrong, or tells of a change: it is a question, not a fault.',
+  title: 'A reading far from earlier ones',
+  why: 'The last readings of the same quantity, at the same place and under the same conditions, show what is usual for this engine. One far from them was misread, mistyped, or shows a change: it is a question, not a fault.',
   standing: 'published',
   source: 'NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.17: modified z-score over 3.5',
   good: `session 2026-05-02\n${PAST}  idle 840 rpm in neutral\n`,
@@ -44,7 +44,7 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
   });
 }
 
-/** What lies between readings that were there before is not new; and most readings need no more than this look. */
+/** Whether a number lies between earlier readings: then it is not odd, and most readings need no closer check. */
 function isAmong(number: number, i: number, lists: Window['lists'], length: number): boolean {
   let [above, below] = [false, false];
   for (const list of lists) {
@@ -65,10 +65,10 @@ function problemOf(
 ): Problem {
   const usual = quantity.unit === undefined ? undefined : unitById(quantity.unit);
   const unit = firstAmount(said.values)?.unit ?? usual;
-  const told = (of: Interval) => formatValue(usual && unit ? convertInterval(of, usual, unit) : of, unit);
-  const range = told({ low: Math.min(...before), high: Math.max(...before), about: false });
+  const text = (of: Interval) => formatValue(usual && unit ? convertInterval(of, usual, unit) : of, unit);
+  const range = text({ low: Math.min(...before), high: Math.max(...before), about: false });
   return {
     span,
-    message: `${told(exact(number))} is far from this notebook's own past: the last ${before.length} under the same conditions read ${range}, median ${told(exact(median))}. Was it read right, or what has changed? (published: modified z-score over 3.5)`,
+    message: `${text(exact(number))} is far from earlier readings: the last ${before.length} under the same conditions were ${range}, median ${text(exact(median))}. Misread, or what has changed? (published: modified z-score over 3.5)`,
   };
 }

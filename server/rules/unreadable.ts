@@ -5,8 +5,8 @@ import { NO_PROBLEMS, type Problem, replaceWith, rule } from './rule.ts';
 export const unreadable = rule({
   code: 'unreadable',
   severity: 'error',
-  title: 'Something on the line cannot be read',
-  why: 'What cannot be placed is kept but counts for nothing. The rest of the line is read as if it were not there.',
+  title: 'Part of the line cannot be read',
+  why: 'What cannot be read is kept but ignored. The rest of the line is read as if it were not there.',
   standing: 'notation',
   good: 'session 2026-05-02\n  initial 9 deg\n',
   bad: 'session 2026-05-02\n  initial 9 deg : 7\n',
@@ -21,23 +21,23 @@ export const unreadable = rule({
     return [
       {
         span: runSpan(line, stray),
-        message: `"${text}" cannot be read here, and what stands before it does not need it.`,
+        message: `Can't read "${text}"; it is ignored and the rest of the line is kept.`,
       },
     ];
   },
 });
 
-/** `60 deg ± 3`, `55 Nm ± 5 Nm`: the tolerance behind the unit. */
+/** `60 deg ± 3`, `55 Nm ± 5 Nm`: a tolerance after the unit. */
 function toleranceAt(line: string, stray: Span): Problem | undefined {
-  const [, number, unit] = /(\d+(?:\.\d+)?) ?([^\d\s]+)\s*$/.exec(line.slice(0, stray.from)) ?? [];
-  const [, sign, by, again] =
+  const [, number, unit] = /(?<!\d)(\d+(?:\.\d+)?) ?([^\d\s]+)\s*$/.exec(line.slice(0, stray.from)) ?? [];
+  const [, plusMinus, by, again] =
     /^(±|\+\/-)\s*(\d+(?:\.\d+)?)\s*([^\d\s]+)?$/.exec(line.slice(stray.from, stray.to)) ?? [];
-  if (!number || !sign || (again !== undefined && again !== unit)) return undefined;
+  if (!number || !plusMinus || (again !== undefined && again !== unit)) return undefined;
   const span = { from: line.slice(0, stray.from).lastIndexOf(number), to: stray.to };
   const text = `${number} ± ${by} ${unit}`;
   return {
     span,
-    message: `A tolerance stands before the unit: write ${text}.`,
+    message: `A tolerance goes before the unit: write ${text}.`,
     fixes: [replaceWith(span, text)],
   };
 }

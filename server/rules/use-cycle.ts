@@ -5,7 +5,7 @@ export const useCycle = rule({
   code: 'use-cycle',
   severity: 'warning',
   title: 'Notebooks that use each other',
-  why: 'Which of two notebooks would say the last word cannot be told where each uses the other, so neither is read into the other. Put what both need into a third.',
+  why: 'Where two notebooks use each other there is no telling which one overrules, so neither is read into the other. Put what both need into a third.',
   standing: 'notation',
   good: 'specs\n  use shop-limits.tappet\n',
   bad: 'specs\n  use use-cycle.tappet\n',
@@ -17,7 +17,7 @@ export const useCycle = rule({
     return [
       {
         span: pathSpan,
-        message: `"${path}" is this notebook, or uses it in the end, so nothing is taken from it: put what both need into a third.`,
+        message: `"${path}" is this notebook or uses it in turn, so nothing is taken from it. Put what both need into a third notebook.`,
       },
     ];
   },

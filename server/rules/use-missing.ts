@@ -6,7 +6,7 @@ export const useMissing = rule({
   code: 'use-missing',
   severity: 'warning',
   title: 'A notebook to use that cannot be read',
-  why: 'Without it its specs, limits and own words are missing here: its words are not known, and nothing is held to its limits.',
+  why: 'Its specs, limits and own words are missing here: its words are not known, and nothing is checked against its limits.',
   standing: 'notation',
   good: 'specs\n  use shop-limits.tappet\n',
   bad: 'specs\n  use shop-limit.tappet\n',
@@ -15,13 +15,13 @@ export const useMissing = rule({
     if (word !== 'use' || path === '') return NO_PROBLEMS;
     const found = lookUp({ of: 'notebook', path });
     if (!isAbsent(found) || found.problem === 'cycle' || found.problem === 'outside') return NO_PROBLEMS;
-    return [{ span: pathSpan, message: `"${path}" gives nothing here: ${BECAUSE[found.problem]}.` }];
+    return [{ span: pathSpan, message: MESSAGES[found.problem](path) }];
   },
 });
 
-const BECAUSE: Readonly<Record<Exclude<FileProblem, 'outside'>, string>> = {
-  missing: 'there is no such file; the path is written from the folder of this notebook',
-  'too large': 'it is too large to be used',
-  'not text': 'it is not text in UTF-8',
-  'not readable': 'it could not be read',
+const MESSAGES: Readonly<Record<Exclude<FileProblem, 'outside'>, (path: string) => string>> = {
+  missing: (path) => `Can't find "${path}". Paths are relative to this notebook's folder.`,
+  'too large': (path) => `"${path}" is too large to be used.`,
+  'not text': (path) => `"${path}" is not UTF-8 text, so nothing is taken from it.`,
+  'not readable': (path) => `Can't open "${path}", so nothing is taken from it.`,
 };

@@ -5,7 +5,7 @@ export const useOutside = rule({
   code: 'use-outside',
   severity: 'warning',
   title: 'A notebook to use outside the workspace',
-  why: 'Other notebooks are read only inside the folders that are open: a notebook that is passed on must not open other files of who reads it, and what it needs should travel with it.',
+  why: 'Other notebooks are read only inside the folders that are open: a notebook passed on to somebody must not open other files on their machine, and what it needs should travel with it.',
   standing: 'notation',
   good: 'specs\n  use shop-limits.tappet\n',
   bad: 'specs\n  use /shop-limits.tappet\n',
@@ -17,7 +17,7 @@ export const useOutside = rule({
     return [
       {
         span: pathSpan,
-        message: `"${path}" lies outside the folders that may be read for this notebook, and is not read: put it inside, and write the path from the folder of this notebook.`,
+        message: `"${path}" is outside the open folders and is not read. Move it inside and write its path relative to this notebook's folder.`,
       },
     ];
   },

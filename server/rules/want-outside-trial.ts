@@ -1,4 +1,4 @@
-import { type ReadTrial, readTrial, wantIn } from '../model/trials.ts';
+import { type ReadTrial, shortTrial, wantIn } from '../model/trials.ts';
 import { formatValue } from '../trade/format.ts';
 import { knobFor, responseAt, type TrialFit } from '../trade/trials.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
@@ -7,39 +7,39 @@ import { lineSpan } from './syntax.ts';
 export const wantOutsideTrial = rule({
   code: 'want-outside-trial',
   severity: 'information',
-  title: 'What is wanted lies outside what was tried',
-  why: 'A line through the rows says little beyond them: a stop, a full jet or a shut plate may lie between. Try a row near it before cutting metal.',
+  title: 'Wanted value outside what was tried',
+  why: 'A fitted line says little beyond its rows: a stop, a jet that can flow no more or a closed plate may come in between. Try a row near it before cutting metal.',
   standing: 'published',
   source: 'NIST/SEMATECH e-Handbook of Statistical Methods, on prediction outside the range of the data',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 deg\n',
-  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 14 deg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 psi\n',
+  bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 19 psi\n',
   on: ['want'],
   check({ values, line }, { before }) {
-    const trial = before.trial && readTrial(before.trial, before.words);
-    const asked = trial && wantIn(values[0], trial);
-    if (!trial?.fit || trial.fit.flat || !asked) return NO_PROBLEMS;
+    const trial = shortTrial(before);
+    const wanted = trial && wantIn(values[0], trial);
+    if (!trial?.fit || trial.fit.flat || !wanted) return NO_PROBLEMS;
     const { fit, knob } = trial;
-    const ends = [asked.value.low, asked.value.high].filter((end) => Number.isFinite(end));
+    const ends = [wanted.value.low, wanted.value.high].filter((end) => Number.isFinite(end));
     const far = ends.flatMap((end) =>
-      asked.of === 'knob' ? outsideKnob(fit, end) : outsideAnswer(fit, end, trial),
+      wanted.of === 'knob' ? outsideKnob(fit, end, trial) : outsideAnswer(fit, end, trial),
     );
     if (far.length === 0) return NO_PROBLEMS;
     const tried = formatValue({ low: fit.low, high: fit.high, about: false }, knob.unit);
     return [
       {
         span: lineSpan(line),
-        message: `This asks for ${knob.name} ${far[0]}, and only ${tried} was tried: add a row near it before leaning on the answer.`,
+        message: `This needs ${knob.name} ${far[0]}; only ${tried} was tried. Add a row near it before relying on the answer.`,
       },
     ];
   },
 });
 
-const outsideKnob = (fit: TrialFit, knob: number): readonly string[] =>
-  responseAt(fit, knob).outside ? [`outside what was tried`] : [];
+const outsideKnob = (fit: TrialFit, size: number, { knob: { unit } }: ReadTrial): readonly string[] =>
+  responseAt(fit, size).outside ? [formatValue({ low: size, high: size, about: false }, unit)] : [];
 
 function outsideAnswer(fit: TrialFit, wanted: number, { knob }: ReadTrial): readonly string[] {
   const answer = knobFor(fit, wanted);
-  if (answer.kind === 'none') return ['far outside what was tried'];
+  if (answer.kind === 'none') return ['far beyond the rows'];
   const at = { low: answer.value, high: answer.value, about: false };
-  return answer.outside ? [`at ${formatValue(at, knob.unit)}`] : [];
+  return answer.outside ? [formatValue(at, knob.unit)] : [];
 }

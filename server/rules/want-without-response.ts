@@ -1,27 +1,27 @@
-import { readTrial, wantIn } from '../model/trials.ts';
+import { shortTrial, wantIn } from '../model/trials.ts';
 import { formatValue } from '../trade/format.ts';
 import { NO_PROBLEMS, rule } from './rule.ts';
 import { lineSpan } from './syntax.ts';
 
 const FLAT = {
-  'does not move': 'does not move at all',
-  'within noise': 'moves no more than repeats of one setting do',
-  'within the meter': 'moves by less than a tachometer tells (1 per cent, TM 5-4210-230-14&P-1)',
-  'no trend': 'follows no trend',
+  'does not move': 'did not change',
+  'within noise': 'changed no more than repeat readings of one setting did',
+  'within the meter': 'changed by less than a tachometer can show (1 per cent, TM 5-4210-230-14&P-1)',
+  'no trend': 'showed no trend',
 } as const;
 
 export const wantWithoutResponse = rule({
   code: 'want-without-response',
   severity: 'information',
-  title: 'A value wanted of a response that does not move',
-  why: 'Where the rows tell no effect of the knob, no setting of it can be worked out: whatever came out would be chance. Look for what does move the response.',
+  title: 'Wanted value of something that does not respond',
+  why: 'Where the rows show no effect, no size can be worked out: any answer would be chance. Look for what does move it.',
   standing: 'published',
   source: 'NIST/SEMATECH e-Handbook of Statistical Methods, on the slope of a fitted line',
-  good: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n    want 8 deg\n',
-  bad: 'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 7 deg\n    want 8 deg\n',
+  good: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n    want 13 psi\n',
+  bad: 'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 12 psi\n    want 13 psi\n',
   on: ['want'],
   check({ values, line }, { before }) {
-    const trial = before.trial && readTrial(before.trial, before.words);
+    const trial = shortTrial(before);
     const flat = trial?.fit?.flat;
     if (!trial?.fit || !flat || wantIn(values[0], trial)?.of !== 'response') return NO_PROBLEMS;
     const { knob, response, fit } = trial;
@@ -29,7 +29,7 @@ export const wantWithoutResponse = rule({
     return [
       {
         span: lineSpan(line),
-        message: `${response.name} ${FLAT[flat]} with ${knob.name} from ${tried}, so no ${knob.name} gives this: something else holds it.`,
+        message: `${response.name} ${FLAT[flat]} over ${knob.name} ${tried}, so no size can be worked out. Something else limits it.`,
       },
     ];
   },

@@ -10,7 +10,7 @@ export const wrongUnit = rule({
   code: 'wrong-unit',
   severity: 'warning',
   title: 'A unit of the wrong kind',
-  why: 'Degrees of an angle are no degrees of heat, and a pressure is no torque. A value in a unit of another kind cannot be compared with anything, so the totals leave it out.',
+  why: 'Degrees of angle are not degrees of temperature, and a pressure is not a torque. A value in the wrong kind of unit cannot be compared with anything, so the totals leave it out.',
   standing: 'notation',
   good: 'session 2026-05-02\n  water 180 F\n',
   bad: 'session 2026-05-02\n  water 180 psi\n',
@@ -30,45 +30,49 @@ function problemsOf(quantity: Quantity, said: Said, allowed: readonly Dimension[
   const at = against && ats.find((amount) => isWrong(amount, [against.dimension]));
   return [
     ...(value ? [problemOf(value, `${quantity.name} is ${wanted(quantity)}`, allowed)] : []),
-    ...(at ? [problemOf(at, `after @ stands ${measure(against.unit)}`, [against.dimension])] : []),
+    ...(at ? [problemOf(at, `after @ goes ${measure(against.unit)}`, [against.dimension])] : []),
   ];
 }
 
 const isWrong = ({ unit, interval }: Amount, allowed: readonly Dimension[]): boolean =>
   interval !== undefined && unit !== undefined && !allowed.includes(unit.dimension);
 
-/** In a list the unit is written once, for all. */
+/** Whether the value has its own unit: in a list the unit is written once, for all. */
 const saysItsUnit = ({ unitSpan }: Amount): boolean => unitSpan.from < unitSpan.to;
 
 function problemOf(amount: Amount, rightly: string, allowed: readonly Dimension[]): Problem {
   const { id, symbol, dimension } = amount.unit as NonNullable<Amount['unit']>;
   const span = saysItsUnit(amount) ? amount.unitSpan : amount.span;
-  const meant = SAID_FOR[id]?.map(unitById).find((unit) => allowed.includes(unit.dimension));
-  const ask = meant ? ` Did you mean ${meant.symbol}?` : '';
+  const meant = SAID_FOR.get(id)
+    ?.map(unitById)
+    .find((unit) => allowed.includes(unit.dimension));
+  const question = meant ? ` Did you mean ${meant.symbol}?` : '';
   return {
     span,
-    message: `${symbol || 'A bare number'} is ${article(dimension)}; ${rightly}.${ask}`,
+    message: `${symbol ? `"${symbol}"` : 'A bare number'} is ${article(dimension)}; ${rightly}.${question}`,
     fixes: meant && saysItsUnit(amount) ? [replaceWith(span, meant.symbol)] : [],
   };
 }
 
-/** What is said in short at the bench, and the units that are meant by it. */
-const SAID_FOR: Readonly<Record<string, readonly string[]>> = {
-  lb: ['psi', 'lb-ft'],
-  lbf: ['psi', 'lb-ft'],
-  in: ['inHg'],
-  mm: ['mmHg'],
-  kg: ['kgf/cm2', 'kgf-m'],
-  ft: ['lb-ft'],
-};
+/** Shorthand used at the bench, and the units it may mean. */
+const SAID_FOR: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    lb: ['psi', 'lb-ft'],
+    lbf: ['psi', 'lb-ft'],
+    in: ['inHg'],
+    mm: ['mmHg'],
+    kg: ['kgf/cm2', 'kgf-m'],
+    ft: ['lb-ft'],
+  }),
+);
 
 /** `a pressure, in psi`; `a bare number, a length or a fuel flow`. */
 function wanted({ unit, parts, orIn, dimension }: Quantity): string {
   if (parts) {
-    const told = new Map(
+    const units = new Map(
       parts.toReversed().map(({ name, band, dimension }) => [name, band?.unit ?? dimension]),
     );
-    return `told by ${[...told]
+    return `given as ${[...units]
       .reverse()
       .map(([name, unit]) => `${name} (${unit})`)
       .join(', ')}`;

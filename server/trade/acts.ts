@@ -19,13 +19,15 @@ const ACT_OF: ReadonlyMap<string, string> = new Map(
 );
 
 /** The parts whose settings can move a reading; undefined where any may. */
-export const movedBy = (reading: string): readonly PartKind[] | undefined => MOVED_BY[reading];
+export const movedBy = (reading: string): readonly PartKind[] | undefined => MOVED_BY.get(reading);
 
 /** Jets and timing do not change how a cylinder seals, nor the valves what the fuel pump makes. */
-const MOVED_BY: Readonly<Record<string, readonly PartKind[]>> = {
-  compression: ['engine', 'valve gear', 'blower'],
-  'leak down': ['engine', 'valve gear'],
-  'oil pressure': ['engine', 'valve gear'],
-  'fuel pressure': ['fuel system', 'carburettor', 'blower'],
-  'lead resistance': ['plugs', 'distributor'],
-};
+const MOVED_BY: ReadonlyMap<string, readonly PartKind[]> = new Map(
+  Object.entries({
+    compression: ['engine', 'valve gear', 'blower'],
+    'leak down': ['engine', 'valve gear'],
+    'oil pressure': ['engine', 'valve gear'],
+    'fuel pressure': ['fuel system', 'carburettor', 'blower'],
+    'lead resistance': ['plugs', 'distributor'],
+  }),
+);

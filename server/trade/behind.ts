@@ -1,13 +1,15 @@
 /** Which setting is turned to move a reading. Common practice, no source. */
 
-const BEHIND: Readonly<Record<string, string>> = {
-  timing: 'initial',
-  total: 'initial',
-  idle: 'idle screw',
-  'all in': 'advance springs',
-  'carbon monoxide': 'mixture',
-  'fuel pressure': 'fuel regulator',
-  boost: 'blower ratio',
-};
+const BEHIND: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    timing: 'initial',
+    total: 'initial',
+    idle: 'idle screw',
+    'all in': 'advance springs',
+    'carbon monoxide': 'mixture',
+    'fuel pressure': 'fuel regulator',
+    boost: 'blower ratio',
+  }),
+);
 
-export const settingBehind = (reading: string): string | undefined => BEHIND[reading];
+export const settingBehind = (reading: string): string | undefined => BEHIND.get(reading);

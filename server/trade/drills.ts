@@ -74,8 +74,8 @@ function plainName(name: string): string {
     .toLowerCase()
     .replace(/^(number|no\.?|letter)\s*/, '')
     .replace(/^#/, '')
-    .replace(/("|\s*in(ch)?)$/, '')
     .replace(/\s+/g, '')
+    .replace(/("|in(ch)?)$/, '')
     .replace(/\.0mm$/, 'mm');
 }
 

@@ -5,7 +5,7 @@ import type { Unit } from './units.ts';
 const FIGURES = 4;
 
 /**
- * A value in its unit, as the notation itself would write it: `9 deg`, `~480 F`, `450..580 F`, `<= 34 deg`. The
+ * A value in its unit, as the notation itself would write it: `9 deg`, `~205 kPa`, `190..220 kPa`, `<= 34 deg`. The
  * numbers are taken to be in `unit` already; a value that may be anything is `any`.
  */
 export function formatValue(iv: Interval, unit: Unit | undefined): string {
@@ -17,18 +17,20 @@ export function formatValue(iv: Interval, unit: Unit | undefined): string {
 
 /** A unit as it is printed after a number: `1 turn`, `3/4 turn`, `1 1/2 turns`. */
 export const symbolAfter = (numbers: string, { symbol }: Unit): string =>
-  /^-?(?:1|\d+\/\d+)$/.test(numbers) ? (ONE_OF[symbol] ?? symbol) : symbol;
+  /^-?(?:1|\d+\/\d+)$/.test(numbers) ? (ONE_OF.get(symbol) ?? symbol) : symbol;
 
-const ONE_OF: Readonly<Record<string, string>> = {
-  turns: 'turn',
-  flats: 'flat',
-  steps: 'step',
-  clicks: 'click',
-  holes: 'hole',
-  days: 'day',
-  weeks: 'week',
-  'heat cycles': 'heat cycle',
-};
+const ONE_OF: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    turns: 'turn',
+    flats: 'flat',
+    steps: 'step',
+    clicks: 'click',
+    holes: 'hole',
+    days: 'day',
+    weeks: 'week',
+    'heat cycles': 'heat cycle',
+  }),
+);
 
 /**
  * Turns in eighths and inches in 64ths, where they come out even, as they are said at the bench; any other
@@ -36,7 +38,7 @@ const ONE_OF: Readonly<Record<string, string>> = {
  * angles to tenths, as finely as a timing mark can be read.
  */
 export function formatNumber(n: number, unit: Unit | undefined): string {
-  const fraction = unit && inFraction(n, FINEST_FRACTION[unit.id] ?? 0);
+  const fraction = unit && inFraction(n, FINEST_FRACTION.get(unit.id) ?? 0);
   if (fraction) return fraction;
   if (unit?.dimension === 'temperature' || Math.abs(n) >= 10 ** (FIGURES - 1)) return String(Math.round(n));
   if (TO_TENTHS.has(unit?.dimension ?? '')) return String(Number(n.toFixed(1)));
@@ -55,7 +57,7 @@ export function formatWithin(
   const half = (span.high - span.low) / 2;
   const finest = Number.isFinite(half) && half > 0 ? 10 ** (Math.floor(Math.log10(half)) - 1) : 0;
   const told = (n: number): Interval => {
-    const even = unit && inFraction(n, FINEST_FRACTION[unit.id] ?? 0) !== undefined;
+    const even = unit && inFraction(n, FINEST_FRACTION.get(unit.id) ?? 0) !== undefined;
     const rounded = finest === 0 || even ? n : Math.round(n / finest) * finest;
     return { low: rounded, high: rounded, about: false };
   };
@@ -66,7 +68,7 @@ export function formatWithin(
 }
 
 const TO_TENTHS: ReadonlySet<string> = new Set(['angle', 'angle per rotation']);
-const FINEST_FRACTION: Readonly<Record<string, number>> = { turn: 8, in: 64 };
+const FINEST_FRACTION: ReadonlyMap<string, number> = new Map(Object.entries({ turn: 8, in: 64 }));
 
 /** `1 1/2`; undefined for whole numbers and for what does not come out even. */
 function inFraction(n: number, finest: number): string | undefined {
@@ -87,3 +89,6 @@ function formatNumbers(iv: Interval, number: (n: number) => string): string {
   const [low, high] = [number(iv.low), number(iv.high)];
   return low === high ? rough + low : `${rough}${low}..${high}`;
 }
+
+/** With a capital first letter; any other beginning as it is. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -71,7 +71,7 @@ function unitsBelow(cells: readonly string[] | undefined): readonly string[] | u
   return cells.some((cell) => numberIn(cell, ',') !== undefined) ? undefined : cells.map(bare);
 }
 
-const bare = (cell: string): string => cell.replace(/^[\s([{]+|[\s)\]}]+$/g, '');
+const bare = (cell: string): string => cell.replace(/^[\s([{]+|(?<![\s)\]}])[\s)\]}]+$/g, '');
 
 function noHeading(text: string): string {
   const first =
@@ -128,7 +128,8 @@ function numberIn(cell: string, delimiter: string): number | undefined {
   const n = Number(cell);
   if (Number.isFinite(n)) return cell.trim() === '' || HEXADECIMAL.test(cell) ? undefined : n;
   const comma = delimiter === ',' ? null : DECIMAL_COMMA.exec(cell);
-  return comma ? Number(`${comma[1]}.${comma[2]}`) : undefined;
+  const withPoint = comma ? Number(`${comma[1]}.${comma[2]}`) : Number.NaN;
+  return Number.isFinite(withPoint) ? withPoint : undefined;
 }
 
 const HEXADECIMAL = /[xob]/i;

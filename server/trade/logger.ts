@@ -63,6 +63,9 @@ const LOGGER_WORDS: Readonly<Record<string, readonly [name: string, bareUnit: st
 /** Dimensions in which a heading without a unit can mean but one. */
 const ONE_UNIT: ReadonlySet<string> = new Set(['rotation', 'ratio', 'number', 'percent', 'angle', 'voltage']);
 
+/** Signs; a longer heading is none that a logger writes, and names no column. */
+const LONGEST_HEADING = 200;
+
 /** The columns of a row of headings; `units` is the line of units some loggers write below it. */
 export function columnsOf(
   headings: readonly string[],
@@ -83,6 +86,7 @@ export function columnsOf(
 
 /** A text that is a unit and nothing else. */
 export function unitIn(text: string): Unit | undefined {
+  if (text.length > LONGEST_HEADING) return undefined;
   const words = text.trim().split(/\s+/);
   const match = text.trim() === '' ? undefined : matchUnit(words, 0);
   return match?.length === words.length ? match.unit : undefined;
@@ -92,6 +96,7 @@ function readHeading(
   heading: string,
   below: string | undefined,
 ): Pick<LogColumn, 'name' | 'unit'> | { readonly why: UnreadHeading['why'] } {
+  if (heading.length > LONGEST_HEADING) return { why: 'not a known word' };
   const { name, unitText } = parted(heading);
   const known = knownAs(name) ?? knownAs(withoutUnit(name).name);
   if (!known) return { why: 'not a known word' };
@@ -103,13 +108,24 @@ function readHeading(
 
 /** `EGT 1 [C]` to `egt 1` and `C`; `EngineSpeed` to `engine speed`. */
 function parted(heading: string): { readonly name: string; readonly unitText: string } {
-  const bracket = /^(.*?)[([{]\s*([^)\]}]*?)\s*[)\]}]\s*$/.exec(heading);
-  const name = (bracket?.[1] ?? heading)
+  const closed = heading.trimEnd().slice(0, -1);
+  const from = CLOSING.has(heading.trimEnd().slice(-1)) ? lastBracket(closed) : undefined;
+  const name = heading
+    .slice(0, from)
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replace(/[_.:\s-]+/g, ' ')
     .trim()
     .toLowerCase();
-  return { name, unitText: bracket?.[2] ?? '' };
+  return { name, unitText: from === undefined ? '' : closed.slice(from + 1).trim() };
+}
+
+const CLOSING: ReadonlySet<string> = new Set(')]}');
+
+/** Where the last brackets open that are not closed within a text. */
+function lastBracket(text: string): number | undefined {
+  const after = Math.max(...[...CLOSING].map((sign) => text.lastIndexOf(sign))) + 1;
+  const opening = text.slice(after).search(/[([{]/);
+  return opening < 0 ? undefined : after + opening;
 }
 
 /** `speed mph` to `speed` and mph. */
@@ -126,7 +142,7 @@ function withoutUnit(name: string): { readonly name: string; readonly unit: Unit
 function knownAs(name: string): Known | undefined {
   const whole = knownWord(name);
   if (whole) return whole;
-  const numbered = /^(.*?[a-z])\s*(?:#|cyl(?:inder)?)?\s*(\d{1,2})$/.exec(name);
+  const numbered = /^(.*?[a-z]) ?(?:#|cyl(?:inder)?)? ?(\d{1,2})$/.exec(name);
   const known = numbered ? knownWord((numbered[1] ?? '').trim()) : undefined;
   return known && numbered ? { ...known, name: `${known.name} #${Number(numbered[2])}` } : undefined;
 }

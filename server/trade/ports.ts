@@ -34,7 +34,7 @@ const AUXILIARY = /\b(?:auxiliary|aux|additional|add on|extra|second|small|stack
 /** What is odd about the order in which a fluid passes its coolers; undefined where nothing is. */
 type CoolerOrder = 'auxiliary before main' | 'no main';
 
-/** A small auxiliary cooler goes after the main one, not before it and not in its place. */
+/** The large cooler takes the bulk of the heat; a small one trims what is left, and is too small to work first or alone. */
 export function coolerOrder(path: readonly string[]): CoolerOrder | undefined {
   const auxiliary = path.findIndex((element) => COOLER.test(element) && AUXILIARY.test(element));
   if (auxiliary < 0) return undefined;

@@ -11,11 +11,11 @@ interface TyreSize {
   readonly rim: number;
 }
 
+const TYRE_SIZE = /^(?:P|LT)? ?(\d{3}) ?(?:\/ ?(\d{2}))? ?[A-Z]? ?[RDB-] ?(\d{2}(?:\.\d)?)\b/i;
+
 /** Reads `185/65R15`, `185/65 R 15`, `P205/55ZR16` or `185R14` (no aspect: 80). Undefined for anything else. */
 export function parseTyreSize(text: string): TyreSize | undefined {
-  const size = /^\s*(?:P|LT)?\s*(\d{3})\s*(?:\/\s*(\d{2}))?\s*[A-Z]?\s*[RDB-]\s*(\d{2}(?:\.\d)?)\b/i.exec(
-    text,
-  );
+  const size = TYRE_SIZE.exec(text.trim().replace(/\s+/g, ' '));
   if (size === null) return undefined;
   return { width: Number(size[1]), aspect: Number(size[2] ?? 80), rim: Number(size[3]) };
 }

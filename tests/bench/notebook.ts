@@ -52,7 +52,7 @@ function readings(day: number, random: Random): string[] {
     `  weather          ${8 + random(20)} C, ${990 + random(30)} hPa, ${30 + random(60)} %RH`,
     `  idle             ${760 + random(90)} rpm in neutral`,
     `  depression       ${15 + random(5)} inHg at idle`,
-    `  +${10 + random(20)} min  tube    ${tubes} F infrared at idle`,
+    `  +${10 + random(20)} min  tube    ${tubes} F probe at idle`,
     `  plug #${1 + random(4)}          "tan, day ${day}"`,
     `  note run ${day}, ${random(1000)} on the sheet`,
     '  keep',

@@ -55,9 +55,9 @@ describe('as text', () => {
     expect(out(text)).toMatch(/^ {4}line 2: /m);
     const todo = dedent(`
       session 2026-05-02
-        todo choke: hook it up
+        todo strainer: clean it out
       session 2026-05-03
-        todo choke: hook it up
+        todo strainer: clean it out
     `);
     expect(out(todo)).toMatch(/^ {4}line 2, 2026-05-02: /m);
   });

@@ -58,7 +58,7 @@ test('one that cannot be written is told, and the others are', () => {
   expect(ran('format --write', files)).toEqual({
     code: 2,
     out: 'b.tappet\n',
-    err: 'tappet: a-locked.tappet: no permission\n',
+    err: 'tappet: a-locked.tappet: left as it was: no permission\n',
     saved: { 'b.tappet': LAID },
   });
 });

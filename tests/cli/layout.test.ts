@@ -42,7 +42,7 @@ describe('wrapping', () => {
     ['', 80, 0, ['']],
     ['as far as possible, at 3400 rpm', 24, 2, ['as far as possible, at', '  3400 rpm']],
     ['the mixture screws are 1 1/2 turns out', 24, 2, ['the mixture screws are', '  1 1/2 turns out']],
-    ['tubes 402 415 398 240 396 410 F', 24, 2, ['tubes 402 415 398 240', '  396 410 F']],
+    ['tubes 388 401 384 226 396 410 F', 24, 2, ['tubes 388 401 384 226', '  396 410 F']],
     ['fitted                   carb', 24, 2, ['fitted', '  carb']],
   ])('%j in %s columns', (text, columns, indent, lines) =>
     expect(wrap(text, columns, indent)).toEqual(lines),

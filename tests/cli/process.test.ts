@@ -29,7 +29,7 @@ function tappet(args: readonly string[], input = '', env = {}) {
   return { status, stdout, stderr };
 }
 
-describe('as a process', { timeout: 30_000 }, () => {
+describe('as a process', { timeout: 600_000 }, () => {
   it.each<[string[], string, number]>([
     [['check', 'old.tappet'], '', 0],
     [['check'], '', 1],

@@ -17,13 +17,13 @@ const BOOK = dedent(`
     initial 9 deg
     mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 3200 rpm
     mixture left 1 turn, right 1 1/4 turns
-    todo choke: hook the cable up
-    fault throttle: sticks [safety]
+    todo strainer: brush the basket out
+    fault steering: binds [safety]
     keep
   session 2026-05-03
     initial +2 deg
     idle screw in 1/2 turn
-    done choke
+    done strainer
     check throttle return bad
     recheck points gap after 25 h
   session 2026-05-03 17:00 The same evening
@@ -65,8 +65,8 @@ describe('as text', () => {
     ['a setting of each place', '13', /mixture left +1 turn\n.*mixture right +1 1\/4 turns$/m],
     ['the part that is fitted', '13', /^ {2}line 10 .* fitted +carb single, "one-barrel downdraught"$/m],
     ['the part that was fitted instead', undefined, /fitted +carb twin, "pair of side-draughts"$/m],
-    ['an open item', '16', /todo choke +hook the cable up$/m],
-    ['a fault that matters', '16', /fault throttle +sticks \[safety\]$/m],
+    ['an open item', '16', /todo strainer +brush the basket out$/m],
+    ['a fault that matters', '16', /fault steering +binds \[safety\]$/m],
     ['a check that is due', '13', /check throttle return +due since the work there: a throttle/m],
     ['a check that went badly', '21', /check throttle return +found bad: a throttle/m],
     ['a recheck', '22', /^To be rechecked\n {2}line 22 .*points gap +after 25 h$/m],
@@ -79,7 +79,7 @@ describe('as text', () => {
 
   it.each<[string, string | undefined, RegExp]>([
     ['settings of a part that is off', undefined, /mixture left/],
-    ['an item that is done', undefined, /todo choke/],
+    ['an item that is done', undefined, /todo strainer/],
     ['what comes below the line', '11', /mechanical +0 deg/],
   ])('leaves out %s', (_what, at, text) => expect(shown(at)).not.toMatch(text));
 
@@ -134,15 +134,15 @@ describe('as JSON', () => {
       items: [
         {
           word: 'todo',
-          id: 'choke',
-          text: 'hook the cable up',
+          id: 'strainer',
+          text: 'brush the basket out',
           safety: false,
           where: { line: 13, date: '2026-05-02' },
         },
         {
           word: 'fault',
-          id: 'throttle',
-          text: 'sticks',
+          id: 'steering',
+          text: 'binds',
           safety: true,
           where: { line: 14, date: '2026-05-02' },
         },

@@ -24,9 +24,11 @@ export function ran(commandLine: string, files: Files = {}, window: Window = {})
   const code = run(commandLine.split(' ').filter(Boolean), {
     read: (path) => bytesOf(files[path] ?? 'ENOENT'),
     mostBytes: 1e9,
-    save: (path, text) => {
+    save: (path, before, after) => {
       if (path.includes('locked')) throw Object.assign(new Error(path), { code: 'EACCES' });
-      saved[path] = text;
+      if (before !== new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytesOf(files[path] ?? 'ENOENT')))
+        throw new Error(`${path} holds something else`);
+      saved[path] = after;
     },
     list: (folder) => namesIn(files, folder),
     isFolder: (path) => path === '.' || Object.keys(files).some((each) => each.startsWith(`${path}/`)),
@@ -52,7 +54,8 @@ function bytesOf(file: string | Uint8Array): Uint8Array {
 }
 
 function besideIn(files: Files, notebook: string, parts: readonly string[]): FileText {
-  const file = files[[...notebook.split('/').slice(0, -1), ...parts].join('/')];
+  const path = [...notebook.split('/').slice(0, -1), ...parts].join('/');
+  const file = Object.hasOwn(files, path) ? files[path] : undefined;
   return file === undefined ? { problem: 'missing' } : { text: new TextDecoder().decode(bytesOf(file)) };
 }
 

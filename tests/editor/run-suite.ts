@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { allPassed, type Counts, suiteReader } from './evidence.ts';
 import {
   type EditorServer,
+  LIMIT_MS,
   openBrowser,
   type Profile,
   remoteFile,
@@ -34,7 +35,10 @@ interface SuiteEnd {
   readonly counts: Counts | undefined;
 }
 
-const LIMIT_MS = 240_000;
+/** For the whole suite. */
+const SUITE_LIMIT_MS = 1_800_000;
+/** For the result of a suite whose extension host has ended: the call that tells it may come later. */
+const RESULT_LIMIT_MS = 60_000;
 
 /** Starts an editor, lets it run the suite, and ends it again. */
 export async function runSuite(run: SuiteRun): Promise<SuiteEnd> {
@@ -44,6 +48,7 @@ export async function runSuite(run: SuiteRun): Promise<SuiteEnd> {
   const log: string[] = [];
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    page.setDefaultTimeout(LIMIT_MS);
     page.on('console', (message) => log.push(`[${message.type()}] ${message.text()}`));
     const { end } = await watch(page, server, run.onLine);
     if (run.host === 'web worker') await serveExtension(page, server, run);
@@ -83,11 +88,10 @@ async function watch(page: Page, server: EditorServer, onLine: (line: string) =>
   await page.exposeFunction('codeAutomationExit', (code: number) =>
     finish(code === 0, `the editor's exit status is ${code}`),
   );
-  const late = setTimeout(() => finish(false, `no end after ${LIMIT_MS / 1000} s`), LIMIT_MS);
+  const late = setTimeout(() => finish(false, `no end after ${SUITE_LIMIT_MS / 1000} s`), SUITE_LIMIT_MS);
   end.then(() => clearTimeout(late));
   page.on('crash', () => finish(false, 'the page crashed'));
-  // The host's ordinary end after the tests may overtake the call that tells their result.
-  server.ended.then((reason) => setTimeout(() => finish(false, reason), 3000).unref());
+  server.ended.then((reason) => setTimeout(() => finish(false, reason), RESULT_LIMIT_MS).unref());
   return { end };
 }
 

@@ -82,7 +82,7 @@ describe('another unit', () => {
   rows([
     ['Write as 66 C', '  water ‸150 F ; hot', '  water 66 C ; hot'],
     ['Write as in 1.27 mm', '  pull off gap in ‸0.05 in', '  pull off gap in 1.27 mm'],
-    ['Write as 206 213 C', '  tube ‸402 415 F infrared', '  tube 206 213 C infrared'],
+    ['Write as 198 205 C', '  tube ‸388 401 F probe', '  tube 198 205 C probe'],
     ['Write as <= 0.6895 bar', '  fuel pressure <= ‸10 psi', '  fuel pressure <= 0.6895 bar'],
     ['Write as ~1.034 bar', '  fuel pressure ~‸15 psi', '  fuel pressure ~1.034 bar'],
     ['Write as 0.4064 mm', '  points gap 0.016‸"', '  points gap 0.4064 mm'],
@@ -105,7 +105,7 @@ describe('another unit', () => {
     '  idle ‸850 rpm',
     '  plug ‸"black"',
     '  water ‸F',
-    '  tube 402 ‸415 C 3 F',
+    '  tube 388 ‸401 C 3 F',
     '  tube 0-0‸.035 F',
   ])('none: %s', (line) => expect(titles(line).filter((title) => title.startsWith('Write as'))).toEqual([]));
 });
@@ -180,29 +180,29 @@ test('a value for all places is not written where it would wipe out one that can
   ).not.toContainEqual(expect.stringMatching(/^Write the/)));
 
 describe('done', () => {
-  const OPEN = 'session 2026-05-02\n  todo ‸choke: hook it up\n';
+  const OPEN = 'session 2026-05-02\n  todo ‸strainer: clean it out\n';
   const plain = OPEN.replace('‸', '');
 
   test('not what has no name yet', () =>
     expect(titles('todo‸').filter((title) => title.startsWith('Mark'))).toEqual([]));
 
   test('in a session of today, begun for it', () =>
-    expect(acted(OPEN, 'Mark choke done today')).toBe(`${plain}\nsession 2026-05-20\n  done choke\n`));
+    expect(acted(OPEN, 'Mark strainer done today')).toBe(`${plain}\nsession 2026-05-20\n  done strainer\n`));
 
   test('in the session of today that is there', () =>
-    expect(acted(`${OPEN}session 2026-05-20\n  keep\n\nwords\n`, 'Mark choke done on 2026-05-20')).toBe(
-      `${plain}session 2026-05-20\n  keep\n  done choke\n\nwords\n`,
+    expect(acted(`${OPEN}session 2026-05-20\n  keep\n\nwords\n`, 'Mark strainer done on 2026-05-20')).toBe(
+      `${plain}session 2026-05-20\n  keep\n  done strainer\n\nwords\n`,
     ));
 
   test('with the line breaks of the notebook', () =>
-    expect(acted(OPEN.replaceAll('\n', '\r\n'), 'Mark choke')).toBe(
-      `${plain}\nsession 2026-05-20\n  done choke\n`.replaceAll('\n', '\r\n'),
+    expect(acted(OPEN.replaceAll('\n', '\r\n'), 'Mark strainer')).toBe(
+      `${plain}\nsession 2026-05-20\n  done strainer\n`.replaceAll('\n', '\r\n'),
     ));
 
   test.each([
-    ['done already', `${OPEN}  done choke: hooked up\n`],
-    ['said again below', `${OPEN}  todo choke: again\n`],
-    ['done itself', 'session 2026-05-02\n  done ‸choke\n'],
+    ['done already', `${OPEN}  done strainer: cleaned\n`],
+    ['said again below', `${OPEN}  todo strainer: again\n`],
+    ['done itself', 'session 2026-05-02\n  done ‸strainer\n'],
   ])('not where it is %s', (_what, marked) =>
     expect(actionsAt(marked).filter(({ title }) => title.startsWith('Mark'))).toEqual([]),
   );

@@ -20,8 +20,8 @@ const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly 
       initial 11 deg
       mixture 1 turn
       dwell 50 deg
-      todo choke: look
-      fault throttle: sticks [safety]
+      todo strainer: look
+      fault steering: binds [safety]
     `,
     '1: 2 settings first written, 1 part fitted',
     '1: start a session from here',

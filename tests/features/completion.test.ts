@@ -21,7 +21,7 @@ session 2026-05-02  As found
   idle             760 rpm in drive hot
   egt              640 C
   todo hot start: boils
-  fault throttle: sticks [safety]
+  fault steering: binds [safety]
   keep
 session 2026-05-03  Leaner
 `;
@@ -58,7 +58,7 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   ['an entry after a time', '  +20 min tu‸', 'tube | reading, F'],
   ['what it was read under, as is usual here', '  idle 820 rpm i‸', 'in neutral | beside the value'],
   ['a gear', '  idle 820 rpm in n‸', 'neutral | read under'],
-  ['open items, whatever they are', '  done ‸', 'hot start | todo: boils', 'throttle | fault: sticks'],
+  ['open items, whatever they are', '  done ‸', 'hot start | todo: boils', 'steering | fault: binds'],
   ['the second word of an id', '  done hot s‸', 'hot start | todo: boils'],
   ['parts that are off', '  fit ‸', 'carb twin | pair'],
   ['parts that are on', '  remove ‸', 'carb single | carburettor'],
@@ -103,18 +103,18 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   [
     'the rule that found something on the line',
     '  idle 2600 rpm ; meant: ‸',
-    'outside-band | A value outside what is usual',
+    'outside-band | A value outside the usual range',
   ],
   [
     'where a specification is from',
     '  note x\nspecs\n  head bolts torque 85 lb-ft ‸',
     'source | where it is from',
   ],
-  ['codes of rules', '  idle 9 ; meant: outside-b‸', 'outside-band | A value outside what is usual'],
+  ['codes of rules', '  idle 9 ; meant: outside-b‸', 'outside-band | A value outside the usual range'],
   [
     'a second code',
     '  idle 9 ; meant: ten-times, outside-b‸',
-    'outside-band | A value outside what is usual',
+    'outside-band | A value outside the usual range',
   ],
   ['the flag of a fault', '  fault brake: drags [‸', '[safety] | stands in the way of a road run'],
   ['facts in their section', 'engine\n  comp‸', 'compression | fact, :1'],
@@ -122,15 +122,15 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   ['a quantity to be limited', 'limits\n  wat‸', 'water | reading, F'],
   [
     'what an own word is',
-    'words\n  stop hole: ‸',
+    'words\n  feed restrictor: ‸',
     'setting | holds until it is changed',
     'reading | of one moment',
   ],
   ['what is on a port', 'ports\n  manifold rear  brake booster\n  carb base  b‸', 'brake booster'],
   [
     'an own word',
-    'words\n  stop hole: setting, in\nsession 2026-05-04\n  stop h‸',
-    'stop hole | setting, in',
+    'words\n  feed restrictor: setting, in\nsession 2026-05-04\n  feed r‸',
+    'feed restrictor | setting, in',
   ],
   [
     'what is specified',
@@ -146,7 +146,7 @@ test.each(LISTS)('%s', (_what, line, ...first) =>
 
 const NOTHING: readonly (readonly [what: string, line: string])[] = [
   ['a note', '  note in‸'],
-  ['the text of an item', '  todo choke: in‸'],
+  ['the text of an item', '  todo strainer: in‸'],
   ['the name of a new item', '  todo in‸'],
   ['a title', 'session 2026-05-04 in‸'],
   ['a comment', '  initial 9 deg ; in‸'],
@@ -154,6 +154,26 @@ const NOTHING: readonly (readonly [what: string, line: string])[] = [
   ['what a session was kept for', '  keep in‸'],
   ['a line that is too long', `  ${'in '.repeat(900)}‸`],
 ];
+
+/** All that is listed, where nothing but what begins with the letters typed may be. */
+const BEGUN: readonly (readonly [line: string, ...all: readonly string[]])[] = [
+  ['  choke off\n  choke of‸', 'off'],
+  ['  choke off‸'],
+  ['  idle 820 rpm in neu‸', 'neutral'],
+  ['  idle 820 rpm in neutral‸'],
+  ['  water 80 C‸'],
+  ['  advance spr‸', 'advance springs', 'advance springs "two light ones"'],
+  ['  done thrott‸', 'throttle'],
+  ['  done throttle‸'],
+  ['  fit carb tw‸', 'carb twin'],
+  ['  fit carb twin‸'],
+  ['  keep‸'],
+];
+
+test.each(BEGUN)('%s', (line, ...all) => {
+  const labels = listed(FIRST + line).map((each) => each.split(' | ')[0]);
+  expect(labels).toEqual(all);
+});
 
 test.each(NOTHING)('nothing in %s', (_what, line) => expect(listed(FIRST + line)).toEqual([]));
 

@@ -41,8 +41,8 @@ test.each([
   ],
   [
     'done -> its item',
-    'session 2026-05-02 | todo choke: hook it up | session 2026-05-03 | done ch‸oke',
-    'todo choke: hook it up',
+    'session 2026-05-02 | todo strainer: clean it out | session 2026-05-03 | done str‸ainer',
+    'todo strainer: clean it out',
   ],
   [
     'an item again -> the last one',

@@ -28,17 +28,17 @@ const ROWS: readonly (readonly [what: string, text: string, ...folds: readonly s
     'a trial with its rows, its wish and what stands between',
     `
       session 2026-05-02
-        trial stop hole -> vacuum advance
-          1/4 in   7.0 deg
+        trial feed restrictor -> oil pressure
+          1/8 in   12 psi
           note warm by now
-          9/32 in  9.5 deg
+          5/32 in  14.5 psi
 
-          want 8 deg
+          want 13 psi
 
         initial  9 deg
     `,
     'section: session 2026-05-02 .. initial',
-    'trial: trial stop hole -> vacuum advance .. want 8 deg',
+    'trial: trial feed restrictor -> oil pressure .. want 13 psi',
   ],
   [
     'two trials after each other',

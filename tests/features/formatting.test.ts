@@ -71,13 +71,13 @@ const ROWS: readonly (readonly [
     `
       session 2026-05-02
         plug #4 "sooty"
-        +20 min tube 402 415 398 F
+        +35 min tube 388 401 384 F
         09:30 note  hunts;  a little
     `,
     `
       session 2026-05-02
         plug #4          "sooty"
-        +20 min  tube    402 415 398 F
+        +35 min  tube    388 401 384 F
         09:30  note hunts;  a little
     `,
   ],
@@ -104,20 +104,20 @@ const ROWS: readonly (readonly [
     'the rows of a trial further in, in columns of their own',
     `
       session 2026-05-02
-      trial stop hole  ->  vacuum advance
-      1/4 in 7.0 deg
+      trial feed restrictor  ->  oil pressure
+      1/8 in 12 psi
       note warm by now
-      5/16 in 11.5 deg
-      want 8 deg
+      3/16 in 16.5 psi
+      want 13 psi
       note done
     `,
     `
       session 2026-05-02
-        trial stop hole -> vacuum advance
-          1/4 in   7.0 deg
+        trial feed restrictor -> oil pressure
+          1/8 in   12 psi
           note warm by now
-          5/16 in  11.5 deg
-          want 8 deg
+          3/16 in  16.5 psi
+          want 13 psi
         note done
     `,
   ],
@@ -148,13 +148,13 @@ const ROWS: readonly (readonly [
     'work lines keep their words and prose as it stands',
     `
       session 2026-05-02
-          todo   choke :  hook  it up   [safety]
+          todo   strainer :  clean  it out   [safety]
        check   throttle return   ok
       photo   a  b.jpg
     `,
     `
       session 2026-05-02
-        todo choke: hook  it up [safety]
+        todo strainer: clean  it out [safety]
         check throttle return ok
         photo a  b.jpg
     `,
@@ -229,6 +229,14 @@ const ROWS: readonly (readonly [
 test.each(ROWS.map((row) => [row[0], row] as const))('%s', (_what, [, before, after, style]) =>
   expect(formatted(before, style)).toBe(dedent(after)),
 );
+
+const CONFLICT =
+  'session 2026-05-02\n  initial          9 deg\n<<<<<<< bench\n  idle 850   rpm\n||||||| base\n=======\nsession 2026-05-03\nidle   900 rpm\n>>>>>>> yard\n';
+
+test('the markers of a merge, and what stands between them, stay as they are', () =>
+  expect(formatted(`${CONFLICT}  dwell 49 deg`, { unitSpelling: 'table' })).toBe(
+    `${CONFLICT}  dwell            49 deg`,
+  ));
 
 test('in a range the columns that are there are kept to', () =>
   expect(

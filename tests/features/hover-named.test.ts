@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { hoverLines } from '../harness/checks.ts';
 
 const TRIAL =
-  'session 2026-05-02\n  trial stop hole -> vacuum advance\n    1/4 in 7 deg\n    9/32 in 9.5 deg\n';
+  'session 2026-05-02\n  trial feed restrictor -> oil pressure\n    1/8 in 12 psi\n    5/32 in 14.5 psi\n';
 
 test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   [
@@ -14,11 +14,11 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   ],
   [
     'a session: what it changed, read and left open',
-    'session 2026-05-02\n  initial 8 deg\nsess‸ion 2026-05-03\n  initial 10 deg\n  main jet 58\n  idle 700 rpm\n  fault throttle: sticks [safety]\n',
+    'session 2026-05-02\n  initial 8 deg\nsess‸ion 2026-05-03\n  initial 10 deg\n  main jet 58\n  idle 700 rpm\n  fault steering: binds [safety]\n',
     'Changed: initial 10 deg (2 deg more)',
     'First written: main jet',
     'Read: idle',
-    'Open: fault throttle [safety]',
+    'Open: fault steering [safety]',
   ],
   [
     'a part: what it is, when it was fitted, what it holds',
@@ -41,16 +41,16 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   ],
   [
     'what is to do, and when it was done',
-    'session 2026-05-02\n«  fault thr‸ottle»: sticks [safety]\nsession 2026-05-03\n  done throttle: bracket moved\n',
-    'fault throttle [safety] sticks',
-    'Done line 4, 2026-05-03: bracket moved',
+    'session 2026-05-02\n«  fault stee‸ring»: binds [safety]\nsession 2026-05-03\n  done steering: cable greased\n',
+    'fault steering [safety] binds',
+    'Done line 4, 2026-05-03: cable greased',
   ],
-  ['what is not done yet', 'session 2026-05-02\n  todo ch‸oke: hook it up\n', 'Still open.'],
+  ['what is not done yet', 'session 2026-05-02\n  todo ch‸oke: clean it out\n', 'Still open.'],
   [
     'what was done, and what it was',
-    'session 2026-05-02\n  fault throttle: sticks [safety]\nsession 2026-05-03\n  done thro‸ttle: bracket moved\n',
-    'done throttle bracket moved',
-    'fault [safety] of line 2, 2026-05-02: sticks',
+    'session 2026-05-02\n  fault steering: binds [safety]\nsession 2026-05-03\n  done stee‸ring: cable greased\n',
+    'done steering cable greased',
+    'fault [safety] of line 2, 2026-05-02: binds',
   ],
   [
     'a look before the run, and the work that asks for it',
@@ -61,14 +61,14 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   ],
   [
     "a word of the notebook's own",
-    'words\n«  stop ho‸le»: setting, in, "hole in the plate"\n',
-    'stop hole setting',
-    'hole in the plate',
+    'words\n«  feed restri‸ctor»: setting, in, "bore of the screw"\n',
+    'feed restrictor setting',
+    'bore of the screw',
   ],
   [
     'a rule that is silenced',
     'session 2026-05-02\n  idle 2400 rpm  ; meant: «outside-b‸and»\n',
-    'A value outside what is usual (outside-band)',
+    'A value outside the usual range (outside-band)',
   ],
   [
     'a session: what is due',
@@ -111,14 +111,14 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   ],
   [
     'a trial: what is wanted first, then the line through the rows',
-    `${TRIAL.replace('stop hole', 'stop ho‸le')}    want 8 deg\n`,
-    'stop hole for 8 deg 0.2625 in',
-    'stop hole -> vacuum advance 80 deg for each in, 1/4..9/32 in',
+    `${TRIAL.replace('feed restrictor', 'feed restri‸ctor')}    want 13 psi\n`,
+    'feed restrictor for 13 psi 0.1375 in',
+    'feed restrictor -> oil pressure 80 psi for each in, 1/8..5/32 in',
   ],
   [
     'a row of it',
-    `${TRIAL.replace('9/32', '9/3‸2')}`,
-    'stop hole -> vacuum advance 80 deg for each in, 1/4..9/32 in',
+    `${TRIAL.replace('5/32', '5/3‸2')}`,
+    'feed restrictor -> oil pressure 80 psi for each in, 1/8..5/32 in',
   ],
   [
     'the caution of a reading',

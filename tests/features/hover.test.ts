@@ -23,14 +23,14 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
   ],
   [
     'a value of a list: its cylinder, and the unit said once for all',
-    'session 2026-05-02\n  tube  402 «4‸15» 398 240 F\n',
-    'tube #2 415 F = 213 C',
+    'session 2026-05-02\n  tube  388 «4‸01» 384 226 F\n',
+    'tube #2 401 F = 205 C',
   ],
-  ['the last value of a list', 'session 2026-05-02\n  tube  402 415 398 «2‸40 F»\n', 'tube #4 240 F = 116 C'],
+  ['the last value of a list', 'session 2026-05-02\n  tube  388 401 384 «2‸26 F»\n', 'tube #4 226 F = 108 C'],
   [
     'the word of a list: all of them',
-    'session 2026-05-02\n  tu‸be  402 415 F\n',
-    'tube 402 415 F = 206 213 C',
+    'session 2026-05-02\n  tu‸be  388 401 F\n',
+    'tube 388 401 F = 198 205 C',
   ],
   ['a whole value below nought', 'session 2026-05-02\n  initial at «‸-4 deg»\n', 'initial -4 deg'],
   [

@@ -55,7 +55,7 @@ test.each(TOTALS)('total: %s', (_what, line, ...shown) =>
 
 test.each<readonly [line: string, ...shown: readonly string[]]>([
   ['egt 640 C‸', 'egt 640 C «= 1184 F»'],
-  ['tube 402 415 F‸', 'tube 402 415 F «= 206 213 C»'],
+  ['tube 388 401 F‸', 'tube 388 401 F «= 198 205 C»'],
   ['idle 800 rpm‸'],
 ])('unit: %s', (line, ...shown) => expect(hinted(FIRST + line, 'unit')).toEqual(shown));
 

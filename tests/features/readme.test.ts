@@ -31,9 +31,9 @@ test('what is marked', () =>
     diagnosticsIn(NOTEBOOK).map(({ code, range }) => [code, NOTEBOOK.split('\n')[range.start.line]]),
   ).toEqual([
     ['total-over-limit', '  initial          +4 deg'],
-    ['road-run-open-fault', '  speed            48 mph'],
-    ['road-run-check-due', '  speed            48 mph'],
-    ['changed-together', '  speed            48 mph'],
+    ['road-run-open-fault', '  speed            19 kn'],
+    ['road-run-check-due', '  speed            19 kn'],
+    ['changed-together', '  speed            19 kn'],
   ]));
 
 test('each session is one line when folded', () =>
@@ -42,12 +42,12 @@ test('each session is one line when folded', () =>
 test('the outline has sessions and open items', () => {
   const lines = outline(NOTEBOOK);
   expect(lines).toContain('2026-05-03 Leaner | 08:10');
-  expect(lines).toContain('  fault throttle | sticks at wide open');
+  expect(lines).toContain('  fault bilge fan | does not start');
 });
 
 test.each([
   ['  ini', 'initial 13 deg | carried from 2026-05-03'],
-  ['  done ', 'throttle | fault: sticks at wide open'],
+  ['  done ', 'bilge fan | fault: does not start'],
 ])('typed on a new line: "%s"', (typed, offer) => expect(listed(`${NOTEBOOK}${typed}‸`)).toContain(offer));
 
 test('above each session: what changed, what is open, a session from there', () =>
@@ -65,7 +65,7 @@ test('behind a setting: how far it moved, and the totals it makes', () =>
 test.each([
   ['initial          9 deg', 'About this rule', false],
   ['initial          +4 deg', 'About this rule', true],
-  ['fault throttle', 'Mark throttle done today', true],
+  ['fault bilge fan', 'Mark bilge fan done today', true],
 ])('light bulb at "%s": %s', (line, title, isThere) =>
   expect(actionsAt(at(line)).some((action) => action.title.startsWith(title))).toBe(isThere),
 );

@@ -16,7 +16,7 @@ test.each([
   ['a part', 'parts | «carb twin» "two" | session 2026-05-02 | fit «carb-tw‸in» | remove «Carb Twin»'],
   [
     'an item',
-    'session 2026-05-02 | todo «choke»: x | recheck «choke» after 1 heat cycle | done «‸choke»: y | todo choke cable: z',
+    'session 2026-05-02 | todo «strainer»: x | recheck «strainer» after 1 heat cycle | done «‸strainer»: y | todo strainer cable: z',
   ],
   [
     'an own word',
@@ -33,7 +33,7 @@ test.each([
 ])('%s', (_, marked) => expectReferences(at(marked)));
 
 test('without what defines it', () =>
-  expectReferences(at('session 2026-05-02 | todo choke: x | done «cho‸ke»'), false));
+  expectReferences(at('session 2026-05-02 | todo strainer: x | done «stra‸iner»'), false));
 
 test.each([
   ['words | flap gap‸: setting, 2..5 mm | session 2026-05-02 | flap gap 3 mm', 'defines writes'],

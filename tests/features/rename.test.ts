@@ -5,14 +5,18 @@ import { renamedTo } from '../harness/navigation.ts';
 
 const at = (marked: string): string => marked.split(' | ').join('\n');
 const PART = 'parts | carb twin "two" | session 2026-05-02 | fit carb tw‸in | note carb twin';
-const ITEM = 'session 2026-05-02 | fault  choke : x [safety] | todo main: y | done cho‸ke';
+const ITEM = 'session 2026-05-02 | fault  strainer : x [safety] | todo main: y | done stra‸iner';
 const WORD =
   'words | flap gap: setting, 2..5 mm | session 2026-05-02 | flap‸-gap 3 mm | +5 min flap gap 4 mm | trial flap gap -> idle';
 
 test.each([
   ['Carb Pair', PART, 'parts | Carb Pair "two" | session 2026-05-02 | fit Carb Pair | note carb twin'],
   ['cable', ITEM, 'session 2026-05-02 | fault  cable : x [safety] | todo main: y | done cable'],
-  ['choke-2', ITEM, 'session 2026-05-02 | fault  choke-2 : x [safety] | todo main: y | done choke-2'],
+  [
+    'strainer-2',
+    ITEM,
+    'session 2026-05-02 | fault  strainer-2 : x [safety] | todo main: y | done strainer-2',
+  ],
   [
     'air flap',
     WORD,

@@ -13,13 +13,13 @@ test.each<[line: string, ...told: string[]]>([
   ],
   ['  mixture left in 1/4 turn', 'setting mixture', 'place left', 'value 1/4', 'unit turn'],
   ['  plug #4 "sooty"', 'reading plug', 'place #4', 'text "sooty"'],
-  ['  tube 402 415 F', 'reading tube', 'value 402', 'value 415', 'unit F'],
-  ['  todo choke: hook it up [safety]', 'keyword todo', 'id choke', 'note hook it up'],
+  ['  tube 388 401 F', 'reading tube', 'value 388', 'value 401', 'unit F'],
+  ['  todo strainer: clean it out [safety]', 'keyword todo', 'id strainer', 'note clean it out'],
   ['  fit carb twin', 'keyword fit', 'id carb twin'],
   ['  photo a b.jpg', 'keyword photo', 'text a b.jpg'],
   ['  note hunts; a little', 'keyword note', 'note hunts; a little'],
   ['  sparkle 7 rpm'],
-  ['  9/32 in  9.5 deg', 'value 9/32', 'unit in', 'value 9.5', 'unit deg'],
+  ['  5/32 in  14.5 psi', 'value 5/32', 'unit in', 'value 14.5', 'unit psi'],
 ])('%s', (line, ...told) => expect(meanings(`session 2026-05-01\n${line}`)).toEqual(told));
 
 test('words of the notebook are what it says they are', () =>

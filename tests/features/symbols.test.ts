@@ -5,6 +5,22 @@ import { outline } from '../harness/checks.ts';
 
 const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly string[]])[] = [
   [
+    'nothing between the markers of a merge',
+    `
+      engine
+        cylinders  4
+      <<<<<<< bench
+        bore  86 mm
+      session 2026-05-02
+      =======
+      >>>>>>> yard
+        stroke  84 mm
+    `,
+    'engine',
+    '  cylinders | 4',
+    '  stroke | 84 mm',
+  ],
+  [
     'sections with what they say',
     `
       notebook  Bench stand
@@ -38,15 +54,15 @@ const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly
         mechanical  0 deg @ 900 rpm, 8 deg @ 1500 rpm
         mixture  left 1 turn, right 1 1/4 turns
         plug #4  "sooty, wet"
-        todo choke: hook the cable up
-        fault throttle: sticks [safety]
+        todo strainer: brush the basket out
+        fault steering: binds [safety]
         check throttle return ok
-        trial stop hole -> vacuum advance
-          1/4 in  7 deg
+        trial feed restrictor -> oil pressure
+          1/8 in  12 psi
         note hunts a little
         keep
       session 2026-05-03
-        done choke
+        done strainer
     `,
     '2026-05-02 New springs | 09:30',
     '  weather | 14 C, 1011 hPa',
@@ -54,14 +70,14 @@ const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly
     '  mechanical | 0 deg @ 900 rpm, 8 deg @ 1500 rpm',
     '  mixture | left 1 turn, right 1 1/4 turns',
     '  plug #4 | sooty, wet',
-    '  todo choke | hook the cable up',
-    '  fault throttle | sticks',
+    '  todo strainer | brush the basket out',
+    '  fault steering | binds',
     '  check throttle return | ok',
-    '  trial | stop hole -> vacuum advance',
+    '  trial | feed restrictor -> oil pressure',
     '  note | hunts a little',
     '  keep',
     '2026-05-03',
-    '  done choke',
+    '  done strainer',
   ],
   ['lines before any section', 'initial 9 deg\nsession 2026-05-02\n', 'initial | 9 deg', '2026-05-02'],
   ['a session without a date has a name all the same', 'session\n', 'session'],

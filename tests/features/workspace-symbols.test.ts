@@ -8,20 +8,20 @@ const BOAT = `
     boost knob: setting, 0..10 turns, "bleed"
   session 2026-05-02  New springs
     initial 9 deg
-    todo choke: hook the cable up
+    todo strainer: brush the basket out
 `;
 const TRACTOR = `
   session 2026-05-04
-    fault throttle: sticks [safety]
-    done throttle
+    fault steering: binds [safety]
+    done steering
 `;
 
 test.each([
   ['carb', 'carb twin | parts'],
   ['KNOB', 'boost knob | words'],
   ['springs', '2026-05-02 New springs | '],
-  ['cable choke', 'todo choke: hook the cable up | 2026-05-02 New springs'],
-  ['throttle', 'fault throttle: sticks | 2026-05-04', 'done throttle | 2026-05-04'],
+  ['basket strainer', 'todo strainer: brush the basket out | 2026-05-02 New springs'],
+  ['steering', 'fault steering: binds | 2026-05-04', 'done steering | 2026-05-04'],
   ['2026', '2026-05-02 New springs | ', '2026-05-04 | '],
   ['initial'],
 ])('%s', (query, ...found) => expect(foundSymbols(query, BOAT, TRACTOR)).toEqual(found));

@@ -11,7 +11,7 @@ import { SEED } from '../laws/law.ts';
 import { changeIn, notebook } from '../laws/notebooks.ts';
 
 /** Many notebooks are read: a machine with other work takes its time. */
-const SLOW = { timeout: 120_000 };
+const SLOW = { timeout: 600_000 };
 
 /** What a workshop says before the lines that go wrong, so that there is much to work out. */
 const BENCH = `engine
@@ -27,7 +27,7 @@ session 2026-05-01
   main jet 120
   dwell 50 deg
   boost 6 psi
-  trial stop hole -> idle
+  trial feed restrictor -> idle
     1 800 rpm
     2 850 rpm
     want 830 rpm

@@ -64,9 +64,9 @@ describe('cylinder by cylinder', () => {
     },
     {
       say: 'a tube that barely rises is',
-      book: `${FOUR}\n    weather 57 F\n    tube 402 415 398 120 F at idle`,
+      book: `${FOUR}\n    weather 57 F\n    tube 388 401 384 120 F at idle`,
       figure: 'cold cylinder by tube (idle)',
-      text: ['#4 120 F against 402 F of the others: may not be firing'],
+      text: ['#4 120 F against 388 F of the others: may not be firing'],
       caution: 'Unburnt fuel',
     },
     {

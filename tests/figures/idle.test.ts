@@ -2,7 +2,7 @@ import { describe, expect } from 'vitest';
 import { testFigures } from '../harness/figures.ts';
 
 const day = (lines: string): string => `session 2026-05-02\n  ${lines.split(' | ').join('\n  ')}`;
-const PLATES = expect.stringContaining('throttle plates may stand too far open') as never;
+const PLATES = expect.stringContaining('throttle plates may be too far open') as never;
 
 describe('idle', () => {
   testFigures([

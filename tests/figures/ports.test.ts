@@ -78,14 +78,16 @@ describe('ways', () => {
       say: 'an auxiliary cooler before the main one',
       book: ports('gearbox oil: gearbox -> aux cooler -> radiator'),
       figure: 'way of the gearbox oil',
-      text: ['gearbox -> aux cooler -> radiator; the auxiliary cooler goes after the main one'],
+      text: [
+        'gearbox -> aux cooler -> radiator; the small cooler meets the fluid at its hottest: lead it through the large one first',
+      ],
     },
     {
       say: 'and instead of it',
       book: ports('gearbox oil: gearbox -> small cooler -> gearbox'),
       figure: 'way of the gearbox oil',
       text: [
-        'gearbox -> small cooler -> gearbox; an auxiliary cooler goes after the main one, not in its place',
+        'gearbox -> small cooler -> gearbox; a small cooler by itself: it trims what a large one leaves',
       ],
     },
     {

@@ -6,72 +6,72 @@ import { NORRIS } from '../trade/checks/norris.ts';
 const session = (lines: string): string => `session 2026-05-03\n${dedent(lines)}`;
 
 const STOP = session(`
-  trial stop hole -> vacuum advance
-    1/4 in   7.0 deg
-    9/32 in  9.5 deg
-    want 8 deg
+  trial feed restrictor -> oil pressure
+    1/8 in   12 psi
+    5/32 in  14.5 psi
+    want 13 psi
   keep`);
 
 describe('what a trial says', () => {
   testFigures([
     {
-      say: 'two rows make a line: 2.5 deg in 1/32 in is 80 deg an inch',
+      say: 'two rows make a line: 2.5 psi in 1/32 in is 80 psi an inch',
       book: STOP,
-      figure: 'stop hole -> vacuum advance',
-      text: ['80 deg for each in, 1/4..9/32 in'],
+      figure: 'feed restrictor -> oil pressure',
+      text: ['80 psi for each in, 1/8..5/32 in'],
       working: '2 rows; two rows say nothing of the scatter',
     },
     {
       say: 'the knob for what is wanted, and what the nearest drills give',
       book: STOP,
-      figure: 'stop hole for 8 deg',
-      text: ['0.2625 in'],
-      working: '(8 deg + 13 deg) / 80 = 0.2625 in',
-      rows: ['G drill | 0.261 in | -0.0015 | 7.9 deg', '17/64 in | 17/64 in | 0.0031 | 8.3 deg'],
+      figure: 'feed restrictor for 13 psi',
+      text: ['0.1375 in'],
+      working: '(13 psi - 2 psi) / 80 = 0.1375 in',
+      rows: ['#29 drill | 0.136 in | -0.0015 | 12.88 psi', '9/64 in | 9/64 in | 0.0031 | 13.25 psi'],
       caution: '',
     },
     {
       say: 'outside the tried range is told',
       book: session(`
-        trial stop hole -> vacuum advance
-          1/4 in   7.0 deg
-          9/32 in  9.5 deg
-          want 12 deg`),
-      figure: 'stop hole for 12 deg',
-      text: ['5/16 in'],
-      caution: 'Outside what was tried (1/4..9/32 in)',
+        trial feed restrictor -> oil pressure
+          1/8 in   12 psi
+          5/32 in  14.5 psi
+          want 17 psi`),
+      figure: 'feed restrictor for 17 psi',
+      text: ['3/16 in'],
+      caution: 'Outside what was tried (1/8..5/32 in)',
     },
     {
-      say: 'a drill by its number counts as its bore (ASME B94.11M: #7 is 0.2010)',
+      say: 'a drill by its number counts as its bore (ASME B94.11M: #48 is 0.0760)',
       book: session(`
-        trial stop hole -> vacuum advance
-          #7 drill  3 deg
-          0.25 in   7 deg
-          want 5 deg`),
-      figure: 'stop hole for 5 deg',
-      value: { low: 0.2255, high: 0.2255, off: 1e-9 },
-      rows: ['#1 drill | 0.228 in | 0.0025 | 5.2 deg', '5.7 mm | 0.2244 in | -0.0011 | 4.9 deg'],
+        trial feed restrictor -> oil pressure
+          #48 drill  8 psi
+          0.125 in   12 psi
+          want 10 psi`),
+      figure: 'feed restrictor for 10 psi',
+      value: { low: 0.1005, high: 0.1005, off: 1e-9 },
+      rows: ['#39 drill | 0.0995 in | -0.001 | 9.918 psi', '2.6 mm | 0.1024 in | 0.0019 | 10.15 psi'],
     },
     {
       say: 'and one by its letter (F is 0.257)',
       book: session(`
-        trial stop hole -> vacuum advance
-          letter F drill  8 deg
-          0.237 in   6 deg
-          A drill  5.7 deg
-          want 7 deg`),
-      figure: 'stop hole -> vacuum advance',
-      text: ['100 deg for each in, 0.234..0.257 in'],
+        trial feed restrictor -> oil pressure
+          letter F drill  15 psi
+          0.237 in   13 psi
+          A drill  12.7 psi
+          want 14 psi`),
+      figure: 'feed restrictor -> oil pressure',
+      text: ['100 psi for each in, 0.234..0.257 in'],
     },
     {
       say: 'a want in the unit of the knob asks what it gives',
       book: session(`
-        trial stop hole -> vacuum advance
-          1/4 in   7 deg
-          9/32 in  9.5 deg
-          want 17/64 in`),
-      figure: 'vacuum advance at 17/64 in',
-      text: ['8.3 deg'],
+        trial feed restrictor -> oil pressure
+          1/8 in   12 psi
+          5/32 in  14.5 psi
+          want 9/64 in`),
+      figure: 'oil pressure at 9/64 in',
+      text: ['13.25 psi'],
     },
     {
       say: 'a range is asked at both its ends',
@@ -86,10 +86,10 @@ describe('what a trial says', () => {
     {
       say: 'one row is too few',
       book: session(`
-        trial stop hole -> vacuum advance
-          1/4 in  7 deg
-          want 8 deg`),
-      figure: 'stop hole -> vacuum advance',
+        trial feed restrictor -> oil pressure
+          1/8 in  12 psi
+          want 13 psi`),
+      figure: 'feed restrictor -> oil pressure',
       text: [
         'nothing to fit yet: two rows at different settings make a line, three tell how far it may be trusted',
       ],
@@ -97,21 +97,21 @@ describe('what a trial says', () => {
     {
       say: 'rows in another unit are brought to the first',
       book: session(`
-        trial stop hole -> vacuum advance
-          1/4 in    7 deg
-          7.14375 mm  9.5 deg
-          want 8 deg`),
-      figure: 'stop hole for 8 deg',
-      text: ['0.2625 in'],
+        trial feed restrictor -> oil pressure
+          1/8 in    12 psi
+          3.96875 mm  14.5 psi
+          want 13 psi`),
+      figure: 'feed restrictor for 13 psi',
+      text: ['0.1375 in'],
     },
     {
       say: 'rows that cannot be are left out and told',
       book: session(`
-        trial stop hole -> vacuum advance
-          1/4 in   7 deg
-          9/32 in  9.5 deg
-          5/16 in  3 inHg`),
-      figure: 'stop hole -> vacuum advance',
+        trial feed restrictor -> oil pressure
+          1/8 in   12 psi
+          5/32 in  14.5 psi
+          3/16 in  3 V`),
+      figure: 'feed restrictor -> oil pressure',
       working:
         '2 rows, 1 left out for want of two numbers in the units of the others; two rows say nothing of the scatter',
     },
@@ -136,9 +136,7 @@ describe('what a trial says', () => {
     expect(figureIn(book, 'mixture for 18 inHg').text).toBe(
       'none: depression does not move between 1..1 1/2 turns',
     );
-    expect(figureIn(book, 'mixture -> depression').caution).toContain(
-      'throttle plates may stand too far open',
-    );
+    expect(figureIn(book, 'mixture -> depression').caution).toContain('throttle plates may be too far open');
   });
 
   test('repeat rows tell the noise a response must be over', () => {
@@ -223,10 +221,10 @@ describe('which trials are meant', () => {
   });
 
   test('on the line of a want its own answer', () => {
-    const wants = STOP.replace('want 8 deg', 'want 7.5 deg\n  want 8 deg‸\n  want 9 deg');
+    const wants = STOP.replace('want 13 psi', 'want 12.5 psi\n  want 13 psi‸\n  want 14 psi');
     expect(figuresIn(wants, 'trial').map((figure) => figure.name)).toEqual([
-      'stop hole for 8 deg',
-      'stop hole -> vacuum advance',
+      'feed restrictor for 13 psi',
+      'feed restrictor -> oil pressure',
     ]);
   });
 
@@ -237,16 +235,16 @@ describe('which trials are meant', () => {
 });
 
 test('a trial is drawn as its rows and the line through them', () => {
-  const { plot } = figureIn(STOP, 'stop hole -> vacuum advance');
-  expect([plot?.across.unit.id, plot?.up.unit.id]).toEqual(['in', 'deg']);
+  const { plot } = figureIn(STOP, 'feed restrictor -> oil pressure');
+  expect([plot?.across.unit.id, plot?.up.unit.id]).toEqual(['in', 'psi']);
   expect(plot?.series.map(({ name, drawn }) => [name, drawn])).toEqual([
     ['tried', 'points'],
     ['fitted', 'line'],
   ]);
   const ends = plot?.series.map(({ points }) => [points[0], points.at(-1)].map((each) => each?.value.low));
-  expect(ends?.[0]).toEqual([7, 9.5]);
-  expect(ends?.[1]?.[0]).toBeCloseTo(7, 9);
-  expect(ends?.[1]?.[1]).toBeCloseTo(9.5, 9);
+  expect(ends?.[0]).toEqual([12, 14.5]);
+  expect(ends?.[1]?.[0]).toBeCloseTo(12, 9);
+  expect(ends?.[1]?.[1]).toBeCloseTo(14.5, 9);
 });
 
 test("NIST's certified line through the Norris readings, written as a trial", () => {

@@ -34,6 +34,8 @@ function pieces(line: Line, syntax: LineSyntax): string {
   switch (syntax.kind) {
     case 'blank':
       return '';
+    case 'conflict':
+      return token(syntax.mark);
     case 'notebook':
       return token(syntax.title);
     case 'section':

@@ -47,8 +47,9 @@ export function outline(text: string): readonly string[] {
 export function diagnosticsIn(
   text: string,
   levels: Readonly<Record<string, Level>> = {},
+  edited?: number,
 ): readonly Diagnostic[] {
-  const choice = { levels: new Map(Object.entries(levels)), leaveOut: () => false };
+  const choice = { levels: new Map(Object.entries(levels)), leaveOut: () => false, edited };
   return diagnosticsOf(openNotebook(text), choice);
 }
 

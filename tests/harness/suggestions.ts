@@ -18,21 +18,7 @@ function ask(marked: string, around: Partial<Around>): Asked {
   if (!cursor) throw new Error('no ‸ in the notebook');
   const snapshot = openNotebook(text);
   const suggestions = suggestionsAt(snapshot, cursor, { today: TODAY, ...around });
-  return {
-    snapshot,
-    suggestions: suggestions.filter((each) => isShown(each, text, cursor)),
-    line: cursor.line,
-  };
-}
-
-/** An editor shows what begins with what is typed. */
-function isShown(
-  { label, foundBy = label, range }: Suggestion,
-  text: string,
-  cursor: { readonly line: number; readonly character: number },
-): boolean {
-  const typed = (text.split('\n')[cursor.line] ?? '').slice(range.start.character, cursor.character);
-  return foundBy.toLowerCase().startsWith(typed.trimStart().toLowerCase());
+  return { snapshot, suggestions, line: cursor.line };
 }
 
 /** What an editor would list, each as `label | detail`. */

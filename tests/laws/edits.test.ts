@@ -16,7 +16,7 @@ import {
 import { checkLine } from '../../server/rules/index.ts';
 import { law } from './law.ts';
 import { answers } from './located.ts';
-import { type AnyChange, changeIn, longNotebook, notebook } from './notebooks.ts';
+import { type AnyChange, changeIn, conflicted, longNotebook, notebook } from './notebooks.ts';
 import { changed } from './peer.ts';
 import { watchful } from './watchful.ts';
 
@@ -37,6 +37,7 @@ const asOpened =
 
 law('law 5: edits of any notebook give what opening it gives', edited(notebook), asOpened(watchful));
 law('law 5: and in sections longer than a page', edited(longNotebook), asOpened(watchful), 0.1);
+law('law 5: and with a merge that was not finished', edited(conflicted), asOpened(watchful));
 law('law 5: and all findings of the rules', edited(notebook), asOpened(checkLine));
 
 /** A notebook whose `use` lines, whichever file they name, are answered by the end of another one. */

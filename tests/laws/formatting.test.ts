@@ -7,7 +7,7 @@ import { readingsBetween } from '../../server/model/locate.ts';
 import { openNotebook } from '../../server/rules/index.ts';
 import { withEdits } from '../harness/checks.ts';
 import { law } from './law.ts';
-import { longNotebook, notebook } from './notebooks.ts';
+import { conflicted, longNotebook, notebook } from './notebooks.ts';
 
 const style = fc.record<FormatStyle>({
   indent: fc.nat({ max: 8 }),
@@ -36,6 +36,14 @@ law('law 7: formatting keeps tokens and line breaks', fc.tuple(notebook, style),
 law('law 7: formatting twice is formatting once', fc.tuple(notebook, style), ([text, style]) => {
   const once = formatted(text, style);
   expect(formatted(once, style)).toBe(once);
+});
+
+law('law 7: and with a merge that was not finished', fc.tuple(conflicted, style), ([text, style]) => {
+  const once = formatted(text, style);
+  expect(formatted(once, style)).toBe(once);
+  const [before, after] = [cutLines(text), cutLines(once)];
+  for (const { entry, at } of readingsBetween(openNotebook(text)))
+    if (entry.kind === 'conflict') expect(after[at]).toBe(before[at]);
 });
 
 law('law 7: and of a range', fc.tuple(notebook, style, anyRange), ([text, style, range]) => {

@@ -19,7 +19,7 @@ export function answers(snapshot: Snapshot): readonly string[] {
 }
 
 /** References as line numbers, maps as pairs; a reference that leads nowhere says so. */
-function plain(snapshot: Snapshot, value: unknown): unknown {
+export function plain(snapshot: Snapshot, value: unknown): unknown {
   if (value instanceof Map) return [...value];
   if (typeof value !== 'object' || value === null || !('page' in value && 'line' in value)) return value;
   const ref = value as { readonly page: number; readonly line: number };

@@ -13,7 +13,7 @@ const said = (...pieces: readonly (string | fc.Arbitrary<string>)[]): fc.Arbitra
 /** Few, so that a revert often finds its day and two sessions often share one. */
 const date = one('2026-05-02', '2026-05-03', '2026-05-04', '2026-06-31', '2026-5-2');
 const part = one('carb single', 'carb twin', 'distributor old', 'blower', 'shelf');
-const item = one('choke', 'throttle', 'hose rear');
+const item = one('strainer', 'steering', 'hose rear');
 
 const number = fc.oneof(
   one('9', '850', '0.035', '1 1/2', '3/8', '1,5', '.5', '1/0', '0', '4000', '1-1/2'),
@@ -56,7 +56,7 @@ const work = fc.oneof(
   said(one('fit', 'remove'), part),
   said('revert', one('to', ''), date),
   said(one('keep', 'KEEP', 'keep ran well')),
-  said(one('todo', 'fault', 'done'), item, one(': hook it up', ': sticks [safety]', '')),
+  said(one('todo', 'fault', 'done'), item, one(': clean it out', ': binds [safety]', '')),
   said('check', one('throttle return', 'fuel-leaks'), one('ok', 'bad', '')),
   said('note', one('hunts; a little', '', 'session 2026-05-02')),
   said(one('photo', 'log', 'use'), one('bench.jpg', '"run 3.csv"', '')),
@@ -140,6 +140,18 @@ const joined = (lines: fc.Arbitrary<readonly string[]>): fc.Arbitrary<string> =>
 
 export const notebook = joined(fc.array(line, { maxLength: 25 }));
 
+const marker = one('<<<<<<< bench', '||||||| base', '=======', '>>>>>>> yard', '>>>>>>>', '<<<<<<<');
+
+/** A merge that was not finished: markers anywhere, mostly in their order. */
+export const conflicted = fc.oneof(
+  fc
+    .array(notebook, { minLength: 4, maxLength: 4 })
+    .map(([above, bench, yard, below]) =>
+      [above, '<<<<<<< bench', bench, '=======', yard, '>>>>>>> yard', below].join('\n'),
+    ),
+  joined(fc.array(fc.oneof({ weight: 4, arbitrary: line }, marker), { maxLength: 25 })),
+);
+
 /** A session longer than a page, with a head or two after it. */
 export const longNotebook = fc
   .tuple(joined(fc.array(timed, { minLength: 90, maxLength: 260 })), notebook)
@@ -189,6 +201,7 @@ export const changeIn = (text: string): fc.Arbitrary<AnyChange> => {
         '"',
         'session 2026-05-03\n',
         '\nrevert to 2026-05-02\n',
+        '>>>>>>> yard\n',
       ),
       line,
       notebook,

@@ -18,8 +18,10 @@ const HINTS = { kinds: new Set(['total', 'change', 'unit'] as const), units: new
 
 const placed = fc.tuple(notebook, fc.nat({ max: 30 }), fc.nat({ max: 40 }));
 
+const squashed = (text: string): string => text.toLowerCase().replaceAll(/[\s-]/g, '');
+
 law(
-  'law 6: a suggestion replaces columns of its line up to the cursor or past it',
+  'law 6: a suggestion begins with what is typed, and replaces columns of its line up to the cursor or past it',
   placed,
   ([text, line, character]) => {
     const snapshot = openNotebook(text);
@@ -27,9 +29,16 @@ law(
     expect(folderWanted(snapshot, { line, character })).toSatisfy(
       (parts: unknown) => parts === undefined || Array.isArray(parts),
     );
-    for (const { range, label, text } of suggestionsAt(snapshot, { line, character }, AROUND)) {
+    const written = line < lineCount(snapshot) ? parsedLine(snapshot, line).text : '';
+    for (const { range, label, text, foundBy = label } of suggestionsAt(
+      snapshot,
+      { line, character },
+      AROUND,
+    )) {
       expect(label).not.toBe('');
-      expect(text).not.toBe('');
+      const typed = written.slice(range.start.character, character);
+      expect(text).not.toBe(typed);
+      expect(squashed(foundBy).startsWith(squashed(typed)), `${foundBy} after ${typed}`).toBe(true);
       expect([range.start.line, range.end.line]).toEqual([line, line]);
       expect(range.start.character).toBeGreaterThanOrEqual(0);
       expect(range.start.character).toBeLessThanOrEqual(character);

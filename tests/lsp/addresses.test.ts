@@ -10,6 +10,8 @@ test.each([
   ['vscode-vfs://host/a/b', 'vscode-vfs://host/a/b'],
   ['untitled:Untitled-1', 'untitled:Untitled-1'],
   ['file:///a/100%.tappet', 'file:///a/100%25.tappet'],
+  ['file:///a/\uD800.jpg', 'file:///a/%EF%BF%BD.jpg'],
+  ['file:///a/\uDC00🔧\uD800', 'file:///a/\uFFFD%F0%9F%94%A7\uFFFD'],
 ])('%s is %s', (one, other) => expect(plainAddress(one)).toBe(plainAddress(other)));
 
 test.each([

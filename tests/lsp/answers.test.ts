@@ -20,8 +20,8 @@ session 2026-05-02  As found
   mechanical  0 deg @ 900 rpm, 22 deg @ 3200 rpm
 
 session 2026-05-03
-  todo choke: hook it up
-  todo choke: again
+  todo strainer: clean it out
+  todo strainer: again
 `;
 
 let editor: Editor;

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import type { WorkspaceDiagnosticReport, WorkspaceEdit } from 'vscode-languageserver/node';
-import { type Editor, unready } from './connect.ts';
+import { type Editor, LONGEST_WAIT, unready } from './connect.ts';
 import { putFile } from './disk.ts';
 
 /** So many that they are not all read when the first question comes. */
@@ -59,13 +59,13 @@ function codes({ items }: WorkspaceDiagnosticReport): readonly unknown[] | strin
 }
 
 test('they are made again only when the notebook, or one that it uses, changes', async () => {
-  await vi.waitFor(async () => expect((await ask()).items).toHaveLength(MANY + 2), 30_000);
-  await vi.waitFor(async () => expect(codes(await ask())).toEqual(['over-limit']), 30_000);
+  await vi.waitFor(async () => expect((await ask()).items).toHaveLength(MANY + 2), LONGEST_WAIT);
+  await vi.waitFor(async () => expect(codes(await ask())).toEqual(['over-limit']), LONGEST_WAIT);
   const told = (await ask()).items.map(({ uri, resultId }) => ({ uri, value: resultId }));
   expect((await ask(told)).items.every(({ kind }) => kind === 'unchanged')).toBe(true);
   write('limits.tappet', 'limits\n  total <= 40 deg\n');
   await editor.connection.sendNotification('workspace/didChangeWatchedFiles', {
     changes: [{ uri: uriOf('limits.tappet'), type: 2 }],
   });
-  await vi.waitFor(async () => expect(codes(await ask(told))).toEqual([]), 30_000);
+  await vi.waitFor(async () => expect(codes(await ask(told))).toEqual([]), LONGEST_WAIT);
 });

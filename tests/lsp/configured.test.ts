@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import type { Diagnostic, WorkspaceDiagnosticReport } from 'vscode-languageserver/node';
-import { connect, type Editor, until } from './connect.ts';
+import { connect, type Editor, LONGEST_WAIT, until } from './connect.ts';
 import { putFile } from './disk.ts';
 
 const WRONG = 'session 2026-05-02\n  initial 9 F\n';
@@ -105,7 +105,7 @@ test('notebooks that are not open are held to those of their folder, which is as
     Object.fromEntries(
       (await ask()).items.map((item) => [folderOf(item.uri), 'items' in item && item.items.length]),
     );
-  await vi.waitFor(async () => expect(await counts()).toEqual({ boats: 0, lorries: 1 }), 30_000);
+  await vi.waitFor(async () => expect(await counts()).toEqual({ boats: 0, lorries: 1 }), LONGEST_WAIT);
   await ask();
   expect(asked.toSorted()).toEqual(['boats', 'lorries']);
 });

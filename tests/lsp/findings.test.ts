@@ -8,7 +8,7 @@ import type {
   ShowMessageParams,
   WorkspaceDiagnosticReport,
 } from 'vscode-languageserver/node';
-import { connect, type Editor, until } from './connect.ts';
+import { connect, type Editor, LONGEST_WAIT, until } from './connect.ts';
 
 const ALL = {
   workspace: { diagnostics: { refreshSupport: true }, workspaceEdit: { documentChanges: true } },
@@ -68,7 +68,10 @@ describe('an editor that asks', () => {
     expect(codes(await report)).toEqual([]);
     await until('a pause', () => (asked > before ? true : undefined));
     // The pause of an earlier notebook may have come first.
-    await vi.waitFor(async () => expect(codes(await notebook.ask('diagnostic'))).toEqual(['unknown-word']));
+    await vi.waitFor(
+      async () => expect(codes(await notebook.ask('diagnostic'))).toEqual(['unknown-word']),
+      LONGEST_WAIT,
+    );
     const then = asked;
     settings = { severity: { 'unknown-word': 'off' } };
     await editor.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
@@ -76,7 +79,10 @@ describe('an editor that asks', () => {
     expect(codes(await notebook.ask('diagnostic'))).toEqual([]);
     settings = {};
     await editor.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
-    await vi.waitFor(async () => expect(codes(await notebook.ask('diagnostic'))).toHaveLength(1));
+    await vi.waitFor(
+      async () => expect(codes(await notebook.ask('diagnostic'))).toHaveLength(1),
+      LONGEST_WAIT,
+    );
   });
 
   test('is told of all notebooks at once', async () => {
@@ -156,7 +162,7 @@ describe('what can be done', () => {
     });
     expect(rules).toContainEqual({
       code: 'overridden',
-      title: 'Set again before anything was read',
+      title: 'Set twice with nothing in between',
       severity: 'hint',
     });
     const unknown = { command: 'tappet.explain', arguments: [{ code: 'no-such-rule' }] };
@@ -176,7 +182,7 @@ test('an editor that knows no actions gets commands, and one that cannot be aske
   expect(await plain.stop()).toBe(0);
 });
 
-test('what the terminal tells of limits written late, heads misspelt and numbers below nought is told here too', async () => {
+test('what the terminal reports of limits written late, heads misspelt and numbers below zero is reported here too', async () => {
   const notebook = await editor.open(
     'session 2026-05-02\n  initial at -2 deg ; meant: outside-band\n  weather -5 C, 1011 hPa\n  cam timing 4 deg retarded\nlimits\n  initial >= 0 deg\nports\n  sesion 2026-05-03\n',
   );
@@ -185,7 +191,7 @@ test('what the terminal tells of limits written late, heads misspelt and numbers
     ['limit-passed-already', 5],
     ['unknown-word', 7],
   ]);
-  expect(items[0]?.message).toBe('initial is -2 deg already, under this limit, >= 0 deg.');
+  expect(items[0]?.message).toBe('Initial is already -2 deg, under this limit of 0 deg.');
   expect(items[0]?.relatedInformation?.[0]?.location.range.start.line).toBe(1);
   const range = items[1]?.range;
   const context = { diagnostics: [] };

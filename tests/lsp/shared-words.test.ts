@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import type { CodeAction, Location, TextDocumentEdit, WorkspaceEdit } from 'vscode-languageserver/node';
-import { connect, type Editor } from './connect.ts';
+import { connect, type Editor, LONGEST_WAIT } from './connect.ts';
 import { putFile } from './disk.ts';
 
 const FILES: Readonly<Record<string, string>> = {
@@ -129,6 +129,6 @@ test('a notebook that is used under a wrong path is found by its name', async ()
   };
   // The file that was told of has to be read first.
   const offered = async () => (await notebook.ask<CodeAction[]>('codeAction', asked))[0];
-  await vi.waitFor(async () => expect(await offered()).toMatchObject(fix), 30_000);
+  await vi.waitFor(async () => expect(await offered()).toMatchObject(fix), LONGEST_WAIT);
   await notebook.close();
 });

@@ -6,7 +6,7 @@ import { connect, type Editor, until } from './connect.ts';
 const SHOP = 'limits\n  total <= 30 deg\nwords\n  flap gap: setting, 2..5 mm\n';
 const BOAT = 'use shop.tappet\nsession 2026-05-02\n  flap gap 3 mm\n  total 31 deg @ 3000 rpm\n';
 /** Longer than the server puts off what it tells. */
-const LATE = 300;
+const LATE = 100;
 
 let asks: Editor;
 let isTold: Editor;

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import {
   type ApplyWorkspaceEditParams,
   type CodeLens,
-  type CompletionItem,
+  type CompletionList,
   ErrorCodes,
   type InlayHint,
   InsertTextFormat,
@@ -33,7 +33,7 @@ beforeAll(async () => {
   editor = await connect({
     capabilities: {
       workspace: { applyEdit: true, workspaceEdit: { documentChanges: true } },
-      textDocument: { completion: { completionItem: { snippetSupport: true } } },
+      textDocument: { completion: { completionItem: { snippetSupport: true, labelDetailsSupport: true } } },
     },
     settings: () => ({ hints: { totals: false, units: true } }),
   });
@@ -53,7 +53,7 @@ const at = (line: number, character: number) => ({ position: { line, character }
 
 test('suggestions: in the order of the list, each with the columns it replaces', async () => {
   const notebook = await editor.open(TEXT);
-  const items = await notebook.ask<CompletionItem[]>('completion', at(7, 5));
+  const { items } = await notebook.ask<CompletionList>('completion', at(7, 5));
   const ini = items.find(({ label }) => label === 'initial');
   expect(ini).toMatchObject({
     detail: 'setting, deg, now 11 deg',
@@ -68,7 +68,7 @@ test('suggestions: in the order of the list, each with the columns it replaces',
 test('suggestions: with stops for the cursor only where the editor has them', async () => {
   const find = async (which: Editor) => {
     const notebook = await which.open('lim\n');
-    const items = await notebook.ask<CompletionItem[]>('completion', at(0, 3));
+    const { items } = await notebook.ask<CompletionList>('completion', at(0, 3));
     return items.find(({ label }) => label === 'limits');
   };
   expect(await find(editor)).toMatchObject({
@@ -83,8 +83,34 @@ test('suggestions: with stops for the cursor only where the editor has them', as
 test('suggestions: a blank that was typed asks for less than the reader does', async () => {
   const notebook = await editor.open('session 2026-05-02\n  idle 850 \n');
   const typed = { context: { triggerKind: 2, triggerCharacter: ' ' } };
-  expect(await notebook.ask('completion', { ...at(1, 11), ...typed })).toEqual([]);
-  expect(await notebook.ask('completion', { ...at(1, 11), context: { triggerKind: 1 } })).not.toEqual([]);
+  expect(await notebook.ask('completion', { ...at(1, 11), ...typed })).toMatchObject({ items: [] });
+  expect(await notebook.ask('completion', { ...at(1, 11), context: { triggerKind: 1 } })).not.toMatchObject({
+    items: [],
+  });
+});
+
+test('suggestions: found by another name, which is shown where the editor can', async () => {
+  const find = async (which: Editor) => {
+    const notebook = await which.open('session 2026-05-02\n  base ti\n');
+    const { items } = await notebook.ask<CompletionList>('completion', at(1, 9));
+    return items.find(({ label }) => label === 'initial');
+  };
+  expect(await find(editor)).toMatchObject({
+    filterText: 'base timing',
+    labelDetails: { detail: ', base timing' },
+  });
+  expect(await find(plain)).not.toHaveProperty('labelDetails');
+});
+
+test('suggestions: none by themselves between the stops of a template, where Tab goes on', async () => {
+  const { ask, change } = await editor.open('session 2026-05-02\n');
+  await change(2, [[1, 0], [1, 0], 'specs\n    torque   source ""\n  ']);
+  await change(3, [[2, 2], [2, 2], 'head bolts']);
+  await change(4, [[2, 21], [2, 21], '60 ']);
+  const typed = { triggerKind: 2, triggerCharacter: ' ' };
+  expect(await ask('completion', { ...at(2, 24), context: typed })).toMatchObject({ items: [] });
+  const { items } = await ask<CompletionList>('completion', { ...at(2, 24), context: { triggerKind: 1 } });
+  expect(items.map(({ label }) => label)).toContain('lb-ft');
 });
 
 test('suggestions: files beside a notebook on the disk', async () => {
@@ -95,7 +121,7 @@ test('suggestions: files beside a notebook on the disk', async () => {
     const textDocument = { uri, languageId: 'tappet', version: 1, text: 'session 2026-05-02\n  log \n' };
     await editor.connection.sendNotification('textDocument/didOpen', { textDocument });
     const params = { textDocument: { uri }, ...at(1, 6) };
-    const items = await editor.connection.sendRequest<CompletionItem[]>('textDocument/completion', params);
+    const { items } = await editor.connection.sendRequest<CompletionList>('textDocument/completion', params);
     expect(items.map(({ label }) => label)).toEqual(['run.csv']);
   } finally {
     rmSync(folder, { recursive: true });

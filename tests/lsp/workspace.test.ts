@@ -11,7 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import {
   type DocumentLink,
   type LocationLink,
@@ -22,7 +22,7 @@ import {
 import { textOf } from '../../server/model/locate.ts';
 import { edit } from '../../server/model/snapshot.ts';
 import { openNotebook } from '../../server/rules/index.ts';
-import { type Editor, unready, until } from './connect.ts';
+import { type Editor, LONGEST_WAIT, unready, until } from './connect.ts';
 import { putFile } from './disk.ts';
 
 const FILES: Readonly<Record<string, string>> = {
@@ -268,11 +268,7 @@ test('a folder renamed, and one deleted', async () => {
 });
 
 async function untilFound(query: string, wanted: readonly string[]): Promise<void> {
-  for (let tries = 0; tries < 500; tries++) {
-    if ((await symbols(query)).join() === wanted.join()) return;
-    await new Promise((resolve) => setTimeout(resolve, 20));
-  }
-  expect(await symbols(query)).toEqual(wanted);
+  await vi.waitFor(async () => expect(await symbols(query)).toEqual(wanted), LONGEST_WAIT);
 }
 
 const range = (line: number, from: number, toLine: number, to: number): Range => ({

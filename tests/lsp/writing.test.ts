@@ -6,7 +6,7 @@ import type {
   SemanticTokensDelta,
   TextEdit,
 } from 'vscode-languageserver/node';
-import { connect, type Editor } from './connect.ts';
+import { connect, type Editor, LONGEST_WAIT } from './connect.ts';
 
 const TEXT = 'session 2026-05-02\r\ninitial 9 deg\r\n  idle   0.85" ; 🔧\r\n';
 
@@ -56,9 +56,12 @@ test('as the reader has set it', async () => {
   };
   await change({ format: { indent: 0, unitSpelling: 'table' } });
   // The server asks for its settings before they count.
-  await vi.waitFor(async () => expect(await put()).toEqual(expect.arrayContaining([' ', 'in'])));
+  await vi.waitFor(
+    async () => expect(await put()).toEqual(expect.arrayContaining([' ', 'in'])),
+    LONGEST_WAIT,
+  );
   await change({ format: { indent: 'x', unitSpelling: 7 } });
-  await vi.waitFor(async () => expect(await put()).toHaveLength(4));
+  await vi.waitFor(async () => expect(await put()).toHaveLength(4), LONGEST_WAIT);
 });
 
 test('selections, each inside the next', async () => {

@@ -32,6 +32,20 @@ const SETTINGS: Readonly<Record<string, readonly (readonly [lines: string, ...in
     ['day 1 / main jet 105 / main jet +5', 'main jet: 110'],
     ['day 1 / initial 9 deg / initial +2 F', 'initial: +2 F from an unknown start'],
   ],
+  'between the markers of a merge nothing is in force': [
+    [
+      'day 1 / initial 9 deg / <<<<<<< a / initial 6 deg / ======= / initial 7 deg / >>>>>>> b',
+      'initial: 9 deg',
+    ],
+    ['day 1 / <<<<<<< a / day 2 / ||||||| / limits / ======= / >>>>>>> b / initial 7 deg', 'initial: 7 deg'],
+    ['day 1 / <<<<<<< a / initial 9 deg / initial 7 deg'],
+    ['day 1 / ======= / initial 9 deg / >>>>>>> b / dwell 49 deg', 'dwell: 49 deg', 'initial: 9 deg'],
+    ['day 1 / <<<<<<< a / <<<<<<< b / >>>>>>> b / initial 9 deg', 'initial: 9 deg'],
+    [
+      'day 1 / initial 9 deg / <<<<<<< a / day 2 / >>>>>>> b / day 3 / revert to 2026-05-02',
+      'initial: 9 deg',
+    ],
+  ],
   'a change from an unknown start stays a change': [
     ['day 1 / initial +2 deg', 'initial: +2 deg from an unknown start'],
     ['day 1 / initial +2 deg / initial +1 deg', 'initial: +3 deg from an unknown start'],
@@ -99,9 +113,9 @@ const SETTINGS: Readonly<Record<string, readonly (readonly [lines: string, ...in
     ],
   ],
   'own words': [
-    ['words / stop hole: setting, in / day 1 / stop hole 1/4 in', 'stop hole: 1/4 in'],
+    ['words / feed restrictor: setting, in / day 1 / feed restrictor 1/8 in', 'feed restrictor: 1/8 in'],
     ['words / sparkle: reading, 1..9 / day 1 / sparkle 5'],
-    ['day 1 / stop hole 1/4 in / words / stop hole: setting, in'],
+    ['day 1 / feed restrictor 1/8 in / words / feed restrictor: setting, in'],
   ],
 };
 
@@ -146,12 +160,12 @@ test('the date of the session that set it is carried with it', () => {
 });
 
 test.each<[lines: string, open: readonly string[]]>([
-  ['day 1 / todo choke: hook it up', ['todo choke']],
-  ['day 1 / todo choke: hook it up / day 2 / done choke: hooked', []],
-  ['day 1 / fault throttle: sticks [safety] / day 2', ['fault throttle safety']],
-  ['day 1 / fault throttle: sticks [safety] / done choke', ['fault throttle safety']],
-  ['day 1 / todo Choke-Cable: x / done choke cable', []],
-  ['day 1 / todo choke: x / fault choke: y [safety]', ['fault choke safety']],
+  ['day 1 / todo strainer: clean it out', ['todo strainer']],
+  ['day 1 / todo strainer: clean it out / day 2 / done strainer: cleaned', []],
+  ['day 1 / fault steering: binds [safety] / day 2', ['fault steering safety']],
+  ['day 1 / fault steering: binds [safety] / done strainer', ['fault steering safety']],
+  ['day 1 / todo Strainer-Basket: x / done strainer basket', []],
+  ['day 1 / todo strainer: x / fault strainer: y [safety]', ['fault strainer safety']],
 ])('open items: %s', (lines, items) => {
   const { carried } = endOf(notebook(lines));
   expect(
@@ -198,16 +212,19 @@ test('a limit does not hold above its line', () => {
 
 test.each<[lines: string, trial: string | undefined]>([
   [
-    'day 1 / trial stop hole -> vacuum advance / 1/4 in 7 deg / 9/32 in 9.5 deg / want 8 deg',
-    'stop hole -> vacuum advance: 2',
+    'day 1 / trial feed restrictor -> oil pressure / 1/8 in 12 psi / 5/32 in 14.5 psi / want 13 psi',
+    'feed restrictor -> oil pressure: 2',
   ],
-  ['day 1 / trial stop hole -> vacuum advance / note hot / 1/4 in 7 deg', 'stop hole -> vacuum advance: 1'],
-  ['day 1 / trial stop hole -> vacuum advance / 1/4 in 7 deg / initial 9 deg', undefined],
-  ['day 1 / trial stop hole -> vacuum advance / 1/4 in 7 deg / day 2', undefined],
-  ['day 1 / 1/4 in 7 deg', undefined],
+  [
+    'day 1 / trial feed restrictor -> oil pressure / note hot / 1/8 in 12 psi',
+    'feed restrictor -> oil pressure: 1',
+  ],
+  ['day 1 / trial feed restrictor -> oil pressure / 1/8 in 12 psi / initial 9 deg', undefined],
+  ['day 1 / trial feed restrictor -> oil pressure / 1/8 in 12 psi / day 2', undefined],
+  ['day 1 / 1/8 in 12 psi', undefined],
 ])('a trial goes on to the next line of another kind: %s', (lines, expected) => {
   const { trial } = endOf(notebook(lines)).carried;
-  expect(trial && `${trial.knob} -> ${trial.response}: ${trial.rows.length}`).toBe(expected);
+  expect(trial && `${trial.knob} -> ${trial.response}: ${trial.rows.size}`).toBe(expected);
 });
 
 test('readings are of their session, the last of each kind', () => {

@@ -1,5 +1,6 @@
 /** Notebooks that use one another, kept as texts by name. */
 import { expect, test } from 'vitest';
+import { findingCircles } from '../../server/model/circles.ts';
 import {
   filesAskedBy,
   type Known,
@@ -15,7 +16,7 @@ import { openNotebook } from '../../server/rules/index.ts';
 function shelf(texts: Readonly<Record<string, string>>) {
   const known: Known = {
     resolve: (_, path) => (path.startsWith('/') ? undefined : path),
-    usesOf: (name) => usesIn(texts[name] ?? ''),
+    isCircle: findingCircles((name) => usesIn(texts[name] ?? '')),
     stateOf: (name) => (texts[name] === undefined ? { problem: 'missing' } : stateGiven(notebook(name))),
     missing: (name) => (texts[name] === undefined ? { problem: 'missing' } : undefined),
   };
@@ -46,6 +47,16 @@ test.each([
   ['each other', { a: 'use b\n', b: 'use a\n' }, ['1 use-cycle']],
   ['round three', { a: 'use b\n', b: 'use c\n', c: 'use a\n' }, ['1 use-cycle']],
   ['a cycle further on is not this one', { a: 'use b\n', b: 'use c\n', c: 'use c\n' }, []],
+  [
+    'a circle off the way is not this one',
+    { a: 'use b\nuse c\n', b: 'use d\n', c: 'use b\n', d: 'use b\n' },
+    [],
+  ],
+  [
+    'two circles that share one',
+    { a: 'use b\nuse c\n', b: 'use a\n', c: 'use a\n' },
+    ['1 use-cycle', '2 use-cycle'],
+  ],
   ['nothing there', { a: 'use b\n' }, ['1 use-missing']],
   ['outside', { a: 'use /b\n' }, ['1 use-outside']],
 ])('%s', (_, texts, codes) => expect(codesIn(shelf(texts)('a'))).toEqual(codes));

@@ -10,7 +10,7 @@ const BOOK = `
     initial 9 deg
     mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm
     idle 850 rpm in neutral
-    todo choke: look
+    todo strainer: look
     keep
   session 2026-05-03
     initial 10 deg
@@ -19,7 +19,7 @@ const BOOK = `
     initial +2 deg
     idle 800 rpm in neutral
     idle 700 rpm in drive
-    done choke
+    done strainer
     fault rod: knocks
 `;
 
@@ -34,7 +34,7 @@ test('with the session kept: settings, totals, readings of both, items', () => {
   expect(readings).toEqual([
     { name: 'idle', before: '850 rpm in neutral', after: '800 rpm in neutral', change: '50 rpm less' },
   ]);
-  expect([opened, done]).toEqual([['fault rod: knocks'], ['todo choke: look']]);
+  expect([opened, done]).toEqual([['fault rod: knocks'], ['todo strainer: look']]);
 });
 
 test('with what stood before: the readings of the session before', () => {

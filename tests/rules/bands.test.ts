@@ -9,7 +9,10 @@ rows('outside-band', [
   ['weather 14 C, 1011 hPa, «140 %»', '0..100 %'],
   ['weather «-60 C», 1011 hPa', '-60 C is below the usual -40..55 C'],
   ['weather -30 C, 1011 hPa'],
-  ['mechanical «-5 deg» @ 900 rpm, 8 deg @ 1500 rpm', 'mechanical -5 deg is below'],
+  [
+    'mechanical «-5 deg» @ 900 rpm, 8 deg @ 1500 rpm',
+    'Mechanical -5 deg is below the usual 0..42 deg (published: TM 10-3930-623-12 par. 4-21: some engines use as much as 42 degrees at high speed).',
+  ],
   ['initial «22 deg»', 'above the usual 0..20 deg'],
   ['compression «11 psi»', 'below the usual'],
   ['weather 14 C, «1200 hPa»', '500..1090 hPa'],
@@ -27,7 +30,10 @@ rows('outside-band', [['bore «400 mm»'], ['bore 86 mm']], 'engine');
 rows(
   'outside-band',
   [
-    ['session 2026-05-02 | flap gap «9 mm»', "2..5 mm (this notebook's own word)"],
+    [
+      'session 2026-05-02 | flap gap «9 mm»',
+      'Flap gap 9 mm is above the usual 2..5 mm (from this notebook).',
+    ],
     ['session 2026-05-02 | flap gap 3 mm'],
   ],
   'words\n  flap gap: setting, 2..5 mm',
@@ -38,7 +44,7 @@ rows('ten-times', [
   ['idle «7500 rpm»', 'Did you mean 750?', 'idle 750 rpm'],
   ['initial «90 deg»', 'Did you mean 9?', 'initial 9 deg'],
   ['points gap «.16 in»', 'Did you mean 0.016?', 'points gap 0.016 in'],
-  ['tube 402 «4150» 398 410 F', 'Did you mean 415?', 'tube 402 415 398 410 F'],
+  ['tube 388 «3840» 392 396 F', 'Did you mean 384?', 'tube 388 384 392 396 F'],
   ['idle 750 rpm'],
   ['idle 2400 rpm'],
 ]);

@@ -8,25 +8,37 @@ const PAST = [
 ].join('\n');
 
 rows('cold-cylinder', [
-  ['tube 402 415 398 «120 F» at idle', "the others' median 402 F"],
-  ['tube 300 300 530 450 360 470 350 390 F at idle'],
+  [
+    'tube 388 401 384 «120 F» at idle',
+    'Cylinder 4 may not be firing: its tube is 120 F, the median of the others 388 F.',
+  ],
+  ['tube 310 295 505 440 350 455 365 380 F at idle'],
   ['tube 205 212 203 «49 C» at idle', '205 C'],
-  ['tube #1 402 F | tube #2 415 F | tube «#3 120 F»', '15 % of theirs'],
+  ['tube #1 388 F | tube #2 401 F | tube «#3 120 F»', 'Its rise above outside air is 16 % of theirs.'],
   ['tube 120 415 F'],
   ['egt 1200 1210 «300» 1220 F @ 3000 rpm'],
   ['compression 150 149 20 148 psi'],
-  ['weather 110 F | tube 402 415 398 «200 F» at idle', '31 % of theirs'],
-  ['weather 20 F | tube 402 415 398 270 F at idle'],
+  ['weather 110 F | tube 388 401 384 «200 F» at idle', 'Its rise above outside air is 32 % of theirs.'],
+  ['weather 20 F | tube 388 401 384 270 F at idle'],
 ]);
 
 rows(
   'compression-low',
   [
-    ['compression 150 148 «108» 149 psi', 'under the 112.5 psi of the rule of 75 %, within the 105 psi'],
-    ['compression 150 148 «96» 149 psi', 'under the 105 psi of the rule of 70 %'],
+    [
+      'compression 150 148 «108» 149 psi',
+      'Cylinder 3 is low at 108 psi, 72 % of the highest (150 psi): under the 112.5 psi of the 75 % rule, within the 105 psi of the 70 % rule (published: factory service manuals).',
+    ],
+    [
+      'compression 150 148 «96» 149 psi',
+      'Cylinder 3 is low at 96 psi, 64 % of the highest (150 psi): under the 112.5 psi of the 75 % rule, under the 105 psi of the 70 % rule (published: factory service manuals).',
+    ],
     ['compression 150 148 113 149 psi'],
     ['compression 92 101 88 97 psi'],
-    ['compression 10.3 10.2 «7.4» 10.1 bar', '7.4 bar, 71.8 % of the highest 10.3 bar'],
+    [
+      'compression 10.3 10.2 «7.4» 10.1 bar',
+      'Cylinder 3 is low at 7.4 bar, 71.8 % of the highest (10.3 bar): under the 7.725 bar of the 75 % rule, within the 7.21 bar of the 70 % rule (published: factory service manuals).',
+    ],
     ['compression #1 150 psi | compression «#3 100 psi»'],
     ['compression 150 psi'],
   ],
@@ -36,7 +48,7 @@ rows(
 rows(
   'compression-pair-low',
   [
-    ['compression 150 «96 98» 149 psi', 'Cylinders 2 and 3'],
+    ['compression 150 «96 98» 149 psi', 'Adjacent cylinders 2 and 3 are both under 75 % of the highest.'],
     ['compression «96 98» 150 149 psi'],
     ['compression 96 150 98 149 psi'],
     ['compression 92 101 88 97 psi'],
@@ -47,14 +59,20 @@ rows('compression-pair-low', [['compression 150 96 98 149 psi']]);
 rows(
   'compression-pair-low',
   [
-    ['compression 150 148 «98 152 99» 150 151 149 psi', 'Cylinders 3 and 5'],
+    [
+      'compression 150 148 «98 152 99» 150 151 149 psi',
+      'Adjacent cylinders 3 and 5 are both under 75 % of the highest.',
+    ],
     ['compression 150 148 98 99 151 150 151 149 psi'],
   ],
   'engine\n  cylinders 8\n  bank left 1-3-5-7\n  bank right 2-4-6-8\nsession 2026-05-02',
 );
 
 rows('leak-down-spread', [
-  ['leak down 8 7 9 «24 %»', 'a spread of 17 %'],
+  [
+    'leak down 8 7 9 «24 %»',
+    'Cylinder 4 leaks 24 %, the best 7 %: 17 points apart; up to 10 is typical (common practice, no source).',
+  ],
   ['leak down 8 7 9 17 %'],
   ['leak down 28 27 29 31 %'],
   ['leak down #1 8 % | leak down «#2 30 %»'],
@@ -65,7 +83,7 @@ rows('sides-apart', [
   ['mixture left 1 1/4 turns, right 1 1/2 turns'],
   [
     'mixture left 1 1/4 turns, right 1 1/2 turns | mixture «left in 1/4 turn»',
-    'Mixture left stands at 1 turn',
+    'Mixture left is at 1 turn, right at 1 1/2 turns.',
   ],
   ['mixture left 1..1 1/2 turns, right 1 1/2 turns'],
   ['mixture primary left 1 turn, secondary right 2 turns'],
@@ -106,7 +124,10 @@ rows('changed-together', [
 rows(
   'unlike-its-past',
   [
-    ['idle «1180 rpm» in neutral', 'the last 5 under the same conditions read 815..835 rpm, median 825 rpm'],
+    [
+      'idle «1180 rpm» in neutral',
+      '1180 rpm is far from earlier readings: the last 5 under the same conditions were 815..835 rpm, median 825 rpm.',
+    ],
     ['idle 840 rpm in neutral'],
     ['idle 1180 rpm in drive'],
     ['idle 860 rpm in neutral'],
@@ -115,7 +136,7 @@ rows(
   PAST,
 );
 rows('unlike-its-past', [
-  ['tube 400 410 F | tube 402 411 F | tube 398 409 F | tube 401 412 F | tube 399 410 F | tube 400 «300 F»'],
+  ['tube 400 410 F | tube 388 411 F | tube 398 409 F | tube 401 412 F | tube 399 410 F | tube 400 «300 F»'],
   ['water 190 F | water 190 F | water 190 F | water 190 F | water 190 F | water 220 F'],
 ]);
 
@@ -158,7 +179,10 @@ rows('screws-without-effect', [
 ]);
 
 rows('power-valve-high', [
-  ['depression 10 inHg at idle in drive | power valve «8.5 inHg»', 'over 8 inHg it may stand open'],
+  [
+    'depression 10 inHg at idle in drive | power valve «8.5 inHg»',
+    'Rated over 8 inHg it may be open at idle (common practice, no source).',
+  ],
   ['power valve 8.5 inHg | depression «10 inHg at idle in drive»'],
   ['depression 10 inHg at idle in drive | power valve 8 inHg'],
   ['depression 10 inHg @ 2500 rpm | power valve 8.5 inHg'],

@@ -4,8 +4,12 @@ import { rows } from './found.ts';
 rows(
   'not-a-day',
   [
-    ['session «2026-5-2»', 'is written 2026-05-02', 'session 2026-05-02'],
-    ['session «2026-02-30»', 'no day of the calendar'],
+    [
+      'session «2026-5-2»',
+      'Write 2026-5-2 as 2026-05-02: two digits each for month and day.',
+      'session 2026-05-02',
+    ],
+    ['session «2026-02-30»', 'Write year-month-day, such as 2026-05-02.'],
     ['session «2025-02-29»'],
     ['session 2024-02-29'],
     ['session «2026-13-01»'],
@@ -18,12 +22,20 @@ rows(
 rows(
   'no-date',
   [
-    ['«session»', 'has no day'],
+    ['«session»', 'This session has no date. Write year-month-day after "session", such as 2026-05-02.'],
     ['«session New springs»'],
-    ['session «2026/5/2» New springs', 'written 2026-05-02', 'session 2026-05-02 New springs'],
-    ['session «2026.05.02»', 'written 2026-05-02', 'session 2026-05-02'],
-    ['session «1 Mar 2026» New springs', 'written 2026-03-01', 'session 2026-03-01 New springs'],
-    ['session «March 1st, 2026»', 'written 2026-03-01', 'session 2026-03-01'],
+    [
+      'session «2026/5/2» New springs',
+      'Write the date as 2026-05-02, with hyphens.',
+      'session 2026-05-02 New springs',
+    ],
+    ['session «2026.05.02»', 'Write the date as 2026-05-02, with hyphens.', 'session 2026-05-02'],
+    [
+      'session «1 Mar 2026» New springs',
+      'Write the date as 2026-03-01, with hyphens.',
+      'session 2026-03-01 New springs',
+    ],
+    ['session «March 1st, 2026»', 'Write the date as 2026-03-01, with hyphens.', 'session 2026-03-01'],
     ['«session 31 Feb 2026»'],
     ['«session 2/5/2026 New springs»'],
     ['session 2026-05-02'],
@@ -34,7 +46,7 @@ rows(
 
 rows('date-backwards', [
   ['session «2026-05-01»', 'before 2026-05-02'],
-  ['session 2026-05-02 09:00 | session «2026-05-02» 09:00', 'Is the day right?'],
+  ['session 2026-05-02 09:00 | session «2026-05-02» 09:00', 'Is the date right?'],
   ['session 2026-05-02 09:00 | session «2026-05-02» 8:30', 'not after 09:00'],
   ['session 2026-05-02 09:00 | session 2026-05-02 14:00'],
   ['session 2026-05-02 09:00 | session 2026-05-02'],
@@ -45,8 +57,8 @@ rows('date-backwards', [
 ]);
 
 rows('revert-nowhere', [
-  ['revert to «2026-05-01»', 'No session of 2026-05-01'],
-  ['revert to «2026-05-02»', 'the day of this session'],
+  ['revert to «2026-05-01»', 'There is no session of 2026-05-01 above, so nothing is changed.'],
+  ['revert to «2026-05-02»', "2026-05-02 is this session's own date."],
   ['session 2026-05-03 | revert to 2026-05-02'],
   ['session 2026-05-02 second look | revert to 2026-05-02'],
   ['revert'],

@@ -16,7 +16,10 @@ rows('measured-differs', [
   [`${NINE} | timing 37 deg @ 3200 rpm`],
   [`${NINE} | timing «37 deg» @ 3200 rpm, vacuum plugged`],
   [`${NINE} | vacuum source plugged | timing «37 deg» @ 3200 rpm`],
-  [`${NINE} | timing «10 deg ATDC» @ 800 rpm`, '9 deg and more'],
+  [
+    `${NINE} | timing «10 deg ATDC» @ 800 rpm`,
+    'Measured -10 deg, but the settings give 9 deg or more there, from no vacuum advance to all of it.',
+  ],
   [`${NINE} | timing 2 deg @ 800 rpm static`],
   [`${NINE} | vacuum advance 0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold | timing 21 deg @ 800 rpm`],
   [
@@ -45,7 +48,7 @@ for (const [cylinders, most] of [
   rows(
     'dwell-too-long',
     [
-      [`session 2026-05-02 | dwell «${most} deg»`, `${most} deg (geometry: 360 / cylinders)`],
+      [`session 2026-05-02 | dwell «${most} deg»`, `only ${most} deg from spark to spark`],
       [`session 2026-05-02 | dwell «${most + 5} deg»`],
       [`session 2026-05-02 | dwell ${most - 1} deg`],
       ['session 2026-05-02 | dwell «100 %»', 'never open'],
@@ -57,7 +60,7 @@ for (const [cylinders, most] of [
 rows('dwell-too-long', [['dwell 94 deg']]);
 
 rows('timing-after-dwell', [
-  ['initial 9 deg | «points gap 0.016 in»', 'take it again'],
+  ['initial 9 deg | «points gap 0.016 in»', 'Check it again (common practice, no source).'],
   ['timing 9 deg @ 800 rpm | «dwell 50 deg»'],
   ['initial 9 deg | «points gap 0.016 in» | dwell 50 deg'],
   ['points gap 0.016 in | initial 9 deg | «dwell 50 deg»'],
@@ -66,11 +69,14 @@ rows('timing-after-dwell', [
 ]);
 
 rows('curve-not-rising', [
-  ['mechanical 0 deg @ 900 rpm, 8 deg @ «800 rpm»', '800 rpm does not come after 900 rpm'],
+  ['mechanical 0 deg @ 900 rpm, 8 deg @ «800 rpm»', '800 rpm is out of order after 900 rpm.'],
   ['mechanical 0 deg @ 900 rpm, 8 deg @ «900 rpm»'],
   ['vacuum advance 0 deg @ 12 inHg, 12 deg @ «4 inHg»'],
   ['mechanical 0 deg @ 900, 8 deg @ 1500 rpm'],
-  ['mechanical 0 deg @ 900 rpm, 10 deg @ 1800 rpm, «2 deg» @ 2800 rpm', 'does not fall on the way up'],
+  [
+    'mechanical 0 deg @ 900 rpm, 10 deg @ 1800 rpm, «2 deg» @ 2800 rpm',
+    '2 deg after 10 deg: mechanical does not drop as speed rises.',
+  ],
   ['mechanical 0 deg @ 900 rpm, 10 deg @ 1800 rpm, 10 deg @ 2800 rpm'],
   ['mechanical 0 deg @ 450 dist rpm, 8 deg @ 1500 rpm'],
 ]);
@@ -87,7 +93,10 @@ rows('depression-above-barometer', [
 ]);
 
 rows('idle-swapped', [
-  ['idle 720 rpm in neutral | idle «850 rpm in drive»', 'Were the two swapped?'],
+  [
+    'idle 720 rpm in neutral | idle «850 rpm in drive»',
+    'Idle in gear is the lower one: were the two swapped?',
+  ],
   ['idle 850 rpm in drive | idle «720 rpm in park»'],
   ['idle 720 N | idle «850 D»'],
   ['idle 720 N | idle screw in 1/2 turn | idle 850 D'],

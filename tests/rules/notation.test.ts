@@ -2,7 +2,7 @@
 import { rows } from './found.ts';
 
 rows('unreadable', [
-  ['initial 9 deg «: 7»', '": 7" cannot be read here'],
+  ['initial 9 deg «: 7»', 'Can\'t read ": 7"; it is ignored and the rest of the line is kept.'],
   ['fit carb single «9 deg»'],
   ['check throttle return ok «, 7»'],
   ['note anything goes: 9 : 7 = @ # $'],
@@ -11,7 +11,7 @@ rows('unreadable', [
 
 rows('unknown-sign', [
   ['initial 9 deg «$»', '$ (U+0024)'],
-  ['initial 9 deg «\u0000»', 'The sign U+0000 means nothing here'],
+  ['initial 9 deg «\u0000»', 'Unexpected character U+0000.'],
   ['initial «\u202E»9 deg', 'U+202E'],
   ['«👍» idle 850', '👍 (U+1F44D)'],
   ['initial «$» % $ $', 'and 2 more like it'],
@@ -19,7 +19,7 @@ rows('unknown-sign', [
 ]);
 
 rows('unclosed-quote', [
-  ['plug #4 «"sooty»', 'opened and not closed'],
+  ['plug #4 «"sooty»', 'This quote is not closed.'],
   ['carb «"twin»'],
   ['plug #4 "sooty"'],
   ['points gap 0.016"'],
@@ -32,7 +32,7 @@ rows('comma-number', [
   ['odometer «81,260» km', 'write 81260', 'odometer 81260 km'],
   ['hours «1,2» h', 'write 1.2', 'hours 1.2 h'],
   ['egt «1,200» F', 'write 1200 for one, 1 200 for several'],
-  ['tube «402,415,398» F', '402 415 398 for several'],
+  ['tube «388,401,384» F', '388 401 384 for several'],
   ['egt «1,200.5» F'],
   ['weather 14 C, 1011 hPa'],
   ['note 1,5 turns'],
@@ -48,7 +48,7 @@ rows('missing-number', [
 ]);
 
 rows('divided-by-nought', [
-  ['mixture «1/0» turn', '1/0 divides by nought'],
+  ['mixture «1/0» turn', '1/0 divides by zero; the value is ignored.'],
   ['mixture «1 1/0» turns'],
   ['mixture 1/10 turn'],
   ['mixture 10/100 turn'],
@@ -56,11 +56,11 @@ rows('divided-by-nought', [
 rows('divided-by-nought', [['compression «8:0»'], ['compression 8.5:1'], ['compression 8:10']], 'engine');
 
 rows('hyphen-range', [
-  ['egt «1200-1300» F', 'Read as the range 1200..1300', 'egt 1200..1300 F'],
-  ['egt «1300-1200» F', 'written 1300..1200', 'egt 1300..1200 F'],
+  ['egt «1200-1300» F', 'Read as 1200..1300.', 'egt 1200..1300 F'],
+  ['egt «1300-1200» F', 'Write a range as 1300..1200, not with a hyphen.', 'egt 1300..1200 F'],
   ['run 50-80 km/h in top 11.2 s'],
-  ['egt «1200 - 1300» F', 'written 1200..1300', 'egt 1200..1300 F'],
-  ['egt «1-2-3» F', 'part a list with spaces'],
+  ['egt «1200 - 1300» F', 'Write a range as 1200..1300, not with a hyphen.', 'egt 1200..1300 F'],
+  ['egt «1-2-3» F', 'Separate the values of a list with spaces.'],
   ['mixture 1-1/2 turns'],
   ['initial -2 deg'],
   ['plug type 14-3'],
@@ -86,7 +86,7 @@ rows('reversed-range', [
 ]);
 
 rows('not-a-time', [
-  ['«09:75» idle 850', 'no time of day'],
+  ['«09:75» idle 850', '09:75 is not a time of day: hours go to 23, minutes and seconds to 59.'],
   ['«24:00» idle 850'],
   ['«09:30:60» idle 850'],
   ['23:59 idle 850'],
@@ -94,18 +94,21 @@ rows('not-a-time', [
 ]);
 
 rows('elapsed-without-unit', [
-  ['«+20 idle 850»', '"+20 idle" is no time'],
+  ['«+20 idle 850»', '"+20 idle" is not a time.'],
   ['«+20»'],
   ['+20 min idle 850'],
   ['+1.5 h idle 850'],
   ['initial +2 deg'],
 ]);
 
-rows('line-too-long', [[`«note ${'x'.repeat(1996)}»`, '2001 signs'], [`note ${'x'.repeat(1995)}`]]);
+rows('line-too-long', [
+  [`«note ${'x'.repeat(1996)}»`, 'This line is 2001 characters; lines over 2000 are not read.'],
+  [`note ${'x'.repeat(1995)}`],
+]);
 
 rows('meant-unknown', [
   ['idle 850 ; meant: «outside-bnad»', 'Did you mean outside-band?', 'idle 850 ; meant: outside-band'],
-  ['idle 850 ; meant: outside-band, «zzz»', 'No rule is called "zzz"'],
+  ['idle 850 ; meant: outside-band, «zzz»', 'There is no rule "zzz".'],
   ['idle 850 ; MEANT: Outside-Band ten-times'],
   ['idle 850 ; as it was meant: warm'],
   ['idle 850 ; meant: outside-band ; zzz, as it ran'],

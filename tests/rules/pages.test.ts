@@ -16,35 +16,37 @@ describe.each(RULES.map((rule) => [rule.code, rule] as const))('%s', (code, rule
       line.length > 120 ? page.includes(line.slice(0, 100)) : page.includes(line);
     expect(lines.filter((line) => !shown(line))).toEqual([]);
   });
-  test('tells how to silence it', () => expect(page).toContain(`; meant: ${code}`));
-  test('says how far it may be leaned on', () =>
-    expect(page).toMatch(/leaned on:\*\* (?:it follows from how|published, \w|from memory|common practice)/));
+  test('says how to silence it', () => expect(page).toContain(`; meant: ${code}`));
+  test('says how reliable it is', () =>
+    expect(page).toMatch(
+      /reliable it is:\*\* (?:it follows from the notation|published, \w|from memory|common practice)/,
+    ));
   if (rule.source) test('names its source', () => expect(page).toContain(rule.source));
 });
 
 test('a page reads well', () =>
-  expect(pageOf(ruleOf('not-a-day') as Rule)).toBe(`# Not a day of the calendar
+  expect(pageOf(ruleOf('not-a-day') as Rule)).toBe(`# Not a valid date
 
-\`not-a-day\`, an error: the line, or a part of it, cannot be read
+\`not-a-day\`, an error: all or part of the line cannot be read
 
-A day is written year-month-day with two figures for month and day, so that it means the same everywhere and sorts by itself.
+A date is written year-month-day with two digits each for month and day, so that it means the same everywhere and sorts by itself.
 
-**How far it may be leaned on:** published, ISO 8601.
+**How reliable it is:** published, ISO 8601.
 
-## Found here
+## Reported here
 
 \`\`\`tappet
 session 2026-5-2
   initial 9 deg
 \`\`\`
 
-## Nothing found here
+## Not reported here
 
 \`\`\`tappet
 session 2026-05-02
   initial 9 deg
 \`\`\`
 
-## When the line is as it should be
+## When the line is right as it is
 
-Write \`; meant: not-a-day\` at the end of the line. Several codes are parted by commas. In the editor the setting \`tappet.severity\` makes the rule louder, quieter or silent in all notebooks.`));
+Write \`; meant: not-a-day\` at the end of the line; separate several codes with commas. In the editor, the setting \`tappet.severity\` changes the severity of the rule in all notebooks, or turns it off.`));

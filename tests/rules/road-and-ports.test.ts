@@ -24,7 +24,10 @@ rows('torque-outside-spec', [['torque 70 lb-ft']]);
 rows(
   'outside-spec',
   [
-    ['plug gap «0.035 in»', 'above the specified plug gap, 0.025 in (the notebook does not say from where)'],
+    [
+      'plug gap «0.035 in»',
+      'Plug gap 0.035 in is above the specified plug gap, 0.025 in (source not written).',
+    ],
     ['plug gap 0.635 mm'],
     ['plug gap «0.7 mm»'],
     ['plug gap 0.025 in'],
@@ -37,7 +40,10 @@ rows(
 );
 
 rows('spec-differs', [
-  ['specs | head bolts torque 58..62 lb-ft | «head bolts» torque 30 lb-ft', 'stands above with 58..62 lb-ft'],
+  [
+    'specs | head bolts torque 58..62 lb-ft | «head bolts» torque 30 lb-ft',
+    'Head bolts: 58..62 lb-ft earlier, 30 lb-ft here; this one holds from here on.',
+  ],
   ['specs | head bolts torque 58..62 lb-ft | head bolts torque 58..62 lb-ft'],
   ['specs | head bolts torque 58..62 lb-ft | rod bolts torque 30 lb-ft'],
   ['specs | head bolts torque "3/8-16 grade 5" | head bolts torque 30 lb-ft'],
@@ -46,7 +52,10 @@ rows('spec-differs', [
 rows(
   'port-doubled',
   [
-    ['manifold rear brake booster | manifold front «brake booster»', 'on the port manifold rear already'],
+    [
+      'manifold rear brake booster | manifold front «brake booster»',
+      '"brake booster" is already on port "manifold rear".',
+    ],
     ['manifold rear brake booster | manifold front «Brake Booster»'],
     ['manifold rear capped | manifold front capped'],
     ['manifold rear open | manifold front open'],
@@ -61,10 +70,13 @@ rows(
   'port-connected-and-capped',
   [
     ['manifold rear «brake booster», capped'],
-    ['manifold rear «brake booster and capped»', 'cannot be capped and have "brake booster" on it'],
+    [
+      'manifold rear «brake booster and capped»',
+      'Port "manifold rear" is both capped and connected to "brake booster". Which is it?',
+    ],
     [
       'manifold rear brake booster | manifold rear «capped»',
-      'stands above as "brake booster", here as "capped"',
+      'Port "manifold rear" is "brake booster" above and "capped" here.',
     ],
     ['manifold rear brake booster | manifold rear «boost gauge»'],
     ['manifold rear brake booster | manifold rear brake booster'],
@@ -93,8 +105,11 @@ rows(
 rows(
   'cooler-order',
   [
-    ['oil: «pump -> aux cooler -> radiator -> pump»', 'before the main one'],
-    ['oil: «pump -> small cooler -> pump»', 'not in its place'],
+    ['oil: «pump -> aux cooler -> radiator -> pump»', 'The oil goes through the small cooler first.'],
+    [
+      'oil: «pump -> small cooler -> pump»',
+      'The oil has only a small cooler, which cannot keep up under load: it is meant to trim what a large one leaves (common practice, no source).',
+    ],
     ['oil: pump -> radiator -> aux cooler -> pump'],
     ['oil: pump -> cooler -> pump'],
   ],
@@ -106,7 +121,7 @@ rows(
   [
     [
       'recheck head bolts after 200 mi | session 2026-05-03 | «odometer 1300 mi»',
-      'recheck head bolts, 200 mi after the reminder of 2026-05-02',
+      'Recheck of head bolts is due: 200 mi since the reminder of 2026-05-02.',
     ],
     [
       'recheck head bolts after 200 mi | session 2026-05-03 | «odometer 1300 mi» | odometer 1310 mi | session 2026-05-04',
@@ -117,16 +132,25 @@ rows(
     ['recheck head bolts after 200 mi | session 2026-05-03 | odometer 1100 mi'],
     [
       'recheck head bolts every 200 mi | session 2026-05-03 | «odometer 1300 mi» | check head bolts ok | session 2026-05-04 | odometer 1400 mi | odometer 1499 mi | session 2026-05-05 | «odometer 1500 mi»',
-      'recheck head bolts, 200 mi after the reminder of 2026-05-03',
+      'Recheck of head bolts is due: 200 mi since the reminder of 2026-05-03.',
     ],
     [
       'recheck head bolts every 200 mi | session 2026-05-03 | «odometer 1300 mi» | done head bolts | session 2026-05-04 | odometer 1400 mi',
     ],
-    ['recheck head bolts after 1 day | «session 2026-05-03»', '1 day after'],
-    ['recheck head bolts after 1 heat cycle | water 180 F | «session 2026-05-03»', '1 heat cycle after'],
+    [
+      'recheck head bolts after 1 day | «session 2026-05-03»',
+      'Recheck of head bolts is due: 1 day since the reminder of 2026-05-02.',
+    ],
+    [
+      'recheck head bolts after 1 heat cycle | water 180 F | «session 2026-05-03»',
+      'Recheck of head bolts is due: 1 heat cycle since the reminder of 2026-05-02.',
+    ],
     ['recheck head bolts after 1 heat cycle | idle 800 rpm | session 2026-05-03'],
     ['recheck head bolts after 200 mi | session 2026-05-03 | odometer 1100..1400 mi'],
-    ['recheck head bolts after 1 heat cycle | water 180 F | «ports»', '1 heat cycle after'],
+    [
+      'recheck head bolts after 1 heat cycle | water 180 F | «ports»',
+      'Recheck of head bolts is due: 1 heat cycle since the reminder of 2026-05-02.',
+    ],
     [
       'recheck points gap after 30 days | recheck dwell after 60 days | «session 2026-06-05» | points gap 0.4 mm | dwell 50 deg | «session 2026-07-06»',
     ],
@@ -140,7 +164,7 @@ rows(
   [
     [
       'speed «80 mph» @ 3000 rpm in fourth',
-      'At 3000 rpm fourth gives 55.8 mph: a faster reading is not possible in that gear',
+      'At 3000 rpm fourth gives 55.8 mph, so a faster reading is not possible in that gear (common practice, no source).',
     ],
     ['speed «80 mph» @ 3000 rpm', 'in any gear'],
     ['speed «30 mph» @ 3000 rpm in fourth', 'another gear'],
@@ -164,7 +188,7 @@ rows(
 rows(
   'tyre-unreadable',
   [
-    ['tyre «"big blocks"»', 'tells no diameter'],
+    ['tyre «"big blocks"»', '"big blocks" gives no diameter.'],
     ['tyre 185/65R15'],
     ['tyre "185 R 14"'],
     ['tyre diameter 25 in | tyre "big blocks"'],
@@ -189,7 +213,7 @@ rows('revs-above-red-line', [['engine speed 6200 rpm']]);
 rows('odometer-backwards', [
   [
     'odometer 1200 mi | session 2026-05-03 | odometer «1020 mi»',
-    'less than the last one of 2026-05-02, 1200 mi',
+    'Odometer 1020 mi is less than the last reading of 2026-05-02, 1200 mi.',
   ],
   ['odometer 1200 mi | odometer «1900 km»'],
   ['odometer 1200 mi | odometer 1200 mi'],
@@ -199,8 +223,11 @@ rows('odometer-backwards', [
 rows('hours-backwards', [['hours 120 | hours «102»', '120 h'], ['hours 120 | hours 121']]);
 
 rows('file-missing', [
-  ['photo «photos/lost.jpg»', 'The photo "photos/lost.jpg" is not there'],
-  ['log "«lost; run.csv»"', 'from the folder of this notebook'],
+  ['photo «photos/lost.jpg»', 'Can\'t find the photo "photos/lost.jpg".'],
+  [
+    'log "«lost; run.csv»"',
+    'Can\'t find the log "lost; run.csv". Paths are relative to this notebook\'s folder.',
+  ],
   ['photo lost.jpg ; meant: file-missing'],
   ['log ../lost.csv'],
   ['photo'],
@@ -209,7 +236,7 @@ rows('file-missing', [
 ]);
 
 rows('log-outside', [
-  ['log «../run.csv»', 'lies outside the folder'],
+  ['log «../run.csv»', '"../run.csv" is outside this notebook\'s folder and is not read.'],
   ['log «/home/run.csv»'],
   ['log «C:/run.csv»'],
   ['log "«..\\run.csv»"'],
@@ -225,7 +252,10 @@ rows('done-nothing-open', [
     'open are: head bolts',
     'recheck head bolts after 200 mi | done head bolts',
   ],
-  ['recheck head bolts after 200 mi | check head bolts ok | done «head bolts»', 'nothing is'],
+  [
+    'recheck head bolts after 200 mi | check head bolts ok | done «head bolts»',
+    'Nothing called "head bolts" is open; there is no open todo, fault or reminder.',
+  ],
 ]);
 rows('check-misspelt', [
   ['recheck throttle returns after 1 day | check throttle returns ok'],

@@ -2,10 +2,10 @@
 import { rows } from './found.ts';
 
 rows('change-of-reading', [
-  ['timing «+2 deg»', 'A change is written of initial.'],
+  ['timing «+2 deg»', 'Write a change under initial.'],
   ['timing «- 2°»', 'taken as the reading itself'],
   ['timing -2 deg'],
-  ['idle «+50»', 'written of idle screw'],
+  ['idle «+50»', 'Write a change under idle screw.'],
   ['air temperature -5 C'],
   ['initial +2 deg'],
 ]);

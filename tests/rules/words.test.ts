@@ -17,7 +17,11 @@ for (const section of ['ports', 'parts', 'words', 'specs', 'limits', 'engine'])
     'unknown-word',
     [
       ['«sesion» 2026-05-03 10:00 Leaner', 'Did you mean session?', 'session 2026-05-03 10:00 Leaner'],
-      ['«Sessions» 2026-05-03', 'what follows belongs to the section above', 'session 2026-05-03'],
+      [
+        '«Sessions» 2026-05-03',
+        'Until it is fixed, the lines below belong to the section above.',
+        'session 2026-05-03',
+      ],
     ],
     section,
   );
@@ -48,7 +52,10 @@ rows('unknown-place', [
 ]);
 
 rows('direction-in-words', [
-  ['initial 2 deg «retarded»', 'such as -2 deg; a mark after top dead centre as 2 deg ATDC'],
+  [
+    'initial 2 deg «retarded»',
+    'Write a change with a sign (-2 deg), or timing after top dead centre as 2 deg ATDC.',
+  ],
   ['initial «retarded» 2 deg'],
   ['timing 2 deg «advanced» @ 900 rpm'],
   ['initial 2 deg ATDC'],
@@ -58,12 +65,12 @@ rows('direction-in-words', [
 rows('unknown-place', [['initial retarded 2 deg'], ['cam timing retarded 4 deg']]);
 
 rows('place-after-value', [
-  ['mixture «1 1/4 turns left»', 'write left 1 1/4 turns', 'mixture left 1 1/4 turns'],
-  ['plug gap «0.035 in #3»', 'write #3 0.035 in', 'plug gap #3 0.035 in'],
-  ['valve lash «.012 in intake .020 in exhaust»', '"intake" stands after its value'],
+  ['mixture «1 1/4 turns left»', 'Write left 1 1/4 turns.', 'mixture left 1 1/4 turns'],
+  ['plug gap «0.035 in #3»', 'Write #3 0.035 in.', 'plug gap #3 0.035 in'],
+  ['valve lash «.012 in intake .020 in exhaust»', '"intake" comes after its value and is taken as a remark.'],
   ['mixture left 1 1/4 turns, right 1 1/2 turns'],
   ['idle 850 rpm left running'],
-  ['tube 402 F all'],
+  ['tube 388 F all'],
 ]);
 
 rows('misspelt-word', [
@@ -72,15 +79,15 @@ rows('misspelt-word', [
   ['knock «heavvy»', 'Did you mean heavy?', 'knock heavy'],
   ['idle 850 rpm in neutral'],
   ['idle 850 rpm a little rough'],
-  ['tube 400 F infrared, loads of smoke'],
+  ['tube 400 F probe, loads of smoke'],
   ['plug #4 tan and dry'],
 ]);
 
 rows('unknown-flag', [
-  ['fault throttle: sticks «[saftey]»', '[safety]', 'fault throttle: sticks [safety]'],
-  ['fault throttle: sticks «[urgent]»', 'does nothing'],
-  ['fault throttle: sticks [safety]'],
-  ['fault throttle: sticks [Safety]'],
+  ['fault steering: binds «[saftey]»', '[safety]', 'fault steering: binds [safety]'],
+  ['fault steering: binds «[urgent]»', '[urgent] has no effect.'],
+  ['fault steering: binds [safety]'],
+  ['fault steering: binds [Safety]'],
 ]);
 
 rows('nothing-said', [
@@ -88,24 +95,24 @@ rows('nothing-said', [
   ['todo: new leads'],
   [
     'keep | session 2026-05-03 | «revert to last keep»',
-    'is of 2026-05-02',
+    'The last session marked to keep is 2026-05-02.',
     'keep | session 2026-05-03 | revert to 2026-05-02',
   ],
-  ['«revert»', 'the day to go back to'],
+  ['«revert»', 'Write the date to go back to.'],
   ['«done»'],
-  ['«fit»', 'what it is about'],
+  ['«fit»', 'This fit is empty.'],
   ['«check»'],
   ['«check ok»'],
   ['«photo»', 'path'],
   ['«note»'],
-  ['«09:30»', 'at that time'],
+  ['«09:30»', 'Nothing follows the time.'],
   ['«trial»', 'what is tried'],
-  ['«trial stop hole ->»', 'what it should change'],
+  ['«trial feed restrictor ->»', 'what it should change'],
   ['«recheck»'],
-  ['«revert»', 'the day to go back to'],
+  ['«revert»', 'Write the date to go back to.'],
   ['«revert to»'],
   ['keep'],
-  ['todo choke'],
+  ['todo strainer'],
 ]);
 
 rows('no-value', [
@@ -122,13 +129,20 @@ rows('no-value', [
   ['vacuum advance plugged'],
   ['plug #4 sooty'],
 ]);
-rows('part-with-value', [['«initial 9 deg»', 'stands under a session'], ['carb twin "38 mm"']], 'parts');
+rows(
+  'part-with-value',
+  [
+    ['«initial 9 deg»', 'Write what was set or read under a session, or a description in quotes.'],
+    ['carb twin "38 mm"'],
+  ],
+  'parts',
+);
 rows('no-value', [['«firing order»', 'joined by hyphens'], ['firing order 1-2']], 'engine');
 
 rows(
   'own-word-incomplete',
   [
-    ['«flap gap» 2..5 mm', 'write setting or reading'],
+    ['«flap gap» 2..5 mm', 'Is "flap gap" a setting or a reading? Write one of the two after it.'],
     ['«flap gap»'],
     ['flap gap: setting, 2..5 mm'],
     ['flap gap: reading'],

@@ -1,16 +1,16 @@
 /** Work lines: items, checks, parts, trials, changes. */
 import { rows } from './found.ts';
 
-const FAULT = 'fault throttle: sticks [safety]';
+const FAULT = 'fault steering: binds [safety]';
 
 rows('road-run-open-fault', [
-  [`${FAULT} | «speed 30 mph»`, 'throttle (2026-05-02)'],
+  [`${FAULT} | «speed 30 mph»`, 'steering (2026-05-02)'],
   [`${FAULT} | «run time 12 s»`],
   [`${FAULT} | «egt 1200 F on the road»`],
   [`${FAULT} | session 2026-05-03 | «speed 30 mph»`],
-  [`${FAULT} | done throttle | speed 30 mph`],
+  [`${FAULT} | done steering | speed 30 mph`],
   [`${FAULT} | idle 850 rpm`],
-  ['fault choke: binds | speed 30 mph'],
+  ['fault strainer: binds | speed 30 mph'],
 ]);
 
 rows('road-run-check-due', [
@@ -23,7 +23,10 @@ rows('road-run-check-due', [
   ['fuel line 3/8 in | «speed 30 mph» | run time 12 s | fuel line 1/4 in | «speed 32 mph» | speed 33 mph'],
   [`fuel line 3/8 in | «speed 30 mph»${' | note a long day'.repeat(120)} | speed 32 mph`],
   ['fuel line 3/8 in | «speed 30 mph» | fuel line 1/2 in | «speed 32 mph»'],
-  ['check throttle return bad | «speed 30 mph»', 'was bad when it was last checked'],
+  [
+    'check throttle return bad | «speed 30 mph»',
+    '"throttle return" was bad at the last check of 2026-05-02. Fix it and check it again before driving.',
+  ],
   ['idle screw 1 turn | check throttle return bad | «speed 30 mph»', 'was bad'],
   ['idle screw 1 turn | check throttle return ok | speed 30 mph'],
   ['idle screw 1 turn | check throttle-return ok | speed 30 mph'],
@@ -43,10 +46,10 @@ rows('check-misspelt', [
 ]);
 
 rows('done-nothing-open', [
-  ['todo choke: cable | done «chok»', 'Did you mean choke?', 'todo choke: cable | done choke'],
-  ['done «choke»', 'nothing is'],
-  ['todo choke: cable | done choke | done «choke»'],
-  ['todo choke: cable | done Choke: hooked up'],
+  ['todo strainer: cable | done «strainr»', 'Did you mean strainer?', 'todo strainer: cable | done strainer'],
+  ['done «strainer»', 'Nothing called "strainer" is open; there is no open todo, fault or reminder.'],
+  ['todo strainer: cable | done strainer | done «strainer»'],
+  ['todo strainer: cable | done Strainer: cleaned'],
   [
     'fault brakes: drag | done «brakes adjusted»',
     'Did you mean brakes: adjusted?',
@@ -60,9 +63,9 @@ rows('done-nothing-open', [
   ['todo: new gasket at the rear | done new gasket at the rear'],
 ]);
 rows('same-name-twice', [
-  ['todo choke: cable | fault «choke»: binds', 'the todo of 2026-05-02: cable'],
-  ['todo choke: cable | done choke | todo choke: cable again'],
-  ['todo choke: cable | todo hose: brittle'],
+  ['todo strainer: cable | fault «strainer»: binds', 'the todo of 2026-05-02: cable'],
+  ['todo strainer: cable | done strainer | todo strainer: cable again'],
+  ['todo strainer: cable | todo hose: brittle'],
 ]);
 
 rows(
@@ -87,20 +90,23 @@ rows('not-fitted', [
 ]);
 
 rows('change-without-start', [
-  ['mixture «in 1/4 turn»', 'not known what mixture was'],
-  ['mixture left «in 1/4 turn»', 'mixture left was'],
+  ['mixture «in 1/4 turn»', 'No earlier value for mixture, so only the change is recorded.'],
+  ['mixture left «in 1/4 turn»', 'No earlier value for mixture left, so only the change is recorded.'],
   ['mixture «in 1/4 turn» | mixture out 1/8 turn'],
   ['mixture 1 turn | mixture left in 1/4 turn'],
   ['initial 9 deg | initial +2 deg'],
   [
     'plug gap 0.028 0.030 in | plug gap «+0.002 in»',
-    'how each of them is now, so that plug gap is not known',
+    'One change for several values of plug gap does not give the new value of each, so plug gap is now unknown.',
   ],
-  ['mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm | mechanical «+2 deg»', 'so that mechanical is not known'],
+  [
+    'mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm | mechanical «+2 deg»',
+    'One change for several values of mechanical does not give the new value of each, so mechanical is now unknown.',
+  ],
 ]);
 
 rows('recheck-without-end', [
-  ['«recheck head bolts»', 'When?'],
+  ['«recheck head bolts»', 'When is it due?'],
   ['recheck head bolts after «200»'],
   ['recheck head bolts after «200 psi»'],
   ['recheck head bolts after 200 mi'],
@@ -109,30 +115,33 @@ rows('recheck-without-end', [
   ['recheck valve lash after 30 days'],
 ]);
 
-const TRIAL = 'trial stop hole -> vacuum advance';
+const TRIAL = 'trial feed restrictor -> oil pressure';
 rows('row-outside-trial', [
-  ['«1/4 in 7 deg»', 'Write its word first'],
-  ['«want 8 deg»', 'belongs to a trial'],
-  ['«32 deg total»', 'write total 32 deg', 'total 32 deg'],
-  ['«850 idle»', 'write idle 850', 'idle 850'],
-  ['«850 rpm all day»', 'Write its word first'],
-  [`${TRIAL} | 1/4 in 7 deg | initial 9 deg | «9/32 in 9.5 deg»`],
-  [`${TRIAL} | 1/4 in 7 deg | note bushed | 9/32 in 9.5 deg`],
+  ['«1/8 in 12 psi»', 'For a setting or reading, write its word first.'],
+  ['«want 13 psi»', 'belongs to a trial'],
+  ['«32 deg total»', 'Write the word first: total 32 deg.', 'total 32 deg'],
+  ['«850 idle»', 'Write the word first: idle 850.', 'idle 850'],
+  ['«850 rpm all day»', 'For a setting or reading, write its word first.'],
+  [`${TRIAL} | 1/8 in 12 psi | initial 9 deg | «5/32 in 14.5 psi»`],
+  [`${TRIAL} | 1/8 in 12 psi | note oil hot | 5/32 in 14.5 psi`],
 ]);
 rows('row-incomplete', [
-  [`${TRIAL} | «1/4 in»`, 'gives stop hole and then vacuum advance'],
-  [`${TRIAL} | 1/4 in 7 deg`],
-  [`${TRIAL} | #7 drill 7 deg`],
-  ['1/4 in'],
+  [`${TRIAL} | «1/8 in»`, 'A value is missing: a row gives feed restrictor, then oil pressure.'],
+  [`${TRIAL} | 1/8 in 12 psi`],
+  [`${TRIAL} | #7 drill 12 psi`],
+  ['1/8 in'],
 ]);
 rows('want-without-rows', [
-  [`${TRIAL} | «want 8 deg»`, 'no row'],
-  [`${TRIAL} | 1/4 in 7 deg | «want 8 deg»`, 'one row'],
-  [`${TRIAL} | 1/4 in 7 deg | 9/32 in 9.5 deg | want 8 deg`],
+  [`${TRIAL} | «want 13 psi»`, 'No row so far; it takes at least two to estimate a size.'],
+  [`${TRIAL} | 1/8 in 12 psi | «want 13 psi»`, 'one row'],
+  [`${TRIAL} | 1/8 in 12 psi | 5/32 in 14.5 psi | want 13 psi`],
 ]);
 
 rows('overridden', [
-  ['initial 9 deg | «initial» 11 deg', 'set again before anything was read'],
+  [
+    'initial 9 deg | «initial» 11 deg',
+    'Initial is set twice with nothing in between; the first value was never used.',
+  ],
   ['initial 9 deg | idle 850 rpm in neutral | initial 11 deg'],
   ['initial 9 deg | note too little | initial 11 deg'],
   ['initial 9 deg | initial +2 deg'],

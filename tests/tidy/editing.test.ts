@@ -13,7 +13,7 @@ const regExp = ({ pattern, flags }: { pattern: string; flags: string }, more = '
 test.each([
   ['mixture 1 1/2 turns', ['mixture', '1', '1/2', 'turns']],
   ['plug #4 all-in', ['plug', '#4', 'all-in']],
-  ['~480 F, 0.035" +2deg', ['480', 'F', '0.035', '2', 'deg']],
+  ['~205 kPa, 0.035" +2deg', ['205', 'kPa', '0.035', '2', 'deg']],
   ['torque 60 N·m', ['torque', '60', 'N·m']],
   ["driver's tür", ["driver's", 'tür']],
 ])('the words of %s', (line, words) => {
@@ -23,7 +23,7 @@ test.each([
 test.each([
   ['session 2026-05-02 09:30  Springs', true],
   ['Engine', true],
-  ['  trial stop hole -> vacuum advance', true],
+  ['  trial feed restrictor -> oil pressure', true],
   ['  initial 9 deg', false],
   ['enginehouse', false],
 ])('%s: Enter indents: %s', (line, indents) => {

@@ -5,8 +5,8 @@ import { unitById } from '../../server/trade/units.ts';
 
 it.each<[Interval, string | undefined, string]>([
   [exact(9), 'deg', '9 deg'],
-  [about(480), 'F', '~480 F'],
-  [range(450, 580), 'F', '450..580 F'],
+  [about(205), 'kPa', '~205 kPa'],
+  [range(190, 220), 'kPa', '190..220 kPa'],
   [atMost(34), 'deg', '<= 34 deg'],
   [atLeast(800), 'F', '>= 800 F'],
   [exact(31.5), 'deg', '31.5 deg'],

@@ -130,6 +130,14 @@ describe('files', () => {
     );
   });
 
+  test.each(['(', ')', ' (', 'rpm ', 'a ', '\t', '(]', 'egt # '])(
+    'a heading that goes on and on: %j',
+    (sign) => {
+      const log = readLog(`RPM;${sign.repeat(200_000)}\n900;1\n`);
+      expect('problem' in log ? log.problem : log.columns.map(({ name }) => name)).toEqual(['engine speed']);
+    },
+  );
+
   test('more lines than a call takes arguments', () => {
     const log = readLog(`RPM\n${'900\n'.repeat(200_000)}`);
     expect('problem' in log ? log.problem : log.rows).toBe(200_000);

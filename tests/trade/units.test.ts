@@ -100,7 +100,7 @@ describe('spellings as people write them', () => {
     ['in Neutral', undefined],
     ['rpm in drive', 'rpm'],
     ['m in', 'm'],
-    ['F infrared at', 'F'],
+    ['F probe at', 'F'],
     ['hogsheads', undefined],
     ['', undefined],
   ])('%s', (written, id, length = 1) => {

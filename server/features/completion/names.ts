@@ -84,7 +84,7 @@ function quantityOffers(question: CompletionQuestion, phrase: Phrase, quantity: 
     text: name,
     from: phrase.from,
     to: endOf(question, phrase, spelling),
-    ...(spelling !== name && { foundBy: spelling }),
+    ...(spelling !== name && { foundBy: spelling, byAlias: true }),
   };
   return [word, ...readyOffers(question, phrase, quantity)];
 }

@@ -4,11 +4,13 @@ import { partsWithin } from '../../model/files.ts';
 import type { CompletionQuestion, FolderEntry, Offer } from './suggestion.ts';
 
 /** Which files such a line is likely to name. */
-const ENDINGS: Readonly<Record<string, RegExp>> = {
-  photo: /\.(?:jpe?g|png|gif|webp|heic|avif|tiff?|bmp|svg)$/i,
-  log: /\.(?:csv|tsv|txt|log|dat)$/i,
-  use: /\.tappet$/i,
-};
+const ENDINGS: ReadonlyMap<string, RegExp> = new Map(
+  Object.entries({
+    photo: /\.(?:jpe?g|png|gif|webp|heic|avif|tiff?|bmp|svg)$/i,
+    log: /\.(?:csv|tsv|txt|log|dat)$/i,
+    use: /\.tappet$/i,
+  }),
+);
 
 interface PathBegun {
   readonly word: string;
@@ -43,7 +45,7 @@ const MOST = 200;
 /** Folders, and the files that such a line is likely to name. */
 export function pathOffers({ folder = [] }: CompletionQuestion, { word, from }: PathBegun): readonly Offer[] {
   return folder
-    .filter(({ name, isFolder }) => !name.startsWith('.') && (isFolder || ENDINGS[word]?.test(name)))
+    .filter(({ name, isFolder }) => !name.startsWith('.') && (isFolder || ENDINGS.get(word)?.test(name)))
     .toSorted(byName)
     .slice(0, MOST)
     .map(({ name, isFolder }) => ({

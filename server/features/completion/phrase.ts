@@ -27,4 +27,5 @@ export function endOf(question: CompletionQuestion, phrase: Phrase, name: string
     : to;
 }
 
-const normal = (text: string): string => text.toLowerCase().replace(/[\s-]+/g, ' ');
+/** As names are compared: a hyphen may have been typed as a blank. */
+export const normal = (text: string): string => text.toLowerCase().replace(/[\s-]+/g, ' ');

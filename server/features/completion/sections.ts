@@ -54,6 +54,11 @@ const TRIAL: Form = {
   lines: ['trial $1 -> $2', '  $3', '  want $0'],
 };
 
+/** The lines of every template that has some to be filled in; that of a session is whole from the start. */
+export const TEMPLATES: readonly (readonly string[])[] = [...SECTIONS, TRIAL]
+  .map(({ lines }) => lines)
+  .filter((lines) => lines.length > 1);
+
 /** A head stands at the edge, wherever the cursor was; a trial only in a session. */
 export function sectionOffers(question: CompletionQuestion): readonly Offer[] {
   const { carried, from, today, written } = question;

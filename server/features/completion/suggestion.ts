@@ -33,6 +33,8 @@ export interface Suggestion {
   readonly range: Range;
   /** What is typed to find it, where that is not the label: another spelling. */
   readonly foundBy?: string;
+  /** `foundBy` is another name of the same thing, which shows why it is listed. */
+  readonly byAlias?: boolean;
   /** `text` with stops for the cursor, as the protocol writes them, for editors that can. */
   readonly snippet?: string;
 }

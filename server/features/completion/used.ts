@@ -1,4 +1,4 @@
-/** What this notebook uses, counted over the pages above: what was written often will be written again. */
+/** What this notebook uses, counted over the lines above: what was written often will be written again. */
 import { keptByPage } from '../../model/kept.ts';
 import type { QuantityEntry, Said } from '../../model/notebook.ts';
 import type { Reading } from '../../model/page.ts';
@@ -8,15 +8,18 @@ import type { Value } from '../../model/values.ts';
 /** How often; nothing that was never used is in it. */
 export type Used = ReadonlyMap<string, number>;
 
-/** Pages further up count no more: habits change, and a list must come at once in a notebook of any length. */
-const PAGES_COUNTED = 60;
+/** Lines further up count no more: habits change, and a list must come at once in a notebook of any length. */
+const LINES_COUNTED = 600;
 
 /** `name of quantity`, `quantity|unit id`, `quantity@in neutral`, `quantity#left`. */
 export function usedAbove(snapshot: Snapshot, line: number): Used {
-  const last = pageAt(snapshot, line);
+  const first = Math.max(0, line - LINES_COUNTED);
   const used = new Map<string, number>();
-  for (let page = Math.max(0, last - PAGES_COUNTED); page <= last; page++)
-    for (const key of usesOn(snapshot, page)) used.set(key, (used.get(key) ?? 0) + 1);
+  for (let page = pageAt(snapshot, first); page <= pageAt(snapshot, line); page++) {
+    const start = snapshot.starts[page] as number;
+    for (const { row, key } of usesOn(snapshot, page))
+      if (start + row >= first && start + row < line) used.set(key, (used.get(key) ?? 0) + 1);
+  }
   return used;
 }
 
@@ -24,7 +27,7 @@ export const unitKey = (quantity: string, unit: string): string => `${quantity}|
 export const placeKey = (quantity: string, place: string): string => `${quantity}#${place}`;
 const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
 
-/** The words said beside a quantity, the most usual first: `in neutral`, `infrared`. */
+/** The words said beside a quantity, the most usual first: `in neutral`, `probe`. */
 export function wordsBeside(used: Used, quantity: string): readonly string[] {
   const begin = besideKey(quantity, '');
   return [...used]
@@ -33,8 +36,16 @@ export function wordsBeside(used: Used, quantity: string): readonly string[] {
     .map(([key]) => key.slice(begin.length));
 }
 
+interface Use {
+  /** Line of its page, from zero. */
+  readonly row: number;
+  readonly key: string;
+}
+
 const usesOn = keptByPage((readings: readonly Reading[]) =>
-  readings.flatMap(({ entry }) => ('said' in entry ? usesOf(entry) : [])),
+  readings.flatMap(({ entry }, row) =>
+    'said' in entry ? usesOf(entry).map((key): Use => ({ row, key })) : [],
+  ),
 );
 
 function usesOf({ quantity: { name }, said, line }: QuantityEntry): readonly string[] {

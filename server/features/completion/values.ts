@@ -25,7 +25,8 @@ export function valueOffers(
     // Degrees are left out as often as not, but whoever waits after the number is asking.
     const units =
       unasked && quantity.bare && quantity.dimension !== 'angle' ? [] : unitOffers(question, quantity);
-    return unasked ? units : [...units, ...besideOffers(question, quantity)];
+    const isUnit = units.some(({ label }) => label === question.typed);
+    return unasked || isUnit ? units : [...units, ...besideOffers(question, quantity)];
   }
   const isSaid = group !== undefined && (group.values.length > 0 || group.conditions.length > 0);
   if (isSaid) return unasked ? [] : besideOffers(question, quantity);

@@ -5,7 +5,7 @@ import { isResponse } from '../../model/comparable.ts';
 import { isKept } from '../../model/kept-sessions.ts';
 import { lineOf, readingAt } from '../../model/locate.ts';
 import { sessionsOf } from '../../model/sessions.ts';
-import { readTrial } from '../../model/trials.ts';
+import { axesOf } from '../../model/trials.ts';
 import { ROAD_CHECKS } from '../../trade/checks.ts';
 import type { Quantity } from '../../trade/quantity.ts';
 import type { Dimension } from '../../trade/units.ts';
@@ -160,7 +160,7 @@ export function trialOffers(question: CompletionQuestion, syntax: Syntax<'trial'
 export function rowOffers(question: CompletionQuestion, syntax: Syntax<'row' | 'want'>): readonly Offer[] {
   const { carried, written } = question;
   if (!carried.trial || !endsInNumber(written)) return [];
-  const { knob, response } = readTrial(carried.trial, carried.words);
+  const { knob, response } = axesOf(carried.trial, carried.words);
   const isFirst = syntax.groups.flatMap(({ values }) => values).length <= 1;
   const axis = isFirst === (syntax.kind === 'row') ? knob : response;
   const dimensions = [axis.unit.dimension, axis.quantity?.dimension];

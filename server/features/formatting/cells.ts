@@ -56,7 +56,7 @@ export function cellsOf(entry: Entry, before: Carried): Cells | undefined {
 function isBroken({ kind, line }: Entry): boolean {
   const { kinds } = line.tokens;
   const strange = kinds.includes(KIND.Unknown) || kinds.includes(KIND.OpenText);
-  return kind === 'unknown' || line.tooLong || strange || !isEmpty(line.syntax.stray);
+  return kind === 'unknown' || kind === 'conflict' || line.tooLong || strange || !isEmpty(line.syntax.stray);
 }
 
 function depthOf({ kind, line }: Entry, { section, trial }: Carried): Cells['depth'] {

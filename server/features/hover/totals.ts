@@ -18,28 +18,30 @@ import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
 
 /** Which totals belong to which word. */
-const TOTALS_OF: Readonly<Record<string, readonly string[]>> = {
-  initial: ['total', 'timing at idle', 'cruise total'],
-  mechanical: ['total', 'timing at idle', 'cruise total', 'all in', 'slope'],
-  'mechanical limit': ['total', 'cruise total', 'all in'],
-  'vacuum advance': ['cruise total', 'timing at idle'],
-  'vacuum limit': ['cruise total', 'timing at idle'],
-  'vacuum source': ['cruise total', 'timing at idle'],
-  timing: ['total', 'timing at idle'],
-  total: ['total'],
-  'cruise total': ['cruise total'],
-  'all in': ['all in'],
-  idle: ['timing at idle'],
-  depression: ['timing at idle'],
-};
+const TOTALS_OF: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    initial: ['total', 'timing at idle', 'cruise total'],
+    mechanical: ['total', 'timing at idle', 'cruise total', 'all in', 'slope'],
+    'mechanical limit': ['total', 'cruise total', 'all in'],
+    'vacuum advance': ['cruise total', 'timing at idle'],
+    'vacuum limit': ['cruise total', 'timing at idle'],
+    'vacuum source': ['cruise total', 'timing at idle'],
+    timing: ['total', 'timing at idle'],
+    total: ['total'],
+    'cruise total': ['cruise total'],
+    'all in': ['all in'],
+    idle: ['timing at idle'],
+    depression: ['timing at idle'],
+  }),
+);
 
 /** Told here, at the line and as far as they are known, and not once more among the other figures. */
-export const TOTALS: ReadonlySet<string> = new Set(Object.values(TOTALS_OF).flat());
+export const TOTALS: ReadonlySet<string> = new Set([...TOTALS_OF.values()].flat());
 
 /** Markdown; empty for words that go into no total. */
 export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
   const names =
-    entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF[entry.quantity.name] : undefined;
+    entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF.get(entry.quantity.name) : undefined;
   if (!names) return '';
   const speed = speedOf(entry, focus, question.reading);
   const told = (derived: Derived) => derivedText(question, derived, entry.quantity.name);

@@ -1,36 +1,38 @@
 /** How far a reading is from the last one under the same conditions. */
 
 import { type Observation, observationsOn } from '../../model/observe.ts';
-import type { Reading } from '../../model/page.ts';
+import type { Page, Reading } from '../../model/page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot.ts';
 import { formatValue } from '../../trade/format.ts';
 import { exact, middle } from '../../trade/interval.ts';
 import { convertDifference, unitById } from '../../trade/units.ts';
 import type { Remark } from './hint.ts';
 
-/** Pages above that are searched for the reading before: hints must come at once in a notebook of any length. */
-const PAGES_SEARCHED = 200;
+/** Lines above that are searched for the reading before: hints must come at once in a notebook of any length. */
+const LINES_SEARCHED = 2000;
 
 type Line = Reading & { readonly at: number };
 
 /** By line. Of a list its mean; `lines` follow one another. */
 export function readingChanges(snapshot: Snapshot, lines: readonly Line[]): ReadonlyMap<number, Remark> {
-  const asked = new Map(lines.map(({ where, at }) => [where.ref.line, at]));
   const [first, last] = [lines[0]?.at, lines.at(-1)?.at];
   const changes = new Map<number, Remark>();
   if (first === undefined || last === undefined) return changes;
-  const latest = new Map<string, Observation>();
-  const from = Math.max(0, pageAt(snapshot, first) - PAGES_SEARCHED);
-  for (let page = from; page <= pageAt(snapshot, last); page++) {
+  const latest = new Map<string, { readonly at: number; readonly was: Observation }>();
+  for (let page = pageAt(snapshot, first - LINES_SEARCHED); page <= pageAt(snapshot, last); page++) {
     const observations = observationsOn(snapshot, page);
     const lists = new Set(observations.filter(({ ofList }) => ofList).map(({ by }) => by.ref.line));
+    const { lineIds } = snapshot.pages[page] as Page;
+    let row = 0;
     for (const now of observations) {
       if (now.ofList) continue;
-      const at = asked.get(now.by.ref.line);
-      const was = latest.get(now.key);
-      const remark = at !== undefined && was ? changeSince(was, now, lists.has(now.by.ref.line)) : undefined;
-      if (at !== undefined && remark) changes.set(at, remark);
-      latest.set(now.key, now);
+      while (row < lineIds.length && lineIds[row] !== now.by.ref.line) row++; // both are in the order of lines
+      const at = (snapshot.starts[page] as number) + row;
+      const before = latest.get(now.key);
+      latest.set(now.key, { at, was: now });
+      if (at < first || at > last || !before || before.at < at - LINES_SEARCHED) continue;
+      const remark = changeSince(before.was, now, lists.has(now.by.ref.line));
+      if (remark) changes.set(at, remark);
     }
   }
   return changes;

@@ -14,6 +14,7 @@ import { lineCount } from '../../model/locate.ts';
 import { today } from '../clock.ts';
 import { COMMAND_NAMES, runCommand } from '../commands.ts';
 import { toCodeLens, toCompletionItem, toInlayHint } from '../convert-writing.ts';
+import { isBetweenStops } from '../fresh.ts';
 import { allOf } from '../pausing.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from '../rows.ts';
 
@@ -23,15 +24,20 @@ export const WHILE_TYPING: readonly Handler[] = [
   aboutNotebook({
     request: CompletionRequest.type,
     capability: { completionProvider: { triggerCharacters: [' ', '#', '@', '/', '['] } },
-    run: async ({ snapshot, uri, listFolder }, { position, context }) => {
+    run: async ({ snapshot, document: { fresh }, uri, listFolder, client }, { position, context }) => {
+      const byTrigger = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
+      // An open list would take the Tab that goes on to the next stop; whoever asks for one has it.
+      if (byTrigger && client.snippets && isBetweenStops(fresh, position.line)) return [];
       const parts = folderWanted(snapshot, position);
       const folder = parts && (await listFolder(uri, parts));
-      const unasked =
-        context?.triggerKind === CompletionTriggerKind.TriggerCharacter && context.triggerCharacter === ' ';
+      const unasked = byTrigger && context?.triggerCharacter === ' ';
       return suggestionsAt(snapshot, position, { today: today(), unasked, ...(folder && { folder }) });
     },
-    convert: (suggestions, { client }) =>
-      suggestions.map((suggestion, rank) => toCompletionItem(suggestion, rank, client)),
+    // Asked again at every letter: what begins with the letters typed is for the server to say.
+    convert: (suggestions, { client }) => ({
+      isIncomplete: true,
+      items: suggestions.map((suggestion, rank) => toCompletionItem(suggestion, rank, client)),
+    }),
   }),
   aboutNotebook({
     request: InlayHintRequest.type,

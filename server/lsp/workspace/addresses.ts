@@ -35,8 +35,13 @@ function decoded(part: string): string {
   }
 }
 
+/** Half of a surrogate pair, which no URI can hold; a disk takes it for the replacement character too. */
+const HALF = /\p{Surrogate}/gu;
+
+const encoded = (part: string): string => encodeURIComponent(part.replace(HALF, '\uFFFD'));
+
 const together = (start: string, parts: readonly string[]): string =>
-  `${start}/${parts.map(encodeURIComponent).join('/')}`;
+  `${start}/${parts.map(encoded).join('/')}`;
 
 /** The one spelling of an address. */
 export function plainAddress(uri: string): string {

@@ -48,7 +48,7 @@ export function createEveryReport({ documents, workspace, settings, client }: Ar
     const read = await workspace.notebookAt(notebook.uri, pause);
     if (!read) return undefined;
     const snapshot = openNotebook(textOf(read.snapshot), read.snapshot.shared);
-    const report = reportOn({ uri: notebook.uri, snapshot, typed: [] }, asked, client());
+    const report = reportOn({ uri: notebook.uri, snapshot, typed: [], edited: undefined }, asked, client());
     kept.set(notebook, { settings: asked, around, report });
     return report;
   };

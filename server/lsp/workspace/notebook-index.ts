@@ -25,6 +25,10 @@ export interface NotebookIndex {
   readonly readAll: (progress: Progress) => Promise<void>;
   /** Waits until all have been read, from the start on: what is asked of all must not miss those still unread. */
   readonly whenRead: () => Promise<void>;
+  /** Some notebooks of the open folders are not known here: there are more than are kept. */
+  readonly isShort: () => boolean;
+  /** Those that are there and cannot be read: too large, or no text. */
+  readonly unread: () => Iterable<string>;
   readonly fileChanged: (uri: string) => Promise<void>;
   /** Waits until every file that was told of so far has been read. */
   readonly whenUpToDate: () => Promise<void>;
@@ -43,7 +47,7 @@ interface Around {
   readonly log: (message: string) => void;
 }
 
-const MOST_NOTEBOOKS = 2000;
+export const MOST_NOTEBOOKS = 2000;
 /** Of one notebook, and of all together. */
 const MOST_SYMBOLS = 5000;
 const MOST_SYMBOLS_OF_ALL = 100_000;
@@ -53,6 +57,8 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
   let symbols = 0;
   let run = 0;
   let isRead = false;
+  let isShort = false;
+  const unread = new Set<string>();
   const waiting: (() => void)[] = [];
   const letGo = () => {
     isRead = true;
@@ -68,11 +74,17 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
     const mine = Symbol(uri);
     readings.set(uri, mine);
     const file = await read(uri);
+    if ('text' in file || file.problem === 'missing') unread.delete(uri);
+    else unread.add(uri);
     const notebook = 'text' in file ? await indexedText(uri, file.text, places) : undefined;
     if (readings.get(uri) !== mine) return;
     readings.delete(uri);
     drop(uri);
-    if (!notebook || indexed.size >= MOST_NOTEBOOKS) return;
+    if (!notebook) return;
+    if (indexed.size >= MOST_NOTEBOOKS) {
+      isShort = true;
+      return;
+    }
     const room = Math.max(0, MOST_SYMBOLS_OF_ALL - symbols);
     indexed.set(uri, { ...notebook, symbols: notebook.symbols.slice(0, room) });
     symbols += Math.min(room, notebook.symbols.length);
@@ -80,14 +92,16 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
   const listed = async () => {
     const lists = await Promise.all(places.roots().map((root) => list(root, MOST_NOTEBOOKS)));
     const found = [...new Set(lists.flat().map(plainAddress))];
-    if (found.length > MOST_NOTEBOOKS)
-      log(`more than ${MOST_NOTEBOOKS} notebooks: the others are found only while they are open`);
+    isShort = found.length > MOST_NOTEBOOKS;
+    if (isShort) log(`more than ${MOST_NOTEBOOKS} notebooks: the others are found only while they are open`);
     return found.slice(0, MOST_NOTEBOOKS);
   };
   const changes = new Set<Promise<void>>();
   const isInside = (uri: string) => places.roots().includes(places.placeOf(uri).root);
   return {
     all: () => indexed.values(),
+    isShort: () => isShort,
+    unread: () => unread.values(),
     stop: () => {
       run++;
       letGo();
@@ -109,7 +123,9 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
       isRead = false;
       try {
         const uris = await listed();
-        for (const uri of indexed.keys()) if (!uris.includes(uri)) drop(uri);
+        const listedNow = new Set(uris);
+        for (const uri of indexed.keys()) if (!listedNow.has(uri)) drop(uri);
+        for (const uri of unread) if (!listedNow.has(uri)) unread.delete(uri);
         for (const [i, uri] of uris.entries()) {
           if (mine !== run) return;
           await readOne(uri);

@@ -11,6 +11,8 @@ export interface Places {
   readonly resolve: (notebook: string, path: string) => string | undefined;
 }
 
+const MOST_RESOLVED = 20_000;
+
 export function createPlaces(): Places {
   let roots: readonly string[] = [];
   const placeOf: Places['placeOf'] = (uri) => {
@@ -22,16 +24,27 @@ export function createPlaces(): Places {
     );
     return { root, parts: partsBelow(root, uri) ?? [] };
   };
+  /** Asked of every `use` line, at every keystroke and for every notebook that is read. */
+  const resolved = new Map<string, string | undefined>();
+  const resolve: Places['resolve'] = (notebook, path) => {
+    const { root, parts } = placeOf(notebook);
+    const target = partsWithin(path, parts.slice(0, -1));
+    return target && addressBelow(root, target);
+  };
   return {
     roots: () => roots,
     setRoots: (now) => {
       roots = now.map(plainAddress);
+      resolved.clear();
     },
     placeOf,
     resolve: (notebook, path) => {
-      const { root, parts } = placeOf(notebook);
-      const target = partsWithin(path, parts.slice(0, -1));
-      return target && addressBelow(root, target);
+      const key = `${notebook}\n${path}`;
+      if (!resolved.has(key)) {
+        if (resolved.size >= MOST_RESOLVED) resolved.clear();
+        resolved.set(key, resolve(notebook, path));
+      }
+      return resolved.get(key);
     },
   };
 }

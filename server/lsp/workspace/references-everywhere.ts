@@ -20,7 +20,7 @@ export async function referencesEverywhere(
   const subject = mentionAt(asked.snapshot, line, character);
   if (!subject) return new Map();
   const places = new Map<string, readonly Range[]>();
-  const others = subject.of === 'word' ? await othersSharing(asked, subject) : [];
+  const others = subject.of === 'word' ? (await othersSharing(asked, subject)).notebooks : [];
   for (const { uri, snapshot } of [asked, ...others])
     places.set(uri, await taken(referring(snapshot, subject, definitions), asked.pause));
   return places;

@@ -7,6 +7,7 @@ import { type Known, sharedFor } from '../../model/shared.ts';
 import type { NotebookChanges } from '../changes.ts';
 import { type Pause, taken } from '../pausing.ts';
 import { plainAddress } from './addresses.ts';
+import { MOST_NOTEBOOKS } from './notebook-index.ts';
 import { othersSharing } from './sharing.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
@@ -32,7 +33,10 @@ export async function renameEverywhere(
     ...workspace.known,
     stateOf: (name) => given.get(name) ?? workspace.known.stateOf(name),
   };
-  for (const user of await othersSharing(asked, subject)) {
+  const { notebooks, unread } = await othersSharing(asked, subject);
+  const refused = whyNotAll(workspace, [...unread, ...workspace.unread()]);
+  if (refused !== undefined) return { refused };
+  for (const user of notebooks) {
     const name = plainAddress(user.uri);
     const found = await taken(renaming(user.snapshot, subject, newName, sharedFor(name, known)), pause);
     if ('refused' in found) return { refused: `${fileName(name)}: ${found.refused}` };
@@ -40,6 +44,15 @@ export async function renameEverywhere(
     given.set(name, found.given);
   }
   return changes;
+}
+
+/** A notebook that keeps the old name would have a word that nothing defines. Undefined where all are known. */
+function whyNotAll({ isShort }: Workspace, [unread]: readonly string[]): string | undefined {
+  if (isShort())
+    return `There are more than ${MOST_NOTEBOOKS} notebooks in the open folders, and only so many are read: the others may use this word and would keep its old name. Open a smaller folder that has all that use it.`;
+  return unread === undefined
+    ? undefined
+    : `${fileName(unread)} may use this word and cannot be read, so that it would keep the old name.`;
 }
 
 const fileName = (uri: string): string => decodeURIComponent(uri.split('/').at(-1) as string);

@@ -11,22 +11,32 @@ interface Asked extends Notebook {
   readonly pause: Pause;
 }
 
-/** All of them but the one that is asked about, nearest to the one that defines the word first, open or not. */
-export async function othersSharing(asked: Asked, word: Subject): Promise<readonly Notebook[]> {
+interface Others {
+  /** Nearest to the one that defines the word first, open or not. */
+  readonly notebooks: readonly Notebook[];
+  /** The addresses of those that use it, or one that does, and cannot be read: what they say is not known. */
+  readonly unread: readonly string[];
+}
+
+/** All of them but the one that is asked about. */
+export async function othersSharing(asked: Asked, word: Subject): Promise<Others> {
   const { workspace, pause } = asked;
   await workspace.whenRead();
   const mine = plainAddress(asked.uri);
   const at = readOnce(asked);
   const originOf = findingOrigins(asked, word, at);
   const origin = await originOf(mine);
-  if (origin === undefined) return [];
-  const others: Notebook[] = [];
+  if (origin === undefined) return { notebooks: [], unread: [] };
+  const notebooks: Notebook[] = [];
+  const unread: string[] = [];
   for (const address of [origin, ...workspace.usersOf(origin)]) {
     await pause();
-    const notebook = address === mine ? undefined : await at(address);
-    if (notebook && (await originOf(address)) === origin) others.push(notebook);
+    if (address === mine) continue;
+    const notebook = await at(address);
+    if (!notebook && (await workspace.isThere(address))) unread.push(address);
+    if (notebook && (await originOf(address)) === origin) notebooks.push(notebook);
   }
-  return others;
+  return { notebooks, unread };
 }
 
 type At = (address: string) => Promise<Notebook | undefined>;

@@ -1,5 +1,5 @@
 /** The notebooks that open ones use: read once, kept in step with their files, and told on to those that use them. */
-import { same } from '../../model/carry.ts';
+import { findingCircles, usedFirst } from '../../model/circles.ts';
 import type { FileText } from '../../model/files.ts';
 import { type Known, sharedFor, stateGiven, usesOf } from '../../model/shared.ts';
 import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot.ts';
@@ -34,9 +34,12 @@ interface Around {
   readonly renewed: (uri: string) => void;
 }
 
-/** More than this are not kept; one that is not kept counts as one that cannot be read. */
+/** More than this are not read; one that is not counts as one that cannot be read. */
 const MOST_USED = 200;
-const NOT_KEPT: Absent = { problem: 'not readable' };
+/** Milliseconds; what takes less is done at once, so that the next answer has it. */
+const LEAST_PAUSE = 50;
+const LONGEST_PAUSE = 300;
+const NOT_READ: Absent = { problem: 'not readable' };
 
 export function createUsed({ documents, places, read, missing, renewed }: Around): Used {
   /** Undefined while it is being read. */
@@ -51,71 +54,103 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
   };
   const known: Known = {
     resolve: places.resolve,
-    usesOf: (name) => {
-      const snapshot = snapshotOf(name);
-      return snapshot ? usesOf(snapshot) : [];
-    },
+    isCircle: (notebook, used) => (circles ?? lookingForCircle)(notebook, used),
     stateOf: (name) => {
       const snapshot = snapshotOf(name);
       if (snapshot) return stateGiven(snapshot);
       const file = files.get(name);
-      return file && 'problem' in file ? file : undefined;
+      if (file) return 'problem' in file ? file : undefined;
+      return files.size >= MOST_USED && !files.has(name) ? NOT_READ : undefined;
     },
     missing,
   };
   const sharedAt = (name: string) => sharedFor(name, known);
-  const targetsOf = (name: string, uses = known.usesOf(name)) =>
+  const usesAt = (name: string): readonly string[] => {
+    const snapshot = snapshotOf(name);
+    return snapshot ? usesOf(snapshot) : [];
+  };
+  const targetsOf = (name: string, uses = usesAt(name)) =>
     uses.flatMap((path) => places.resolve(name, path) ?? []);
+  /** Holds while no text changes. */
+  let circles: Known['isCircle'] | undefined;
+  /** At a keystroke: what the notebook itself uses is not known yet, and not asked. */
+  const lookingForCircle: Known['isCircle'] = (notebook, used) =>
+    reachedFrom([used], targetsOf).has(notebook);
   const names = () => [...[...documents.all()].map(({ uri }) => plainAddress(uri)), ...files.keys()];
-  const usersOf = (name: string) => [...new Set(names())].filter((each) => targetsOf(each).includes(name));
 
   async function load(name: string): Promise<void> {
     files.set(name, files.get(name));
-    const file = files.size > MOST_USED ? NOT_KEPT : await read(name);
+    const file = await read(name);
     // Meanwhile it may have been opened, or be used no more.
     if (!files.has(name)) return;
-    files.set(name, 'text' in file ? open(file.text, () => [], sharedAt(name)) : file);
-    await follow(name);
-    spread(name);
+    files.set(name, 'text' in file ? unspread(name, file.text) : file);
+    await Promise.all([follow(name), spreadSoon(name)]);
   }
+
+  /** As if nothing were known of what it uses: that is looked for in one go with the others that come. */
+  const unspread = (name: string, text: string): Snapshot => ({
+    ...open(
+      text,
+      () => [],
+      () => undefined,
+    ),
+    shared: sharedAt(name),
+  });
 
   /** Reads what is used and not yet known. */
   async function follow(name: string, uses?: readonly string[]): Promise<void> {
-    const missing = targetsOf(name, uses).filter((target) => !openAt(target) && !files.has(target));
-    await Promise.all([...new Set(missing)].map(load));
+    const unknown = targetsOf(name, uses).filter((target) => !openAt(target) && !files.has(target));
+    const most = Math.max(0, MOST_USED - files.size);
+    await Promise.all([...new Set(unknown)].slice(0, most).map(load));
   }
 
-  /** All that use it, through others too, once; again as long as what they give changes. A cycle gives nothing, so that ends. */
-  function spread(from: string): void {
-    const seen = new Set<string>();
-    const waiting = [from];
-    for (let name = waiting.pop(); name !== undefined; name = waiting.pop()) {
-      for (const user of usersOf(name)) {
-        const changes = renew(user);
-        if (changes || !seen.has(user)) waiting.push(user);
-        seen.add(user);
-      }
+  const coming = new Set<string>();
+  let spreading: Promise<void> | undefined;
+  /** Milliseconds that it took last: as long is waited for others, so that half the time is left for whoever types. */
+  let took = 0;
+  function spreadSoon(name: string): Promise<void> {
+    coming.add(name);
+    spreading ??= othersCome(took).then(() => {
+      spreading = undefined;
+      const start = performance.now();
+      const all = [...coming];
+      coming.clear();
+      spread(all);
+      took = performance.now() - start;
+    });
+    return spreading;
+  }
+
+  /** Reads again what has come and all that use it, through others too: each once, after those that it uses. */
+  function spread(from: readonly string[]): void {
+    const readAgain = reachedFrom(from, findingUsers(names(), targetsOf));
+    circles = findingCircles(targetsOf);
+    const order = usedFirst(readAgain, (name) => targetsOf(name).filter((target) => readAgain.has(target)));
+    try {
+      for (const name of order) renew(name);
+    } finally {
+      circles = undefined;
     }
   }
 
-  /** @returns whether it gives something else now. */
-  function renew(name: string): boolean {
+  function renew(name: string): void {
     const before = snapshotOf(name);
-    if (!before) return false;
+    if (!before) return;
     const after = refresh(before, before.shared);
-    if (after.pages.every((page, i) => page === before.pages[i])) return false;
+    if (after.pages.every((page, i) => page === before.pages[i])) return;
     const document = openAt(name);
     if (document) {
       documents.renew(document.uri, after);
       renewed(document.uri);
     } else files.set(name, after);
-    return !same(stateGiven(before), stateGiven(after));
   }
 
   /** What no open notebook uses any more is let go. */
   function letGo(): void {
-    const needed = new Set([...documents.all()].flatMap(({ uri }) => targetsOf(plainAddress(uri))));
-    for (const name of needed) for (const target of targetsOf(name)) needed.add(target);
+    const needed = reachedFrom(
+      [...documents.all()].flatMap(({ uri }) => targetsOf(plainAddress(uri))),
+      targetsOf,
+    );
     for (const name of files.keys()) if (!needed.has(name) || openAt(name)) files.delete(name);
   }
 
@@ -124,7 +159,7 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
   const changed = (uri: string) => {
     const name = plainAddress(uri);
     letGo();
-    spread(name);
+    spread([name]);
     const reading = Promise.all([readings.get(name), follow(name)]).then(() => {
       if (readings.get(name) === reading) readings.delete(name);
     });
@@ -134,11 +169,11 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
     known,
     sharedFor: (uri) => sharedAt(plainAddress(uri)),
     changed,
-    readAgain: (uri) => void renew(plainAddress(uri)),
+    readAgain: (uri) => renew(plainAddress(uri)),
     closed: (uri) => {
       const name = plainAddress(uri);
       letGo();
-      if (usersOf(name).length > 0) void load(name);
+      if (findingUsers(names(), targetsOf)(name).length > 0) void load(name);
     },
     fileChanged: (uri) => {
       const changes = plainAddress(uri);
@@ -153,4 +188,33 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
       if (reading) await inTime(reading, () => void readings.delete(name));
     },
   };
+}
+
+const othersCome = (pause: number): Promise<void> =>
+  pause < LEAST_PAUSE
+    ? Promise.resolve()
+    : new Promise((resolve) => setTimeout(resolve, Math.min(pause, LONGEST_PAUSE)));
+
+function findingUsers(
+  names: Iterable<string>,
+  targetsOf: (name: string) => Iterable<string>,
+): (name: string) => readonly string[] {
+  const users = new Map<string, Set<string>>();
+  for (const name of names)
+    for (const target of targetsOf(name)) {
+      const known = users.get(target);
+      if (known) known.add(name);
+      else users.set(target, new Set([name]));
+    }
+  return (name) => [...(users.get(name) ?? [])];
+}
+
+/** Those and all that they use, through others too. */
+function reachedFrom(
+  names: Iterable<string>,
+  targetsOf: (name: string) => Iterable<string>,
+): ReadonlySet<string> {
+  const reached = new Set(names);
+  for (const name of reached) for (const target of targetsOf(name)) reached.add(target);
+  return reached;
 }

@@ -28,6 +28,10 @@ export interface Workspace {
   readonly closed: () => Iterable<IndexedNotebook>;
   /** Waits until those that are not open have been read. */
   readonly whenRead: () => Promise<void>;
+  /** There are more notebooks in the open folders than are known here. */
+  readonly isShort: NotebookIndex['isShort'];
+  /** Those of the open folders that are neither open nor can be read. */
+  readonly unread: () => readonly string[];
   /** Waits until all that was told of their files so far is known. */
   readonly whenUpToDate: () => Promise<void>;
   /** Waits until what an open notebook uses has been read, though not for ever. */
@@ -92,10 +96,12 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
   const openAt = (uri: string): OpenDocument | undefined =>
     [...documents.all()].find((document) => plainAddress(document.uri) === uri);
 
+  const isLost = (uri: string) => [...documents.lost()].some((each) => plainAddress(each) === uri);
+
   async function notebookAt(address: string, pause: Pause): Promise<Notebook | undefined> {
     const uri = plainAddress(address);
     const document = openAt(uri);
-    if (document) return document;
+    if (document || isLost(uri)) return document;
     const file = await read(uri);
     if (!('text' in file)) return undefined;
     await used.readFor(uri, usesIn(file.text));
@@ -104,10 +110,15 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
       pause,
     );
     // Meanwhile it may have been opened.
-    return openAt(uri) ?? { uri, version: null, snapshot };
+    return isLost(uri) ? undefined : (openAt(uri) ?? { uri, version: null, snapshot });
   }
 
   function* closed(): Generator<IndexedNotebook> {
+    for (const notebook of notOpen()) if (!isLost(notebook.uri)) yield notebook;
+  }
+
+  /** Those too that are open and whose text is lost, as they are on the disk. */
+  function* notOpen(): Generator<IndexedNotebook> {
     const opened = new Set([...documents.all()].map(({ uri }) => plainAddress(uri)));
     for (const notebook of index.all()) if (!opened.has(notebook.uri)) yield notebook;
   }
@@ -118,7 +129,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
       const paths = usesOf(document.snapshot);
       return { uri: name, uses: paths.flatMap((path) => places.resolve(name, path) ?? []) };
     });
-    const all = [...uses, ...closed()];
+    const all = [...uses, ...notOpen()];
     const usersByUsed = new Map<string, string[]>();
     for (const each of all)
       for (const used of each.uses) {
@@ -152,6 +163,8 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     notebookAt,
     closed,
     whenRead: index.whenRead,
+    isShort: index.isShort,
+    unread: () => [...index.unread()].filter((uri) => !openAt(uri)),
     whenUpToDate: index.whenUpToDate,
     whenUsedRead: used.whenRead,
     usersOf,

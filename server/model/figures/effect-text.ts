@@ -6,7 +6,7 @@ import type { Observation } from '../observe.ts';
 
 export const repeats = (count: number): string => `${count} ${count === 1 ? 'repeat' : 'repeats'}`;
 
-/** `idle in neutral`, `tube #4 (at idle, infrared)`. */
+/** `idle in neutral`, `tube #4 (at idle, probe)`. */
 export function readingName(name: string, place: string, under: string): string {
   const what = place === '' ? name : `${name} ${place}`;
   return under === '' ? what : `${what} (${under})`;

@@ -9,10 +9,10 @@ import { VOCABULARY } from '../../trade/vocabulary.ts';
 import { amountIn, firstAmount } from '../amounts.ts';
 import type { Carried, InForce } from '../carry.ts';
 import { settingText } from '../describe.ts';
-import { pageReadings } from '../locate.ts';
+import { readingsBetween } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import type { Page } from '../page.ts';
-import { pageAt } from '../snapshot.ts';
+import { sectionsUpFrom } from '../sessions.ts';
 import { airOf, type DayAir, densityOf } from './day-air.ts';
 import { type Figure, figure, type Moment, type Working } from './figure.ts';
 import { inWords } from './known.ts';
@@ -120,8 +120,8 @@ const signed = (percent: Interval): string => (percent.low > 0 ? '+' : '') + inW
 const MOST_SIZES = 12;
 
 /**
- * What the setting of this name and place was, one after another. A page at whose end it is as at its beginning is not
- * read: what was changed and changed back within one session is passed over.
+ * What the setting of this name and place was, one after another. A session at whose end it is as at its beginning
+ * is not read: what was changed and changed back within one session is passed over.
  */
 function history({ quantity, place }: InForce, { carried, snapshot, line }: Moment): readonly Size[] {
   const key = `${quantity.name}|${place}`;
@@ -131,11 +131,12 @@ function history({ quantity, place }: InForce, { carried, snapshot, line }: Mome
   };
   let sizes: readonly Size[] = [];
   let after = at(carried);
-  for (let page = pageAt(snapshot, line); page >= 0 && sizes.length < MOST_SIZES; page--) {
-    const before = at((snapshot.pages[page] as Page).before);
-    const start = snapshot.starts[page] as number;
+  for (const { from, to } of sectionsUpFrom(snapshot, line)) {
+    if (sizes.length >= MOST_SIZES) break;
+    const before = at((snapshot.pages[from] as Page).before);
     if (before?.text !== after?.text) {
-      const read = pageReadings(snapshot, page).slice(0, line - start + 1);
+      const end = Math.min(line + 1, snapshot.starts[to] as number);
+      const read = [...readingsBetween(snapshot, snapshot.starts[from], end)];
       sizes = changesIn([...read.flatMap((reading) => at(reading.after) ?? []), ...sizes]);
     }
     after = before;

@@ -14,15 +14,17 @@ interface Bands {
 }
 
 /** Round widths, the finest that gives no more bands than are read at a glance. */
-const WIDTHS: Readonly<Record<string, readonly number[]>> = {
-  'engine speed': [250, 500, 1000, 2000, 5000],
-  speed: [5, 10, 20, 50, 100],
-};
+const WIDTHS: ReadonlyMap<string, readonly number[]> = new Map(
+  Object.entries({
+    'engine speed': [250, 500, 1000, 2000, 5000],
+    speed: [5, 10, 20, 50, 100],
+  }),
+);
 const MOST_BANDS = 14;
 
 /** By engine speed where it was logged, else by road speed; undefined where neither was. */
 export function bandsOf({ columns, values }: LogTable): Bands | undefined {
-  for (const [name, widths] of Object.entries(WIDTHS)) {
+  for (const [name, widths] of WIDTHS) {
     const i = columns.findIndex((column) => column.name === name);
     const column = columns[i];
     const speeds = values[i] ?? [];
@@ -91,7 +93,8 @@ function cell(numbers: readonly number[], { unit }: LogColumn): string {
   const known = numbers.filter((n) => !Number.isNaN(n));
   if (known.length === 0) return '-';
   const { least, most } = extremes(known);
-  const mean = Number((known.reduce((sum, n) => sum + n, 0) / known.length).toPrecision(MEAN_FIGURES));
+  // Divided before they are added: the sum of what a broken logger writes may be no number.
+  const mean = Number(known.reduce((sum, n) => sum + n / known.length, 0).toPrecision(MEAN_FIGURES));
   const said = (n: number) => formatNumber(n, unit);
   return least === most ? said(mean) : `${said(mean)} (${said(least)}..${said(most)})`;
 }

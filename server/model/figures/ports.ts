@@ -71,8 +71,9 @@ function doubledThings(single: readonly Named[]): readonly string[] {
 }
 
 const ORDER_TEXT = {
-  'auxiliary before main': 'the auxiliary cooler goes after the main one',
-  'no main': 'an auxiliary cooler goes after the main one, not in its place',
+  'auxiliary before main':
+    'the small cooler meets the fluid at its hottest: lead it through the large one first',
+  'no main': 'a small cooler by itself: it trims what a large one leaves',
 } as const;
 
 function pathFigure([name, port]: Named): Figure {
@@ -85,7 +86,7 @@ function pathFigure([name, port]: Named): Figure {
     formula: 'in the order in which it flows',
     working: `${port.path.length} in order`,
     inputs: [{ name, value: way, by: port.by }],
-    source: 'a small auxiliary cooler goes after the main one, not instead of it',
+    source: 'the large cooler takes the bulk of the heat, a small one trims the rest',
     caution: /fuel/.test(name)
       ? 'Fuel under pressure: no flame or spark near, extinguisher at hand.'
       : undefined,

@@ -1,5 +1,8 @@
 /** The air other days are told against: as the notebook writes it, else that of its first session with weather. */
+import type { Carried } from '../carry.ts';
+import { lineOf } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
+import { sectionEnd } from '../sessions.ts';
 import { pageAt, type Snapshot } from '../snapshot.ts';
 import { airOf, type DayAir, writtenReference } from './day-air.ts';
 import type { Moment } from './figure.ts';
@@ -10,12 +13,14 @@ interface ReferenceDay {
   readonly air: DayAir;
 }
 
-/** Undefined where no weather is written up to the line. */
+/** Undefined where no weather is written up to the end of the line's session. */
 export function referenceDay({ carried, snapshot, line }: Moment): ReferenceDay | undefined {
   const written = writtenReference(carried);
   if (written) return { name: 'the reference weather', air: written };
-  for (let page = 0; page <= pageAt(snapshot, line); page++) {
-    const after = snapshot.pages[page]?.after;
+  const last = pageAt(snapshot, line);
+  for (let end = 0; end <= last; ) {
+    end = sectionEnd(snapshot, end);
+    const after = snapshot.pages[end - 1]?.after;
     const air = after && airOf(after);
     if (air) return { name: nameOf(after.session?.by), air };
   }
@@ -24,15 +29,12 @@ export function referenceDay({ carried, snapshot, line }: Moment): ReferenceDay 
 
 const nameOf = (session: Origin | undefined): string => session?.date ?? 'the first session with weather';
 
-/** The air of the session in which a line stands; undefined where it tells none. */
+/** The air at the end of the session in which a line stands; undefined where it tells none. */
 export function airOfSessionAt(snapshot: Snapshot, { ref }: Origin): DayAir | undefined {
-  const first = snapshot.pages.findIndex((page) => page.id === ref.page);
-  const session = snapshot.pages[first]?.after.session?.by.ref;
-  for (let page = first; page >= 0 && page < snapshot.pages.length; page++) {
-    const after = snapshot.pages[page]?.after;
-    if (after?.session?.by.ref.line !== session?.line) break;
-    const air = after && airOf(after);
-    if (air) return air;
-  }
-  return undefined;
+  const line = lineOf(snapshot, ref);
+  const after = line === undefined ? undefined : afterSectionOf(snapshot, line);
+  return after && airOf(after);
 }
+
+const afterSectionOf = (snapshot: Snapshot, line: number): Carried | undefined =>
+  snapshot.pages[sectionEnd(snapshot, pageAt(snapshot, line)) - 1]?.after;

@@ -21,11 +21,11 @@ import { unitById } from '../../trade/units.ts';
 import { amountIn } from '../amounts.ts';
 import type { Spec } from '../carry.ts';
 import { saidText, valueText } from '../describe.ts';
-import { keptByPage } from '../kept.ts';
+import { keptByPage, onPages } from '../kept.ts';
 import { lineOf, readingAt } from '../locate.ts';
 import type { Origin } from '../notebook.ts';
 import type { Reading } from '../page.ts';
-import { pageAt } from '../snapshot.ts';
+import { sectionsUpFrom } from '../sessions.ts';
 import { specFor, specName } from '../specs.ts';
 import type { Value } from '../values.ts';
 import { type Figure, figure, type Input, type Moment, type Working } from './figure.ts';
@@ -94,7 +94,7 @@ interface Written {
   readonly by: Origin;
 }
 
-/** What is in force, and the last reading of each place. */
+/** What is in force, and the last reading of each place in the latest session that has any. */
 function writtenOf(spec: Spec, moment: Moment): readonly Written[] {
   const { settings, specs } = moment.carried;
   const set = [...settings.values()].flatMap(
@@ -132,11 +132,10 @@ const readOn = keptByPage((readings: readonly Reading[]): readonly Read[] =>
 );
 
 function lastReadings(spec: Spec, { snapshot, line }: Moment): readonly Read[] {
-  const last = pageAt(snapshot, line);
   const wanted = specName(spec);
-  for (let page = last; page >= 0; page--) {
-    const read = readOn(snapshot, page).filter(
-      (each) => each.spec === wanted && (page < last || (lineOf(snapshot, each.by.ref) ?? line + 1) <= line),
+  for (const pages of sectionsUpFrom(snapshot, line)) {
+    const read = onPages(snapshot, pages, readOn).filter(
+      (each) => each.spec === wanted && (lineOf(snapshot, each.by.ref) ?? line + 1) <= line,
     );
     if (read.length > 0) return [...new Map(read.map((each) => [each.name, each])).values()];
   }

@@ -20,7 +20,7 @@ export const FIT = {
 } as const;
 
 export const inputsOf = ({ trial }: WrittenTrial): readonly Input[] =>
-  trial.rows.map((row, i) => ({
+  [...trial.rows.values()].map((row, i) => ({
     name: `row ${i + 1}`,
     value: [row.size, ...row.values.map((value) => valueText(value, undefined))].filter(Boolean).join(' '),
     by: row.by,

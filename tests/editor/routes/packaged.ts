@@ -5,14 +5,17 @@ import type { Counts } from '../evidence.ts';
 import {
   dropProfile,
   editorCommand,
+  LIMIT_MS,
   makeProfile,
   openBrowser,
   remoteFile,
   startServer,
   workbenchAddress,
 } from '../host.ts';
-import { OUT, type Route, runSteps, withWorkspace } from '../route.ts';
+import { openFile, picture } from '../page.ts';
+import { type Route, runSteps, withWorkspace } from '../route.ts';
 import { ROOT } from '../setup.ts';
+import { typingSteps } from './typing.ts';
 
 export const packagedRoute: Route = {
   name: 'packed extension',
@@ -21,15 +24,15 @@ export const packagedRoute: Route = {
 
 const VSIX = join(ROOT, 'dist/tappet.vsix');
 const SAMPLE = 'marsh-runner.tappet';
-const LIMIT_MS = 30_000;
-const HOVER_MS = 3000;
+/** After which the pointer is moved once more. */
+const HOVER_MS = 10_000;
 /** Brings the first session to the top, so that the picture has room for what is shown below the pointer. */
 const LINE = 42;
 const WINDOW = { viewport: { width: 1280, height: 800 }, deviceScaleFactor: 1.5 };
 
 async function run(folder: string, log: (line: string) => void): Promise<Counts> {
   const profile = makeProfile({ 'window.autoDetectColorScheme': true, 'editor.hover.above': false });
-  editorCommand(profile, ['--install-extension', VSIX]);
+  await editorCommand(profile, ['--install-extension', VSIX]);
   const server = await startServer(profile);
   const browser = await openBrowser();
   try {
@@ -44,14 +47,16 @@ async function run(folder: string, log: (line: string) => void): Promise<Counts>
         'underlines what cannot be right': () => page.waitForSelector('.squiggly-warning, .squiggly-error'),
         'hovers a total': () => hoverTotal(page, 'hover'),
         'folds a session': () => foldSession(page),
-        'opens the sample': () => openFile(page, SAMPLE),
+        'opens the sample': () => openFile(page, SAMPLE, LINE),
         'hovers a total in the sample': () => hoverTotal(page, 'sample-dark'),
         'shows it in the light too': () => inTheLight(page),
       },
       log,
     );
     if (counts.failed) await picture(page, 'failure');
-    return counts;
+    const typed = await runSteps(typingSteps(page, folder), log);
+    if (typed.failed) await picture(page, 'failure-typing');
+    return { passed: counts.passed + typed.passed, failed: counts.failed + typed.failed };
   } finally {
     await browser.close();
     server.stop();
@@ -62,17 +67,6 @@ async function run(folder: string, log: (line: string) => void): Promise<Counts>
 async function openWorkbench(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await page.waitForSelector('.monaco-workbench .editor-instance .view-line');
-}
-
-async function openFile(page: Page, name: string): Promise<void> {
-  await page.keyboard.press('Control+P');
-  const rows = page.locator('.quick-input-list-row');
-  // What is typed before the list stands there is not looked up.
-  await rows.first().waitFor();
-  await page.locator('.quick-input-widget input[type=text]').fill(`${name}:${LINE}`);
-  await rows.filter({ hasText: name }).first().waitFor();
-  await page.keyboard.press('Enter');
-  await page.locator('.tab.active', { hasText: name }).waitFor();
 }
 
 /** Points again while nothing is shown: the editor does not ask a second time for a pointer that rests. */
@@ -102,8 +96,4 @@ async function inTheLight(page: Page): Promise<void> {
   await page.emulateMedia({ colorScheme: 'light' });
   await page.waitForSelector('.monaco-workbench.vs:not(.vs-dark)');
   await picture(page, 'sample-light');
-}
-
-async function picture(page: Page, name: string): Promise<void> {
-  await page.screenshot({ path: join(OUT, `${name}.png`), animations: 'disabled' });
 }
