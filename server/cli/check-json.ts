@@ -2,7 +2,7 @@
  * Findings as JSON: `{"files":[{"path", "findings":[{"code","severity","message","range":{"start","end"}}]}]}`, one
  * finding a line. Lines and characters count from zero, characters in UTF-16 units, as in the protocol.
  */
-import type { LocatedFinding } from '../model/findings.ts';
+import type { LocatedFinding } from '../model/snapshot/finding.ts';
 import type { Terminal } from './terminal.ts';
 import type { Writer } from './writer.ts';
 

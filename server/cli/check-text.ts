@@ -1,5 +1,5 @@
 /** Findings as text for a person: the place, what is odd, the line with the spot underlined, and what goes with it. */
-import type { LocatedFinding, Severity } from '../model/findings.ts';
+import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
 import { excerpt } from './excerpt.ts';
 import { visible, wrap } from './layout.ts';
 import { type Paint, painter } from './paint.ts';

@@ -1,8 +1,8 @@
 /** `tappet check`: what the rules find in notebooks. */
 
-import type { LocatedFinding, Severity } from '../model/findings.ts';
-import { inPassing, type Passing } from '../model/passing.ts';
-import { checkLine } from '../rules/index.ts';
+import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
+import { inPassing, type Passing } from '../model/snapshot/passing.ts';
+import { checkLine } from '../rules/check.ts';
 import { jsonFindings } from './check-json.ts';
 import { textFindings } from './check-text.ts';
 import { visible } from './layout.ts';

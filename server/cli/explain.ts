@@ -1,6 +1,6 @@
 /** `tappet explain`: the page of a rule, or all rules that there are. */
-import { RULES, ruleOf } from '../rules/index.ts';
-import { didYouMean, guessAmong } from '../rules/nearest.ts';
+import { RULES, ruleOf } from '../rules/check.ts';
+import { didYouMean, guessAmong } from '../rules/lib/did-you-mean.ts';
 import { pageOf } from '../rules/pages.ts';
 import { padded, visible, wrap } from './layout.ts';
 import { painter } from './paint.ts';

@@ -1,7 +1,7 @@
 /** `tappet format`: notebooks laid out in columns. Files are written only when that is asked for. */
 import { cutLines } from '../../grammar/index.ts';
 import { type FormatStyle, formatEdits } from '../features/formatting.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { whyUnwritten } from './faults.ts';
 import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';

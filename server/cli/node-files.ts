@@ -2,7 +2,7 @@
 /// <reference types="node" />
 import { existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
-import { type FileText, LARGEST_FILE } from '../model/files.ts';
+import { type FileText, LARGEST_FILE } from '../model/snapshot/named-files.ts';
 import { readRegular } from './read-file.ts';
 import type { Place } from './terminal.ts';
 

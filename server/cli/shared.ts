@@ -1,11 +1,12 @@
 /** Notebooks in the terminal, with those that they use: inside the folder that `placeOf` allows, each read once. */
-import type { Carried } from '../model/carry.ts';
-import { findingCircles, usedFirst } from '../model/circles.ts';
-import { type FileText, partsWithin } from '../model/files.ts';
-import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/shared.ts';
-import type { Shared, Snapshot } from '../model/snapshot.ts';
-import type { Absent } from '../model/step.ts';
-import { openNotebook } from '../rules/index.ts';
+
+import { type FileText, partsWithin } from '../model/snapshot/named-files.ts';
+import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
+import { findingCircles, usedFirst } from '../model/snapshot/use-circles.ts';
+import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/snapshot/used-notebooks.ts';
+import type { Absent } from '../model/state/lookup.ts';
+import type { Carried } from '../model/state/state.ts';
+import { openNotebook } from '../rules/check.ts';
 import type { Terminal } from './terminal.ts';
 
 /** What the notebook at a path gets of others. */

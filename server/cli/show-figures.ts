@@ -3,9 +3,9 @@
 import { widthOf } from '../../grammar/index.ts';
 import type { FigureRow } from '../report/figures.ts';
 import type { CautionRow } from '../report/in-force.ts';
-import { capital } from '../trade/format.ts';
+import { capital } from '../trade/measure/format.ts';
 import { padded, visible, wrap } from './layout.ts';
-import { narrower, type Page, rowLines, section } from './rows.ts';
+import { narrower, type Page, rowLines, section } from './page-rows.ts';
 
 /** A section for each topic; a caution that several figures share is told with the first. */
 export function figureSections(figures: readonly FigureRow[], page: Page): readonly (readonly string[])[] {

@@ -3,10 +3,10 @@ import type { InForceReport, ItemRow, PartRow, SettingRow } from '../report/in-f
 import type { ChangeRow } from '../report/since-kept.ts';
 import type { TotalRow, TotalRows } from '../report/totals.ts';
 import type { Where } from '../report/where.ts';
-import { capital } from '../trade/format.ts';
+import { capital } from '../trade/measure/format.ts';
 import { visible, wrap } from './layout.ts';
+import { narrower, type Page, type Row, rowLines, section } from './page-rows.ts';
 import { painter } from './paint.ts';
-import { narrower, type Page, type Row, rowLines, section } from './rows.ts';
 import { cautionLines, figureSections } from './show-figures.ts';
 import type { Terminal } from './terminal.ts';
 

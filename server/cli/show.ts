@@ -1,6 +1,6 @@
 /** `tappet show`: what holds at a line of a notebook. */
-import { type Files, partsWithin } from '../model/files.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import { type Files, partsWithin } from '../model/snapshot/named-files.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type InForceReport, inForceAt, logsAt } from '../report/in-force.ts';
 import { endOf, type Moment, momentOf } from '../report/moment.ts';
 import { visible } from './layout.ts';

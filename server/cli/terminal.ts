@@ -1,5 +1,5 @@
 /** What the commands need of the world outside; tests give them another one. */
-import type { FileText } from '../model/files.ts';
+import type { FileText } from '../model/snapshot/named-files.ts';
 
 export interface Place {
   readonly root: string;

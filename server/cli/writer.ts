@@ -1,6 +1,6 @@
 /** How what was found gets written: file by file, as it is found, so that no size needs more memory than its text. */
-import type { Severity } from '../model/findings.ts';
-import type { Passing } from '../model/passing.ts';
+import type { Severity } from '../model/snapshot/finding.ts';
+import type { Passing } from '../model/snapshot/passing.ts';
 
 /** What was found in one file. */
 export interface Checked extends Passing {

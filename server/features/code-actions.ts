@@ -1,7 +1,7 @@
 /** What can be done at a place in one step: mend what was found, or write the same in another way. */
 import type { Range } from '../../grammar/index.ts';
-import { readingAt } from '../model/locate.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import { readingAt } from '../model/snapshot/locate.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type ActionAround, type CodeAction, isWanted } from './code-actions/action.ts';
 import { fixAll, fixesAt } from './code-actions/fixes.ts';
 import { doneToday, settingsWritten } from './code-actions/lines.ts';

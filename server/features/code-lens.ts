@@ -1,10 +1,11 @@
 /** What stands above the head of a session: what it changed, what is open, and what can be done from here. */
-import type { Carried } from '../model/carry.ts';
-import { changesBetween } from '../model/changes.ts';
-import { carriedAfter, carriedBefore, isKept } from '../model/kept-sessions.ts';
-import { isDue } from '../model/rechecks.ts';
-import { type Stretch, sessionsOf } from '../model/sessions.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+
+import { changesBetween } from '../analysis/evidence/setup-changes.ts';
+import { type Stretch, sessionsOf } from '../model/snapshot/section-ranges.ts';
+import { carriedAfter, carriedBefore, isKept } from '../model/snapshot/session-state.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { isDue } from '../model/state/rechecks.ts';
+import type { Carried } from '../model/state/state.ts';
 
 export interface Lens {
   /** Of the session's head, from zero. */

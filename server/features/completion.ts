@@ -1,10 +1,10 @@
 /** What the reader may want to write next. */
 import { KIND, type Position, parseLine, tokenSpan } from '../../grammar/index.ts';
-import { entryOf } from '../model/entries.ts';
-import { findingsIn, readingAt } from '../model/locate.ts';
-import type { Entry } from '../model/notebook.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { RULES } from '../rules/index.ts';
+import type { Entry } from '../model/entry/entry.ts';
+import { entryOf } from '../model/entry/read-entry.ts';
+import { findingsIn, readingAt } from '../model/snapshot/locate.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { RULES } from '../rules/check.ts';
 import { nameOffers } from './completion/names.ts';
 import { folderParts, pathBegun, pathOffers } from './completion/paths.ts';
 import { normal } from './completion/phrase.ts';
@@ -20,7 +20,7 @@ import {
   rowOffers,
   sessionOffers,
   trialOffers,
-} from './completion/work.ts';
+} from './completion/work-lines.ts';
 import { onLine } from './ranges.ts';
 
 export type { Around, FolderEntry, Suggestion, SuggestionKind } from './completion/suggestion.ts';

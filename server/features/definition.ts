@@ -1,12 +1,12 @@
 /** Where what stands under the cursor comes from: the line that set it, opened it, declared it; the file it names. */
 import type { Position, Range } from '../../grammar/index.ts';
-import type { Carried } from '../model/carry.ts';
-import { lineOf, readingAt } from '../model/locate.ts';
-import type { Entry, Origin, QuantityEntry } from '../model/notebook.ts';
-import type { Reading } from '../model/page.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { specFor } from '../model/specs.ts';
-import { isAbsent } from '../model/step.ts';
+import type { Entry, Origin, QuantityEntry } from '../model/entry/entry.ts';
+import { lineOf, readingAt } from '../model/snapshot/locate.ts';
+import type { Reading } from '../model/snapshot/page.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { isAbsent } from '../model/state/lookup.ts';
+import { specFor } from '../model/state/spec-for.ts';
+import type { Carried } from '../model/state/state.ts';
 import { linksIn } from './document-links.ts';
 import { type LocatedMention, mentionAt, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
 import { wholeLines } from './ranges.ts';

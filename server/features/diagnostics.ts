@@ -1,10 +1,10 @@
 /** What the checks found, as an editor lists it: at the severity the reader chose, and never more than a list can hold. */
 import type { Range } from '../../grammar/index.ts';
-import type { LocatedFinding, Severity } from '../model/findings.ts';
-import { lineOf } from '../model/locate.ts';
-import { sessionsOf } from '../model/sessions.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { ruleOf } from '../rules/index.ts';
+import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
+import { lineOf } from '../model/snapshot/locate.ts';
+import { sessionsOf } from '../model/snapshot/section-ranges.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { ruleOf } from '../rules/check.ts';
 import { onLine, wholeLines } from './ranges.ts';
 
 export type Level = Severity | 'off';

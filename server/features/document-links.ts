@@ -1,8 +1,8 @@
 /** The files a notebook names: photos, logs, other notebooks. */
 import type { Range, Span } from '../../grammar/index.ts';
-import { keptByPage } from '../model/kept.ts';
-import type { FileEntry } from '../model/notebook.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import type { FileEntry } from '../model/entry/entry.ts';
+import { keptByPage } from '../model/snapshot/per-page.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { onLine } from './ranges.ts';
 
 interface FileLink {

@@ -1,9 +1,9 @@
 /** What can be folded: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
 import { type Line, parseLine, withoutBreak } from '../../grammar/index.ts';
-import type { Page } from '../model/page.ts';
-import { stretchesOf } from '../model/sessions.ts';
-import { linesOf, type Snapshot } from '../model/snapshot.ts';
-import type { Steps } from '../model/steps.ts';
+import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Page } from '../model/snapshot/page.ts';
+import { stretchesOf } from '../model/snapshot/section-ranges.ts';
+import { linesOf, type Snapshot } from '../model/snapshot/snapshot.ts';
 
 export interface Fold {
   /** First and last line, from zero. */

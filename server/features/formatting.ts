@@ -3,10 +3,10 @@
  * No token is touched (but units, if asked), and a line that cannot be read stays as it stands.
  */
 import type { Range } from '../../grammar/index.ts';
-import { lineCount, rawLine, readingsBetween } from '../model/locate.ts';
-import { stretchesOf } from '../model/sessions.ts';
-import type { Change, Snapshot } from '../model/snapshot.ts';
-import { finished, type Steps } from '../model/steps.ts';
+import { finished, type Steps } from '../model/snapshot/interruptible.ts';
+import { lineCount, rawLine, readingsBetween } from '../model/snapshot/locate.ts';
+import { stretchesOf } from '../model/snapshot/section-ranges.ts';
+import type { Change, Snapshot } from '../model/snapshot/snapshot.ts';
 import { cellsOf, type Laid } from './formatting/cells.ts';
 import { laidOut } from './formatting/columns.ts';
 import { lineEdits } from './formatting/edits.ts';

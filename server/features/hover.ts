@@ -1,17 +1,17 @@
 /** What there is to say about the words under the cursor. */
 import type { Position, Range } from '../../grammar/index.ts';
-import { gathering } from '../model/comparisons.ts';
-import { logsWanted } from '../model/figures/log.ts';
-import type { Files } from '../model/files.ts';
-import { readingAhead } from '../model/kept.ts';
-import { readingAt } from '../model/locate.ts';
-import type { EntryKind } from '../model/notebook.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import type { Steps } from '../model/steps.ts';
-import { meantHover } from './hover/meant.ts';
+import { gathering } from '../analysis/evidence/comparisons.ts';
+import { logsWanted } from '../analysis/road/log.ts';
+import type { EntryKind } from '../model/entry/entry.ts';
+import type { Steps } from '../model/snapshot/interruptible.ts';
+import { readingAt } from '../model/snapshot/locate.ts';
+import type { Files } from '../model/snapshot/named-files.ts';
+import { readingAhead } from '../model/snapshot/per-page.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { namedHover } from './hover/named.ts';
 import { quantityHover } from './hover/quantity.ts';
 import type { HoverAnswer, HoverQuestion } from './hover/question.ts';
+import { meantHover } from './hover/silenced-rule.ts';
 import { onLine } from './ranges.ts';
 import type { UnitChoice } from './units.ts';
 

@@ -1,11 +1,12 @@
 /** Small remarks behind what is written: the total it makes, how far it is from last time, the same in another unit. */
-import type { Carried } from '../model/carry.ts';
-import { type Derived, totalsOf } from '../model/derive.ts';
-import { readingsBetween } from '../model/locate.ts';
-import type { QuantityEntry } from '../model/notebook.ts';
-import type { Reading } from '../model/page.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { formatValue } from '../trade/format.ts';
+
+import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
+import type { QuantityEntry } from '../model/entry/entry.ts';
+import { readingsBetween } from '../model/snapshot/locate.ts';
+import type { Reading } from '../model/snapshot/page.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Carried } from '../model/state/state.ts';
+import { formatValue } from '../trade/measure/format.ts';
 import type { Hint, HintKind, Remark } from './inlay-hints/hint.ts';
 import { readingChanges } from './inlay-hints/readings.ts';
 import { settingChanges } from './inlay-hints/settings.ts';

@@ -1,14 +1,14 @@
 /** What the lines of a notebook name, so that every use of a name can be found. */
 import { isEmpty, type Range, type Run, runSpan, type Span } from '../../grammar/index.ts';
-import { keptByPage } from '../model/kept.ts';
-import { readingAt, touches } from '../model/locate.ts';
-import { nameAt, nameOf } from '../model/names.ts';
-import type { Entry } from '../model/notebook.ts';
-import type { Page, Reading } from '../model/page.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { specNames } from '../model/specs.ts';
-import { finished, type Steps } from '../model/steps.ts';
-import { ROAD_CHECKS } from '../trade/checks.ts';
+import type { Entry } from '../model/entry/entry.ts';
+import { nameAt, nameOf } from '../model/entry/name-lookup.ts';
+import { specNames } from '../model/entry/spec-names.ts';
+import { finished, type Steps } from '../model/snapshot/interruptible.ts';
+import { readingAt, touches } from '../model/snapshot/locate.ts';
+import type { Page, Reading } from '../model/snapshot/page.ts';
+import { keptByPage } from '../model/snapshot/per-page.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
 import { onLine } from './ranges.ts';
 
 /** `word`: a quantity that the notebook, or one it uses, defines for itself. */

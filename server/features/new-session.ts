@@ -1,9 +1,9 @@
 /** The head of a new session at the end of a notebook, as a piece of text to be put there. */
 import { type Position, type Range, withoutBreak } from '../../grammar/index.ts';
-import { lineCount, lineText } from '../model/locate.ts';
-import type { Page } from '../model/page.ts';
-import { sessionsOf } from '../model/sessions.ts';
-import { linesOf, pageAt, type Snapshot } from '../model/snapshot.ts';
+import { lineCount, lineText } from '../model/snapshot/locate.ts';
+import type { Page } from '../model/snapshot/page.ts';
+import { sessionsOf } from '../model/snapshot/section-ranges.ts';
+import { linesOf, pageAt, type Snapshot } from '../model/snapshot/snapshot.ts';
 
 export interface SessionAsked {
   /** ISO date. */

@@ -1,7 +1,7 @@
 /** Lines and columns as ranges that lie inside the text. */
 import type { Range, Span } from '../../grammar/index.ts';
-import { lineText } from '../model/locate.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import { lineText } from '../model/snapshot/locate.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
 /** Columns `from` to `to` of a line, all from zero. */
 export const onLine = (line: number, { from, to }: Span): Range => ({

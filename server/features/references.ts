@@ -1,7 +1,7 @@
 /** Every line about the same thing: the history of a setting or reading, the uses of a part, an item, a word of one's own. */
 import type { Position, Range } from '../../grammar/index.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import type { Steps } from '../model/steps.ts';
+import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type Mention, mentionAt, mentioning, type Subject } from './mentions.ts';
 
 interface Highlight {

@@ -1,9 +1,9 @@
 /** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
 import type { Position, Range } from '../../grammar/index.ts';
-import type { Carried } from '../model/carry.ts';
-import type { Shared, Snapshot } from '../model/snapshot.ts';
-import type { Steps } from '../model/steps.ts';
-import { findQuantity } from '../trade/vocabulary.ts';
+import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Carried } from '../model/state/state.ts';
+import { findQuantity } from '../trade/vocabulary/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';
 import { mentionAt, mentioning, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
 import { readAgain } from './rename/read-again.ts';

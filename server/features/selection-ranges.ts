@@ -1,9 +1,9 @@
 /** What is selected step by step from a cursor outwards: token, value, what is said of a place, line, trial, section. */
 import { comparePositions, type Position, type Range, type Span } from '../../grammar/index.ts';
-import { lineCount, readingAt, touches } from '../model/locate.ts';
-import type { Entry } from '../model/notebook.ts';
-import { stretchesOf } from '../model/sessions.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import type { Entry } from '../model/entry/entry.ts';
+import { lineCount, readingAt, touches } from '../model/snapshot/locate.ts';
+import { stretchesOf } from '../model/snapshot/section-ranges.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { foldsOf } from './folding.ts';
 import { onLine, wholeLines } from './ranges.ts';
 

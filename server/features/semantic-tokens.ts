@@ -1,8 +1,8 @@
 /** What each word of a notebook is, for editors that colour by meaning: only the notebook tells its own words. */
 import type { Span } from '../../grammar/index.ts';
-import { keptByPage } from '../model/kept.ts';
-import { lineCount } from '../model/locate.ts';
-import { pageAt, type Snapshot } from '../model/snapshot.ts';
+import { lineCount } from '../model/snapshot/locate.ts';
+import { keptByPage } from '../model/snapshot/per-page.ts';
+import { pageAt, type Snapshot } from '../model/snapshot/snapshot.ts';
 import { type Meaning, meaningsOf } from './semantic/meanings.ts';
 
 export { MEANINGS, type Meaning } from './semantic/meanings.ts';

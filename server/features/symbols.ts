@@ -1,13 +1,13 @@
 /** The outline of a notebook: its sections and sessions, and in each what its lines say. */
 import type { Range } from '../../grammar/index.ts';
-import { pageReadings } from '../model/locate.ts';
-import type { EntryKind } from '../model/notebook.ts';
-import type { Page } from '../model/page.ts';
-import { type Stretch, stretchesOf } from '../model/sessions.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import type { Steps } from '../model/steps.ts';
+import type { EntryKind } from '../model/entry/entry.ts';
+import type { Steps } from '../model/snapshot/interruptible.ts';
+import { pageReadings } from '../model/snapshot/locate.ts';
+import type { Page } from '../model/snapshot/page.ts';
+import { type Stretch, stretchesOf } from '../model/snapshot/section-ranges.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { titleOf } from './entry-titles.ts';
 import { onLine, wholeLines } from './ranges.ts';
-import { titleOf } from './titles.ts';
 
 export interface OutlineSymbol {
   /** Never empty. */

@@ -1,9 +1,15 @@
 /** A value in the other units that people in the trade give it in, the reader's own first. */
-import { valueText } from '../model/describe.ts';
-import { type Amount, asWhole } from '../model/values.ts';
-import { monotone, scale } from '../trade/interval.ts';
-import type { Quantity } from '../trade/quantity.ts';
-import { convertDifference, convertInterval, type Dimension, type Unit, unitById } from '../trade/units.ts';
+import { valueText } from '../model/entry/as-written.ts';
+import { type Amount, asWhole } from '../model/entry/value.ts';
+import { monotone, scale } from '../trade/measure/interval.ts';
+import {
+  convertDifference,
+  convertInterval,
+  type Dimension,
+  type Unit,
+  unitById,
+} from '../trade/measure/units.ts';
+import type { Quantity } from '../trade/vocabulary/quantity.ts';
 
 export type UnitTopic =
   | 'temperature'

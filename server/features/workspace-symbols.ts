@@ -1,7 +1,7 @@
 /** Sessions, parts, items and own words by name, in whichever notebook they are. */
 import type { Range } from '../../grammar/index.ts';
-import type { EntryKind } from '../model/notebook.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import type { EntryKind } from '../model/entry/entry.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type OutlineSymbol, symbolsOfKinds } from './symbols.ts';
 
 /** A symbol as it is kept of a notebook that may not be open. */

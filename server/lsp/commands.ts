@@ -3,11 +3,11 @@ import { ErrorCodes, ResponseError } from 'vscode-languageserver';
 import { newSession } from '../features/new-session.ts';
 import { type ComparisonAsked, comparisonOf } from '../report/comparison.ts';
 import { comparisonText } from '../report/comparison-text.ts';
-import { RULES, ruleOf } from '../rules/index.ts';
+import { RULES, ruleOf } from '../rules/check.ts';
 import { pageOf } from '../rules/pages.ts';
 import { today } from './clock.ts';
 import type { OpenDocument } from './documents.ts';
-import type { Surroundings } from './rows.ts';
+import type { Surroundings } from './request.ts';
 
 /** `{ uri, line?, against? }`: a session against the last one kept, what stood before it, or the session at a line. */
 export const COMPARE = 'tappet.compare';

@@ -20,9 +20,9 @@ import type { Hover } from '../features/hover.ts';
 import { withoutMarkdown } from '../features/markdown.ts';
 import type { OutlineSymbol } from '../features/symbols.ts';
 import type { FoundSymbol } from '../features/workspace-symbols.ts';
-import type { Severity } from '../model/findings.ts';
-import type { EntryKind } from '../model/notebook.ts';
-import type { Change } from '../model/snapshot.ts';
+import type { EntryKind } from '../model/entry/entry.ts';
+import type { Severity } from '../model/snapshot/finding.ts';
+import type { Change } from '../model/snapshot/snapshot.ts';
 import type { Client } from './client.ts';
 
 /** Whose the findings are, as an editor lists them. */

@@ -1,6 +1,7 @@
 /** Files that a notebook names, for the answers that tell of them. */
 import type { Connection } from 'vscode-languageserver';
-import { type FileProblem, type Files, type FileText, LARGEST_FILE, partsWithin } from '../model/files.ts';
+import { type Files, type FileText, LARGEST_FILE, partsWithin } from '../model/snapshot/named-files.ts';
+import type { FileProblem } from '../model/state/lookup.ts';
 
 /** A file by the path that the notebook of a URI writes. */
 export type ReadFile = (notebook: string, path: string) => Promise<FileText>;

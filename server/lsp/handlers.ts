@@ -12,14 +12,14 @@ import { findSymbols, listedIn } from '../features/workspace-symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
 import { filesFor } from './files.ts';
-import { allOf, taken } from './pausing.ts';
-import { FINDINGS } from './rows/findings.ts';
-import { MEANINGS_ASKED } from './rows/meanings.ts';
-import { NAVIGATION } from './rows/navigation.ts';
-import { RENAMING } from './rows/renaming.ts';
-import { WHILE_TYPING } from './rows/typing.ts';
-import { WRITING } from './rows/writing.ts';
-import { aboutNotebook, aboutWorkspace, type Handler } from './rows.ts';
+import { aboutNotebook, aboutWorkspace, type Handler } from './request.ts';
+import { FINDINGS } from './requests/findings.ts';
+import { MEANINGS_ASKED } from './requests/meanings.ts';
+import { NAVIGATION } from './requests/navigation.ts';
+import { RENAMING } from './requests/renaming.ts';
+import { WHILE_TYPING } from './requests/typing.ts';
+import { WRITING } from './requests/writing.ts';
+import { allOf, taken } from './yielding.ts';
 
 export const HANDLERS: readonly Handler[] = [
   aboutNotebook({

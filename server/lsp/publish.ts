@@ -3,10 +3,10 @@
  * editor that asks for itself is only told when to ask again.
  */
 import type { PublishDiagnosticsParams } from 'vscode-languageserver';
-import { listening } from './answering.ts';
 import type { Client } from './client.ts';
+import { foundIn, TEXT_LOST } from './diagnostics.ts';
+import { listening } from './dispatch.ts';
 import type { Documents } from './documents.ts';
-import { foundIn, TEXT_LOST } from './findings.ts';
 import type { Settings } from './settings.ts';
 import type { Workspace } from './workspace/workspace.ts';
 

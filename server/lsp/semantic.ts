@@ -1,7 +1,7 @@
 /** Meanings as the protocol counts them: five whole numbers a token, each token from the one before it. */
 import type { SemanticTokensEdit, SemanticTokensLegend } from 'vscode-languageserver';
 import { MEANINGS, type Meaning, type SemanticToken, tokensOn } from '../features/semantic-tokens.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
 /** The standard type of each, so that any editor colours it; what is no type of its own in the standard is told apart by a modifier. */
 const TYPES: Readonly<Record<Meaning, readonly [type: string, modifier?: string]>> = {

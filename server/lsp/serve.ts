@@ -5,16 +5,16 @@ import {
   type ServerCapabilities,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
-import { answering, listening, type Server } from './answering.ts';
 import { type Client, clientOf } from './client.ts';
-import { createColoured } from './coloured.ts';
-import { type Configured, createConfigured } from './configured.ts';
+import { type Configured, createConfigured } from './configuration.ts';
+import { answering, listening, type Server } from './dispatch.ts';
 import { createDocuments } from './documents.ts';
 import { editorAt } from './editor.ts';
 import { type ReadLocal, readingBelow, readingFiles } from './files.ts';
 import { type ListLocal, listingFolders } from './folders.ts';
 import { HANDLERS } from './handlers.ts';
 import { createPublisher, type Publisher } from './publish.ts';
+import { createColoured } from './semantic-token-results.ts';
 import { createEveryReport } from './workspace/findings.ts';
 import { foldersIn, followWorkspace } from './workspace/follow.ts';
 import { createWorkspace, type WorkspaceKeeper } from './workspace/workspace.ts';

@@ -3,8 +3,8 @@ import type { Level } from '../features/diagnostics.ts';
 import { DEFAULT_STYLE, type FormatStyle } from '../features/formatting.ts';
 import type { HintKind } from '../features/inlay-hints.ts';
 import type { UnitChoice, UnitTopic } from '../features/units.ts';
-import { ruleOf } from '../rules/index.ts';
-import { matchUnit, type Unit } from '../trade/units.ts';
+import { ruleOf } from '../rules/check.ts';
+import { matchUnit, type Unit } from '../trade/measure/units.ts';
 
 export interface Settings {
   /** By code of a rule. */

@@ -1,13 +1,14 @@
 /** Two moments of a notebook beside each other: settings, totals, readings under the same conditions, what was opened and done. */
-import type { Carried, OpenItem } from '../model/carry.ts';
-import { type Changed, everyChange, stepText, stoodText } from '../model/changes.ts';
-import { type Derived, totalsOf } from '../model/derive.ts';
-import { differenceText, saidText } from '../model/describe.ts';
-import { carriedAfter, carriedBefore, keptBefore } from '../model/kept-sessions.ts';
-import { type Stretch, sessionsOf } from '../model/sessions.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { formatValue } from '../trade/format.ts';
-import { exact, middle } from '../trade/interval.ts';
+
+import { type Changed, everyChange, stepText, stoodText } from '../analysis/evidence/setup-changes.ts';
+import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
+import { differenceText, saidText } from '../model/entry/as-written.ts';
+import { type Stretch, sessionsOf } from '../model/snapshot/section-ranges.ts';
+import { carriedAfter, carriedBefore, keptBefore } from '../model/snapshot/session-state.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Carried, OpenItem } from '../model/state/state.ts';
+import { formatValue } from '../trade/measure/format.ts';
+import { exact, middle } from '../trade/measure/interval.ts';
 
 export interface Comparison {
   readonly notebook: string;

@@ -1,8 +1,9 @@
 /** All that is worked out at a moment as rows: each figure in words and in numbers, with its working and its lines. */
-import { allFigures } from '../model/figures/all.ts';
-import type { Figure, Moment, Plot, Topic } from '../model/figures/figure.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import type { Standing } from '../trade/quantity.ts';
+
+import type { Figure, Moment, Plot, Topic } from '../analysis/figure.ts';
+import { allFigures } from '../analysis/figures.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Standing } from '../trade/vocabulary/quantity.ts';
 import type { InputRow } from './totals.ts';
 import { whereOf } from './where.ts';
 

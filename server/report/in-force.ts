@@ -1,15 +1,17 @@
 /** What holds at a line of a notebook: settings, parts, open items, limits and totals, each with the line that says so. */
-import type { Carried, InForce, Stated } from '../model/carry.ts';
-import { cautionsOfSession } from '../model/cautions.ts';
-import { saidText, settingText, valueText } from '../model/describe.ts';
-import { logsWanted } from '../model/figures/log.ts';
-import type { Files } from '../model/files.ts';
-import { readingAt } from '../model/locate.ts';
-import type { Origin } from '../model/notebook.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { ROAD_CHECKS } from '../trade/checks.ts';
-import type { PartKind } from '../trade/quantity.ts';
-import { VOCABULARY } from '../trade/vocabulary.ts';
+
+import { logsWanted } from '../analysis/road/log.ts';
+import { cautionsOfSession } from '../analysis/upkeep/cautions.ts';
+import { saidText, valueText } from '../model/entry/as-written.ts';
+import type { Origin } from '../model/entry/entry.ts';
+import { readingAt } from '../model/snapshot/locate.ts';
+import type { Files } from '../model/snapshot/named-files.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { settingText } from '../model/state/setting-text.ts';
+import type { Carried, InForce, Stated } from '../model/state/state.ts';
+import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
+import type { PartKind } from '../trade/vocabulary/quantity.ts';
+import { VOCABULARY } from '../trade/vocabulary/vocabulary.ts';
 import { type FigureRow, figureRows } from './figures.ts';
 import { type ChangeRow, sinceKept } from './since-kept.ts';
 import { type TotalRows, totalRows } from './totals.ts';

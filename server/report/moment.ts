@@ -1,7 +1,7 @@
 /** Which line of a notebook somebody means by a line number or a date. */
-import { lineCount } from '../model/locate.ts';
-import { sessionsOf } from '../model/sessions.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import { lineCount } from '../model/snapshot/locate.ts';
+import { sessionsOf } from '../model/snapshot/section-ranges.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
 /** A line from zero, or what is wrong with what was asked. */
 export type Moment = { readonly line: number } | { readonly problem: string };

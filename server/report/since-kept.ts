@@ -1,9 +1,10 @@
 /** What is set otherwise than at the last session marked to keep: the first question when an engine got worse. */
-import type { Carried } from '../model/carry.ts';
-import { type Changed, changesBetween, stepText, stoodText } from '../model/changes.ts';
-import { carriedAfter, keptBefore, sameKeep } from '../model/kept-sessions.ts';
-import { sessionsOf } from '../model/sessions.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+
+import { type Changed, changesBetween, stepText, stoodText } from '../analysis/evidence/setup-changes.ts';
+import { sessionsOf } from '../model/snapshot/section-ranges.ts';
+import { carriedAfter, keptBefore, sameKeep } from '../model/snapshot/session-state.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Carried } from '../model/state/state.ts';
 import { type Where, whereOf } from './where.ts';
 
 export interface ChangeRow {

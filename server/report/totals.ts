@@ -1,8 +1,9 @@
 /** The timing totals as rows: the value in words and in numbers, its working, and where each input stands. */
-import type { Carried } from '../model/carry.ts';
-import { type Derived, type Lacking, totalsOf } from '../model/derive.ts';
-import type { Snapshot } from '../model/snapshot.ts';
-import { formatValue } from '../trade/format.ts';
+
+import { type Derived, type Lacking, totalsOf } from '../analysis/ignition/timing-totals.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Carried } from '../model/state/state.ts';
+import { formatValue } from '../trade/measure/format.ts';
 import { type Where, whereOf } from './where.ts';
 
 export interface TotalRow {

@@ -1,7 +1,8 @@
 /** Where something was said: an origin as a line and a day, which is what a reader can look up. */
-import { lineOf } from '../model/locate.ts';
-import type { Origin } from '../model/notebook.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+
+import type { Origin } from '../model/entry/entry.ts';
+import { lineOf } from '../model/snapshot/locate.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
 export interface Where {
   /** From zero; undefined where that line is gone. */

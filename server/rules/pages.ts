@@ -1,5 +1,5 @@
 /** The page of a rule as Markdown, made from its row and read in the editor or the terminal, without a network. */
-import type { Severity } from '../model/findings.ts';
+import type { Severity } from '../model/snapshot/finding.ts';
 import type { Rule } from './rule.ts';
 
 /** What the rule is, why it matters, how reliable it is, both examples, and how to silence it. */

@@ -1,8 +1,8 @@
 /** The type of a rule: one row, in a file of its own, that holds everything about one kind of finding. */
 import type { Line, Span, Tokens } from '../../grammar/index.ts';
-import type { Context, Finding, Fix, Severity } from '../model/findings.ts';
-import type { Entry, EntryKind } from '../model/notebook.ts';
-import type { Quantity, Standing } from '../trade/quantity.ts';
+import type { Entry, EntryKind } from '../model/entry/entry.ts';
+import type { Context, Finding, Fix, Severity } from '../model/snapshot/finding.ts';
+import type { Quantity, Standing } from '../trade/vocabulary/quantity.ts';
 
 /** A finding before its rule adds code and severity. */
 export interface Problem {

@@ -19,10 +19,10 @@ import { renamableAt } from '../../server/features/rename.ts';
 import { selectionsAt } from '../../server/features/selection-ranges.ts';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
-import { lineCount } from '../../server/model/locate.ts';
-import { edit, type Snapshot } from '../../server/model/snapshot.ts';
-import { finished } from '../../server/model/steps.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount } from '../../server/model/snapshot/locate.ts';
+import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { notebookOf } from './notebook.ts';
 
 const SIZES = [1_000, 10_000, 40_000];

@@ -4,8 +4,8 @@
  */
 import { getLanguageService, type JSONSchema } from 'vscode-json-languageservice';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { edit, open, type Snapshot } from '../../server/model/snapshot.ts';
-import { checkLine } from '../../server/rules/index.ts';
+import { edit, open, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { checkLine } from '../../server/rules/check.ts';
 import { notebookOf } from './notebook.ts';
 
 const SIZES = [1_000, 10_000, 100_000];

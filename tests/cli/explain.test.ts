@@ -1,6 +1,6 @@
 /** The pages of the rules in the terminal. */
 import { expect, test } from 'vitest';
-import { RULES, ruleOf } from '../../server/rules/index.ts';
+import { RULES, ruleOf } from '../../server/rules/check.ts';
 import { pageOf } from '../../server/rules/pages.ts';
 import type { Rule } from '../../server/rules/rule.ts';
 import { ran } from './terminal.ts';

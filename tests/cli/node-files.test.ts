@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readBeside } from '../../server/cli/node-files.ts';
-import { LARGEST_FILE } from '../../server/model/files.ts';
+import { LARGEST_FILE } from '../../server/model/snapshot/named-files.ts';
 
 let root: string;
 const at = (...parts: string[]): string => join(root, ...parts);

@@ -1,7 +1,7 @@
 /** A terminal made of plain data: files in, what was written and the exit code out. */
 import { run } from '../../server/cli/command.ts';
 import type { Terminal } from '../../server/cli/terminal.ts';
-import type { FileText } from '../../server/model/files.ts';
+import type { FileText } from '../../server/model/snapshot/named-files.ts';
 
 /** Texts and bytes by path; a string of capitals stands for the error that reading gives. */
 export type Files = Readonly<Record<string, string | Uint8Array>>;

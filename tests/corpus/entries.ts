@@ -1,10 +1,10 @@
 /** Entries as text that can be compared: values in the word's own unit, the wording of remarks left out. */
 import { parseLine } from '../../grammar/index.ts';
-import { entryOf } from '../../server/model/entries.ts';
-import type { Entry, Said, SectionKind } from '../../server/model/notebook.ts';
-import type { Amount, Value } from '../../server/model/values.ts';
-import type { Quantity } from '../../server/trade/quantity.ts';
-import { convertInterval, unitById } from '../../server/trade/units.ts';
+import type { Entry, Said, SectionKind } from '../../server/model/entry/entry.ts';
+import { entryOf } from '../../server/model/entry/read-entry.ts';
+import type { Amount, Value } from '../../server/model/entry/value.ts';
+import { convertInterval, unitById } from '../../server/trade/measure/units.ts';
+import type { Quantity } from '../../server/trade/vocabulary/quantity.ts';
 
 export interface Placed {
   readonly entry: Entry;
@@ -15,7 +15,12 @@ export interface Placed {
 export function placed(lines: readonly string[], first: SectionKind = 'session'): readonly Placed[] {
   let section = first;
   return lines.map((text) => {
-    const entry = entryOf(parseLine(text), { section, words: new Map(), specs: new Map() });
+    const entry = entryOf(parseLine(text), {
+      section,
+      words: new Map(),
+      specs: new Map(),
+      inConflict: false,
+    });
     if (entry.kind === 'section') section = entry.section;
     if (entry.kind === 'session') section = 'session';
     return { entry, section };

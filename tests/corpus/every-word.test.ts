@@ -4,13 +4,13 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseLine } from '../../grammar/index.ts';
-import { entryOf } from '../../server/model/entries.ts';
-import { unaccounted } from '../../server/model/every-word-counts.ts';
-import { readingsBetween } from '../../server/model/locate.ts';
+import { unaccounted } from '../../server/model/entry/every-word-counts.ts';
+import { entryOf } from '../../server/model/entry/read-entry.ts';
+import { readingsBetween } from '../../server/model/snapshot/locate.ts';
 import { CHANGES, COMPARISONS, TROUBLES, WANTS } from '../../server/model/spoken/lexicon.ts';
 import { readSpoken } from '../../server/model/spoken/read.ts';
-import { openNotebook } from '../../server/rules/index.ts';
-import { findQuantity } from '../../server/trade/vocabulary.ts';
+import { openNotebook } from '../../server/rules/check.ts';
+import { findQuantity } from '../../server/trade/vocabulary/vocabulary.ts';
 import { law } from '../laws/law.ts';
 import { keysOf } from './entries.ts';
 
@@ -45,13 +45,18 @@ const LEFT: readonly (readonly [text: string, left: string])[] = [
 
 describe('a word that is no part of the meaning', () => {
   test.each(LEFT)('%s', (text, left) => {
-    const entry = entryOf(parseLine(text), { section: 'session', words: new Map(), specs: new Map() });
+    const entry = entryOf(parseLine(text), {
+      section: 'session',
+      words: new Map(),
+      specs: new Map(),
+      inConflict: false,
+    });
     const found = unaccounted(entry, 'session').map((word) => word.text);
     expect(found).toEqual(expect.arrayContaining(left.split(' ')));
   });
 });
 
-const AROUND = { section: 'session', words: new Map(), specs: new Map() } as const;
+const AROUND = { section: 'session', words: new Map(), specs: new Map(), inConflict: false } as const;
 const HABITS = { units: 'us', cylinders: 8 } as const;
 
 /** What a line would leave in force: read as it stands, or as plain speech where that reads one thing. */

@@ -1,7 +1,7 @@
 /** Runs the corpus: each line where it stands, after what the lines above it mean. */
 import { parseLine } from '../../grammar/index.ts';
-import { entryOf } from '../../server/model/entries.ts';
-import { unaccounted } from '../../server/model/every-word-counts.ts';
+import { unaccounted } from '../../server/model/entry/every-word-counts.ts';
+import { entryOf } from '../../server/model/entry/read-entry.ts';
 import type { Habits, SpokenReading } from '../../server/model/spoken/habits.ts';
 import { readSpoken } from '../../server/model/spoken/read.ts';
 import { keysOf, placed } from './entries.ts';
@@ -59,7 +59,7 @@ function habitsOf(row: Row, above: readonly string[]): Habits {
   };
 }
 
-const AROUND = { section: 'session', words: new Map(), specs: new Map() } as const;
+const AROUND = { section: 'session', words: new Map(), specs: new Map(), inConflict: false } as const;
 
 function read(row: Row, above: readonly string[]): Result['reading'] {
   const entry = entryOf(parseLine(row.text), AROUND);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { ActionAround } from '../../server/features/code-actions.ts';
-import { unitById } from '../../server/trade/units.ts';
+import { unitById } from '../../server/trade/measure/units.ts';
 import { acted, actionsAt } from '../harness/checks.ts';
 import { dedent } from '../harness/fixture.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type FolderEntry, folderWanted } from '../../server/features/completion.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from '../harness/fixture.ts';
 import { listed, TODAY, taken } from '../harness/suggestions.ts';
 

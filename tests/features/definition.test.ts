@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { stateGiven } from '../../server/model/shared.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { goneTo } from '../harness/navigation.ts';
 
 const at = (marked: string): string => marked.split(' | ').join('\n');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { MOST_DIAGNOSTICS } from '../../server/features/diagnostics.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { diagnosticsIn } from '../harness/checks.ts';
 
 const WRONG_UNIT = 'session 2026-05-02\n  initial 9 F\n';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { unitById } from '../../server/trade/units.ts';
+import { unitById } from '../../server/trade/measure/units.ts';
 import { hoverLines } from '../harness/checks.ts';
 
 const FIRST = `

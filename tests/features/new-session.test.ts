@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { newSession, type SessionAsked } from '../../server/features/new-session.ts';
-import { textOf } from '../../server/model/locate.ts';
-import { edit } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { textOf } from '../../server/model/snapshot/locate.ts';
+import { edit } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 
 /** The notebook after it, with `‸` where writing goes on. */
 function started(text: string, asked: Partial<SessionAsked>): string {

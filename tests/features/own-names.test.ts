@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { cutLines } from '../../grammar/index.ts';
 import { hoverAt } from '../../server/features/hover.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { ran } from '../cli/terminal.ts';
 import { diagnosticsIn, meanings, outline } from '../harness/checks.ts';
 import { goneTo } from '../harness/navigation.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { symbolsOf } from '../../server/features/symbols.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { outline } from '../harness/checks.ts';
 
 const ROWS: readonly (readonly [what: string, text: string, ...outline: readonly string[]])[] = [

@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { allFigures, figuresAbout } from '../../server/model/figures/all.ts';
-import { lineCount, readingAt, textOf } from '../../server/model/locate.ts';
-import { edit, type Snapshot } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
-import { VOCABULARY } from '../../server/trade/vocabulary.ts';
+import { allFigures, figuresAbout } from '../../server/analysis/figures.ts';
+import { lineCount, readingAt, textOf } from '../../server/model/snapshot/locate.ts';
+import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
+import { VOCABULARY } from '../../server/trade/vocabulary/vocabulary.ts';
 import { SEED } from '../laws/law.ts';
 import { changeIn, notebook } from '../laws/notebooks.ts';
 

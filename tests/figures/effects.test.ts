@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { leastReal } from '../../server/model/effects.ts';
+import { leastReal } from '../../server/analysis/evidence/effects.ts';
 import { figureIn, figuresIn, testFigures } from '../harness/figures.ts';
 
 /** Two sessions with an idle each; the lines of the second stand before its idle. */

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Figure } from '../../server/model/figures/figure.ts';
-import { convertInterval, unitById } from '../../server/trade/units.ts';
+import type { Figure } from '../../server/analysis/figure.ts';
+import { convertInterval, unitById } from '../../server/trade/measure/units.ts';
 import { figuresIn } from '../harness/figures.ts';
 import { SEED } from '../laws/law.ts';
 

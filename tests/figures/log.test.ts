@@ -1,11 +1,11 @@
 /** Logs of a notebook: summarised by bands, beside what was set, or told why they cannot be. */
 import { describe, expect, test } from 'vitest';
-import { allFigures, figuresAbout } from '../../server/model/figures/all.ts';
-import type { Figure } from '../../server/model/figures/figure.ts';
-import { logsWanted } from '../../server/model/figures/log.ts';
-import type { FileText } from '../../server/model/files.ts';
-import { readingAt } from '../../server/model/locate.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import type { Figure } from '../../server/analysis/figure.ts';
+import { allFigures, figuresAbout } from '../../server/analysis/figures.ts';
+import { logsWanted } from '../../server/analysis/road/log.ts';
+import { readingAt } from '../../server/model/snapshot/locate.ts';
+import type { FileText } from '../../server/model/snapshot/named-files.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from '../harness/fixture.ts';
 
 const BOOK = `

@@ -1,8 +1,8 @@
 /** Speed and engine speed by gear, slip, and runs on corrected time. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { correctionJ1349 } from '../../server/trade/air.ts';
-import { exact, type Interval } from '../../server/trade/interval.ts';
+import { exact, type Interval } from '../../server/trade/measure/interval.ts';
+import { correctionJ1349 } from '../../server/trade/sums/air.ts';
 import { figuresIn, testFigures } from '../harness/figures.ts';
 
 const vehicle = (facts: string, session = 'idle 800 rpm'): string =>

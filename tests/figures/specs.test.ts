@@ -1,8 +1,8 @@
 /** Specs recalled by name, values held to them, and estimates where there is no spec. */
 import { describe, expect, test } from 'vitest';
-import { figuresAbout } from '../../server/model/figures/all.ts';
-import { readingAt } from '../../server/model/locate.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { figuresAbout } from '../../server/analysis/figures.ts';
+import { readingAt } from '../../server/model/snapshot/locate.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { testFigures } from '../harness/figures.ts';
 
 const book = (specs: string, session = 'idle 800 rpm'): string =>

@@ -3,10 +3,16 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { comparePositions, cutLines, type Position } from '../../grammar/index.ts';
 import { type ActionAround, type CodeAction, codeActionsAt } from '../../server/features/code-actions.ts';
-import { findingsIn, lineCount, parsedLine, readingsBetween, textOf } from '../../server/model/locate.ts';
-import type { Reading } from '../../server/model/page.ts';
-import type { Snapshot } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import {
+  findingsIn,
+  lineCount,
+  parsedLine,
+  readingsBetween,
+  textOf,
+} from '../../server/model/snapshot/locate.ts';
+import type { Reading } from '../../server/model/snapshot/page.ts';
+import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
 import type { Fuzzer } from './fuzzer.ts';
 import { text } from './texts.ts';

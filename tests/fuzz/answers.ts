@@ -7,9 +7,9 @@ import { highlighting } from '../../server/features/references.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toTextEdit } from '../../server/lsp/convert.ts';
 import { encodedAll } from '../../server/lsp/semantic.ts';
-import type { Snapshot } from '../../server/model/snapshot.ts';
-import { finished } from '../../server/model/steps.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { finished } from '../../server/model/snapshot/interruptible.ts';
+import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 
 interface Place {
   readonly line: number;

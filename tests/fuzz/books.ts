@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { cutLines, withoutBreak } from '../../grammar/index.ts';
-import { stretchesOf } from '../../server/model/sessions.ts';
-import { open } from '../../server/model/snapshot.ts';
+import { stretchesOf } from '../../server/model/snapshot/section-ranges.ts';
+import { open } from '../../server/model/snapshot/snapshot.ts';
 import { line } from '../laws/notebooks.ts';
 
 const SAMPLES = new URL('../../samples/', import.meta.url);

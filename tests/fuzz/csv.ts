@@ -2,8 +2,8 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { hoverAt } from '../../server/features/hover.ts';
-import { openNotebook } from '../../server/rules/index.ts';
-import { readLog } from '../../server/trade/log-table.ts';
+import { openNotebook } from '../../server/rules/check.ts';
+import { readLog } from '../../server/trade/sums/log-table.ts';
 import type { Fuzzer } from './fuzzer.ts';
 import { trap } from './texts.ts';
 

@@ -3,9 +3,16 @@
  * opened anew. So does one that uses it.
  */
 import fc from 'fast-check';
-import { stateGiven } from '../../server/model/shared.ts';
-import { type Change, edit, open, refresh, type Shared, type Snapshot } from '../../server/model/snapshot.ts';
-import { checkLine, openNotebook } from '../../server/rules/index.ts';
+import {
+  type Change,
+  edit,
+  open,
+  refresh,
+  type Shared,
+  type Snapshot,
+} from '../../server/model/snapshot/snapshot.ts';
+import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
+import { checkLine, openNotebook } from '../../server/rules/check.ts';
 import { changed } from '../laws/peer.ts';
 import { book, sample } from './books.ts';
 import { everyAnswer, type Look } from './every-answer.ts';

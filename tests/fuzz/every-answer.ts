@@ -1,5 +1,6 @@
 /** Every answer that a notebook gives to an editor or the terminal, as texts without ids, so that two notebooks can be compared. */
 import type { Position } from '../../grammar/index.ts';
+import { allFigures } from '../../server/analysis/figures.ts';
 import { codeActionsAt } from '../../server/features/code-actions.ts';
 import { lensesOf } from '../../server/features/code-lens.ts';
 import { suggestionsAt } from '../../server/features/completion.ts';
@@ -18,13 +19,12 @@ import { selectionsAt } from '../../server/features/selection-ranges.ts';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
-import { allFigures } from '../../server/model/figures/all.ts';
-import type { Files } from '../../server/model/files.ts';
-import { lineCount, readingAt } from '../../server/model/locate.ts';
-import { sessionsOf } from '../../server/model/sessions.ts';
-import { filesAskedBy, usesOf } from '../../server/model/shared.ts';
-import type { Snapshot } from '../../server/model/snapshot.ts';
-import { finished } from '../../server/model/steps.ts';
+import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount, readingAt } from '../../server/model/snapshot/locate.ts';
+import type { Files } from '../../server/model/snapshot/named-files.ts';
+import { sessionsOf } from '../../server/model/snapshot/section-ranges.ts';
+import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { filesAskedBy, usesOf } from '../../server/model/snapshot/used-notebooks.ts';
 import { comparisonOf } from '../../server/report/comparison.ts';
 import { inForceAt } from '../../server/report/in-force.ts';
 import { momentOf } from '../../server/report/moment.ts';

@@ -11,10 +11,10 @@ import {
   withoutBreak,
 } from '../../grammar/index.ts';
 import { type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
-import { WRITING } from '../../server/lsp/rows/writing.ts';
-import { readingsBetween } from '../../server/model/locate.ts';
-import type { Snapshot } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { WRITING } from '../../server/lsp/requests/writing.ts';
+import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
 import type { Fuzzer } from './fuzzer.ts';
 import { text } from './texts.ts';

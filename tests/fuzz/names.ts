@@ -5,10 +5,10 @@ import { type Location, LSPErrorCodes, type WorkspaceEdit } from 'vscode-languag
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type LocatedMention, mentionAt, mentionsOf } from '../../server/features/mentions.ts';
 import { renamableAt, renaming } from '../../server/features/rename.ts';
-import { lineCount, lineText, readingsBetween } from '../../server/model/locate.ts';
-import type { Snapshot } from '../../server/model/snapshot.ts';
-import { finished } from '../../server/model/steps.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount, lineText, readingsBetween } from '../../server/model/snapshot/locate.ts';
+import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
 import { line } from '../laws/notebooks.ts';
 import { type Disk, FOLDER, talkAbout } from './connection.ts';

@@ -1,7 +1,7 @@
 /** What people do to a text: typed keys, pastes, deletions, lines joined and parted, sessions moved, all of it undone. */
 import fc from 'fast-check';
 import { cutLines, type Position } from '../../grammar/index.ts';
-import type { Change } from '../../server/model/snapshot.ts';
+import type { Change } from '../../server/model/snapshot/snapshot.ts';
 import { bookLine, bookLines, section } from './books.ts';
 
 /** Lines and columns beyond the end count from the start again, so that a step can be taken in any text. */

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { RULES } from '../../server/rules/index.ts';
+import { RULES } from '../../server/rules/check.ts';
 import { anyLine, line, longNotebook, notebook } from '../laws/notebooks.ts';
 
 const SAMPLES = join(import.meta.dirname, '../../samples');

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { isEmpty, KIND } from '../../grammar/index.ts';
-import { readingsBetween } from '../../server/model/locate.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 
 const file = (name: string) => readFileSync(join(import.meta.dirname, '../../grammar', name), 'utf8');
 const SPECIFICATION = file('NOTATION.md');

@@ -12,8 +12,8 @@ import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
 import { findSymbols, listedIn } from '../../server/features/workspace-symbols.ts';
-import type { Change, Shared } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import type { Change, Shared } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { dedent, fixture } from './fixture.ts';
 
 /** The hover where `‸` stands, line by line and without Markdown; it is about what stands between « and », if they do. */

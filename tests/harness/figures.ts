@@ -1,9 +1,9 @@
 /** Figures as a table: a notebook, the figure asked for at the cursor or its end, and what it says. */
 import { expect, test } from 'vitest';
-import { allFigures, figuresAbout } from '../../server/model/figures/all.ts';
-import type { Figure } from '../../server/model/figures/figure.ts';
-import { lineCount, readingAt } from '../../server/model/locate.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import type { Figure } from '../../server/analysis/figure.ts';
+import { allFigures, figuresAbout } from '../../server/analysis/figures.ts';
+import { lineCount, readingAt } from '../../server/model/snapshot/locate.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from './fixture.ts';
 
 export interface FigureRow {

@@ -6,10 +6,10 @@ import { linksIn, pathEdits, type TextEdit } from '../../server/features/documen
 import { mentionAt } from '../../server/features/mentions.ts';
 import { highlighting, referring } from '../../server/features/references.ts';
 import { renamableAt, renaming } from '../../server/features/rename.ts';
-import { textOf } from '../../server/model/locate.ts';
-import { edit, type Shared, type Snapshot } from '../../server/model/snapshot.ts';
-import { finished } from '../../server/model/steps.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { textOf } from '../../server/model/snapshot/locate.ts';
+import { edit, type Shared, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { type Fixture, fixture } from './fixture.ts';
 
 interface Asked extends Fixture {

@@ -1,9 +1,9 @@
 /** Hints and lenses in tests: a notebook in, what is shown on its lines out. */
 import { lensesOf } from '../../server/features/code-lens.ts';
 import { type HintKind, hintsOf } from '../../server/features/inlay-hints.ts';
-import { lineCount } from '../../server/model/locate.ts';
+import { lineCount } from '../../server/model/snapshot/locate.ts';
 import { type Comparison, type ComparisonAsked, comparisonOf } from '../../server/report/comparison.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { dedent, fixture } from './fixture.ts';
 
 /** The hints as they show on the line of the cursor, or on all lines: `initial 11 deg «2 deg more»`. */

@@ -1,8 +1,8 @@
 /** Completion in tests: a notebook with its cursor in, the list or the line after a choice out. */
 import { type Around, type Suggestion, suggestionsAt } from '../../server/features/completion.ts';
-import { textOf } from '../../server/model/locate.ts';
-import { edit, type Snapshot } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { textOf } from '../../server/model/snapshot/locate.ts';
+import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from './fixture.ts';
 
 export const TODAY = '2026-07-01';

@@ -2,10 +2,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { everyToken, lex } from '../../grammar/index.ts';
-import { totalsOf } from '../../server/model/derive.ts';
-import { lineCount, lineOf, parsedLine, readingsBetween, textOf } from '../../server/model/locate.ts';
-import { edit, type Snapshot } from '../../server/model/snapshot.ts';
-import { openNotebook, ruleOf } from '../../server/rules/index.ts';
+import { totalsOf } from '../../server/analysis/ignition/timing-totals.ts';
+import {
+  lineCount,
+  lineOf,
+  parsedLine,
+  readingsBetween,
+  textOf,
+} from '../../server/model/snapshot/locate.ts';
+import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook, ruleOf } from '../../server/rules/check.ts';
 import { law } from './law.ts';
 import { notebook } from './notebooks.ts';
 

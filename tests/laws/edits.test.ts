@@ -1,9 +1,9 @@
 /** Laws 5 and 10: what an edit gives, and what it costs. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Check } from '../../server/model/findings.ts';
-import { lineCount, lineOf } from '../../server/model/locate.ts';
-import type { Page } from '../../server/model/page.ts';
+import type { Check } from '../../server/model/snapshot/finding.ts';
+import { lineCount, lineOf } from '../../server/model/snapshot/locate.ts';
+import type { Page } from '../../server/model/snapshot/page.ts';
 import {
   type Change,
   edit,
@@ -12,8 +12,8 @@ import {
   refresh,
   type Shared,
   type Snapshot,
-} from '../../server/model/snapshot.ts';
-import { checkLine } from '../../server/rules/index.ts';
+} from '../../server/model/snapshot/snapshot.ts';
+import { checkLine } from '../../server/rules/check.ts';
 import { law } from './law.ts';
 import { answers } from './located.ts';
 import { type AnyChange, changeIn, conflicted, longNotebook, notebook } from './notebooks.ts';

@@ -1,16 +1,16 @@
 /** Laws 4 and 5 for what is asked of the whole notebook: any text has an answer, and kept pages never make it stale. */
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { CYLINDERS, PLUGS } from '../../server/model/figures/cylinders.ts';
-import { KNOWN_EFFECTS } from '../../server/model/figures/effects.ts';
-import type { Working } from '../../server/model/figures/figure.ts';
-import { HISTORY } from '../../server/model/figures/history.ts';
-import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from '../../server/model/figures/idle.ts';
-import { NO_EFFECT, TURNS } from '../../server/model/figures/screws.ts';
-import { SEALING } from '../../server/model/figures/sealing.ts';
-import { lineCount, lineOf, readingAt } from '../../server/model/locate.ts';
-import { edit, open, type Snapshot } from '../../server/model/snapshot.ts';
-import { checkLine } from '../../server/rules/index.ts';
+import { SEALING } from '../../server/analysis/engine/compression-test-figures.ts';
+import { CYLINDERS, PLUGS } from '../../server/analysis/engine/cylinders.ts';
+import { KNOWN_EFFECTS } from '../../server/analysis/evidence/known-effects.ts';
+import { HISTORY } from '../../server/analysis/evidence/outlier-figures.ts';
+import type { Working } from '../../server/analysis/figure.ts';
+import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from '../../server/analysis/fuel/idle.ts';
+import { NO_EFFECT, TURNS } from '../../server/analysis/fuel/mixture-screws.ts';
+import { lineCount, lineOf, readingAt } from '../../server/model/snapshot/locate.ts';
+import { edit, open, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { checkLine } from '../../server/rules/check.ts';
 import { law } from './law.ts';
 import { answers } from './located.ts';
 import { type AnyChange, changeIn, longNotebook, notebook } from './notebooks.ts';

@@ -1,8 +1,8 @@
 /** A law of growth: four times as many lines of any sort are opened in little more than four times the steps, and no edit takes more than opening. */
 import { expect, test } from 'vitest';
-import { lineCount } from '../../server/model/locate.ts';
-import { edit, type Snapshot } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { lineCount } from '../../server/model/snapshot/locate.ts';
+import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { stepsOf } from '../harness/steps.ts';
 import { notebookOf, SHAPES } from './shapes.ts';
 

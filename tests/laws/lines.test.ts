@@ -2,11 +2,11 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { everyToken, parseLine } from '../../grammar/index.ts';
-import { same } from '../../server/model/carry.ts';
-import { entryOf } from '../../server/model/entries.ts';
-import { readingsBetween } from '../../server/model/locate.ts';
-import { lookUpAbove, open, pageAt } from '../../server/model/snapshot.ts';
-import { step } from '../../server/model/step.ts';
+import { entryOf } from '../../server/model/entry/read-entry.ts';
+import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { lookUpAbove, open, pageAt } from '../../server/model/snapshot/snapshot.ts';
+import { step } from '../../server/model/state/apply-entry.ts';
+import { same } from '../../server/model/state/immutable.ts';
 import { law } from './law.ts';
 import { anyLine, line, notebook } from './notebooks.ts';
 

@@ -1,7 +1,7 @@
 /** What a snapshot answers, with every reference as the number of its line, so that two snapshots can be compared. */
-import { lineCount, lineOf, readingsBetween, textOf } from '../../server/model/locate.ts';
-import { sessionsOf } from '../../server/model/sessions.ts';
-import type { Snapshot } from '../../server/model/snapshot.ts';
+import { lineCount, lineOf, readingsBetween, textOf } from '../../server/model/snapshot/locate.ts';
+import { sessionsOf } from '../../server/model/snapshot/section-ranges.ts';
+import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
 
 /** One text for each answer. What is carried is asked at the last line of every section and of the notebook. */
 export function answers(snapshot: Snapshot): readonly string[] {

@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { editsBetween, encoded, encodedAll, LEGEND } from '../../server/lsp/semantic.ts';
-import { lineCount, parsedLine } from '../../server/model/locate.ts';
-import { edit } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { lineCount, parsedLine } from '../../server/model/snapshot/locate.ts';
+import { edit } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { law } from './law.ts';
 import { changeIn, notebook } from './notebooks.ts';
 

@@ -1,8 +1,8 @@
 /** Notebooks to hold the laws to: lines as people write them, lines gone wrong, and any text at all. */
 import fc from 'fast-check';
 import { cutLines, type Position, type Range } from '../../grammar/index.ts';
-import { UNITS } from '../../server/trade/units.ts';
-import { PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary.ts';
+import { UNITS } from '../../server/trade/measure/units.ts';
+import { PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary/vocabulary.ts';
 
 const one = <T>(...choices: readonly T[]) => fc.constantFrom(...choices);
 const said = (...pieces: readonly (string | fc.Arbitrary<string>)[]): fc.Arbitrary<string> =>

@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { LocatedFinding } from '../../server/model/findings.ts';
-import { lineCount, lineOf, lineText } from '../../server/model/locate.ts';
-import type { Ref } from '../../server/model/notebook.ts';
-import { inPassing } from '../../server/model/passing.ts';
-import { checkLine, openNotebook, RULES } from '../../server/rules/index.ts';
+import type { Ref } from '../../server/model/entry/entry.ts';
+import type { LocatedFinding } from '../../server/model/snapshot/finding.ts';
+import { lineCount, lineOf, lineText } from '../../server/model/snapshot/locate.ts';
+import { inPassing } from '../../server/model/snapshot/passing.ts';
+import { checkLine, openNotebook, RULES } from '../../server/rules/check.ts';
 import { SEED } from './law.ts';
 import { longNotebook, notebook } from './notebooks.ts';
 

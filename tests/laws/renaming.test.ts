@@ -5,12 +5,12 @@ import { expect, test } from 'vitest';
 import { cutLines } from '../../grammar/index.ts';
 import { type LocatedMention, mentionAt, mentionsOf } from '../../server/features/mentions.ts';
 import { type Refusal, renamableAt, renaming } from '../../server/features/rename.ts';
-import { lineCount, readingsBetween, textOf } from '../../server/model/locate.ts';
-import { stateGiven } from '../../server/model/shared.ts';
-import { open, type Shared, type Snapshot } from '../../server/model/snapshot.ts';
-import { kindOfPart } from '../../server/model/step.ts';
-import { finished } from '../../server/model/steps.ts';
-import { findQuantity } from '../../server/trade/vocabulary.ts';
+import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount, readingsBetween, textOf } from '../../server/model/snapshot/locate.ts';
+import { open, type Shared, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
+import { kindOfPart } from '../../server/model/state/fitted-parts.ts';
+import { findQuantity } from '../../server/trade/vocabulary/vocabulary.ts';
 import { SEED } from './law.ts';
 
 const LINES = [

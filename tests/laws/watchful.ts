@@ -1,5 +1,5 @@
 /** A check that speaks of every line and leans on all that a check may lean on, so that nothing stale goes unseen. */
-import type { Check } from '../../server/model/findings.ts';
+import type { Check } from '../../server/model/snapshot/finding.ts';
 
 export const watchful: Check = (entry, { before, after, where, lookUp }) => {
   if (entry.kind === 'blank') return [];

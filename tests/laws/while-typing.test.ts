@@ -5,11 +5,11 @@ import { lensesOf } from '../../server/features/code-lens.ts';
 import { folderWanted, suggestionsAt } from '../../server/features/completion.ts';
 import { hintsOf } from '../../server/features/inlay-hints.ts';
 import { newSession } from '../../server/features/new-session.ts';
-import { lineCount, parsedLine, textOf } from '../../server/model/locate.ts';
-import { sessionsOf } from '../../server/model/sessions.ts';
-import { edit, type Snapshot } from '../../server/model/snapshot.ts';
+import { lineCount, parsedLine, textOf } from '../../server/model/snapshot/locate.ts';
+import { sessionsOf } from '../../server/model/snapshot/section-ranges.ts';
+import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { comparisonOf } from '../../server/report/comparison.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { law } from './law.ts';
 import { changeIn, notebook } from './notebooks.ts';
 

@@ -10,12 +10,12 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
 import { serve } from '../../server/lsp/serve.ts';
-import type * as Snapshots from '../../server/model/snapshot.ts';
+import type * as Snapshots from '../../server/model/snapshot/snapshot.ts';
 import { until } from './connect.ts';
 
 /** The fault: a change to a text with this in it throws, as no change should. */
 const FAULT = 'FAULT';
-vi.mock('../../server/model/snapshot.ts', async (original) => {
+vi.mock('../../server/model/snapshot/snapshot.ts', async (original) => {
   const real = await original<typeof Snapshots>();
   const edit: typeof real.edit = (snapshot, change) => {
     if (change.text.includes(FAULT)) throw new Error('a fault of this test');

@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { WorkspaceEdit } from 'vscode-languageserver/node';
 import { MOST_NOTEBOOKS } from '../../server/lsp/workspace/notebook-index.ts';
-import { LARGEST_USED } from '../../server/model/shared.ts';
+import { LARGEST_USED } from '../../server/model/snapshot/used-notebooks.ts';
 import { connect, type Editor } from './connect.ts';
 import { putFile } from './disk.ts';
 

@@ -4,10 +4,10 @@ import type { Position } from '../../grammar/index.ts';
 import { type Suggestion, suggestionsAt } from '../../server/features/completion.ts';
 import { newSession } from '../../server/features/new-session.ts';
 import { clientOf } from '../../server/lsp/client.ts';
+import { foundIn } from '../../server/lsp/diagnostics.ts';
 import { createDocuments, type OpenDocument } from '../../server/lsp/documents.ts';
-import { foundIn } from '../../server/lsp/findings.ts';
 import { DEFAULT_SETTINGS } from '../../server/lsp/settings.ts';
-import { lineCount, lineText, textOf } from '../../server/model/locate.ts';
+import { lineCount, lineText, textOf } from '../../server/model/snapshot/locate.ts';
 
 const URI = 'file:///bench/x.tappet';
 const TODAY = '2026-07-01';

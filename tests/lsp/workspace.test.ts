@@ -19,9 +19,9 @@ import {
   type Range,
   type WorkspaceEdit,
 } from 'vscode-languageserver/node';
-import { textOf } from '../../server/model/locate.ts';
-import { edit } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { textOf } from '../../server/model/snapshot/locate.ts';
+import { edit } from '../../server/model/snapshot/snapshot.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { type Editor, LONGEST_WAIT, unready, until } from './connect.ts';
 import { putFile } from './disk.ts';
 

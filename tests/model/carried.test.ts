@@ -1,6 +1,6 @@
 /** What is carried down the page: a notebook in, what holds at its end out. Lines are parted by ` / `. */
 import { describe, expect, test } from 'vitest';
-import { saidText } from '../../server/model/describe.ts';
+import { saidText } from '../../server/model/entry/as-written.ts';
 import { endOf, settingsIn } from './state.ts';
 
 const day = (n: number) => `session 2026-05-0${n}`;

@@ -1,7 +1,7 @@
 /** Which cautions a session calls for: each once, whatever its lines, and none of another session. */
 import { expect, test } from 'vitest';
-import { cautionsOfSession } from '../../server/model/cautions.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { cautionsOfSession } from '../../server/analysis/upkeep/cautions.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from '../harness/fixture.ts';
 
 const idsIn = (book: string): string => {

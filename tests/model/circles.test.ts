@@ -1,7 +1,7 @@
 /** Circles of notebooks, held to the plain meaning of the word: each leads to the other. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { findingCircles, usedFirst } from '../../server/model/circles.ts';
+import { findingCircles, usedFirst } from '../../server/model/snapshot/use-circles.ts';
 
 type Uses = readonly (readonly number[])[];
 

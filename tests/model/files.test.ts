@@ -1,6 +1,6 @@
 /** Which paths of a notebook lie beside it. */
 import { expect, test } from 'vitest';
-import { partsWithin } from '../../server/model/files.ts';
+import { partsWithin } from '../../server/model/snapshot/named-files.ts';
 
 test.each<[path: string, parts: readonly string[] | undefined]>([
   ['run.csv', ['run.csv']],

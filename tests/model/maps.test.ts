@@ -1,8 +1,7 @@
 /** Maps that share what they can, held to the language's own map: the same things in the same order, whatever is done. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { same } from '../../server/model/carry.ts';
-import { ofName, put, putLast, without, withoutKey } from '../../server/model/maps.ts';
+import { ofName, put, putLast, same, without, withoutKey } from '../../server/model/state/immutable.ts';
 
 type Step = readonly [what: 'put' | 'last' | 'drop', key: number, value: number];
 

@@ -1,9 +1,9 @@
 /** What one line means, in one line of text: `setting mixture left: 1 turn | right: 1.25 turn`. */
 
-import { readingsBetween } from '../../server/model/locate.ts';
-import type { Entry, Said } from '../../server/model/notebook.ts';
-import { open } from '../../server/model/snapshot.ts';
-import type { Amount, Value } from '../../server/model/values.ts';
+import type { Entry, Said } from '../../server/model/entry/entry.ts';
+import type { Amount, Value } from '../../server/model/entry/value.ts';
+import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { open } from '../../server/model/snapshot/snapshot.ts';
 
 /** The last line of the text; a text of one line stands in a session. */
 export function meaning(text: string): string {

@@ -1,9 +1,9 @@
 /** The carried window of past readings is small and dies out, so that an old line never ties all pages below it. */
 import { describe, expect, test } from 'vitest';
-import type { Check } from '../../server/model/findings.ts';
-import { lineCount, readingAt } from '../../server/model/locate.ts';
-import { WINDOW } from '../../server/model/past.ts';
-import { edit, open } from '../../server/model/snapshot.ts';
+import type { Check } from '../../server/model/snapshot/finding.ts';
+import { lineCount, readingAt } from '../../server/model/snapshot/locate.ts';
+import { edit, open } from '../../server/model/snapshot/snapshot.ts';
+import { WINDOW } from '../../server/model/state/reading-window.ts';
 
 const NO_CHECK: Check = () => [];
 const SESSIONS = 60;

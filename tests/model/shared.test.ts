@@ -1,6 +1,7 @@
 /** Notebooks that use one another, kept as texts by name. */
 import { expect, test } from 'vitest';
-import { findingCircles } from '../../server/model/circles.ts';
+import { edit, refresh, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { findingCircles } from '../../server/model/snapshot/use-circles.ts';
 import {
   filesAskedBy,
   type Known,
@@ -8,9 +9,8 @@ import {
   stateGiven,
   usesIn,
   usesOf,
-} from '../../server/model/shared.ts';
-import { edit, refresh, type Snapshot } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+} from '../../server/model/snapshot/used-notebooks.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 
 /** The names of files are their paths here; what begins with `/` is outside. */
 function shelf(texts: Readonly<Record<string, string>>) {

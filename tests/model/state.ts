@@ -1,10 +1,10 @@
 /** What stands at the end of a notebook, as texts. */
 
-import type { Carried } from '../../server/model/carry.ts';
-import { settingText } from '../../server/model/describe.ts';
-import { lineCount, lineOf, readingAt } from '../../server/model/locate.ts';
-import type { Origin } from '../../server/model/notebook.ts';
-import { open, type Snapshot } from '../../server/model/snapshot.ts';
+import type { Origin } from '../../server/model/entry/entry.ts';
+import { lineCount, lineOf, readingAt } from '../../server/model/snapshot/locate.ts';
+import { open, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import { settingText } from '../../server/model/state/setting-text.ts';
+import type { Carried } from '../../server/model/state/state.ts';
 
 export interface End {
   readonly carried: Carried;

@@ -1,7 +1,7 @@
 /** Timing totals of a notebook: lines in, each total with its working out. Lines are parted by ` / `. */
 import { describe, expect, test } from 'vitest';
-import { type Derived, totalAtSpeed, totalsOf } from '../../server/model/derive.ts';
-import { formatValue } from '../../server/trade/format.ts';
+import { type Derived, totalAtSpeed, totalsOf } from '../../server/analysis/ignition/timing-totals.ts';
+import { formatValue } from '../../server/trade/measure/format.ts';
 import { endOf } from './state.ts';
 
 const notebook = (lines: string) => `session 2026-05-02\n${lines.split(' / ').join('\n')}`;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { comparisonOf } from '../../server/report/comparison.ts';
 import { comparisonText } from '../../server/report/comparison-text.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { compared } from '../harness/remarks.ts';
 
 const BOOK = `

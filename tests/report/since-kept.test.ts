@@ -1,7 +1,7 @@
 /** What is set otherwise than at the last session marked to keep, as rows of words. */
 import { expect, test } from 'vitest';
 import { inForceAt } from '../../server/report/in-force.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 
 const BOOK = `session 2026-05-02  Good
   initial 9 deg

@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { RULES, ruleOf } from '../../server/rules/index.ts';
+import { RULES, ruleOf } from '../../server/rules/check.ts';
 import type { Rule } from '../../server/rules/rule.ts';
 import { found, mended } from './found.ts';
 

@@ -1,10 +1,10 @@
 /** What the tests of the rules ask: the findings of a notebook, held to marks in its text, and the text once mended. */
 import { expect, test } from 'vitest';
 import { comparePositions, cutLines, type Range } from '../../grammar/index.ts';
-import type { Finding, LocatedFinding } from '../../server/model/findings.ts';
-import { stateGiven } from '../../server/model/shared.ts';
-import type { Shared } from '../../server/model/snapshot.ts';
-import { openNotebook } from '../../server/rules/index.ts';
+import type { Finding, LocatedFinding } from '../../server/model/snapshot/finding.ts';
+import type { Shared } from '../../server/model/snapshot/snapshot.ts';
+import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
+import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from '../harness/fixture.ts';
 
 /** A notebook with what is to be found between `«` and `»`, words the message has, and the text after the fixes. */

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cutLines, withoutBreak } from '../../grammar/index.ts';
-import { RULES, ruleOf } from '../../server/rules/index.ts';
+import { RULES, ruleOf } from '../../server/rules/check.ts';
 import { SEED } from '../laws/law.ts';
 import { found } from './found.ts';
 

@@ -1,6 +1,6 @@
 /** Every rule has a page that says what a reader needs. */
 import { describe, expect, test } from 'vitest';
-import { RULES, ruleOf } from '../../server/rules/index.ts';
+import { RULES, ruleOf } from '../../server/rules/check.ts';
 import { pageOf } from '../../server/rules/pages.ts';
 import type { Rule } from '../../server/rules/rule.ts';
 

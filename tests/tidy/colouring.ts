@@ -1,8 +1,8 @@
 /** The colouring grammar of editors, made from the tables of the notation and of the trade. */
 import { FIRST_WORDS, type KindName } from '../../grammar/index.ts';
-import type { QuantityKind } from '../../server/trade/quantity.ts';
-import { UNITS } from '../../server/trade/units.ts';
-import { PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary.ts';
+import { UNITS } from '../../server/trade/measure/units.ts';
+import type { QuantityKind } from '../../server/trade/vocabulary/quantity.ts';
+import { PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary/vocabulary.ts';
 
 interface Pattern {
   readonly name?: string;

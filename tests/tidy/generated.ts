@@ -1,7 +1,7 @@
 /** Every file that is made from a table. `npm run generate` writes them; a test fails when one is stale. */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { RULES } from '../../server/rules/index.ts';
+import { RULES } from '../../server/rules/check.ts';
 import { printedChecks } from '../trade/checks-table.ts';
 import { colouring } from './colouring.ts';
 import { languageConfiguration, manifest } from './manifest.ts';

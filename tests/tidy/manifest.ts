@@ -2,8 +2,8 @@
 import { FIRST_WORDS } from '../../grammar/index.ts';
 import { MEANINGS, type Meaning } from '../../server/features/semantic-tokens.ts';
 import { selectorOf } from '../../server/lsp/semantic.ts';
-import { RULES } from '../../server/rules/index.ts';
-import { type Dimension, UNITS } from '../../server/trade/units.ts';
+import { RULES } from '../../server/rules/check.ts';
+import { type Dimension, UNITS } from '../../server/trade/measure/units.ts';
 
 const SEVERITIES = ['error', 'warning', 'information', 'hint', 'off'];
 const AS_WRITTEN = 'as written';

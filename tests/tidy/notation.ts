@@ -1,8 +1,9 @@
 /** The tables of the notation's specification, made from the tables of the trade. */
-import { ROAD_CHECKS } from '../../server/trade/checks.ts';
-import type { Quantity } from '../../server/trade/quantity.ts';
-import { UNITS, type Unit, unitById } from '../../server/trade/units.ts';
-import { PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary.ts';
+
+import { UNITS, type Unit, unitById } from '../../server/trade/measure/units.ts';
+import { ROAD_CHECKS } from '../../server/trade/practice/road-checks.ts';
+import type { Quantity } from '../../server/trade/vocabulary/quantity.ts';
+import { PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary/vocabulary.ts';
 
 const REGIONS: Readonly<Record<string, () => string>> = {
   units,

@@ -1,19 +1,24 @@
 import { describe, expect, test } from 'vitest';
-import { correctionJ607, correctionJ1349, jetAreaForAir, jetDiameterForAir } from '../../server/trade/air.ts';
+import {
+  correctionJ607,
+  correctionJ1349,
+  jetAreaForAir,
+  jetDiameterForAir,
+} from '../../server/trade/sums/air.ts';
 import {
   areaChangePercent,
   judgeNeedlePressure,
   passagesInSeries,
   powerValve,
-} from '../../server/trade/carburation.ts';
-import { judgeCompression, leakDown, staticRatio } from '../../server/trade/compression.ts';
+} from '../../server/trade/sums/carburation.ts';
+import { judgeCompression, leakDown, staticRatio } from '../../server/trade/sums/compression.ts';
 import {
   coldCylinders,
   inFiringOrder,
   neighbours,
   numbered,
   summarize,
-} from '../../server/trade/cylinders.ts';
+} from '../../server/trade/sums/cylinders.ts';
 import {
   DRILLS,
   drillNamed,
@@ -21,9 +26,9 @@ import {
   nearestDrill,
   nearestListed,
   nearestStep,
-} from '../../server/trade/drills.ts';
-import { ESTIMATE_CAUTION, estimateTorqueInch, proofStrength } from '../../server/trade/fasteners.ts';
-import { correctRunSpeed, correctRunTime, parseTyreSize, slip } from '../../server/trade/road.ts';
+} from '../../server/trade/sums/drills.ts';
+import { ESTIMATE_CAUTION, estimateTorqueInch, proofStrength } from '../../server/trade/sums/fasteners.ts';
+import { correctRunSpeed, correctRunTime, parseTyreSize, slip } from '../../server/trade/sums/road.ts';
 
 const AIR = { pascals: 99000, celsius: 25, humidity: 0 };
 

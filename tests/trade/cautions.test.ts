@@ -1,7 +1,7 @@
 /** Cautions by work: every word they name is one of the vocabulary, and none of them calls anything safe. */
 import { expect, test } from 'vitest';
-import { CAUTIONS, cautionsFor } from '../../server/trade/cautions.ts';
-import { VOCABULARY } from '../../server/trade/vocabulary.ts';
+import { CAUTIONS, cautionsFor } from '../../server/trade/practice/cautions.ts';
+import { VOCABULARY } from '../../server/trade/vocabulary/vocabulary.ts';
 
 const ids = (quantity: string, words = ''): string =>
   cautionsFor(quantity, words.split(' '))

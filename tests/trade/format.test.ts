@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { formatNumber, formatValue, formatWithin } from '../../server/trade/format.ts';
-import { about, atLeast, atMost, exact, type Interval, range } from '../../server/trade/interval.ts';
-import { unitById } from '../../server/trade/units.ts';
+import { formatNumber, formatValue, formatWithin } from '../../server/trade/measure/format.ts';
+import { about, atLeast, atMost, exact, type Interval, range } from '../../server/trade/measure/interval.ts';
+import { unitById } from '../../server/trade/measure/units.ts';
 
 it.each<[Interval, string | undefined, string]>([
   [exact(9), 'deg', '9 deg'],

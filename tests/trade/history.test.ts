@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { compareWithPast, noiseOf } from '../../server/trade/history.ts';
+import { compareWithPast, noiseOf } from '../../server/trade/sums/noise.ts';
 
 describe('history', () => {
   const past = [17, 17.5, 16.8, 17.2, 17.1];

@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import * as ignition from '../../server/trade/ignition.ts';
-import { about, atMost, contains, exact, type Interval, range } from '../../server/trade/interval.ts';
+import { about, atMost, contains, exact, type Interval, range } from '../../server/trade/measure/interval.ts';
+import * as ignition from '../../server/trade/sums/ignition.ts';
 import {
   coilOnTime,
   dwellAvailable,
   dwellDegrees,
   dwellPercent,
   sparkInterval,
-} from '../../server/trade/points.ts';
-import type { CurvePoint } from '../../server/trade/quantity.ts';
+} from '../../server/trade/sums/points.ts';
+import type { CurvePoint } from '../../server/trade/vocabulary/quantity.ts';
 
 /** The distributor table of a factory marine four, in distributor degrees at distributor rpm (a printed table, relayed). */
 const DISTRIBUTOR_TABLE = [

@@ -1,6 +1,13 @@
 /** What rises or falls with each of several numbers has its least and its most at the corners (interval arithmetic, IEEE 1788). */
 import { expect, test } from 'vitest';
-import { about, atLeast, exact, type Interval, monotoneEach, range } from '../../server/trade/interval.ts';
+import {
+  about,
+  atLeast,
+  exact,
+  type Interval,
+  monotoneEach,
+  range,
+} from '../../server/trade/measure/interval.ts';
 
 type Row = readonly [say: string, of: Interval, low: number, high: number, rough: boolean];
 

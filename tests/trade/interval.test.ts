@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import * as iv from '../../server/trade/interval.ts';
+import * as iv from '../../server/trade/measure/interval.ts';
 
 type Interval = iv.Interval;
 

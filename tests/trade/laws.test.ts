@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { airDensity, densityAltitude, standardAtmosphere } from '../../server/trade/air.ts';
-import { airFuelRatioOf, FUELS, lambdaOf, ratingAt } from '../../server/trade/carburation.ts';
-import { displacement } from '../../server/trade/compression.ts';
-import { curveAt, knotsOf, monotone } from '../../server/trade/curves.ts';
-import { coldCylinders, numbered } from '../../server/trade/cylinders.ts';
-import { DRILLS, drillNamed, nearestDrill } from '../../server/trade/drills.ts';
-import { compareWithPast } from '../../server/trade/history.ts';
-import { engineSpeed, roadSpeed } from '../../server/trade/road.ts';
-import { studentT, withinT } from '../../server/trade/student.ts';
-import { fitTrial, knobFor, responseAt } from '../../server/trade/trials.ts';
+import { curveAt, knotsOf, monotone } from '../../server/trade/measure/curves.ts';
+import { airDensity, densityAltitude, standardAtmosphere } from '../../server/trade/sums/air.ts';
+import { airFuelRatioOf, FUELS, lambdaOf, ratingAt } from '../../server/trade/sums/carburation.ts';
+import { displacement } from '../../server/trade/sums/compression.ts';
+import { coldCylinders, numbered } from '../../server/trade/sums/cylinders.ts';
+import { DRILLS, drillNamed, nearestDrill } from '../../server/trade/sums/drills.ts';
+import { compareWithPast } from '../../server/trade/sums/noise.ts';
+import { engineSpeed, roadSpeed } from '../../server/trade/sums/road.ts';
+import { studentT, withinT } from '../../server/trade/sums/student-t.ts';
+import { fitTrial, knobFor, responseAt } from '../../server/trade/sums/trials.ts';
 
 const size = fc.double({ min: 0.01, max: 100, noNaN: true });
 const reading = fc.integer({ min: -2000, max: 2000 }).map((thousandths) => thousandths / 10);

@@ -1,8 +1,8 @@
 /** Headings of loggers, and files that are whole, odd or broken. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { faultText, readLog } from '../../server/trade/log-table.ts';
-import { columnsOf } from '../../server/trade/logger.ts';
+import { faultText, readLog } from '../../server/trade/sums/log-table.ts';
+import { columnsOf } from '../../server/trade/sums/logger.ts';
 
 const told = (headings: readonly string[], units?: readonly string[]): readonly string[] => {
   const { columns, unread } = columnsOf(headings, units);

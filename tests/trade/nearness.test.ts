@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { letterSet, lettersApart, plausibleSlips, slips } from '../../server/trade/nearness.ts';
+import { letterSet, lettersApart, plausibleSlips, slips } from '../../server/trade/text/spelling-distance.ts';
 
 /** Worked pairs of the literature on the edit distance: Levenshtein (first two) and Damerau (the swaps). */
 it.each([

@@ -1,6 +1,6 @@
 /** What is said of ports, and the order of coolers. */
 import { expect, test } from 'vitest';
-import { coolerOrder, isVacuumPort, portState } from '../../server/trade/ports.ts';
+import { coolerOrder, isVacuumPort, portState } from '../../server/trade/sums/ports.ts';
 
 test.each<[on: string, thing: string, state: string]>([
   ['brake booster', 'brake booster', ''],

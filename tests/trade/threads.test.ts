@@ -1,7 +1,7 @@
 /** Threads and grades as they are written. */
 import { expect, test } from 'vitest';
-import { stressAreaMetric } from '../../server/trade/fasteners.ts';
-import { parseFastener } from '../../server/trade/threads.ts';
+import { stressAreaMetric } from '../../server/trade/sums/fasteners.ts';
+import { parseFastener } from '../../server/trade/sums/threads.ts';
 
 test.each<[text: string, told: string | undefined]>([
   ['3/8-16 grade 5', 'inch 0.375 16 5 dry'],

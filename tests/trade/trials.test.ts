@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { fitTrial, knobFor, responseAt, type TrialFit, type TrialRow } from '../../server/trade/trials.ts';
+import {
+  fitTrial,
+  knobFor,
+  responseAt,
+  type TrialFit,
+  type TrialRow,
+} from '../../server/trade/sums/trials.ts';
 
 function rows(...pairs: readonly (readonly [number, number])[]): TrialRow[] {
   return pairs.map(([knob, response]) => ({ knob, response }));

@@ -2,7 +2,7 @@
 import ucumPackage from '@lhncbc/ucum-lhc';
 import { unit as mathUnit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { convert, UNITS, unitById } from '../../server/trade/units.ts';
+import { convert, UNITS, unitById } from '../../server/trade/measure/units.ts';
 
 /** Our id, the unit of ours it is compared in, then the two as mathjs and as UCUM write them. */
 interface Reference {

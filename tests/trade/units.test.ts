@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { about, range } from '../../server/trade/interval.ts';
+import { about, range } from '../../server/trade/measure/interval.ts';
 import {
   convert,
   convertDifference,
@@ -9,7 +9,7 @@ import {
   nearestUnit,
   UNITS,
   unitById,
-} from '../../server/trade/units.ts';
+} from '../../server/trade/measure/units.ts';
 
 describe('the table', () => {
   it('has each id once', () => {

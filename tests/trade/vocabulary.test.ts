@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Band, Quantity } from '../../server/trade/quantity.ts';
-import { unitById } from '../../server/trade/units.ts';
-import { findQuantity, nearestWords, PLACE_WORDS, VOCABULARY } from '../../server/trade/vocabulary.ts';
+import { unitById } from '../../server/trade/measure/units.ts';
+import type { Band, Quantity } from '../../server/trade/vocabulary/quantity.ts';
+import {
+  findQuantity,
+  nearestWords,
+  PLACE_WORDS,
+  VOCABULARY,
+} from '../../server/trade/vocabulary/vocabulary.ts';
 
 const rows = VOCABULARY.map((row) => [`${row.section ?? row.kind}: ${row.name}`, row] as const);
 

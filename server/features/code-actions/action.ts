@@ -1,6 +1,6 @@
 /** What can be done, and what it depends on. */
-import type { Reading } from '../../model/page.ts';
-import type { Change, Snapshot } from '../../model/snapshot.ts';
+import type { Reading } from '../../model/snapshot/page.ts';
+import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Diagnostic, Level } from '../diagnostics.ts';
 import type { UnitChoice } from '../units.ts';
 

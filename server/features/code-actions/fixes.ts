@@ -1,8 +1,8 @@
 /** What mends a finding: its own fix, the fixes of all that its rule found, or a word that the line is meant so. */
 import type { Range } from '../../../grammar/index.ts';
-import type { LocatedFinding } from '../../model/findings.ts';
-import type { Change, Snapshot } from '../../model/snapshot.ts';
-import { ruleOf } from '../../rules/index.ts';
+import type { LocatedFinding } from '../../model/snapshot/finding.ts';
+import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
+import { ruleOf } from '../../rules/check.ts';
 import { type Diagnostic, diagnosticsOf } from '../diagnostics.ts';
 import { onLine } from '../ranges.ts';
 import type { ActionAround, CodeAction } from './action.ts';

@@ -1,9 +1,10 @@
 /** Lines that can be put in: the settings that a session begins with, and that something is done. */
-import type { Carried } from '../../model/carry.ts';
-import { lineText, readingsBetween } from '../../model/locate.ts';
-import { type Stretch, sessionsOf } from '../../model/sessions.ts';
-import type { Change, Snapshot } from '../../model/snapshot.ts';
-import { type ReadyLine, readyLine } from '../completion/ready.ts';
+
+import { lineText, readingsBetween } from '../../model/snapshot/locate.ts';
+import { type Stretch, sessionsOf } from '../../model/snapshot/section-ranges.ts';
+import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
+import type { Carried } from '../../model/state/state.ts';
+import { type ReadyLine, readyLine } from '../completion/setting-line.ts';
 import { breakOf, newSession } from '../new-session.ts';
 import { type ActionAround, type CodeAction, type Place, rewriting } from './action.ts';
 

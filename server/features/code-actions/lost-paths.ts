@@ -1,6 +1,6 @@
 /** A notebook that is used from a path where none is, and lies somewhere else. */
-import { readingAt } from '../../model/locate.ts';
-import type { Snapshot } from '../../model/snapshot.ts';
+import { readingAt } from '../../model/snapshot/locate.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Diagnostic } from '../diagnostics.ts';
 import { writtenPath } from '../document-links.ts';
 import { onLine } from '../ranges.ts';

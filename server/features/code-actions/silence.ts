@@ -1,9 +1,9 @@
 /** A line that is as it should be says so in its comment: `; meant: CODE`. */
 import { parseLine, tokenSpan } from '../../../grammar/index.ts';
-import type { LocatedFinding } from '../../model/findings.ts';
-import { parsedLine } from '../../model/locate.ts';
-import type { Snapshot } from '../../model/snapshot.ts';
-import { meantIn } from '../../rules/meant-unknown.ts';
+import type { LocatedFinding } from '../../model/snapshot/finding.ts';
+import { parsedLine } from '../../model/snapshot/locate.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
+import { meantIn } from '../../rules/notation/meant-unknown.ts';
 import type { Diagnostic } from '../diagnostics.ts';
 import { onLine } from '../ranges.ts';
 import type { CodeAction } from './action.ts';

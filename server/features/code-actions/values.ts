@@ -1,15 +1,16 @@
 /** The same value written in another way: in another unit, or as it stands instead of by how much it was changed. */
-import { keyOf } from '../../model/carry.ts';
-import { touches } from '../../model/locate.ts';
-import type { Entry, QuantityEntry } from '../../model/notebook.ts';
-import type { Amount, Value } from '../../model/values.ts';
-import type { Quantity } from '../../trade/quantity.ts';
-import { type Unit, unitById } from '../../trade/units.ts';
-import { readyLine } from '../completion/ready.ts';
+
+import type { Entry, QuantityEntry } from '../../model/entry/entry.ts';
+import type { Amount, Value } from '../../model/entry/value.ts';
+import { touches } from '../../model/snapshot/locate.ts';
+import { keyOf } from '../../model/state/state.ts';
+import { type Unit, unitById } from '../../trade/measure/units.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { readyLine } from '../completion/setting-line.ts';
 import { onLine } from '../ranges.ts';
 import { unitsBeside } from '../units.ts';
 import { type ActionAround, type CodeAction, type Place, rewriting } from './action.ts';
-import { turned } from './turned.ts';
+import { turned } from './convert-units.ts';
 
 /** The value at the cursor in the units that the trade, or the reader, gives it in too. A list is turned as a whole. */
 export function otherUnits(place: Place, { units }: ActionAround): readonly CodeAction[] {

@@ -1,18 +1,18 @@
 /** What a line may begin with: words of its section, settings as they stand, work, and heads of sections. */
 import { isEmpty, runText } from '../../../grammar/index.ts';
-import type { Carried, InForce } from '../../model/carry.ts';
-import { settingText } from '../../model/describe.ts';
-import type { SectionKind } from '../../model/notebook.ts';
-import { specNames } from '../../model/specs.ts';
-import { PART_NAMES } from '../../trade/parts.ts';
-import type { Quantity } from '../../trade/quantity.ts';
-import { unitById } from '../../trade/units.ts';
-import { PLACE_WORDS, VOCABULARY } from '../../trade/vocabulary.ts';
+import type { SectionKind } from '../../model/entry/entry.ts';
+import { specNames } from '../../model/entry/spec-names.ts';
+import { settingText } from '../../model/state/setting-text.ts';
+import type { Carried, InForce } from '../../model/state/state.ts';
+import { unitById } from '../../trade/measure/units.ts';
+import { PART_NAMES } from '../../trade/vocabulary/parts.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { PLACE_WORDS, VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import { endOf, goesOn, type Phrase, phraseOf } from './phrase.ts';
-import { readyLine, valueColumn } from './ready.ts';
 import { sectionOffers } from './sections.ts';
+import { readyLine, valueColumn } from './setting-line.ts';
 import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
-import { type Used, usedAbove } from './used.ts';
+import { type Used, usedAbove } from './usage-counts.ts';
 import { wantOffers, workOffers } from './work-words.ts';
 
 /** Offers for a name of which nothing, or some whole words, stand there. */

@@ -1,6 +1,6 @@
 /** Paths of files that lie beside the notebook or below it. */
 import { type Line, parseLine, tokenSpan, tokenText } from '../../../grammar/index.ts';
-import { partsWithin } from '../../model/files.ts';
+import { partsWithin } from '../../model/snapshot/named-files.ts';
 import type { CompletionQuestion, FolderEntry, Offer } from './suggestion.ts';
 
 /** Which files such a line is likely to name. */

@@ -1,7 +1,7 @@
 /** What is suggested, and what it is suggested from. */
 import type { Line, Range } from '../../../grammar/index.ts';
-import type { Carried } from '../../model/carry.ts';
-import type { Snapshot } from '../../model/snapshot.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
+import type { Carried } from '../../model/state/state.ts';
 
 export type SuggestionKind =
   | 'section'

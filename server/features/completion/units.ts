@@ -1,12 +1,12 @@
 /** Units for a number: those the quantity may be given in, as this notebook gives it first. */
 import { KIND, type Line, tokenText } from '../../../grammar/index.ts';
-import { entryOf } from '../../model/entries.ts';
-import { symbolAfter } from '../../trade/format.ts';
-import type { Quantity } from '../../trade/quantity.ts';
-import { type Dimension, UNITS, type Unit, unitById } from '../../trade/units.ts';
+import { entryOf } from '../../model/entry/read-entry.ts';
+import { symbolAfter } from '../../trade/measure/format.ts';
+import { type Dimension, UNITS, type Unit, unitById } from '../../trade/measure/units.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { type UnitChoice, unitsBeside } from '../units.ts';
 import type { CompletionQuestion, Offer } from './suggestion.ts';
-import { type Used, unitKey, usedAbove } from './used.ts';
+import { type Used, unitKey, usedAbove } from './usage-counts.ts';
 
 const NUMBERS: ReadonlySet<string> = new Set([KIND.Number, KIND.Fraction, KIND.Mixed]);
 

@@ -1,13 +1,13 @@
 /** What may follow the name of a quantity: its place, the value in force, its words, units, and what it was read under. */
 import { type GroupSyntax, KIND, type Line, tokenText } from '../../../grammar/index.ts';
-import { factOf } from '../../model/figures/known.ts';
-import { middle } from '../../trade/interval.ts';
-import type { Quantity } from '../../trade/quantity.ts';
-import { PLACE_WORDS } from '../../trade/vocabulary.ts';
-import { readyLine } from './ready.ts';
+import { factOf } from '../../analysis/inputs.ts';
+import { middle } from '../../trade/measure/interval.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
+import { readyLine } from './setting-line.ts';
 import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
 import { conditionUnitOffers, endsInNumber, unitOffers } from './units.ts';
-import { placeKey, usedAbove, wordsBeside } from './used.ts';
+import { placeKey, usedAbove, wordsBeside } from './usage-counts.ts';
 
 /** `place` and `groups`: of the line as written up to the word being typed. */
 export function valueOffers(

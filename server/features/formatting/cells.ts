@@ -1,7 +1,7 @@
 /** What of a line stands in which column. */
 import { isEmpty, KIND, type Line, type Span, tokenSpan, tokenText } from '../../../grammar/index.ts';
-import type { Carried } from '../../model/carry.ts';
-import type { Entry, QuantityEntry } from '../../model/notebook.ts';
+import type { Entry, QuantityEntry } from '../../model/entry/entry.ts';
+import type { Carried } from '../../model/state/state.ts';
 
 export interface Cells {
   /** The line it was made of, whose tokens it keeps. */

@@ -1,6 +1,6 @@
 /** From a line as it stands to the line as it should stand, by as little as has to change. */
 import { everyToken, KIND, type Token } from '../../../grammar/index.ts';
-import type { Change } from '../../model/snapshot.ts';
+import type { Change } from '../../model/snapshot/snapshot.ts';
 import { onLine } from '../ranges.ts';
 
 /** Whether two lines differ by their blanks alone. */

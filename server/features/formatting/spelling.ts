@@ -1,11 +1,11 @@
 /** Units as the table of units prints them. */
 import { parseLine } from '../../../grammar/index.ts';
-import { same } from '../../model/carry.ts';
-import { entryOf } from '../../model/entries.ts';
-import type { Around } from '../../model/names.ts';
-import type { Entry } from '../../model/notebook.ts';
-import type { Amount } from '../../model/values.ts';
-import { symbolAfter } from '../../trade/format.ts';
+import type { Entry } from '../../model/entry/entry.ts';
+import type { Around } from '../../model/entry/name-lookup.ts';
+import { entryOf } from '../../model/entry/read-entry.ts';
+import type { Amount } from '../../model/entry/value.ts';
+import { same } from '../../model/state/immutable.ts';
+import { symbolAfter } from '../../trade/measure/format.ts';
 
 /** The entry with its units spelled anew; as it is where that would make something else of it. */
 export function inTableUnits(entry: Entry, around: Around): Entry {

@@ -1,5 +1,5 @@
 /** Cautions in a hover: what could hurt somebody at the work that the line or the session is. */
-import type { Caution } from '../../trade/cautions.ts';
+import type { Caution } from '../../trade/practice/cautions.ts';
 import { plain, stacked } from '../markdown.ts';
 
 /** Markdown; empty where none applies. */

@@ -1,10 +1,11 @@
 /** What is said of the distributor, told of the crank: the distributor turns once in two turns of it. */
-import type { Said } from '../../model/notebook.ts';
-import { ofCrank, type Terms } from '../../model/timing.ts';
-import type { Value } from '../../model/values.ts';
-import { formatValue } from '../../trade/format.ts';
-import type { Interval } from '../../trade/interval.ts';
-import { unitById } from '../../trade/units.ts';
+
+import { ofCrank, type Terms } from '../../analysis/ignition/timing-settings.ts';
+import type { Said } from '../../model/entry/entry.ts';
+import type { Value } from '../../model/entry/value.ts';
+import { formatValue } from '../../trade/measure/format.ts';
+import type { Interval } from '../../trade/measure/interval.ts';
+import { unitById } from '../../trade/measure/units.ts';
 import { plain } from '../markdown.ts';
 import type { Focus } from './focus.ts';
 

@@ -1,12 +1,13 @@
 /** What a value is held to: the trade's band with its standing, and the notebook's own limit and target. */
-import { keyOf, type Stated } from '../../model/carry.ts';
-import { saidText } from '../../model/describe.ts';
-import type { QuantityEntry, Said } from '../../model/notebook.ts';
-import { isComparable } from '../../rules/limits.ts';
-import { formatValue } from '../../trade/format.ts';
-import { range } from '../../trade/interval.ts';
-import type { Band } from '../../trade/quantity.ts';
-import { unitById } from '../../trade/units.ts';
+
+import { saidText } from '../../model/entry/as-written.ts';
+import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import { keyOf, type Stated } from '../../model/state/state.ts';
+import { isComparable } from '../../rules/lib/limits.ts';
+import { formatValue } from '../../trade/measure/format.ts';
+import { range } from '../../trade/measure/interval.ts';
+import { unitById } from '../../trade/measure/units.ts';
+import type { Band } from '../../trade/vocabulary/quantity.ts';
 import { plain } from '../markdown.ts';
 import type { HoverQuestion } from './question.ts';
 import { whereabouts } from './whereabouts.ts';

@@ -1,6 +1,7 @@
 /** What else is worked out about a word, each figure with its working; few enough to be read in a hover. */
-import { figuresAbout } from '../../model/figures/all.ts';
-import type { Figure } from '../../model/figures/figure.ts';
+
+import type { Figure } from '../../analysis/figure.ts';
+import { figuresAbout } from '../../analysis/figures.ts';
 import { blocks, plain, stacked, strong, table } from '../markdown.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';

@@ -1,8 +1,8 @@
 /** What of a line about a quantity the cursor is on. */
 import type { Span } from '../../../grammar/index.ts';
-import { touches } from '../../model/locate.ts';
-import type { Point, QuantityEntry, Said } from '../../model/notebook.ts';
-import type { Value } from '../../model/values.ts';
+import type { Point, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Value } from '../../model/entry/value.ts';
+import { touches } from '../../model/snapshot/locate.ts';
 
 export interface Focus {
   readonly span: Span;

@@ -1,7 +1,7 @@
 /** The first lines of a quantity's hover: the value as written and in other units, the reader's own first. */
-import { valueText } from '../../model/describe.ts';
-import type { QuantityEntry } from '../../model/notebook.ts';
-import type { Amount, Value } from '../../model/values.ts';
+import { valueText } from '../../model/entry/as-written.ts';
+import type { QuantityEntry } from '../../model/entry/entry.ts';
+import type { Amount, Value } from '../../model/entry/value.ts';
 import { plain, strong } from '../markdown.ts';
 import { inOtherUnits } from '../units.ts';
 import { atTheCrank } from './crank.ts';

@@ -1,11 +1,13 @@
 /** How a value came to be: for a setting what it was before, for a reading the last one that can be compared. */
-import { type InForce, keyOf, type Taken } from '../../model/carry.ts';
-import { isResponse } from '../../model/comparable.ts';
-import { changeText, differenceText, saidText, settingText } from '../../model/describe.ts';
-import { lineOf, readingAt } from '../../model/locate.ts';
-import type { QuantityEntry, Said } from '../../model/notebook.ts';
-import type { Page } from '../../model/page.ts';
-import { pageAt } from '../../model/snapshot.ts';
+
+import { differenceText, saidText } from '../../model/entry/as-written.ts';
+import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
+import type { Page } from '../../model/snapshot/page.ts';
+import { pageAt } from '../../model/snapshot/snapshot.ts';
+import { changeText, settingText } from '../../model/state/setting-text.ts';
+import { type InForce, keyOf, type Taken } from '../../model/state/state.ts';
+import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import { plain, strong } from '../markdown.ts';
 import type { HoverQuestion } from './question.ts';
 import { whereabouts } from './whereabouts.ts';

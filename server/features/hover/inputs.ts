@@ -1,5 +1,5 @@
 /** The inputs of something worked out, each with the line it came from. */
-import type { Input } from '../../model/figures/figure.ts';
+import type { Input } from '../../analysis/figure.ts';
 import { plain } from '../markdown.ts';
 import type { HoverQuestion } from './question.ts';
 import { whereabouts } from './whereabouts.ts';

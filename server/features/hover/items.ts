@@ -1,7 +1,8 @@
 /** What is to do, what is at fault and what was done about it; the looks taken before a run. */
-import { readingAt } from '../../model/locate.ts';
-import type { CheckEntry, ItemEntry } from '../../model/notebook.ts';
-import { ROAD_CHECKS } from '../../trade/checks.ts';
+
+import type { CheckEntry, ItemEntry } from '../../model/entry/entry.ts';
+import { readingAt } from '../../model/snapshot/locate.ts';
+import { ROAD_CHECKS } from '../../trade/practice/road-checks.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import { mentionsOf } from '../mentions.ts';
 import type { HoverQuestion } from './question.ts';

@@ -1,10 +1,10 @@
 /** The hover of lines that are no quantity: session heads, parts, items, checks, specs, ports, reminders, trials, logs, words. */
 import type { Span } from '../../../grammar/index.ts';
-import { cautionsOfSession } from '../../model/cautions.ts';
-import { touches } from '../../model/locate.ts';
-import type { Entry } from '../../model/notebook.ts';
+import { cautionsOfSession } from '../../analysis/upkeep/cautions.ts';
+import type { Entry } from '../../model/entry/entry.ts';
+import { touches } from '../../model/snapshot/locate.ts';
+import { titleOf } from '../entry-titles.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
-import { titleOf } from '../titles.ts';
 import { cautionsText } from './cautions.ts';
 import { figuresText } from './figures.ts';
 import { checkText, itemText } from './items.ts';

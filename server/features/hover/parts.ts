@@ -1,10 +1,11 @@
 /** A part, where it is described and where it is fitted: what it is, when it was on the engine, which settings it holds. */
-import type { Carried, InForce } from '../../model/carry.ts';
-import { settingText } from '../../model/describe.ts';
-import { readingAt } from '../../model/locate.ts';
-import type { FitEntry, PartEntry } from '../../model/notebook.ts';
-import type { Page } from '../../model/page.ts';
-import type { PartKind } from '../../trade/quantity.ts';
+
+import type { FitEntry, PartEntry } from '../../model/entry/entry.ts';
+import { readingAt } from '../../model/snapshot/locate.ts';
+import type { Page } from '../../model/snapshot/page.ts';
+import { settingText } from '../../model/state/setting-text.ts';
+import type { Carried, InForce } from '../../model/state/state.ts';
+import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import { mentionsOf } from '../mentions.ts';
 import type { HoverQuestion } from './question.ts';

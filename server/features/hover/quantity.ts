@@ -1,6 +1,6 @@
 /** The hover of a quantity: its value in other units, what the word means, how it came to be, its totals, what is usual. */
-import { cautionsOf } from '../../model/cautions.ts';
-import type { QuantityEntry, Said } from '../../model/notebook.ts';
+import { cautionsOf } from '../../analysis/upkeep/cautions.ts';
+import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
 import { blocks, plain, stacked } from '../markdown.ts';
 import { cautionsText } from './cautions.ts';
 import { bandText, expectations } from './expected.ts';

@@ -1,8 +1,8 @@
 /** What a teller of hovers is asked and what it answers. */
 import type { Span } from '../../../grammar/index.ts';
-import type { Files } from '../../model/files.ts';
-import type { Reading } from '../../model/page.ts';
-import type { Snapshot } from '../../model/snapshot.ts';
+import type { Files } from '../../model/snapshot/named-files.ts';
+import type { Reading } from '../../model/snapshot/page.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { UnitChoice } from '../units.ts';
 
 export interface HoverQuestion {

@@ -1,7 +1,8 @@
 /** What an engine, or a set of ports, is like is known when the last line about it has been read, wherever the cursor is. */
-import type { Carried } from '../../model/carry.ts';
-import { readingsBetween } from '../../model/locate.ts';
-import type { EntryKind } from '../../model/notebook.ts';
+
+import type { EntryKind } from '../../model/entry/entry.ts';
+import { readingsBetween } from '../../model/snapshot/locate.ts';
+import type { Carried } from '../../model/state/state.ts';
 import type { HoverQuestion } from './question.ts';
 
 const WHOLE_SECTION: ReadonlySet<EntryKind> = new Set(['fact', 'port']);

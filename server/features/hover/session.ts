@@ -1,8 +1,9 @@
 /** What a session did, in three lines: changed, read, open. */
-import { type Changed, everyChange, stepText, stoodText } from '../../model/changes.ts';
-import { causeText } from '../../model/effects.ts';
-import { carriedAfter, carriedBefore } from '../../model/kept-sessions.ts';
-import { sessionsOf } from '../../model/sessions.ts';
+
+import { causeText } from '../../analysis/evidence/effects.ts';
+import { type Changed, everyChange, stepText, stoodText } from '../../analysis/evidence/setup-changes.ts';
+import { sessionsOf } from '../../model/snapshot/section-ranges.ts';
+import { carriedAfter, carriedBefore } from '../../model/snapshot/session-state.ts';
 import { plain, stacked } from '../markdown.ts';
 import type { HoverQuestion } from './question.ts';
 

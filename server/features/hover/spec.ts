@@ -1,9 +1,9 @@
 /** What the maker, or the notebook, specifies: in other units too, with its source. */
 
-import { valueText } from '../../model/describe.ts';
-import type { SpecEntry } from '../../model/notebook.ts';
-import { specName } from '../../model/specs.ts';
-import type { Amount } from '../../model/values.ts';
+import { valueText } from '../../model/entry/as-written.ts';
+import type { SpecEntry } from '../../model/entry/entry.ts';
+import { specName } from '../../model/entry/spec-names.ts';
+import type { Amount } from '../../model/entry/value.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
 import { inOtherUnits } from '../units.ts';
 import { figuresText } from './figures.ts';

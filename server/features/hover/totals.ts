@@ -1,15 +1,15 @@
 /** The timing totals a line goes into, each with its formula, its numbers, and where each input stands. */
 
-import { amountIn } from '../../model/amounts.ts';
-import type { Carried } from '../../model/carry.ts';
-import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../model/derive.ts';
-import type { Origin, QuantityEntry, Said } from '../../model/notebook.ts';
-import type { Page, Reading } from '../../model/page.ts';
-import { pageAt } from '../../model/snapshot.ts';
-import type { Value } from '../../model/values.ts';
-import { isWithoutVacuum } from '../../rules/measured-differs.ts';
-import { formatValue } from '../../trade/format.ts';
-import { exact, middle } from '../../trade/interval.ts';
+import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../analysis/ignition/timing-totals.ts';
+import { amountIn } from '../../model/entry/amount.ts';
+import type { Origin, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Value } from '../../model/entry/value.ts';
+import type { Page, Reading } from '../../model/snapshot/page.ts';
+import { pageAt } from '../../model/snapshot/snapshot.ts';
+import type { Carried } from '../../model/state/state.ts';
+import { isWithoutVacuum } from '../../rules/ignition/measured-differs.ts';
+import { formatValue } from '../../trade/measure/format.ts';
+import { exact, middle } from '../../trade/measure/interval.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
 import { crankSpeed } from './crank.ts';
 import { ownExpectations } from './expected.ts';

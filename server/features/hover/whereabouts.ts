@@ -1,6 +1,7 @@
 /** Where something was said, in words: lines from one, as editors count them. */
-import { lineOf } from '../../model/locate.ts';
-import type { Origin } from '../../model/notebook.ts';
+
+import type { Origin } from '../../model/entry/entry.ts';
+import { lineOf } from '../../model/snapshot/locate.ts';
 import type { HoverQuestion } from './question.ts';
 
 /** `line 12, 2026-05-02`, without the day where it is the day of the line asked about; `this line` for that line. */

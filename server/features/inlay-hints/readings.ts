@@ -1,11 +1,11 @@
 /** How far a reading is from the last one under the same conditions. */
 
-import { type Observation, observationsOn } from '../../model/observe.ts';
-import type { Page, Reading } from '../../model/page.ts';
-import { pageAt, type Snapshot } from '../../model/snapshot.ts';
-import { formatValue } from '../../trade/format.ts';
-import { exact, middle } from '../../trade/interval.ts';
-import { convertDifference, unitById } from '../../trade/units.ts';
+import { type Observation, observationsOn } from '../../analysis/evidence/observations.ts';
+import type { Page, Reading } from '../../model/snapshot/page.ts';
+import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { formatValue } from '../../trade/measure/format.ts';
+import { exact, middle } from '../../trade/measure/interval.ts';
+import { convertDifference, unitById } from '../../trade/measure/units.ts';
 import type { Remark } from './hint.ts';
 
 /** Lines above that are searched for the reading before: hints must come at once in a notebook of any length. */

@@ -1,7 +1,8 @@
 /** How far a setting is from what it was. */
-import { type Carried, type InForce, keyOf } from '../../model/carry.ts';
-import { changeText, settingText } from '../../model/describe.ts';
-import type { QuantityEntry, Said } from '../../model/notebook.ts';
+
+import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import { changeText, settingText } from '../../model/state/setting-text.ts';
+import { type Carried, type InForce, keyOf } from '../../model/state/state.ts';
 import type { Remark } from './hint.ts';
 
 /** One remark for the line, whatever number of places it is about. */

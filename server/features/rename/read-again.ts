@@ -1,13 +1,14 @@
 /** Whether a notebook says the same with another name in it: its lines are read again, as far as they can differ. */
-import type { Carried } from '../../model/carry.ts';
-import { keptByPage } from '../../model/kept.ts';
-import { lineCount } from '../../model/locate.ts';
-import { type Page, type Reading, readings } from '../../model/page.ts';
-import { readAs } from '../../model/read-as.ts';
-import { givenOf, stateGiven } from '../../model/shared.ts';
-import { linesOf, lookUpAbove, pageAt, type Shared, type Snapshot } from '../../model/snapshot.ts';
-import { kindOfPart } from '../../model/step.ts';
-import type { Steps } from '../../model/steps.ts';
+
+import type { Steps } from '../../model/snapshot/interruptible.ts';
+import { lineCount } from '../../model/snapshot/locate.ts';
+import { type Page, type Reading, readings } from '../../model/snapshot/page.ts';
+import { keptByPage } from '../../model/snapshot/per-page.ts';
+import { readAs } from '../../model/snapshot/reread.ts';
+import { linesOf, lookUpAbove, pageAt, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { givenOf, stateGiven } from '../../model/snapshot/used-notebooks.ts';
+import { kindOfPart } from '../../model/state/fitted-parts.ts';
+import type { Carried } from '../../model/state/state.ts';
 import { isOf, type LocatedMention, mentionsIn } from '../mentions.ts';
 
 interface Renamed {

@@ -1,7 +1,7 @@
 /** The words of one line with what they mean. */
 import { KIND, type Kind, type Line, type Span, tokenSpan } from '../../../grammar/index.ts';
-import type { Entry, QuantityEntry, Said } from '../../model/notebook.ts';
-import type { Value } from '../../model/values.ts';
+import type { Entry, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Value } from '../../model/entry/value.ts';
 
 /** Never reordered: an editor keeps what it was told by number. */
 export const MEANINGS = [

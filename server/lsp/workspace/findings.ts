@@ -1,12 +1,12 @@
 /** What is found in every notebook of the open folders, for editors that ask. */
 import type { WorkspaceDocumentDiagnosticReport } from 'vscode-languageserver';
-import { textOf } from '../../model/locate.ts';
-import { openNotebook } from '../../rules/index.ts';
+import { textOf } from '../../model/snapshot/locate.ts';
+import { openNotebook } from '../../rules/check.ts';
 import type { Client } from '../client.ts';
+import { type Report, reportOn, unchangedIf } from '../diagnostics.ts';
 import type { Documents } from '../documents.ts';
-import { type Report, reportOn, unchangedIf } from '../findings.ts';
-import type { Pause } from '../pausing.ts';
 import type { Settings } from '../settings.ts';
+import type { Pause } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
 import type { IndexedNotebook } from './notebook-index.ts';
 import type { Workspace } from './workspace.ts';

@@ -5,8 +5,8 @@ import {
   type FileEvent,
   type InitializeParams,
 } from 'vscode-languageserver';
-import { listening } from '../answering.ts';
 import type { Client } from '../client.ts';
+import { listening } from '../dispatch.ts';
 import type { WorkspaceKeeper } from './workspace.ts';
 
 const NOTEBOOKS = '**/*.tappet';

@@ -1,8 +1,8 @@
 /** Paths follow the files they name, and notebooks that move keep what they name. */
 import { pathEdits } from '../../features/document-links.ts';
-import { readingAhead } from '../../model/kept.ts';
+import { readingAhead } from '../../model/snapshot/per-page.ts';
 import type { NotebookChanges } from '../changes.ts';
-import { type Pause, taken } from '../pausing.ts';
+import { type Pause, taken } from '../yielding.ts';
 import { addressBelow, partsBelow, pathBetween, plainAddress } from './addresses.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 

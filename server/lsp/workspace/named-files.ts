@@ -2,10 +2,11 @@
  * The photos and logs that notebooks name: whether they are there. Looked for behind the answers, a few at a time, so that no
  * keystroke waits for a disk or for an editor that has the files.
  */
-import { filesAskedBy } from '../../model/shared.ts';
-import type { Absent } from '../../model/step.ts';
+
+import { filesAskedBy } from '../../model/snapshot/used-notebooks.ts';
+import type { Absent } from '../../model/state/lookup.ts';
 import type { Documents } from '../documents.ts';
-import { othersFirst } from '../pausing.ts';
+import { othersFirst } from '../yielding.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 

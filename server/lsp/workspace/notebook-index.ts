@@ -3,11 +3,11 @@
 import { linksIn } from '../../features/document-links.ts';
 import { outlineAhead } from '../../features/symbols.ts';
 import { type ListedSymbol, listedIn } from '../../features/workspace-symbols.ts';
-import type { FileText } from '../../model/files.ts';
-import { readingAhead } from '../../model/kept.ts';
-import { usesOf } from '../../model/shared.ts';
-import { opening } from '../../model/snapshot.ts';
-import { othersFirst, politely, taken } from '../pausing.ts';
+import type { FileText } from '../../model/snapshot/named-files.ts';
+import { readingAhead } from '../../model/snapshot/per-page.ts';
+import { opening } from '../../model/snapshot/snapshot.ts';
+import { usesOf } from '../../model/snapshot/used-notebooks.ts';
+import { othersFirst, politely, taken } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 

@@ -1,5 +1,5 @@
 /** The folders that are open, and what a notebook's paths mean in them. */
-import { partsWithin } from '../../model/files.ts';
+import { partsWithin } from '../../model/snapshot/named-files.ts';
 import { addressBelow, folderOf, partsBelow, plainAddress } from './addresses.ts';
 
 export interface Places {

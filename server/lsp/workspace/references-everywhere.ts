@@ -2,7 +2,7 @@
 import type { Position, Range } from '../../../grammar/index.ts';
 import { mentionAt } from '../../features/mentions.ts';
 import { referring } from '../../features/references.ts';
-import { type Pause, taken } from '../pausing.ts';
+import { type Pause, taken } from '../yielding.ts';
 import { othersSharing } from './sharing.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 

@@ -2,10 +2,10 @@
 
 import type { Subject } from '../../features/mentions.ts';
 import { type Refusal, renaming } from '../../features/rename.ts';
-import type { Carried } from '../../model/carry.ts';
-import { type Known, sharedFor } from '../../model/shared.ts';
+import { type Known, sharedFor } from '../../model/snapshot/used-notebooks.ts';
+import type { Carried } from '../../model/state/state.ts';
 import type { NotebookChanges } from '../changes.ts';
-import { type Pause, taken } from '../pausing.ts';
+import { type Pause, taken } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
 import { MOST_NOTEBOOKS } from './notebook-index.ts';
 import { othersSharing } from './sharing.ts';

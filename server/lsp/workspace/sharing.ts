@@ -1,8 +1,8 @@
 /** Notebooks that mean the same by a word: the one that says what it is, and those that take it from there. */
 import { mentionsOf, type Subject } from '../../features/mentions.ts';
-import { usesOf } from '../../model/shared.ts';
-import { isAbsent } from '../../model/step.ts';
-import type { Pause } from '../pausing.ts';
+import { usesOf } from '../../model/snapshot/used-notebooks.ts';
+import { isAbsent } from '../../model/state/lookup.ts';
+import type { Pause } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 

@@ -1,11 +1,12 @@
 /** The notebooks that open ones use: read once, kept in step with their files, and told on to those that use them. */
-import { findingCircles, usedFirst } from '../../model/circles.ts';
-import type { FileText } from '../../model/files.ts';
-import { type Known, sharedFor, stateGiven, usesOf } from '../../model/shared.ts';
-import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot.ts';
-import type { Absent } from '../../model/step.ts';
+
+import type { FileText } from '../../model/snapshot/named-files.ts';
+import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { findingCircles, usedFirst } from '../../model/snapshot/use-circles.ts';
+import { type Known, sharedFor, stateGiven, usesOf } from '../../model/snapshot/used-notebooks.ts';
+import type { Absent } from '../../model/state/lookup.ts';
 import type { Documents, OpenDocument } from '../documents.ts';
-import { inTime } from '../patience.ts';
+import { inTime } from '../timeout.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 

@@ -1,11 +1,11 @@
 /** All notebooks of the open folders, whether they are open or not, and the files around them. */
 
-import { LARGEST_USED, usesIn, usesOf } from '../../model/shared.ts';
-import { opening, type Snapshot } from '../../model/snapshot.ts';
+import { opening, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { LARGEST_USED, usesIn, usesOf } from '../../model/snapshot/used-notebooks.ts';
 import type { Documents, OpenDocument } from '../documents.ts';
 import type { ReadBelow } from '../files.ts';
 import type { ListFolder } from '../folders.ts';
-import { type Pause, taken } from '../pausing.ts';
+import { type Pause, taken } from '../yielding.ts';
 import { pathBetween, plainAddress } from './addresses.ts';
 import { createNamedFiles, type NamedFiles } from './named-files.ts';
 import { createIndex, type IndexedNotebook, type NotebookIndex } from './notebook-index.ts';

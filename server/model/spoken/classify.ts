@@ -1,7 +1,7 @@
 /** Tokens to pieces: which words name something of the trade, which say how, and which numbers with which units. */
-import { longestPhrase, phraseTree } from '../../trade/phrases.ts';
-import { PLACE_NAMES, PLACE_WORDS } from '../../trade/vocabulary.ts';
-import { type Around, nameAt } from '../names.ts';
+import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
+import { PLACE_NAMES, PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
+import { type Around, nameAt } from '../entry/name-lookup.ts';
 import * as lexicon from './lexicon.ts';
 import { numberAt, type SpokenAmount } from './spoken-amount.ts';
 import { type Token, tokensOf } from './tokens.ts';

@@ -1,5 +1,5 @@
 /** What a notebook's habits give a spoken line, and what is handed back. */
-import type { SectionKind } from '../notebook.ts';
+import type { SectionKind } from '../entry/entry.ts';
 
 /** All optional: what is not known is not assumed. */
 export interface Habits {

@@ -1,5 +1,5 @@
 /** A remark: nothing of the trade is told with a number, and nothing is wrong or to be done. */
-import { findQuantity } from '../../trade/vocabulary.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from './classify.ts';
 import type { SpokenReading } from './habits.ts';
 import { COMPLAINTS } from './lexicon.ts';

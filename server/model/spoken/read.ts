@@ -3,8 +3,8 @@
  * lines mean is the ordinary reader's business. A line that may mean two things is asked, never guessed.
  */
 
-import { findQuantity } from '../../trade/vocabulary.ts';
-import type { Around } from '../names.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
+import type { Around } from '../entry/name-lookup.ts';
 import { classify, type Piece } from './classify.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Context, type Fact, type Meaning, matches } from './form.ts';

@@ -1,5 +1,5 @@
 /** Facts to lines of the notation: places of one word on one line, as they would be written. */
-import { findQuantity } from '../../trade/vocabulary.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Fact } from './form.ts';
 
 export function linesOf(facts: readonly Fact[], time: string | undefined): readonly string[] {

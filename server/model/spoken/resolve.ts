@@ -1,8 +1,9 @@
 /** What a spoken number may be: of which word of the trade, read how, in which unit. Bands and habits decide; nothing is guessed. */
-import type { Quantity } from '../../trade/quantity.ts';
-import { UNITS } from '../../trade/unit-table.ts';
-import { convert, type Unit, unitById } from '../../trade/units.ts';
-import { findQuantity } from '../../trade/vocabulary.ts';
+
+import { UNITS } from '../../trade/measure/unit-table.ts';
+import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Habits } from './habits.ts';
 import { sizeOf } from './numbers.ts';
 import type { SpokenAmount } from './spoken-amount.ts';

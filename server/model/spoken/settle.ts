@@ -1,6 +1,6 @@
 /** Pieces put in order before they are read: speeds that are conditions, cylinders that are called `no 3`, minutes gone by. */
 
-import { findQuantity } from '../../trade/vocabulary.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from './classify.ts';
 import type { Habits } from './habits.ts';
 import { sizeOf } from './numbers.ts';

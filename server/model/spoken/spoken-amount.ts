@@ -1,6 +1,7 @@
 /** A spoken number with all that belongs to it: about, a bound, a range, its unit, the name of a drill. */
-import { drillNamed } from '../../trade/drills.ts';
-import { matchUnit, type Unit, unitById } from '../../trade/units.ts';
+
+import { matchUnit, type Unit, unitById } from '../../trade/measure/units.ts';
+import { drillNamed } from '../../trade/sums/drills.ts';
 import * as lexicon from './lexicon.ts';
 import { sizeOf } from './numbers.ts';
 import type { Token } from './tokens.ts';

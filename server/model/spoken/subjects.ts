@@ -1,5 +1,5 @@
 /** What a number is of, where its line does not name it: its unit, its gear, or the clause before it says so. */
-import { findQuantity } from '../../trade/vocabulary.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { Context } from './form.ts';
 import type { Frame } from './frames.ts';
 import { sizeOf } from './numbers.ts';

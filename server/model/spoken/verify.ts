@@ -1,11 +1,11 @@
 /** Whatever a form gives is read by the ordinary reader, and holds only where that accounts for every word and number of it. */
 import { parseLine } from '../../../grammar/index.ts';
-import { convertInterval, unitById } from '../../trade/units.ts';
-import { entryOf } from '../entries.ts';
-import { unaccounted } from '../every-word-counts.ts';
-import type { Around } from '../names.ts';
-import type { Entry, SectionKind } from '../notebook.ts';
-import type { Value } from '../values.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import type { Entry, SectionKind } from '../entry/entry.ts';
+import { unaccounted } from '../entry/every-word-counts.ts';
+import type { Around } from '../entry/name-lookup.ts';
+import { entryOf } from '../entry/read-entry.ts';
+import type { Value } from '../entry/value.ts';
 
 /** True where each line is read whole, one after the other, each in the section that the ones before have begun. */
 export function holds(lines: readonly string[], scope: Around): boolean {

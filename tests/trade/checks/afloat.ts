@@ -1,4 +1,4 @@
-import { propellerSpeed, slip } from '../../../server/trade/road.ts';
+import { propellerSpeed, slip } from '../../../server/trade/sums/road.ts';
 import { type Check, check } from './check.ts';
 
 const INCH = 0.0254;

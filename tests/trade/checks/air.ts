@@ -10,7 +10,7 @@ import {
   relativeDensity,
   saturationVapourPressure,
   standardAtmosphere,
-} from '../../../server/trade/air.ts';
+} from '../../../server/trade/sums/air.ts';
 import { type Check, check } from './check.ts';
 
 const INCH_OF_MERCURY = 3386.389;

@@ -1,4 +1,4 @@
-import type { Standing } from '../../../server/trade/quantity.ts';
+import type { Standing } from '../../../server/trade/vocabulary/quantity.ts';
 
 /** One value from outside the project and ours beside it. */
 export interface Check {

@@ -1,4 +1,9 @@
-import { airflowDemand, fuelNamed, pressureAtNeedle, ratingAt } from '../../../server/trade/carburation.ts';
+import {
+  airflowDemand,
+  fuelNamed,
+  pressureAtNeedle,
+  ratingAt,
+} from '../../../server/trade/sums/carburation.ts';
 import {
   compressionRatio,
   displacement,
@@ -7,7 +12,7 @@ import {
   meanPistonSpeed,
   staticRatio,
   sweptVolume,
-} from '../../../server/trade/compression.ts';
+} from '../../../server/trade/sums/compression.ts';
 import { type Check, check, given } from './check.ts';
 
 const INCH = 0.0254;

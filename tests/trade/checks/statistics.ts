@@ -1,9 +1,9 @@
 import { mad, mean, median, std } from 'mathjs';
-import { curveAt, monotone } from '../../../server/trade/curves.ts';
-import { coldCylinders, numbered, summarize } from '../../../server/trade/cylinders.ts';
-import { compareWithPast, noiseOf } from '../../../server/trade/history.ts';
-import { studentT } from '../../../server/trade/student.ts';
-import { fitTrial, responseAt, type TrialFit } from '../../../server/trade/trials.ts';
+import { curveAt, monotone } from '../../../server/trade/measure/curves.ts';
+import { coldCylinders, numbered, summarize } from '../../../server/trade/sums/cylinders.ts';
+import { compareWithPast, noiseOf } from '../../../server/trade/sums/noise.ts';
+import { studentT } from '../../../server/trade/sums/student-t.ts';
+import { fitTrial, responseAt, type TrialFit } from '../../../server/trade/sums/trials.ts';
 import { type Check, check, given } from './check.ts';
 import { NORRIS } from './norris.ts';
 

@@ -1,15 +1,15 @@
 import ucum from '@lhncbc/ucum-lhc';
 import { unit } from 'mathjs';
-import { drillNamed, nearestDrill } from '../../../server/trade/drills.ts';
+import { convert, unitById } from '../../../server/trade/measure/units.ts';
+import { drillNamed, nearestDrill } from '../../../server/trade/sums/drills.ts';
 import {
   CLAMP_SHARE,
   estimateTorqueInch,
   estimateTorqueMetric,
   stressAreaInch,
   stressAreaMetric,
-} from '../../../server/trade/fasteners.ts';
-import { engineSpeed, parseTyreSize, roadSpeed, tyreDiameter } from '../../../server/trade/road.ts';
-import { convert, unitById } from '../../../server/trade/units.ts';
+} from '../../../server/trade/sums/fasteners.ts';
+import { engineSpeed, parseTyreSize, roadSpeed, tyreDiameter } from '../../../server/trade/sums/road.ts';
 import { type Check, check, given } from './check.ts';
 
 const MILE_AN_HOUR = 0.44704;

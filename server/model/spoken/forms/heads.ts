@@ -1,6 +1,6 @@
 /** Heads of a day as people date them: `4/11 truck`, `Sat 7 March 26`, `14.3.`, `9 Mai`. */
 import { Temporal } from 'temporal-polyfill';
-import { daysBetween } from '../../dates.ts';
+import { daysBetween } from '../../entry/date.ts';
 import { asked, type Habits, type SpokenReading, spokenAs } from '../habits.ts';
 
 const MONTHS = [

@@ -1,6 +1,6 @@
 /** Where a number is of, and whether it can be: places that a word takes, two numbers of one thing. */
-import type { PlaceKind, Quantity } from '../../../trade/quantity.ts';
-import { PLACE_WORDS } from '../../../trade/vocabulary.ts';
+import type { PlaceKind, Quantity } from '../../../trade/vocabulary/quantity.ts';
+import { PLACE_WORDS } from '../../../trade/vocabulary/vocabulary.ts';
 import type { Context, Fact } from '../form.ts';
 import type { Frame } from '../frames.ts';
 import { LOOKS } from '../lexicon.ts';

@@ -1,0 +1,41 @@
+/** The air other days are told against: as the notebook writes it, else that of its first session with weather. */
+
+import type { Origin } from '../../model/entry/entry.ts';
+import { lineOf } from '../../model/snapshot/locate.ts';
+import { sectionEnd } from '../../model/snapshot/section-ranges.ts';
+import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import type { Carried } from '../../model/state/state.ts';
+import type { Moment } from '../figure.ts';
+import { airOf, type DayAir, writtenReference } from './session-air.ts';
+
+interface ReferenceDay {
+  /** `the reference weather`, `2026-05-02`. */
+  readonly name: string;
+  readonly air: DayAir;
+}
+
+/** Undefined where no weather is written up to the end of the line's session. */
+export function referenceDay({ carried, snapshot, line }: Moment): ReferenceDay | undefined {
+  const written = writtenReference(carried);
+  if (written) return { name: 'the reference weather', air: written };
+  const last = pageAt(snapshot, line);
+  for (let end = 0; end <= last; ) {
+    end = sectionEnd(snapshot, end);
+    const after = snapshot.pages[end - 1]?.after;
+    const air = after && airOf(after);
+    if (air) return { name: nameOf(after.session?.by), air };
+  }
+  return undefined;
+}
+
+const nameOf = (session: Origin | undefined): string => session?.date ?? 'the first session with weather';
+
+/** The air at the end of the session in which a line stands; undefined where it tells none. */
+export function airOfSessionAt(snapshot: Snapshot, { ref }: Origin): DayAir | undefined {
+  const line = lineOf(snapshot, ref);
+  const after = line === undefined ? undefined : afterSectionOf(snapshot, line);
+  return after && airOf(after);
+}
+
+const afterSectionOf = (snapshot: Snapshot, line: number): Carried | undefined =>
+  snapshot.pages[sectionEnd(snapshot, pageAt(snapshot, line)) - 1]?.after;

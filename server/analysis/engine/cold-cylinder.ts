@@ -1,0 +1,40 @@
+/** Exhaust tubes that look as if their cylinder is not firing. */
+
+import type { Carried } from '../../model/state/state.ts';
+import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
+import { type ColdCylinder, type CylinderValue, coldCylinders } from '../../trade/sums/cylinders.ts';
+import { airOf } from '../evidence/observations.ts';
+import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
+
+/** All temperatures in degC, which a fraction of a rise needs. */
+interface ColdJudged {
+  readonly cold: readonly ColdCylinder[];
+  readonly numbers: readonly CylinderValue[];
+  readonly around: number;
+  /** False where the notebook does not tell the air of the session, and 20 degC was taken. */
+  readonly aroundWritten: boolean;
+  /** As the readings are told. */
+  readonly unit: Unit;
+}
+
+const OF_EXHAUST: ReadonlySet<string> = new Set(['tube', 'egt']);
+const CELSIUS = unitById('C');
+const USUAL_AIR = 20;
+
+/** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
+export function judgeCold(carried: Carried, set: CylinderSet): ColdJudged | undefined {
+  if (!OF_EXHAUST.has(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
+  const unit = unitById(set.unit);
+  const written = airOf(carried)?.celsius;
+  const around = written ?? USUAL_AIR;
+  const numbers = numbersOf(set).map(({ cylinder, value }) => {
+    return { cylinder, value: convert(value, unit, CELSIUS) };
+  });
+  return {
+    cold: coldCylinders(numbers, around),
+    numbers,
+    around,
+    aroundWritten: written !== undefined,
+    unit,
+  };
+}

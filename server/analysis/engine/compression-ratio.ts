@@ -1,0 +1,179 @@
+/** The squeeze: displacement, compression ratio from volumes and under boost, and how fast the pistons run. */
+
+import { readingAt } from '../../model/snapshot/locate.ts';
+import type { Carried } from '../../model/state/state.ts';
+import { exact, type Interval, middle, monotoneEach, scale } from '../../trade/measure/interval.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import {
+  EFFECTIVE_RATIO_LIMIT,
+  effectiveRatio,
+  meanPistonSpeed,
+  SEA_LEVEL_PSI,
+  sweptVolume,
+} from '../../trade/sums/compression.ts';
+import { boostOf, isBoosted } from '../boost.ts';
+import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { factOf, inWords } from '../inputs.ts';
+import { compressionOf, ratioFromVolumes, sweptByAll, topSpeedOf } from './engine-facts.ts';
+
+export const DISPLACEMENT: Working = {
+  topic: 'squeeze',
+  about: ['bore', 'stroke', 'displacement', 'cylinders'],
+  work: ({ carried }) => sizes(carried),
+};
+
+export const RATIO: Working = {
+  topic: 'squeeze',
+  about: [
+    'compression',
+    'chamber volume',
+    'piston volume',
+    'deck clearance',
+    'gasket thickness',
+    'gasket bore',
+    'boost',
+    'wastegate',
+  ],
+  work: (moment, word) =>
+    word === 'compression' && isReading(moment)
+      ? []
+      : [...fromVolumes(moment.carried), ...underBoost(moment.carried)],
+};
+
+export const PISTON_SPEED: Working = {
+  topic: 'squeeze',
+  about: ['stroke', 'red line', 'rev limit'],
+  work: pistonSpeed,
+};
+
+/** The pressure on the starter, which is called the same. */
+const isReading = ({ snapshot, line }: Moment): boolean =>
+  readingAt(snapshot, line)?.entry.kind === 'reading';
+
+const CC = unitById('cc');
+const RATIO_UNIT = unitById('ratio');
+const DEFINITION = { standing: 'published', source: 'follows from the volumes' } as const;
+
+const cc = (value: Interval): string => inWords(value, 'cc', 0.1);
+
+function sizes(carried: Carried): readonly Figure[] {
+  const all = sweptByAll(carried);
+  const bore = factOf(carried, 'bore', 'mm');
+  const stroke = factOf(carried, 'stroke', 'mm');
+  if (!all || !bore || !stroke) return [];
+  const one = monotoneEach([bore.value, stroke.value] as const, (b, s) => sweptVolume(b, s) / 1000);
+  const inCubicInches = inWords(convertInterval(all.value, CC, unitById('cu-in')), 'cu-in');
+  return [
+    figure({
+      topic: 'squeeze',
+      name: 'displacement',
+      text: `${cc(all.value)}, ${inCubicInches}`,
+      value: all.value,
+      unit: CC,
+      formula: 'pi / 4 x bore x bore x stroke x cylinders',
+      working: `${cc(one)} a cylinder x ${all.inputs[2]?.value ?? ''} = ${cc(all.value)}`,
+      inputs: all.inputs,
+      ...DEFINITION,
+    }),
+  ];
+}
+
+function fromVolumes(carried: Carried): readonly Figure[] {
+  const worked = ratioFromVolumes(carried);
+  if (!worked) return [];
+  const { value, swept, left, inputs } = worked;
+  return [
+    figure({
+      topic: 'squeeze',
+      name: 'static ratio',
+      text: inWords(value, 'ratio', 0.01),
+      value,
+      unit: RATIO_UNIT,
+      formula: '(swept + left above the piston) / left; left = chamber + gasket + deck + piston crown',
+      working: `(${cc(swept)} + ${cc(left)}) / ${cc(left)} = ${inWords(value, 'ratio', 0.01)}`,
+      inputs,
+      ...DEFINITION,
+    }),
+  ];
+}
+
+function underBoost(carried: Carried): readonly Figure[] {
+  const ratio = compressionOf(carried);
+  const boost = boostOf(carried);
+  if (!ratio || !isBoosted(carried)) return [];
+  const effective = (psi: Interval): Interval => monotoneEach([ratio.value, psi] as const, effectiveRatio);
+  const at = boost?.value ?? exact(6);
+  const value = effective(at);
+  const [psi, air] = [inWords(at, 'psi'), inWords(exact(SEA_LEVEL_PSI), 'psi')];
+  return [
+    figure({
+      topic: 'squeeze',
+      name: 'effective ratio',
+      text: `${inWords(value, 'ratio', 0.1)} at ${psi} of boost`,
+      value,
+      unit: RATIO_UNIT,
+      formula: 'static ratio x (boost / air at sea level + 1)',
+      working: `${inWords(ratio.value, 'ratio', 0.01)} x (${psi} / ${air} + 1) = ${inWords(value, 'ratio', 0.1)}`,
+      inputs: [...ratio.inputs, ...(boost ? [boost.input] : [])],
+      standing: EFFECTIVE_RATIO_LIMIT.standing,
+      source: EFFECTIVE_RATIO_LIMIT.source,
+      caution: `Over about ${EFFECTIVE_RATIO_LIMIT.value}:1 pump fuel is likely to knock under boost; the maker's figure overrules.`,
+      rows: [
+        ['boost', 'effective ratio'],
+        ...boostSteps(at).map((each) => [
+          inWords(exact(each), 'psi'),
+          inWords(effective(exact(each)), 'ratio', 0.1),
+        ]),
+      ],
+    }),
+  ];
+}
+
+function boostSteps(most: Interval): readonly number[] {
+  const last = Math.min(40, Math.max(8, Math.ceil(middle(most) / 2) * 2));
+  return Array.from({ length: last / 2 }, (_, i) => 2 * (i + 1));
+}
+
+/** At the red line or the speed limiter, and at each full thousand up to it. */
+function pistonSpeed({ carried }: Moment): readonly Figure[] {
+  const stroke = factOf(carried, 'stroke', 'm');
+  const top = topSpeedOf(carried);
+  if (!stroke) return [];
+  const at = (rpm: Interval): Interval => monotoneEach([stroke.value, rpm] as const, meanPistonSpeed);
+  const fastest = top?.value ?? exact(6000);
+  const value = at(fastest);
+  const written = factOf(carried, 'stroke', 'mm') ?? stroke;
+  return [
+    figure({
+      topic: 'squeeze',
+      name: 'mean piston speed',
+      text: `${speed(value)} at ${inWords(fastest, 'rpm')}`,
+      value,
+      unit: unitById('m/s'),
+      formula: '2 x stroke x speed / 60',
+      working: `2 x ${inWords(written.value, 'mm')} x ${inWords(fastest, 'rpm')} / 60 = ${inWords(value, 'm/s', 0.1)}`,
+      inputs: [
+        written.input,
+        top?.input ?? { name: 'top speed', value: '6000 rpm, not written', by: undefined },
+      ],
+      ...DEFINITION,
+      source: 'follows from the units',
+      rows: [
+        ['speed', 'mean piston speed'],
+        ...thousands(fastest).map((rpm) => [inWords(exact(rpm), 'rpm'), speed(at(exact(rpm)))]),
+      ],
+    }),
+  ];
+}
+
+const FEET_A_MINUTE = 60 / 0.3048;
+
+function speed(metres: Interval): string {
+  const feet = inWords(scale(metres, FEET_A_MINUTE), 'number', 10);
+  return `${inWords(metres, 'm/s', 0.1)} (${feet} ft/min)`;
+}
+
+function thousands(fastest: Interval): readonly number[] {
+  const count = Math.min(15, Math.max(1, Math.floor(middle(fastest) / 1000)));
+  return Array.from({ length: count }, (_, i) => 1000 * (i + 1));
+}

@@ -1,0 +1,51 @@
+/** A compression test judged by the published rules, for whichever cylinders were read. */
+
+import type { Carried } from '../../model/state/state.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import { type CompressionVerdict, judgeCompression } from '../../trade/sums/compression.ts';
+import { type CylinderSet, neighboursIn, numbersOf } from './cylinder-readings.ts';
+
+/** In psi, with the engine's own cylinder numbers. */
+export interface JudgedCompression {
+  readonly highest: number;
+  readonly lowest: number;
+  /** Lowest over highest. */
+  readonly ratio: number;
+  readonly verdicts: readonly CompressionVerdict[];
+}
+
+/** The trade's rule counts places in a list; here they are turned into cylinders and back. Undefined for fewer than two readings. */
+export function judgeSet(carried: Carried, set: CylinderSet): JudgedCompression | undefined {
+  const numbers = numbersOf(inPsi(set));
+  const placeOf = (cylinder: number) => numbers.findIndex((each) => each.cylinder === cylinder) + 1;
+  const cylinderAt = (place: number) => numbers[place - 1]?.cylinder ?? place;
+  const pairs = neighboursIn(carried)
+    .map(([one, other]): [number, number] => [placeOf(one), placeOf(other)])
+    .filter(([one, other]) => one > 0 && other > 0);
+  const test = judgeCompression(
+    numbers.map(({ value }) => value),
+    pairs,
+  );
+  if (!test) return undefined;
+  const verdicts = test.verdicts.map((verdict) => {
+    // A floor that a whole engine stands under says nothing of two neighbours.
+    const uneven = (place: number) => (numbers[place - 1]?.value ?? 0) < verdict.rule.fraction * test.highest;
+    const lowPairs = verdict.lowPairs.filter(([one, other]) => uneven(one) && uneven(other));
+    return {
+      ...verdict,
+      low: verdict.low.map(cylinderAt),
+      lowPairs: lowPairs.map(([one, other]): [number, number] => [cylinderAt(one), cylinderAt(other)]),
+    };
+  });
+  return { ...test, verdicts };
+}
+
+/** The same readings in psi, in which the rules have their floor. */
+export function inPsi(set: CylinderSet): CylinderSet {
+  const [unit, psi] = [unitById(set.unit ?? 'psi'), unitById('psi')];
+  return {
+    ...set,
+    unit: 'psi',
+    readings: set.readings.map((each) => ({ ...each, value: convertInterval(each.value, unit, psi) })),
+  };
+}

@@ -1,0 +1,138 @@
+/** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
+
+import { amountIn } from '../../model/entry/amount.ts';
+import { saidText } from '../../model/entry/as-written.ts';
+import type { Origin, Said } from '../../model/entry/entry.ts';
+import { ofName } from '../../model/state/immutable.ts';
+import type { Carried } from '../../model/state/state.ts';
+import { type Interval, middle } from '../../trade/measure/interval.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import { type CylinderValue, neighbours } from '../../trade/sums/cylinders.ts';
+import { isResponse } from '../../trade/vocabulary/quantity.ts';
+import { measuredIn } from '../evidence/conditions.ts';
+
+/** A bank and its cylinders, front to rear. */
+interface Bank {
+  readonly name: string;
+  readonly cylinders: readonly number[];
+}
+
+interface CylinderReading {
+  readonly cylinder: number;
+  readonly value: Interval;
+  readonly by: Origin;
+}
+
+/** Readings of one quantity under the same conditions, by cylinder. */
+export interface CylinderSet {
+  readonly name: string;
+  readonly under: string;
+  /** In `unit`. */
+  readonly readings: readonly CylinderReading[];
+  /** Id of the unit it was last written in; the quantity's usual one where none was. */
+  readonly unit: string | undefined;
+}
+
+/** The firing order; empty where it is not written or is none. */
+export const firingOrderOf = (carried: Carried): readonly number[] =>
+  orderOf(carried.facts.get('firing order|')?.said);
+
+/** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
+export function banksOf(carried: Carried): readonly Bank[] {
+  const banks = [...carried.facts.values()]
+    .filter(({ quantity, said }) => quantity.name === 'bank' && said.place)
+    .map(({ said }) => ({ name: said.place?.text ?? '', cylinders: orderOf(said) }))
+    .filter(({ cylinders }) => cylinders.length > 0);
+  if (banks.length > 0) return banks;
+  const count = cylinderCount(carried) ?? firingOrderOf(carried).length;
+  const inline = carried.facts.get('layout|')?.text?.toLowerCase() === 'inline';
+  return inline && count > 1 ? [{ name: '', cylinders: Array.from({ length: count }, (_, i) => i + 1) }] : [];
+}
+
+/** Cylinders side by side; empty where neither banks nor an inline layout are written. */
+export const neighboursIn = (carried: Carried): readonly (readonly [number, number])[] =>
+  neighbours(banksOf(carried).map(({ cylinders }) => cylinders));
+
+function cylinderCount(carried: Carried): number | undefined {
+  const value = amountIn(carried.facts.get('cylinders|')?.said.values[0], 'number');
+  const count = value && middle(value);
+  return count !== undefined && Number.isInteger(count) && count >= 1 && count <= MOST_CYLINDERS
+    ? count
+    : undefined;
+}
+
+/** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
+const MOST_CYLINDERS = 48;
+
+function orderOf(said: Said | undefined): readonly number[] {
+  const value = said?.values[0];
+  if (value?.form !== 'order') return [];
+  const order = value.text.split('-').map(Number);
+  return order.every((each) => Number.isInteger(each) && each > 0) ? order : [];
+}
+
+interface OfSet extends CylinderReading {
+  readonly set: Omit<CylinderSet, 'readings'> & { readonly usual: string | undefined };
+}
+
+/**
+ * What this session read of each cylinder so far, parted by quantity and conditions; the latest of each cylinder. Sets of
+ * fewer than two cylinders are left out. Of one quantity `most` readings are looked at, the latest.
+ */
+export function cylinderSets(carried: Carried, name?: string, most?: number): readonly CylinderSet[] {
+  const sets = new Map<string, Map<number, OfSet>>();
+  const readings = name === undefined ? carried.readings.values() : ofName(carried.readings, name, most);
+  for (const { quantity, said, by } of readings) {
+    if (!quantity.places?.includes('cylinder')) continue;
+    for (const { family, place, under, value, written } of measuredIn(quantity, said, carried)) {
+      const cylinder = /^#(\d+)$/.exec(place)?.[1];
+      if (cylinder === undefined) continue;
+      const inSet = sets.get(family) ?? new Map<number, OfSet>();
+      inSet.delete(Number(cylinder)); // the last line's stands last
+      const set = { name: quantity.name, under, unit: written ?? quantity.unit, usual: quantity.unit };
+      sets.set(family, inSet.set(Number(cylinder), { cylinder: Number(cylinder), value, by, set }));
+    }
+  }
+  return [...sets.values()].flatMap((readings) => setOf([...readings.values()]));
+}
+
+/** As `cylinderSets`, those that a line has written in: what it is held to lies not far above it. */
+export const setsOfLine = (carried: Carried, name: string, where: Origin): readonly CylinderSet[] =>
+  cylinderSets(carried, name, NEAR_LINE).filter(({ readings }) => readings.some(({ by }) => by === where));
+
+const NEAR_LINE = 2 * MOST_CYLINDERS;
+
+/** In the unit of the last line. */
+function setOf(each: readonly OfSet[]): readonly CylinderSet[] {
+  const last = each.at(-1);
+  if (!last || each.length < 2) return [];
+  const { usual, ...set } = last.set;
+  const told = (value: Interval) =>
+    usual === undefined || set.unit === undefined || usual === set.unit
+      ? value
+      : convertInterval(value, unitById(usual), unitById(set.unit));
+  const readings = each
+    .map(({ cylinder, value, by }) => ({ cylinder, value: told(value), by }))
+    .sort((a, b) => a.cylinder - b.cylinder);
+  return [{ ...set, readings }];
+}
+
+/**
+ * Numbers of the readings known on both sides, each in its middle. To ten figures, so that a value on a limit stays on it
+ * whichever unit it was written in.
+ */
+export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>
+  readings
+    .filter(({ value }) => Number.isFinite(value.low) && Number.isFinite(value.high))
+    .map(({ cylinder, value }) => ({ cylinder, value: Number(middle(value).toPrecision(10)) }));
+
+/** A reading told in words, by cylinder: how plugs look. */
+export function toldByCylinder(
+  carried: Carried,
+  name: string,
+): readonly { readonly cylinder: number; readonly text: string; readonly by: Origin }[] {
+  return [...carried.readings.values()]
+    .filter(({ quantity, said }) => quantity.name === name && !isResponse(quantity) && said.place?.cylinder)
+    .map(({ said, by }) => ({ cylinder: said.place?.cylinder ?? 0, text: saidText(said, undefined), by }))
+    .sort((a, b) => a.cylinder - b.cylinder);
+}

@@ -1,0 +1,89 @@
+/** What several sums want to know of the engine: how many cylinders, how large, how fast it may turn. */
+
+import type { Carried } from '../../model/state/state.ts';
+import { type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
+import {
+  type ChamberSizes,
+  clearanceVolume,
+  displacement,
+  staticRatio,
+  sweptVolume,
+} from '../../trade/sums/compression.ts';
+import type { Input } from '../figure.ts';
+import { factOf, type Known, settingOf } from '../inputs.ts';
+
+interface WorkedOut {
+  readonly value: Interval;
+  readonly inputs: readonly Input[];
+}
+
+/** A whole number of at least 1; undefined where it is not written or no such number. */
+export function cylindersOf(carried: Carried): Known | undefined {
+  const known = factOf(carried, 'cylinders', 'number');
+  const count = known && middle(known.value);
+  return count !== undefined && Number.isInteger(count) && count >= 1 ? known : undefined;
+}
+
+/** From bore, stroke and cylinders, in cc. */
+export function sweptByAll(carried: Carried): WorkedOut | undefined {
+  const bore = factOf(carried, 'bore', 'mm');
+  const stroke = factOf(carried, 'stroke', 'mm');
+  const cylinders = cylindersOf(carried);
+  if (!bore || !stroke || !cylinders) return undefined;
+  const value = monotoneEach(
+    [bore.value, stroke.value, cylinders.value] as const,
+    (b, s, n) => displacement(b, s, n) / 1000,
+  );
+  return { value, inputs: [bore.input, stroke.input, cylinders.input] };
+}
+
+/** As worked out from bore and stroke, else as written; in cc. */
+export function displacementOf(carried: Carried): WorkedOut | undefined {
+  const written = factOf(carried, 'displacement', 'cc');
+  return sweptByAll(carried) ?? (written && { value: written.value, inputs: [written.input] });
+}
+
+/** Static ratio from the volumes, with what is swept and what is left, in cc. The gasket's bore is the cylinder's own unless written. */
+export function ratioFromVolumes(
+  carried: Carried,
+): (WorkedOut & { readonly swept: Interval; readonly left: Interval }) | undefined {
+  const mm = (name: string) => factOf(carried, name, 'mm');
+  const cc = (name: string) => factOf(carried, name, 'cc');
+  const [bore, stroke, gasketThickness, deck] = [
+    mm('bore'),
+    mm('stroke'),
+    mm('gasket thickness'),
+    mm('deck clearance'),
+  ];
+  const [chamber, dish] = [cc('chamber volume'), cc('piston volume')];
+  if (!bore || !stroke || !chamber || !gasketThickness || !deck || !dish) return undefined;
+  const sizes = { bore, stroke, chamber, gasketThickness, deck, dish, gasketBore: mm('gasket bore') ?? bore };
+  return {
+    value: throughSizes(sizes, (each) => staticRatio(each) ?? Number.NaN),
+    swept: throughSizes(sizes, (each) => sweptVolume(each.bore, each.stroke) / 1000),
+    left: throughSizes(sizes, clearanceVolume),
+    inputs: [...new Set(Object.values(sizes))].map((each) => each.input),
+  };
+}
+
+type Sizes = Readonly<Record<keyof ChamberSizes, Known>>;
+
+/** Every sum here only rises or only falls with each of the sizes. */
+function throughSizes(sizes: Sizes, f: (sizes: Required<ChamberSizes>) => number): Interval {
+  const names = Object.keys(sizes) as (keyof ChamberSizes)[];
+  return monotoneEach(
+    names.map((name) => sizes[name].value),
+    (...xs) =>
+      f(Object.fromEntries(names.map((name, i) => [name, xs[i]])) as unknown as Required<ChamberSizes>),
+  );
+}
+
+/** From the volumes where they are all written, else as written. */
+export function compressionOf(carried: Carried): WorkedOut | undefined {
+  const written = factOf(carried, 'compression', 'ratio');
+  return ratioFromVolumes(carried) ?? (written && { value: written.value, inputs: [written.input] });
+}
+
+/** The red line, else the speed limiter's; in rpm. */
+export const topSpeedOf = (carried: Carried): Known | undefined =>
+  factOf(carried, 'red line', 'rpm') ?? settingOf(carried, 'rev limit', 'rpm');

@@ -1,0 +1,141 @@
+/** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
+
+import { finished, type Steps } from '../../model/snapshot/interruptible.ts';
+import { ofAllPages } from '../../model/snapshot/per-page.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
+import { type Interval, subtract } from '../../trade/measure/interval.ts';
+import { movedBy } from '../../trade/practice/work-groups.ts';
+import { type Noise, noiseOf } from '../../trade/sums/noise.ts';
+import { airChange, type Observation, observationsOn } from './observations.ts';
+import { type Changed, changesBetween, type Setup } from './setup-changes.ts';
+
+export interface Comparison {
+  readonly before: Observation;
+  readonly after: Observation;
+  /** In the quantity's usual unit: after less before. */
+  readonly difference: Interval;
+  readonly changes: readonly Changed[];
+  /** Change of the air's density as a fraction; undefined where the notebook does not tell the air of both. */
+  readonly air: number | undefined;
+}
+
+/** What the whole notebook says of cause and effect. */
+export interface Evidence {
+  readonly comparisons: readonly Comparison[];
+  /** By family: from readings repeated with nothing changed and the air not moved. In the quantity's usual unit. */
+  readonly noise: ReadonlyMap<string, Noise>;
+}
+
+/** From this change of the air's density on it is told beside a reading: about 1000 ft, one small jet step. Common practice, no source. */
+export const AIR_MOVED = 0.03;
+
+/** Whether density changed by more than readings bear; false where the weather of one of the two is not written. */
+export const airMoved = ({ air }: Comparison): boolean => air !== undefined && Math.abs(air) >= AIR_MOVED;
+
+/** Nothing was changed and the air did not move: the two differ by noise alone. */
+const isRepeat = (comparison: Comparison): boolean =>
+  comparison.changes.length === 0 && !airMoved(comparison);
+
+/** Worked out once for a snapshot, when first asked. */
+export const evidenceOf = (snapshot: Snapshot): Evidence => finished(gathering(snapshot));
+
+/** As `evidenceOf`, some readings a step. */
+export function* gathering(snapshot: Snapshot): Steps<Evidence> {
+  let evidence = kept.get(snapshot);
+  if (!evidence) {
+    const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
+    evidence = { comparisons, noise: noiseIn(comparisons) };
+    kept.set(snapshot, evidence);
+  }
+  return evidence;
+}
+
+const kept = new WeakMap<Snapshot, Evidence>();
+
+const READINGS_A_STEP = 200;
+
+function* comparing(observations: readonly Observation[]): Steps<readonly Comparison[]> {
+  const last = new Map<string, Observation>();
+  const changes = rememberingChanges();
+  const comparisons: Comparison[] = [];
+  for (const [i, after] of observations.entries()) {
+    const before = last.get(after.key);
+    last.set(after.key, after);
+    if (before) comparisons.push(compared(before, after, changes));
+    if (i % READINGS_A_STEP === 0) yield;
+  }
+  return comparisons;
+}
+
+/** By the later reading. Readings stay as long as their page: after a keystroke nearly all are compared already. */
+const comparisonOf = new WeakMap<Observation, Comparison>();
+
+function compared(before: Observation, after: Observation, changes: typeof changesBetween): Comparison {
+  const known = comparisonOf.get(after);
+  if (known?.before === before) return known;
+  const comparison: Comparison = {
+    before,
+    after,
+    difference: subtract(after.value, before.value),
+    changes: changes(before.setup, after.setup).filter((change) => mayMove(change, after)),
+    air: airChange(before.air, after.air),
+  };
+  comparisonOf.set(after, comparison);
+  return comparison;
+}
+
+/** Whatever the engine itself is may. */
+function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
+  const owners = movedBy(quantity.name);
+  return !owners || owner === 'fact' || (owner !== undefined && owners.includes(owner));
+}
+
+/** Readings of one session share their setups, so that the same pair is asked about many times in a row. */
+function rememberingChanges(): typeof changesBetween {
+  const known = new WeakMap<
+    Setup['settings'],
+    { before: Setup; after: Setup; changes: readonly Changed[] }
+  >();
+  return (before, after) => {
+    const last = known.get(after.settings);
+    if (last && sameSetup(last.before, before) && sameSetup(last.after, after)) return last.changes;
+    const changes = changesBetween(before, after);
+    known.set(after.settings, { before, after, changes });
+    return changes;
+  };
+}
+
+const sameSetup = (a: Setup, b: Setup): boolean =>
+  a.settings === b.settings && a.fitted === b.fitted && a.facts === b.facts;
+
+/** Readings in a row that are repeats of each other make a group; all groups of a family are pooled. */
+function noiseIn(comparisons: readonly Comparison[]): ReadonlyMap<string, Noise> {
+  const open = new Map<string, number[]>();
+  const groups = new Map<string, number[][]>();
+  for (const comparison of comparisons) {
+    const { before, after } = comparison;
+    const [from, to] = [numberOf(before.value), numberOf(after.value)];
+    if (!isRepeat(comparison) || from === undefined || to === undefined) {
+      open.delete(after.key);
+      continue;
+    }
+    let group = open.get(after.key);
+    if (!group) {
+      group = [from];
+      open.set(after.key, group);
+      groups.set(after.family, [...(groups.get(after.family) ?? []), group]);
+    }
+    group.push(to);
+  }
+  return new Map(
+    [...groups].flatMap(([family, each]) => {
+      const noise = noiseOf(each);
+      // Repeats that agree to the last figure only say that the noise is under what was written down.
+      return noise && noise.deviation > 0 ? [[family, noise] as const] : [];
+    }),
+  );
+}
+
+/** The middle of a value known on both sides. */
+export const numberOf = ({ low, high }: Interval): number | undefined =>
+  Number.isFinite(low) && Number.isFinite(high) ? low / 2 + high / 2 : undefined;

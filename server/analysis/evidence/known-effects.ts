@@ -1,0 +1,106 @@
+/** Cause and effect: a reading against the last comparable one, and what the whole notebook knows of effects and noise. */
+
+import { readingAt } from '../../model/snapshot/locate.ts';
+import { exact } from '../../trade/measure/interval.ts';
+import type { Figure, Moment, Working } from '../figure.ts';
+import { type Evidence, evidenceOf } from './comparisons.ts';
+import { each, nameOf, readingName, repeats, tellerOf } from './effect-text.ts';
+import { type Effect, effectsIn, leastReal } from './effects.ts';
+import { comparisonFigures } from './since-last.ts';
+
+export const COMPARED: Working = {
+  topic: 'effects',
+  about: 'every word',
+  work: (moment, word) => {
+    const evidence = evidenceFor(moment, word);
+    return evidence ? comparisonFigures(moment, evidence, word) : [];
+  },
+};
+
+export const KNOWN_EFFECTS: Working = { topic: 'effects', about: 'every word', work: knownEffects };
+
+/** Most rows of the table that are told. */
+const MOST_ROWS = 40;
+
+function knownEffects(moment: Moment, word?: string): readonly Figure[] {
+  const evidence = evidenceFor(moment, word);
+  if (!evidence) return [];
+  const known = effectsIn(evidence, word);
+  return [...(known.length > 0 ? [table(known)] : []), ...noiseFigures(evidence, word)];
+}
+
+/** Undefined where there is none, or the word has no part in it. */
+function evidenceFor(moment: Moment, word: string | undefined): Evidence | undefined {
+  if (word !== undefined && !isAbout(moment, word)) return undefined;
+  const evidence = evidenceOf(moment.snapshot);
+  return evidence.comparisons.length === 0 ? undefined : evidence;
+}
+
+/** Only a setting or a reading has effects; for anything else the walk over them is not worth a hover's time. */
+function isAbout({ snapshot, line }: Moment, word: string): boolean {
+  const entry = readingAt(snapshot, line)?.entry;
+  if (entry?.kind === 'fit') return true;
+  return (entry?.kind === 'setting' || entry?.kind === 'reading') && entry.quantity.name === word;
+}
+
+function table(known: readonly Effect[]): Figure {
+  const sorted = [...known].sort((a, b) => b.sizes.length - a.sizes.length).slice(0, MOST_ROWS);
+  const credited = known.filter(({ verdict }) => verdict === 'told from noise').length;
+  const unknown = known.some(({ verdict }) => verdict === 'noise not known');
+  const left = known.length > MOST_ROWS ? `; the ${MOST_ROWS} seen most often are shown` : '';
+  return {
+    topic: 'effects',
+    name: 'known effects',
+    text: `${known.length} seen, ${credited} told from noise${left}${unknown ? '; a reading taken again with nothing changed tells its noise' : ''}`,
+    value: undefined,
+    unit: undefined,
+    formula: 'difference of two comparable readings / the one change between them',
+    working: '',
+    inputs: [],
+    standing: 'published',
+    source: 'two readings differ by noise 19 times in 20 up to 2.8 deviations: ISO 5725-6',
+    caution: undefined,
+    rows: [['change', 'reading', 'effect', 'seen', 'spread', 'verdict'], ...sorted.map(row)],
+  };
+}
+
+function row(effect: Effect): readonly string[] {
+  const { cause, reading, sizes, mean, spread, airMoved, verdict } = effect;
+  const teller = tellerOf(reading);
+  const air = airMoved > 0 ? `, air moved in ${airMoved}` : '';
+  return [
+    cause,
+    nameOf(reading),
+    `${teller.signed(mean)}${effect.per ? ` for each ${each(effect.per)}` : ''}`,
+    `${sizes.length}${air}`,
+    sizes.length > 1 ? teller.size(spread) : '',
+    verdict,
+  ];
+}
+
+function noiseFigures({ noise, comparisons }: Evidence, word: string | undefined): readonly Figure[] {
+  const latest = new Map(comparisons.map(({ after }) => [after.family, after]));
+  return [...noise].flatMap(([family, known]): Figure[] => {
+    const reading = latest.get(family);
+    if (!reading || (word !== undefined && reading.quantity.name !== word)) return [];
+    const teller = tellerOf(reading);
+    const { rough, size } = teller;
+    const least = leastReal(known);
+    return [
+      {
+        topic: 'effects',
+        name: `noise of ${readingName(reading.quantity.name, '', reading.under)}`,
+        text: `${rough(known.deviation)}; a change under ${rough(least)} is not told from it`,
+        value: teller.ownDifference(exact(known.deviation)),
+        unit: teller.unit,
+        formula: 'pooled deviation of readings repeated with nothing changed; t x root 2 x deviation',
+        working: `deviation ${size(known.deviation)} from ${repeats(known.degrees)}; least real change ${size(least)}`,
+        inputs: [],
+        standing: 'published',
+        source: 'ISO 5725-6, with Student t for few repeats',
+        caution: undefined,
+        rows: [],
+      },
+    ];
+  });
+}

@@ -1,0 +1,49 @@
+/** A reading against the notebook's own past under the same conditions, told as a question where it is far from it. */
+
+import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import { formatNumber } from '../../trade/measure/format.ts';
+import { SCORE_LIMIT, WITHIN_GAUGES } from '../../trade/sums/noise.ts';
+import type { Figure, Moment, Working } from '../figure.ts';
+import { nameOf, tellerOf } from './effect-text.ts';
+import { type AgainstPast, againstPast } from './outliers.ts';
+
+export const HISTORY: Working = {
+  topic: 'history',
+  about: 'every word',
+  work: (moment, word) => {
+    const lines = linesOf(moment, word);
+    return lines.size === 0 ? [] : againstPast(moment.snapshot, lines).map(figureOf);
+  },
+};
+
+/** Of a word the line itself, if it reads it; else the session's lines up to there. */
+function linesOf({ snapshot, line, carried }: Moment, word: string | undefined): ReadonlySet<number> {
+  const head = word === undefined && carried.session ? lineOf(snapshot, carried.session.by.ref) : undefined;
+  const read = [...readingsBetween(snapshot, head ?? line, line + 1)].filter(
+    ({ entry }) => entry.kind === 'reading' && (word === undefined || entry.quantity.name === word),
+  );
+  return new Set(read.map(({ where }) => where.ref.line));
+}
+
+function figureOf({ reading, number, median, deviation, score, odd, past }: AgainstPast): Figure {
+  const teller = tellerOf(reading);
+  const told = teller.number;
+  const [low, high] = [Math.min(...past), Math.max(...past)];
+  const range = `${past.length} before it read ${teller.value({ low, high, about: false })}, median ${told(median)}`;
+  return {
+    topic: 'history',
+    name: `${nameOf(reading)} against its past`,
+    text: odd
+      ? `${told(number)} is far from its past: ${range}. Was it read right, or what has changed?`
+      : `${told(number)} is like its past: ${range}`,
+    value: teller.own(reading.value),
+    unit: teller.unit,
+    formula: '0.6745 x distance from the median / median absolute deviation',
+    working: `deviation ${teller.size(deviation)}, score ${formatNumber(score, undefined)}; asked about from ${SCORE_LIMIT} on, and over ${100 * WITHIN_GAUGES} % off`,
+    inputs: [{ name: nameOf(reading), value: told(number), by: reading.by }],
+    standing: 'published',
+    source: 'modified z-score, NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.17',
+    caution: undefined,
+    rows: [],
+  };
+}

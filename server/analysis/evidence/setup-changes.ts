@@ -1,0 +1,216 @@
+/** What was changed on the engine between two moments: settings, parts and facts. Written again the same is no change. */
+
+import { amountIn } from '../../model/entry/amount.ts';
+import { saidText } from '../../model/entry/as-written.ts';
+import type { Origin } from '../../model/entry/entry.ts';
+import { sameSetting, sameValues } from '../../model/state/same-setting.ts';
+import { changeText, settingText } from '../../model/state/setting-text.ts';
+import type { Carried, InForce } from '../../model/state/state.ts';
+import { type Interval, middle, subtract } from '../../trade/measure/interval.ts';
+import { type Unit, unitById } from '../../trade/measure/units.ts';
+import { actOf } from '../../trade/practice/work-groups.ts';
+import type { PartKind } from '../../trade/vocabulary/quantity.ts';
+
+export type Setup = Pick<Carried, 'settings' | 'fitted' | 'facts'>;
+
+export interface Changed {
+  /** Name of the setting, fact or kind of part. */
+  readonly name: string;
+  readonly place: string;
+  /** The kind of part it belongs to, or is; `fact` for what the engine itself is; undefined for a word of the notebook's own. */
+  readonly owner: PartKind | 'fact' | undefined;
+  /** What held; undefined where nothing was written before (or after). Put into words only when told. */
+  readonly before: Stood | undefined;
+  readonly after: Stood | undefined;
+  /** By how much, where both are one number. */
+  readonly amount: { readonly value: Interval; readonly unit: Unit } | undefined;
+  /** The line that says what holds after; undefined where nothing does. */
+  readonly by: Origin | undefined;
+}
+
+/** A setting as it stood, or words. */
+type Stood = InForce | string;
+
+export const stoodText = (stood: Stood): string => (typeof stood === 'string' ? stood : settingText(stood));
+
+/** `1 flat more`, in the unit it was written in; undefined where the two cannot be compared. */
+export const stepText = ({ before, after }: Changed): string | undefined =>
+  typeof before === 'object' && typeof after === 'object' ? changeText(before, after) : undefined;
+
+/** All that differs, in the order of its lines. */
+export function changesBetween(before: Setup, after: Setup): readonly Changed[] {
+  const parts = partChanges(before, after);
+  const owners = new Set(parts.map(({ name }) => name as PartKind));
+  return [
+    ...parts,
+    ...settingChanges(before.settings, after.settings, owners),
+    ...factChanges(before, after),
+  ];
+}
+
+/** As `changesBetween`, and each setting of a part that was changed, as if it had been turned: what there is to set. */
+export function everyChange(before: Setup, after: Setup): readonly Changed[] {
+  const parts = partChanges(before, after);
+  const owners = new Set(parts.map(({ name }) => name as PartKind));
+  const wentWithThePart = ({ before: was, after: is }: Changed): boolean =>
+    is === undefined && typeof was === 'object' && owners.has(was.quantity.owner as PartKind);
+  const settings = settingChanges(before.settings, after.settings, new Set());
+  return [...parts, ...settings.filter((change) => !wentWithThePart(change)), ...factChanges(before, after)];
+}
+
+function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): readonly Changed[] {
+  if (before === after) return [];
+  const kinds = new Set([...before.keys(), ...after.keys()]);
+  return [...kinds].flatMap((kind): Changed[] => {
+    const [from, to] = [before.get(kind), after.get(kind)];
+    if (from?.name === to?.name) return [];
+    return [
+      {
+        name: kind,
+        place: '',
+        owner: kind,
+        before: from?.written,
+        after: to?.written,
+        amount: undefined,
+        by: to?.by,
+      },
+    ];
+  });
+}
+
+/** Settings of a part that was changed belong to that change and are not told again. */
+function settingChanges(
+  before: Carried['settings'],
+  after: Carried['settings'],
+  owners: ReadonlySet<PartKind>,
+): readonly Changed[] {
+  if (before === after) return [];
+  const keys = new Set([...before.keys(), ...after.keys()]);
+  const each = [...keys].flatMap((key) => {
+    const [from, to] = [standing(before, key), standing(after, key)];
+    const owner = (to ?? from)?.quantity.owner;
+    if (owner && owners.has(owner)) return [];
+    const change = settingChange(from, to);
+    return change ? [{ ...change, place: key.slice(change.name.length + 1) }] : [];
+  });
+  return together(each);
+}
+
+/** Both screws turned alike are one change: `mixture left and right`. */
+function together(changes: readonly Changed[]): readonly Changed[] {
+  const groups = new Map<string, Changed[]>();
+  const names = changes.map(({ name }) => name);
+  const repeated = new Set(names.filter((name, i) => names.indexOf(name) !== i));
+  for (const change of changes) {
+    const key = repeated.has(change.name) ? `${change.name}|${likeness(change)}` : change.name;
+    groups.set(key, [...(groups.get(key) ?? []), change]);
+  }
+  return [...groups.values()].map(asOne);
+}
+
+const likeness = (change: Changed): string =>
+  sizeOf(change)?.toPrecision(9) ??
+  [change.before, change.after].map((stood) => stood && stoodText(stood)).join(' -> ');
+
+/** Without a place it was given for all of them. */
+function asOne(group: readonly Changed[]): Changed {
+  const first = group[0] as Changed;
+  if (group.length === 1) return first;
+  const forAll = group.find(({ place }) => place === '');
+  const told = (of: (change: Changed) => Stood | undefined): Stood | undefined => {
+    const stood = group.flatMap((change) => of(change) ?? []);
+    const said = new Set(stood.map(stoodText));
+    // Where all stood alike, the setting itself: the step between two is told in the unit it was written in.
+    return said.size <= 1 ? stood[0] : [...said].join(' and ');
+  };
+  const place = group.map((change) => change.place).join(' and ');
+  return (
+    forAll ?? { ...first, place, before: told(({ before }) => before), after: told(({ after }) => after) }
+  );
+}
+
+/**
+ * What one piece of work changed: new springs and the curve they make, the points gap and its dwell. Undefined where more
+ * than one was done, or none.
+ */
+export function oneChange(changes: readonly Changed[]): Changed | undefined {
+  const [first, ...more] = changes;
+  if (!first || more.length === 0) return first;
+  const names = changes.map(({ name }) => name);
+  const isOneAct = new Set(names.map(actOf)).size === 1 && new Set(names).size === names.length;
+  if (!isOneAct) return undefined;
+  const told = (of: (change: Changed) => Stood | undefined): string | undefined =>
+    changes.map((change) => stoodOr(of(change), 'not written')).join(', ');
+  const before = told((change) => change.before);
+  return {
+    ...first,
+    name: names.join(' and '),
+    before,
+    after: told(({ after }) => after),
+    amount: undefined,
+  };
+}
+
+const stoodOr = (stood: Stood | undefined, otherwise: string): string =>
+  stood === undefined ? otherwise : stoodText(stood);
+
+/** What holds for a place: its own, or what was given for all. */
+const standing = (settings: Carried['settings'], key: string): InForce | undefined =>
+  settings.get(key) ?? settings.get(`${key.slice(0, key.indexOf('|'))}|`);
+
+/** The change from one state of a setting to another; undefined where they are the same. */
+function settingChange(from: InForce | undefined, to: InForce | undefined): Changed | undefined {
+  if (from === to || (from && to && sameSetting(from, to))) return undefined;
+  const either = to ?? from;
+  if (!either) return undefined;
+  return {
+    name: either.quantity.name,
+    place: either.place,
+    owner: either.quantity.owner,
+    before: from,
+    after: to,
+    amount: amountChanged(from, to),
+    by: to?.by,
+  };
+}
+
+/** From an unknown start, the sum of the changes written is the change. */
+function amountChanged(from: InForce | undefined, to: InForce | undefined): Changed['amount'] {
+  const unit = to?.quantity.unit;
+  if (!to || !unit || to.values.length !== 1) return undefined;
+  const whole = amountIn(to.values[0], unit);
+  if (!whole) return undefined;
+  if (!from) return to.base ? undefined : { value: whole, unit: unitById(unit) };
+  const start = from.values.length === 1 ? amountIn(from.values[0], unit) : undefined;
+  const known = start && (from.base === undefined) === (to.base === undefined);
+  return known ? { value: subtract(whole, start), unit: unitById(unit) } : undefined;
+}
+
+function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonly Changed[] {
+  if (before === after) return [];
+  return [...after].flatMap(([key, to]): Changed[] => {
+    const from = before.get(key);
+    if (!from || from === to) return [];
+    const told = (stated: typeof to) => stated.text ?? saidText(stated.said, stated.quantity.unit);
+    if (sameValues(from.said.values, to.said.values, to.quantity.unit) && told(from) === told(to)) return [];
+    const { quantity, said, by } = to;
+    const place = said.place?.text ?? '';
+    return [
+      {
+        name: quantity.name,
+        place,
+        owner: 'fact',
+        before: told(from),
+        after: told(to),
+        amount: undefined,
+        by,
+      },
+    ];
+  });
+}
+
+/** `2 deg more`: a change's size by its middle, for sorting and sums. */
+export const sizeOf = (change: Changed): number | undefined =>
+  change.amount && Number.isFinite(change.amount.value.low) && Number.isFinite(change.amount.value.high)
+    ? middle(change.amount.value)
+    : undefined;

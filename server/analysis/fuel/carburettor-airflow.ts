@@ -1,0 +1,102 @@
+/** How much air the engine asks for, and what the carburettor's rating is worth beside it. */
+
+import { amountIn } from '../../model/entry/amount.ts';
+import { settingText } from '../../model/state/setting-text.ts';
+import type { Carried } from '../../model/state/state.ts';
+import { exact, type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import { airflowDemand, RATING_DEPRESSIONS, ratingAt } from '../../trade/sums/carburation.ts';
+import { displacementOf, topSpeedOf } from '../engine/engine-facts.ts';
+import { type Figure, figure, type Input, type Working } from '../figure.ts';
+import { inWords } from '../inputs.ts';
+
+export const AIRFLOW: Working = {
+  topic: 'fuel',
+  about: ['displacement', 'carb rating', 'venturi', 'red line', 'rev limit'],
+  work: ({ carried }) => [...demand(carried), ...rating(carried)],
+};
+
+/** Shares of its displacement that an engine may draw: TM 9-8000 works with 80 per cent, a full cylinder is 100. */
+const SHARES = [0.8, 0.9, 1] as const;
+const CFM = unitById('cfm');
+
+const cfm = (value: Interval): string => inWords(value, 'cfm', 1);
+
+function demand(carried: Carried): readonly Figure[] {
+  const size = displacementOf(carried);
+  if (!size) return [];
+  const cubicInches = convertInterval(size.value, unitById('cc'), unitById('cu-in'));
+  const top = topSpeedOf(carried);
+  const fastest = top?.value ?? exact(6000);
+  const at = (rpm: Interval, share: number): Interval =>
+    monotoneEach([cubicInches, rpm] as const, (inches, speed) => airflowDemand(inches, speed, share));
+  const value = at(fastest, 1);
+  return [
+    figure({
+      topic: 'fuel',
+      name: 'air the engine asks for',
+      text: `${cfm(value)} at ${inWords(fastest, 'rpm')} with full cylinders, ${cfm(at(fastest, 0.8))} at 80 %`,
+      value,
+      unit: CFM,
+      formula: 'displacement in cu in x speed x how full the cylinders are / 3456',
+      working: `${inWords(cubicInches, 'cu-in')} x ${inWords(fastest, 'rpm')} x 1 / 3456 = ${cfm(value)}`,
+      inputs: [
+        ...size.inputs,
+        top?.input ?? { name: 'top speed', value: '6000 rpm, not written', by: undefined },
+      ],
+      standing: 'published',
+      source: 'public handbooks; 80 per cent as in TM 9-8000',
+      rows: [
+        ['at', ...SHARES.map((share) => `${100 * share} % full`)],
+        ...thousands(fastest).map((rpm) => [
+          inWords(exact(rpm), 'rpm'),
+          ...SHARES.map((share) => cfm(at(exact(rpm), share))),
+        ]),
+      ],
+    }),
+  ];
+}
+
+function thousands(fastest: Interval): readonly number[] {
+  const count = Math.min(15, Math.max(1, Math.floor(middle(fastest) / 1000)));
+  return Array.from({ length: count }, (_, i) => 1000 * (i + 1));
+}
+
+interface Rating {
+  readonly flow: Interval;
+  readonly at: Interval;
+  readonly input: Input;
+}
+
+/** At the depressions that two-barrel and four-barrel carburettors are sold by, so that any two may be compared. */
+function rating(carried: Carried): readonly Figure[] {
+  const rated = ratingOf(carried);
+  if (!rated) return [];
+  const at = (depression: number): Interval =>
+    monotoneEach([rated.flow, rated.at] as const, (flow, from) => ratingAt(flow, from, depression));
+  const value = at(RATING_DEPRESSIONS.fourBarrel);
+  return [
+    figure({
+      topic: 'fuel',
+      name: 'carburettor at 1.5 inHg',
+      text: `${cfm(value)} at 1.5 inHg, ${cfm(at(RATING_DEPRESSIONS.twoBarrel))} at 3 inHg`,
+      value,
+      unit: CFM,
+      formula: 'rating x square root of (1.5 inHg / depression it is rated at)',
+      working: `${cfm(rated.flow)} x sqrt(1.5 / ${inWords(rated.at, 'inHg')}) = ${cfm(value)}`,
+      inputs: [rated.input],
+      standing: 'published',
+      source: 'public handbooks: four-barrels are rated at 1.5 inHg, two-barrels at 3.0',
+    }),
+  ];
+}
+
+/** Only with the depression it is rated at: without it the number cannot be compared. */
+function ratingOf({ settings }: Carried): Rating | undefined {
+  const setting = settings.get('carb rating|');
+  const point = setting?.points[0];
+  const flow = amountIn(point?.value, 'cfm');
+  const at = amountIn(point?.at, 'inHg');
+  if (!setting || !flow || !at || !(at.low > 0)) return undefined;
+  return { flow, at, input: { name: 'carb rating', value: settingText(setting), by: setting.by } };
+}

@@ -1,0 +1,103 @@
+/** What a session read at idle, in and out of gear, and how the mixture screws of two sides stand. */
+
+import { amountIn } from '../../model/entry/amount.ts';
+import type { Origin, Said } from '../../model/entry/entry.ts';
+import { settingIn } from '../../model/state/apply-setting.ts';
+import { ofName } from '../../model/state/immutable.ts';
+import type { Carried, InForce, Taken } from '../../model/state/state.ts';
+import { type Interval, subtract } from '../../trade/measure/interval.ts';
+
+interface ReadAt {
+  readonly value: Interval;
+  /** The conditions as words: `neutral`, `drive`. */
+  readonly words: readonly string[];
+  readonly by: Origin;
+}
+
+const OUT_OF_GEAR = ['neutral', 'park'];
+const IN_GEAR = ['gear', 'drive', 'reverse', 'low', 'ahead', 'astern', 'first', 'top'];
+
+/** By the words beside a value; false for both where no gear is said. */
+export const isInGear = (said: Said): boolean => said.heard.some((word) => IN_GEAR.includes(word));
+export const isOutOfGear = (said: Said): boolean => said.heard.some((word) => OUT_OF_GEAR.includes(word));
+
+/** The latest idle of the session in gear and out of it, rpm. */
+export function idleOf(carried: Carried): {
+  readonly inGear: ReadAt | undefined;
+  readonly outOfGear: ReadAt | undefined;
+} {
+  return {
+    inGear: lastRead(carried, 'idle', 'rpm', isInGear),
+    outOfGear: lastRead(carried, 'idle', 'rpm', isOutOfGear),
+  };
+}
+
+/**
+ * The latest depression at idle, inHg: the one in gear, or where there is none one that is not said to be. Of this
+ * session, or where it has none the last one read before.
+ */
+export function idleDepression(carried: Carried): (ReadAt & { readonly inGear: boolean }) | undefined {
+  const atIdle = (said: Said) => said.conditions.every(({ value }) => value === undefined);
+  const inGear = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && isInGear(said));
+  if (inGear) return { ...inGear, inGear: true };
+  const any = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && said.heard.includes('idle'));
+  return any && { ...any, inGear: false };
+}
+
+function lastRead(
+  carried: Carried,
+  name: string,
+  unit: string,
+  holds: (said: Said) => boolean,
+): ReadAt | undefined {
+  const latest = carried.lastly.get(name);
+  const holding = (each: Taken) => holds(each.said);
+  const taken =
+    ofName(carried.readings, name, MOST_READ).findLast(holding) ??
+    (name === 'depression' && latest && holding(latest) ? latest : undefined);
+  const value = taken && amountIn(taken.said.values[0], unit, taken.quantity.unit);
+  return taken && value ? { value, words: taken.said.heard, by: taken.by } : undefined;
+}
+
+/** Readings of one kind that are looked at, from the last of a session. */
+const MOST_READ = 64;
+
+/** Left and right end up within about this many turns of each other. Common practice, no source. */
+export const SIDES_APART = 0.25;
+
+export interface Sides {
+  readonly left: InForce;
+  readonly right: InForce;
+  /** Left less right, in turns. */
+  readonly difference: Interval;
+}
+
+const OPPOSITE: readonly (readonly [string, string])[] = [
+  ['left', 'right'],
+  ['port', 'starboard'],
+];
+
+/** Mixture screws that are looked at, the latest: more than any engine has. */
+const MOST_SCREWS = 96;
+
+/** Mixture screws that stand opposite each other, both known. */
+export function mixtureSides(settings: Carried['settings']): readonly Sides[] {
+  const screws = ofName(settings, 'mixture', MOST_SCREWS);
+  return OPPOSITE.flatMap(([one, other]) =>
+    screws
+      .filter(({ place }) => place.split(' ').includes(one))
+      .flatMap((left): Sides[] => {
+        const right = settings.get(`mixture|${left.place.replace(one, other)}`);
+        const [a, b] = [settingIn(left, 'turn'), settingIn(right, 'turn')];
+        return right && a && b ? [{ left, right, difference: subtract(a, b) }] : [];
+      }),
+  );
+}
+
+/** A difference surely over what is usual; a rounding in the last place does not count. */
+export const farApart = ({ difference: { low, high } }: Sides): boolean =>
+  Math.max(low, -high) > SIDES_APART + 1e-9;
+
+/** `the screws do nothing`, `mixture made no difference`. */
+export const NOTED_WITHOUT_EFFECT =
+  /^(?:(?!\b(?:screw|mixture)).)*\b(?:screws?|mixture)\b.*\b(?:do(?:es)? nothing|did nothing|no (?:effect|difference|change|response)|without effect)\b|^(?:(?!\bno (?:effect|difference|change|response)\b).)*\bno (?:effect|difference|change|response)\b.*\b(?:screws?|mixture)\b/i;

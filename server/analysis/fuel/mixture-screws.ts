@@ -1,0 +1,133 @@
+/** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
+
+import type { Origin } from '../../model/entry/entry.ts';
+import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import { keyOf } from '../../model/state/state.ts';
+import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
+import type { Comparison } from '../evidence/comparisons.ts';
+import { evidenceOf } from '../evidence/comparisons.ts';
+import { nameOf, withHead } from '../evidence/effect-text.ts';
+import { againstNoise, causeText } from '../evidence/effects.ts';
+import type { Figure, Moment, Working } from '../figure.ts';
+import { readTrial } from '../trials/trial.ts';
+import { trialsOfSession } from '../trials/written-trials.ts';
+import { NOTED_WITHOUT_EFFECT } from './idle-readings.ts';
+import { type Turn, turnsUpTo } from './screw-turns.ts';
+
+const SCREWS = ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'];
+/** Turns of a screw that are shown; the latest. */
+const MOST_ROWS = 12;
+
+export const TURNS: Working = {
+  topic: 'idle and mixture',
+  about: SCREWS,
+  work: ({ snapshot, line, carried }, word) => {
+    // A screw of a carburettor that is off the engine is not told of.
+    const turns = turnsUpTo(snapshot, line).filter(
+      ({ name, place }) => (word === undefined || name === word) && carried.settings.has(keyOf(name, place)),
+    );
+    return [...byScrew(turns).values()].filter((each) => each.length > 1).map(history);
+  },
+};
+
+/** Screws that do nothing: by a flat trial, by a note, or by readings that stayed within the noise. */
+export const NO_EFFECT: Working = {
+  topic: 'idle and mixture',
+  about: ['mixture', 'idle', 'trial'],
+  work: (moment) => withoutEffect(moment),
+};
+
+function byScrew(turns: readonly Turn[]): ReadonlyMap<string, readonly Turn[]> {
+  const screws = new Map<string, Turn[]>();
+  for (const turn of turns) {
+    const screw = `${turn.name} ${turn.place}`.trim();
+    screws.set(screw, [...(screws.get(screw) ?? []), turn]);
+  }
+  return screws;
+}
+
+function history(turns: readonly Turn[]): Figure {
+  const [first, last] = [turns[0] as Turn, turns.at(-1) as Turn];
+  const screw = `${first.name} ${first.place}`.trim();
+  const shown = turns.slice(-MOST_ROWS);
+  return {
+    topic: 'idle and mixture',
+    name: `turns of ${screw}`,
+    text: `${last.stands}, set ${turns.length} times since ${first.by.date ?? 'the first line'}${shown.length < turns.length ? `; the last ${shown.length} are shown` : ''}`,
+    value: undefined,
+    unit: undefined,
+    formula: 'as written; in and out added up',
+    working: shown.map(({ written }) => written).join(', then '),
+    inputs: [{ name: screw, value: last.stands, by: last.by }],
+    standing: 'common practice',
+    source: 'as written in the notebook',
+    caution: undefined,
+    rows: withHead(
+      ['date', 'written', 'stands at'],
+      shown.map(({ by, written, stands }) => [by.date ?? '', written, stands]),
+    ),
+  };
+}
+
+interface Sign {
+  readonly text: string;
+  readonly by: Origin;
+}
+
+function withoutEffect(moment: Moment): readonly Figure[] {
+  const signs = [...flatTrials(moment), ...notes(moment), ...quietReadings(moment)];
+  if (signs.length === 0) return [];
+  return [
+    {
+      topic: 'idle and mixture',
+      name: 'mixture screws without effect',
+      text: PLATES_TOO_FAR_OPEN,
+      value: undefined,
+      unit: undefined,
+      formula: 'a trial without response, a note that says so, or readings within the noise',
+      working: signs.map(({ text }) => text).join('; '),
+      inputs: signs.map(({ text, by }) => ({ name: 'sign', value: text, by })),
+      standing: 'common practice',
+      source: 'no source',
+      caution: undefined,
+      rows: [],
+    },
+  ];
+}
+
+function flatTrials(moment: Moment): readonly Sign[] {
+  return trialsOfSession(moment).flatMap(({ trial }): Sign[] => {
+    const { knob, response, fit } = readTrial(trial, moment.carried.words);
+    if (knob.quantity?.name !== 'mixture' || !fit?.flat) return [];
+    return [{ text: `trial of ${knob.name}: ${response.name} ${fit.flat}`, by: trial.by }];
+  });
+}
+
+/**
+ * A note is told of here, where somebody looks, and by no rule: it is a person's own sentence, which may as well say that the
+ * screws do nothing no more; and it takes its line as it stands, so that nothing on the line could say that it is meant.
+ */
+function notes({ snapshot, carried, line }: Moment): readonly Sign[] {
+  const head = carried.session && lineOf(snapshot, carried.session.by.ref);
+  if (head === undefined) return [];
+  return [...readingsBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
+    entry.kind === 'note' && NOTED_WITHOUT_EFFECT.test(entry.text)
+      ? [{ text: `noted: ${entry.text}`, by: where }]
+      : [],
+  );
+}
+
+/** Only where the noise is known: without it one reading that did not move says nothing. */
+function quietReadings({ snapshot, carried }: Moment): readonly Sign[] {
+  const evidence = evidenceOf(snapshot);
+  const ofSession = ({ after }: Comparison) =>
+    after.by.date !== undefined && after.by.date === carried.session?.date;
+  return evidence.comparisons.filter(ofSession).flatMap((comparison): Sign[] => {
+    const { changes, after } = comparison;
+    const [change] = changes;
+    if (!change || changes.length > 1 || change.name !== 'mixture') return [];
+    if (!['idle', 'depression'].includes(after.quantity.name)) return [];
+    if (!againstNoise(comparison, evidence)?.within) return [];
+    return [{ text: `${causeText(change)} turned, ${nameOf(after)} within the noise`, by: after.by }];
+  });
+}

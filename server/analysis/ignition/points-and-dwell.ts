@@ -1,0 +1,162 @@
+/** Contact points: how much of the time they are shut, how long that is for the coil, and whether timing is to be read again. */
+
+import type { Origin } from '../../model/entry/entry.ts';
+import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import type { Page } from '../../model/snapshot/page.ts';
+import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { settingText } from '../../model/state/setting-text.ts';
+import type { Carried, InForce } from '../../model/state/state.ts';
+import { equal, exact, type Interval, middle, scale } from '../../trade/measure/interval.ts';
+import { unitById } from '../../trade/measure/units.ts';
+import {
+  coilOnTime,
+  dwellAvailable,
+  dwellDegrees,
+  dwellPercent,
+  sparkInterval,
+} from '../../trade/sums/points.ts';
+import { cylindersOf, topSpeedOf } from '../engine/engine-facts.ts';
+import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { inWords, readingOf } from '../inputs.ts';
+
+export const DWELL: Working = {
+  topic: 'points',
+  about: ['dwell', 'points gap', 'coil', 'condenser'],
+  work: ({ carried }) => dwellFigures(carried),
+};
+
+export const TIMING_AFTER_POINTS: Working = {
+  topic: 'points',
+  about: ['dwell', 'points gap', 'timing', 'initial'],
+  work: timingToRecheck,
+};
+
+const TEXTBOOK = { standing: 'published', source: 'standard textbook relations' } as const;
+
+const ms = (seconds: Interval): string => inWords(scale(seconds, 1000), 'ms', 0.01);
+
+function dwellFigures(carried: Carried): readonly Figure[] {
+  const cylinders = cylindersOf(carried);
+  const setting = carried.settings.get('dwell|');
+  if (!cylinders || !setting) return [];
+  const count = middle(cylinders.value);
+  const dwell = dwellOf(setting, count);
+  if (!dwell) return [];
+  const inputs = [{ name: 'dwell', value: settingText(setting), by: setting.by }, cylinders.input];
+  return [share(dwell, count, inputs), onTime(carried, dwell, count, inputs)];
+}
+
+/** In degrees of the distributor, as a dwell meter reads it: `deg` here never means the crank's. */
+function dwellOf(setting: InForce, cylinders: number): Interval | undefined {
+  const value = setting.values[0];
+  if (!setting.base || setting.values.length !== 1 || value?.form !== 'amount' || !value.interval)
+    return undefined;
+  if (value.unit?.dimension === 'percent') return dwellDegrees(value.interval, cylinders);
+  return value.unit === undefined || value.unit.id === 'deg' || value.unit.id === 'dist-deg'
+    ? value.interval
+    : undefined;
+}
+
+function share(dwell: Interval, cylinders: number, inputs: readonly Input[]): Figure {
+  const value = dwellPercent(dwell, cylinders);
+  const available = exact(dwellAvailable(cylinders));
+  return figure({
+    topic: 'points',
+    name: 'dwell share',
+    text: `${inWords(value, '%', 0.1)}: shut for ${inWords(dwell, 'deg')} of the ${inWords(available, 'deg')} from spark to spark`,
+    value,
+    unit: unitById('%'),
+    formula: 'dwell / (360 / cylinders), in degrees of the distributor',
+    working: `${inWords(dwell, 'deg')} / (360 / ${cylinders}) = ${inWords(value, '%', 0.1)}`,
+    inputs,
+    ...TEXTBOOK,
+  });
+}
+
+/** At the idle of this session, at each full thousand, and at the red line. */
+function onTime(carried: Carried, dwell: Interval, cylinders: number, inputs: readonly Input[]): Figure {
+  const idle = readingOf(carried, 'idle', 'rpm');
+  const top = topSpeedOf(carried);
+  const thousands = [1000, 2000, 3000, 4000, 5000, 6000].map((rpm) => exact(rpm));
+  const speeds = [...thousands, ...(idle ? [idle.value] : []), ...(top ? [top.value] : [])]
+    .filter((rpm) => rpm.low > 0)
+    .toSorted((a, b) => middle(a) - middle(b))
+    .filter((rpm, i, all) => i === 0 || !equal(rpm, all[i - 1] as Interval));
+  const at = top?.value ?? exact(5000);
+  const value = coilOnTime(dwell, at);
+  return figure({
+    topic: 'points',
+    name: 'coil on-time',
+    text: `${ms(value)} at ${inWords(at, 'rpm')}`,
+    value: scale(value, 1000),
+    unit: unitById('ms'),
+    formula: 'dwell / (3 x engine rpm): the distributor turns 3 x rpm degrees a second',
+    working: `${inWords(dwell, 'deg')} / (3 x ${inWords(at, 'rpm')}) = ${ms(value)}`,
+    inputs: [...inputs, ...(top ? [top.input] : [])],
+    ...TEXTBOOK,
+    rows: [
+      ['at', 'coil on', 'spark to spark'],
+      ...speeds.map((rpm) => [
+        inWords(rpm, 'rpm'),
+        ms(coilOnTime(dwell, rpm)),
+        ms(sparkInterval(rpm, cylinders)),
+      ]),
+    ],
+  });
+}
+
+/** Told where dwell or gap was set after the timing was last read. */
+function timingToRecheck(moment: Moment): readonly Figure[] {
+  const { carried, snapshot } = moment;
+  const changed = ['dwell', 'points gap'].flatMap((name) => carried.settings.get(`${name}|`) ?? []);
+  const read = lastTimingReading(moment);
+  const late = changed.filter(({ by }) => isAfter(snapshot, by, read));
+  if (late.length === 0 || isReadLater(moment)) return [];
+  const names = late.map((setting) => setting.quantity.name).join(' and ');
+  const since = read ? `was last read ${on(read)}, before that` : 'has not been read since';
+  return [
+    figure({
+      topic: 'points',
+      name: 'timing to read again',
+      text: `${names} set ${on((late[0] as InForce).by)}; timing ${since}`,
+      formula: 'the points open later as the dwell grows, and the spark with them: dwell first, timing after',
+      working: late.map((setting) => `${setting.quantity.name} ${settingText(setting)}`).join(', '),
+      inputs: late.map((setting) => ({
+        name: setting.quantity.name,
+        value: settingText(setting),
+        by: setting.by,
+      })),
+      standing: 'common practice',
+      source: 'dwell first, timing after; no source',
+    }),
+  ];
+}
+
+const TIMING_READINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);
+
+/** Of this session so far, else of the sessions above: a page keeps the readings of its session, so none is read again. */
+function lastTimingReading({ carried, snapshot, line }: Moment): Origin | undefined {
+  for (let page = pageAt(snapshot, line); page >= 0; page--) {
+    const { readings } = page === pageAt(snapshot, line) ? carried : (snapshot.pages[page] as Page).after;
+    const found = [...readings.values()]
+      .filter((taken) => TIMING_READINGS.has(taken.quantity.name))
+      .map(({ by }) => ({ by, at: lineOf(snapshot, by.ref) ?? -1 }))
+      .toSorted((a, b) => b.at - a.at)[0];
+    if (found) return found.by;
+  }
+  return undefined;
+}
+
+/** Further down in the same session: the work was not at its end yet. */
+function isReadLater({ carried, snapshot, line }: Moment): boolean {
+  for (const { entry, after } of readingsBetween(snapshot, line + 1)) {
+    if (after.session?.by.ref.line !== carried.session?.by.ref.line) return false;
+    if (entry.kind === 'reading' && TIMING_READINGS.has(entry.quantity.name)) return true;
+  }
+  return false;
+}
+
+const isAfter = (snapshot: Snapshot, one: Origin, other: Origin | undefined): boolean =>
+  other === undefined || (lineOf(snapshot, one.ref) ?? 0) > (lineOf(snapshot, other.ref) ?? 0);
+
+const on = ({ date }: Origin): string => (date === undefined ? 'without a date' : `on ${date}`);

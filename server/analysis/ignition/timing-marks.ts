@@ -1,0 +1,148 @@
+/** Degrees laid off with a tape on the damper, and made or lost by filing or sleeving the distributor's stop. */
+
+import type { Carried } from '../../model/state/state.ts';
+import { exact, type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import {
+  crankDegreesForStopTravel,
+  damperDistance,
+  stopTravelForCrankDegrees,
+} from '../../trade/sums/ignition.ts';
+import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { factOf, inWords, statedIn } from '../inputs.ts';
+import { mostOf } from './advance-curve.ts';
+import { timingOf } from './timing-settings.ts';
+import { totalsOf } from './timing-totals.ts';
+
+export const DAMPER_TAPE: Working = {
+  topic: 'timing',
+  about: ['damper', 'timing mark', 'timing', 'total', 'initial'],
+  work: damperTape,
+};
+
+export const STOP_TRAVEL: Working = {
+  topic: 'timing',
+  about: ['stop radius', 'mechanical limit', 'mechanical'],
+  work: stopTravel,
+};
+
+const MM = unitById('mm');
+const GEOMETRY = { standing: 'published', source: 'geometry of the circle' } as const;
+const RUNNING =
+  'Put marks on with the engine stopped. With it running keep clear of fan, belts and hot parts.';
+
+/** For the damper's diameter: the tape for one degree and for the angles the notebook speaks of. */
+function damperTape({ carried }: Moment): readonly Figure[] {
+  const damper = factOf(carried, 'damper', 'mm');
+  if (!damper || !(damper.value.low > 0)) return [];
+  const tape = (degrees: Interval): Interval =>
+    monotoneEach([damper.value, degrees] as const, damperDistance);
+  const one = tape(exact(1));
+  return [
+    figure({
+      topic: 'timing',
+      name: 'tape on the damper',
+      text: `${both(one)} for 1 deg`,
+      value: one,
+      unit: MM,
+      formula: 'pi x diameter x degrees / 360',
+      working: `pi x ${inWords(damper.value, 'mm')} x 1 / 360 = ${inWords(one, 'mm')}`,
+      inputs: [damper.input],
+      ...GEOMETRY,
+      caution: RUNNING,
+      rows: [
+        ['angle', 'mm', 'in'],
+        ...anglesOf(carried).map(({ name, degrees }) => [name, ...taped(tape(degrees))]),
+      ],
+    }),
+  ];
+}
+
+interface Angle {
+  readonly name: string;
+  readonly degrees: Interval;
+}
+
+/** Round angles, and those somebody would want a mark at: the initial, the total, the total wanted and allowed. */
+function anglesOf(carried: Carried): readonly Angle[] {
+  const round = [5, 10, 20, 30, 40].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
+  const { initial } = timingOf(carried);
+  const total = totalsOf(carried).given.find((each) => each.name === 'total');
+  const target = statedIn(carried.targets, 'total', 'deg', 'target total');
+  const limit = statedIn(carried.limits, 'total', 'deg', 'limit of the total');
+  const most = limit && exact(limit.value.high);
+  const named: readonly (readonly [string, Interval | undefined])[] = [
+    ['initial', initial?.value],
+    ['total', total?.value],
+    ['target total', target?.value],
+    ['limit of the total', most],
+  ];
+  const own = named.flatMap(([name, degrees]) =>
+    degrees && Number.isFinite(degrees.low) && Number.isFinite(degrees.high)
+      ? [{ name: `${name}, ${inWords(degrees, 'deg', 0.1)}`, degrees }]
+      : [],
+  );
+  return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
+}
+
+/** Both ways: the travel that gives an angle, and the angle a travel gives. */
+function stopTravel({ carried }: Moment): readonly Figure[] {
+  const radius = factOf(carried, 'stop radius', 'mm');
+  if (!radius || !(radius.value.low > 0)) return [];
+  const travel = (degrees: Interval): Interval =>
+    monotoneEach([radius.value, degrees] as const, stopTravelForCrankDegrees);
+  const angle = (mm: number): Interval =>
+    monotoneEach([radius.value, exact(mm)] as const, crankDegreesForStopTravel);
+  const one = travel(exact(1));
+  const perMm = angle(1);
+  const geometry = { topic: 'timing', inputs: [radius.input], ...GEOMETRY } as const;
+  return [
+    figure({
+      ...geometry,
+      name: 'stop travel for an angle',
+      text: `${both(one)} for 1 deg at the crank`,
+      value: one,
+      unit: MM,
+      formula: 'radius x (crank degrees / 2) x pi / 180',
+      working: `${inWords(radius.value, 'mm')} x 1 / 2 x pi / 180 = ${inWords(one, 'mm')}`,
+      rows: [
+        ['mechanical', 'mm', 'in'],
+        ...stopAngles(carried).map(({ name, degrees }) => [name, ...lengths(travel(degrees))]),
+      ],
+    }),
+    figure({
+      ...geometry,
+      name: 'angle for a stop travel',
+      text: `${inWords(perMm, 'deg', 0.1)} at the crank for 1 mm`,
+      value: perMm,
+      unit: unitById('deg'),
+      formula: '2 x travel / radius x 180 / pi',
+      working: `2 x 1 mm / ${inWords(radius.value, 'mm')} x 180 / pi = ${inWords(perMm, 'deg', 0.1)}`,
+      rows: [
+        ['travel', 'mechanical'],
+        ...[0.5, 1, 2, 3, 4, 5].map((mm) => [inWords(exact(mm), 'mm'), inWords(angle(mm), 'deg', 0.1)]),
+      ],
+    }),
+  ];
+}
+
+function stopAngles(carried: Carried): readonly Angle[] {
+  const round = [2, 6, 10, 14, 18, 22].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
+  const { mechanical, mechanicalLimit } = timingOf(carried);
+  const now = mechanical && mostOf(mechanical, mechanicalLimit?.value);
+  const own = now ? [{ name: `as it is now, ${inWords(now, 'deg', 0.1)}`, degrees: now }] : [];
+  return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
+}
+
+const inches = (mm: Interval): Interval => convertInterval(mm, MM, unitById('in'));
+
+const both = (mm: Interval): string => `${lengths(mm)[0]} (${lengths(mm)[1]})`;
+
+/** No finer than a calliper shows. */
+const lengths = (mm: Interval): readonly string[] => [
+  inWords(mm, 'mm', 0.01),
+  inWords(inches(mm), 'in', 0.001),
+];
+
+/** No finer than a tape round a damper shows. */
+const taped = (mm: Interval): readonly string[] => [inWords(mm, 'mm', 0.1), inWords(inches(mm), 'in', 0.01)];

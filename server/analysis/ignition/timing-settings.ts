@@ -1,0 +1,107 @@
+/** The ignition's settings in force as the curves and numbers that its sums want. */
+
+import { amountIn } from '../../model/entry/amount.ts';
+import type { Point } from '../../model/entry/entry.ts';
+import type { Value } from '../../model/entry/value.ts';
+import { recently } from '../../model/snapshot/memo.ts';
+import { settingIn } from '../../model/state/apply-setting.ts';
+import type { Carried, InForce } from '../../model/state/state.ts';
+import { exact, type Interval, range, scale } from '../../trade/measure/interval.ts';
+import type { VacuumSource } from '../../trade/sums/ignition.ts';
+import type { CurvePoint } from '../../trade/vocabulary/quantity.ts';
+
+export interface Curve {
+  readonly points: readonly CurvePoint[];
+  readonly setting: InForce;
+}
+
+export interface Timing {
+  readonly initial: { readonly value: Interval; readonly setting: InForce } | undefined;
+  /** Crank degrees at engine rpm. */
+  readonly mechanical: Curve | undefined;
+  readonly mechanicalLimit: { readonly value: Interval; readonly setting: InForce } | undefined;
+  /** Crank degrees at inHg. */
+  readonly vacuum: Curve | undefined;
+  readonly vacuumLimit: { readonly value: Interval; readonly setting: InForce } | undefined;
+  readonly source: { readonly value: VacuumSource; readonly setting: InForce } | undefined;
+}
+
+/** Undefined for each part that is not known, is no angle, or is a change from an unknown start. */
+export const timingOf = ({ settings }: Pick<Carried, 'settings'>): Timing => timingIn(settings);
+
+/** Most lines set nothing, and the settings stay the same. */
+const timingIn = recently(2, (settings: Carried['settings']): Timing => {
+  const setting = (name: string) => settings.get(`${name}|`);
+  const [mechanical, vacuum] = [setting('mechanical'), setting('vacuum advance')];
+  return {
+    initial: crankAngle(setting('initial')),
+    mechanical: mechanical && byRpm(mechanical),
+    mechanicalLimit: crankAngle(setting('mechanical limit')),
+    vacuum: vacuum && byDepression(vacuum),
+    vacuumLimit: crankAngle(setting('vacuum limit')),
+    source: sourceOf(setting('vacuum source'), vacuum),
+  };
+});
+
+/** What a line says beside its numbers; words in lower case. */
+export type Terms = Pick<InForce, 'words' | 'points'>;
+
+/**
+ * The word `distributor` (or `dist`) anywhere on the line means all of it: whoever reads degrees off a distributor
+ * machine reads its speed there too.
+ */
+const inDistributorTerms = ({ words, points }: Terms): boolean =>
+  words.some((word) => /^dist(?:ributor|\.)?$/.test(word)) ||
+  points.some((point) => ofDistributor(point.value) || ofDistributor(point.at));
+
+const ofDistributor = (amount: Value | undefined): boolean =>
+  amount?.form === 'amount' && (amount.unit?.id.startsWith('dist-') ?? false);
+
+/** Degrees or rpm of the crank; a unit that says distributor is turned into the crank's by itself. */
+export function ofCrank(amount: Value | undefined, unit: 'deg' | 'rpm', terms: Terms): Interval | undefined {
+  const value = amountIn(amount, unit);
+  return value && inDistributorTerms(terms) && !ofDistributor(amount) ? scale(value, 2) : value;
+}
+
+function crankAngle(setting: InForce | undefined): { value: Interval; setting: InForce } | undefined {
+  if (!setting || !settingIn(setting, 'deg')) return undefined;
+  const value = ofCrank(setting.values[0], 'deg', setting);
+  return value && { value, setting };
+}
+
+/** A curve is asked for again at every line until it is changed. */
+const byRpm = recently(4, (setting: InForce) => readCurve(setting, 'rpm'));
+const byDepression = recently(4, (setting: InForce) => readCurve(setting, 'inHg'));
+
+function readCurve(setting: InForce, against: 'rpm' | 'inHg'): Curve | undefined {
+  const points = setting.points.flatMap((point) => curvePoint(point, against, setting));
+  if (points.length > 0) return { points, setting };
+  const most = crankAngle(setting);
+  return most && { points: upTo(most.value), setting };
+}
+
+function curvePoint(point: Point, against: 'rpm' | 'inHg', setting: InForce): CurvePoint[] {
+  const value = ofCrank(point.value, 'deg', setting);
+  const at = against === 'rpm' ? ofCrank(point.at, 'rpm', setting) : amountIn(point.at, against);
+  return value && at && at.low === at.high ? [{ at: at.low, value }] : [];
+}
+
+/** Only the most is known: anything up to it at low speed, all of it at the highest. */
+const upTo = (most: Interval): readonly CurvePoint[] => [
+  { at: 0, value: range(0, Math.max(0, most.high)) },
+  { at: UNKNOWN_SPEED - 1, value: range(0, Math.max(0, most.high)) },
+  { at: UNKNOWN_SPEED, value: most },
+];
+
+/** Beyond any speed that is asked for. */
+export const UNKNOWN_SPEED = 1e6;
+export const NO_ADVANCE = exact(0);
+
+function sourceOf(source: InForce | undefined, advance: InForce | undefined): Timing['source'] {
+  for (const setting of [source, advance]) {
+    const words = setting ? [...setting.words, ...(setting.text ?? '').toLowerCase().split(/\s+/)] : [];
+    const value = words.find((word) => word === 'manifold' || word === 'ported' || word === 'plugged');
+    if (setting && value) return { value: value as VacuumSource, setting };
+  }
+  return undefined;
+}

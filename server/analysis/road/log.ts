@@ -1,0 +1,118 @@
+/** A logger's file summarised by bands of speed, beside what the engine was set to as it was taken. */
+
+import type { FileText } from '../../model/snapshot/named-files.ts';
+import type { FileProblem } from '../../model/state/lookup.ts';
+import { settingText } from '../../model/state/setting-text.ts';
+import type { InForce } from '../../model/state/state.ts';
+import { range } from '../../trade/measure/interval.ts';
+import { faultText, type LogTable, readLog } from '../../trade/sums/log-table.ts';
+import type { LogColumn } from '../../trade/sums/logger.ts';
+import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { inWords } from '../inputs.ts';
+import { bandRows, bandsOf, extremes, headOf } from './log-bands.ts';
+import { type LogLine, logLinesAt } from './log-lines.ts';
+
+export const LOGS: Working = { topic: 'road', about: ['log'], work: logs };
+
+/** The paths of the logs that figures of this moment tell of, as the notebook writes them. */
+export const logsWanted = (moment: Moment, word?: string): readonly string[] =>
+  word === undefined || word === 'log'
+    ? [...new Set(logLinesAt(moment.snapshot, moment.line, word).map(({ path }) => path))]
+    : [];
+
+/** On a log's own line that log, else those of the latest session that has any. Nothing of files that were not read. */
+function logs(moment: Moment, word?: string): readonly Figure[] {
+  const { files, snapshot, line } = moment;
+  if (!files) return [];
+  return logLinesAt(snapshot, line, word).flatMap((log) => {
+    const file = files.get(log.path);
+    return file ? [logFigure(log, file)] : [];
+  });
+}
+
+/** Kept as long as the door keeps the text: a log of twenty megabytes is read once, not at every look. */
+const tables = new WeakMap<FileText, ReturnType<typeof readLog>>();
+
+function tableOf(file: FileText): ReturnType<typeof readLog> {
+  if ('problem' in file) return { problem: PROBLEMS[file.problem] };
+  const table = tables.get(file) ?? readLog(file.text);
+  tables.set(file, table);
+  return table;
+}
+
+const PROBLEMS: Readonly<Record<FileProblem, string>> = {
+  missing: 'there is no such file',
+  'too large': 'it is larger than 20 MB: cut out the runs that matter',
+  outside: 'it lies outside the folder that may be read; put it beside the notebook',
+  'not text': 'it is no text in UTF-8',
+  'not readable': 'it could not be read',
+};
+
+const BANDS = {
+  topic: 'road',
+  standing: 'published',
+  source: "the logger's own file; the mean of what fell into each band",
+} as const;
+
+function logFigure(log: LogLine, file: FileText): Figure {
+  const table = tableOf(file);
+  const name = `log ${log.path}`;
+  const input: Input = { name: 'log', value: log.path, by: log.by };
+  if ('problem' in table)
+    return figure({
+      ...BANDS,
+      name,
+      text: `cannot be summarised: ${table.problem}`,
+      formula: 'mean in each band of speed',
+      working: table.problem,
+      inputs: [input],
+    });
+  const bands = bandsOf(table);
+  return figure({
+    ...BANDS,
+    name,
+    text: `${summary(table)}${faultText(table)}${unreadText(table)}`,
+    formula: bands ? `mean (least..most) in each band of ${bands.column.name}` : 'mean (least..most)',
+    working: `${table.rows} lines, ${table.columns.map(({ heading, name: known, unit }) => `"${heading.trim()}" as ${headOf({ name: known, unit })}`).join(', ')}`,
+    inputs: [input, ...settingInputs(log)],
+    caution: 'Read a log at home, or let a passenger watch it: never while driving.',
+    rows: bandRows(table, bands, log.carried),
+  });
+}
+
+/** What an engine runs by; the rest of the settings says nothing of a run. */
+const OWNERS: ReadonlySet<InForce['quantity']['owner']> = new Set([
+  'carburettor',
+  'distributor',
+  'fuel system',
+  'blower',
+  'plugs',
+]);
+
+const settingInputs = ({ carried }: LogLine): readonly Input[] =>
+  [...carried.settings.values()]
+    .filter(({ quantity }) => OWNERS.has(quantity.owner))
+    .map((setting) => ({
+      name: [setting.quantity.name, setting.place].filter(Boolean).join(' '),
+      value: settingText(setting),
+      by: setting.by,
+    }));
+
+function summary({ columns, values, rows }: LogTable): string {
+  const spans = columns.flatMap((column, i) => {
+    const known = (values[i] ?? []).filter((n) => !Number.isNaN(n));
+    return known.length > 0 ? [`${column.name} ${spanText(known, column)}`] : [];
+  });
+  return [`${rows} ${rows === 1 ? 'line' : 'lines'}`, ...spans].join(', ');
+}
+
+function spanText(numbers: readonly number[], { unit }: LogColumn): string {
+  const { least, most } = extremes(numbers);
+  return inWords(range(least, most), unit.id);
+}
+
+function unreadText({ unread }: LogTable): string {
+  if (unread.length === 0) return '';
+  const told = unread.slice(0, 6).map(({ heading, why }) => `"${heading.trim()}" (${why})`);
+  return `; not used: ${told.join(', ')}${unread.length > 6 ? ` and ${unread.length - 6} more` : ''}`;
+}

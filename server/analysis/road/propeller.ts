@@ -1,0 +1,126 @@
+/** Speed by the propeller's pitch, and the slip that a measured speed shows: what tyre and gears are on the road. */
+
+import { saidText } from '../../model/entry/as-written.ts';
+import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
+import type { Carried, Taken } from '../../model/state/state.ts';
+import { exact, type Interval, monotoneEach, scale } from '../../trade/measure/interval.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import { propellerSpeed, slip } from '../../trade/sums/road.ts';
+import { topSpeedOf } from '../engine/engine-facts.ts';
+import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { factOf, inWords, type Known, settingOf } from '../inputs.ts';
+import { engineSpeedAt, trueSpeed } from './gearing.ts';
+
+const ABOUT = ['propeller pitch', 'propeller', 'drop gear'];
+
+export const PITCH_SPEED: Working = { topic: 'road', about: [...ABOUT, 'red line'], work: speedsByPitch };
+export const PROPELLER_SLIP: Working = { topic: 'road', about: [...ABOUT, 'speed'], work: slips };
+
+const PUBLISHED = {
+  topic: 'road',
+  standing: 'published',
+  source: 'apparent slip as ship engineers work it out; follows from what pitch is',
+} as const;
+const ON_THE_WATER =
+  'Where the water and the law allow it; the law of the place is the limit, not this figure.';
+const A_THOUSAND = exact(1000);
+
+/** The propeller and the gear before it. */
+interface Drive {
+  /** Metres. */
+  readonly pitch: Known;
+  readonly reduction: Interval;
+  /** Undefined where none is written. */
+  readonly gear: Known | undefined;
+  /** Of another propeller, written on a later day than the pitch. */
+  readonly since: string | undefined;
+}
+
+/** Undefined where no pitch is written. Without a reduction the propeller is taken to turn with the engine. */
+function driveOf(carried: Carried): Drive | undefined {
+  const pitch = settingOf(carried, 'propeller pitch', 'm');
+  const gear = factOf(carried, 'drop gear', 'ratio');
+  if (!pitch || !(pitch.value.low > 0) || (gear && !(gear.value.low > 0))) return undefined;
+  const changed = carried.settings.get('propeller|')?.by.date ?? '';
+  const since = changed > (pitch.by.date ?? '') ? changed : undefined;
+  return { pitch, gear, since, reduction: gear?.value ?? exact(1) };
+}
+
+/** In m/s, without slip. */
+const speedIn = ({ pitch, reduction }: Drive, rpm: Interval): Interval =>
+  monotoneEach([rpm, reduction, pitch.value] as const, propellerSpeed);
+
+const inputsOf = ({ pitch, gear }: Drive): readonly Input[] => [pitch.input, ...(gear ? [gear.input] : [])];
+
+const assumed = ({ gear, since }: Drive): string =>
+  (gear ? '' : '; no reduction (drop gear) is written: taken as direct') +
+  (since ? `; the propeller of ${since} may have another pitch than is written` : '');
+
+/** At 1000 rpm, and at the red line where one is written. */
+function speedsByPitch({ carried }: Moment): readonly Figure[] {
+  const drive = driveOf(carried);
+  if (!drive) return [];
+  const speed = speedIn(drive, A_THOUSAND);
+  const red = topSpeedOf(carried);
+  const most = red ? `, ${bothUnits(speedIn(drive, red.value))} at ${inWords(red.value, 'rpm')}` : '';
+  return [
+    figure({
+      ...PUBLISHED,
+      name: 'speed by propeller pitch',
+      text: `${bothUnits(speed)} for each 1000 rpm${most}, without slip${assumed(drive)}`,
+      value: convertInterval(speed, unitById('m/s'), unitById('kn')),
+      unit: unitById('kn'),
+      formula: 'pitch x rpm / (60 x reduction)',
+      working: workingOf(drive, A_THOUSAND, speed),
+      inputs: [...inputsOf(drive), ...(red ? [red.input] : [])],
+      caution: red && ON_THE_WATER,
+    }),
+  ];
+}
+
+/** Of the speed that is asked about, else of every one of this session that was read with its engine speed; by the propeller of then. */
+function slips({ carried, snapshot, line }: Moment, word?: string): readonly Figure[] {
+  return [...carried.readings.values()]
+    .filter(({ quantity }) => quantity.name === 'speed')
+    .flatMap((taken) => {
+      const at = lineOf(snapshot, taken.by.ref);
+      if (at === undefined || (word === 'speed' && at !== line)) return [];
+      const then = readingAt(snapshot, at)?.after ?? carried;
+      const drive = driveOf(then);
+      return drive ? slipFigure(taken, drive, then) : [];
+    });
+}
+
+function slipFigure(taken: Taken, drive: Drive, carried: Carried): readonly Figure[] {
+  const measured = trueSpeed(taken.said, carried);
+  const rpm = engineSpeedAt(taken.said);
+  if (!measured || !rpm || !(rpm.low > 0)) return [];
+  const worked = speedIn(drive, rpm);
+  const percent = scale(monotoneEach([worked, measured] as const, slip), 100);
+  const { quantity, said, by } = taken;
+  return [
+    figure({
+      ...PUBLISHED,
+      name: `propeller slip at ${inWords(rpm, 'rpm')}`,
+      text: `${inWords(percent, '%', 0.1)}: ${bothUnits(measured)} measured, ${bothUnits(worked)} by the pitch${assumed(drive)}${percent.high < 0 ? IMPOSSIBLE : ''}`,
+      value: percent,
+      unit: unitById('%'),
+      formula: '1 - measured speed / (pitch x rpm / (60 x reduction))',
+      working: `${workingOf(drive, rpm, worked)}; 1 - ${inWords(measured, 'm/s')} / ${inWords(worked, 'm/s')} = ${inWords(percent, '%')}`,
+      inputs: [{ name: quantity.name, value: saidText(said, quantity.unit), by }, ...inputsOf(drive)],
+      caution: 'Current and wind count as slip: run both ways and take the mean.',
+    }),
+  ];
+}
+
+/** Common practice, no source. */
+const IMPOSSIBLE = '; less than none: pitch, reduction, tachometer or a current with the boat explains it';
+
+const workingOf = ({ pitch, reduction }: Drive, rpm: Interval, speed: Interval): string =>
+  `${inWords(pitch.value, 'm')} x ${inWords(rpm, 'rpm')} / (60 x ${inWords(reduction, 'ratio')}) = ${inWords(speed, 'm/s')}`;
+
+function bothUnits(metresPerSecond: Interval): string {
+  const said = (unit: string) =>
+    inWords(convertInterval(metresPerSecond, unitById('m/s'), unitById(unit)), unit, 0.1);
+  return `${said('kn')} (${said('mph')})`;
+}

@@ -1,0 +1,82 @@
+/** Measured runs of the whole notebook: how long each took or how fast it ended, in which air. */
+
+import { amountIn } from '../../model/entry/amount.ts';
+import type { Origin, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import { lineOf } from '../../model/snapshot/locate.ts';
+import type { Reading } from '../../model/snapshot/page.ts';
+import { keptByPage } from '../../model/snapshot/per-page.ts';
+import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { readingKey } from '../../model/state/reading-key.ts';
+import type { Carried } from '../../model/state/state.ts';
+import { type Interval, middle } from '../../trade/measure/interval.ts';
+import { type Air, type Correction, correctionJ1349 } from '../../trade/sums/air.ts';
+import { isBoosted } from '../boost.ts';
+import { airOf } from '../evidence/observations.ts';
+
+export interface Run {
+  readonly quantity: 'run time' | 'speed';
+  /** The same for runs that may be compared. */
+  readonly key: string;
+  /** In s or km/h. */
+  readonly value: Interval;
+  readonly said: Said;
+  readonly correction: Corrected;
+  readonly by: Origin;
+}
+
+/** The factor on power in the air of that session, by name; or why there is none. */
+type Corrected =
+  | { readonly factor: number; readonly name: string; readonly assumed: string | undefined }
+  | { readonly none: string };
+
+export const RUN_UNIT = { 'run time': 's', speed: 'km/h' } as const;
+/** Where a day's line does not tell its humidity. */
+const USUAL_HUMIDITY = 0.5;
+
+const runsOn = keptByPage(runsAmong);
+
+function runsAmong(readings: readonly Reading[]): readonly Run[] {
+  return readings.flatMap(({ entry, before, where }) =>
+    entry.kind === 'reading' && isRun(entry)
+      ? entry.said.flatMap((said) => runOf(entry, said, before, where))
+      : [],
+  );
+}
+
+const isRun = ({ quantity }: QuantityEntry): boolean => Object.hasOwn(RUN_UNIT, quantity.name);
+
+function runOf({ quantity }: QuantityEntry, said: Said, before: Carried, by: Origin): readonly Run[] {
+  const name = quantity.name as Run['quantity'];
+  const value = amountIn(said.values[0], RUN_UNIT[name], quantity.unit);
+  if (!value || !(value.low > 0) || !Number.isFinite(value.high)) return [];
+  return [{ quantity: name, key: readingKey(name, said), value, said, correction: correctionOf(before), by }];
+}
+
+function correctionOf(carried: Carried): Corrected {
+  const air = airOf(carried);
+  if (!air) return { none: 'no weather written' };
+  if (air.pascals === undefined) return { none: 'no air pressure written' };
+  const day: Air = {
+    celsius: air.celsius,
+    pascals: air.pascals,
+    humidity: air.humidity ?? USUAL_HUMIDITY,
+  };
+  const correction: Correction = correctionJ1349(day, isBoosted(carried));
+  if (correction.kind === 'refused') return { none: correction.reason };
+  const assumed = air.humidity === undefined ? 'humidity taken as 50 %' : undefined;
+  return Number.isFinite(correction.factor) && correction.factor > 0
+    ? { factor: correction.factor, name: correction.name, assumed }
+    : { none: 'the weather written is no air to run in' };
+}
+
+/** The runs up to and with a line, in the order of their lines. */
+export function runsUpTo(snapshot: Snapshot, line: number): readonly Run[] {
+  const last = pageAt(snapshot, line);
+  const above = Array.from({ length: last }, (_, page) => runsOn(snapshot, page)).flat();
+  const here = runsOn(snapshot, last).filter(({ by }) => (lineOf(snapshot, by.ref) ?? line + 1) <= line);
+  return [...above, ...here];
+}
+
+/** The shortest time, the highest speed. */
+export const betterRun = (run: Run['quantity'], a: Interval, b: Interval): boolean =>
+  run === 'run time' ? middle(a) < middle(b) : middle(a) > middle(b);

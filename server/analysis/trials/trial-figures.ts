@@ -1,0 +1,131 @@
+/** Trials: how the response follows the knob, which setting should give what is wanted, and what the nearest real size gives. */
+
+import { lineOf } from '../../model/snapshot/locate.ts';
+import { exact } from '../../trade/measure/interval.ts';
+import { responseAt } from '../../trade/sums/trials.ts';
+import { type Figure, figure, type Moment, type Plot, type Working } from '../figure.ts';
+import { type ReadTrial, readTrial } from './trial.ts';
+import { answer } from './trial-answers.ts';
+import {
+  count,
+  courseText,
+  FIT,
+  type Fitted,
+  flatReason,
+  formulaOf,
+  inputsOf,
+  inUnits,
+  small,
+  withUnit,
+} from './trial-text.ts';
+import { trialAt, trialsOfSession, type WrittenTrial } from './written-trials.ts';
+
+export const TRIALS: Working = {
+  topic: 'trials',
+  about: ['trial'],
+  work: (moment, word) =>
+    (word === undefined ? trialsOfSession(moment) : trialAt(moment).map(onlyAsked(moment))).flatMap(
+      (written) => trialFigures(written, moment),
+    ),
+};
+
+/** On the line of a want its own answer is what is asked for. */
+const onlyAsked =
+  ({ snapshot, line }: Moment) =>
+  (written: WrittenTrial): WrittenTrial => {
+    const own = written.wants.filter((want) => lineOf(snapshot, want.by.ref) === line);
+    return own.length > 0 ? { ...written, wants: own } : written;
+  };
+
+function trialFigures(written: WrittenTrial, { carried }: Moment): readonly Figure[] {
+  const trial = readTrial(written.trial, carried.words);
+  const { fit } = trial;
+  if (!fit) return [tooFew(written, trial)];
+  const fitted = { ...trial, fit };
+  return [
+    ...written.wants.flatMap((want) => answer(want, written, fitted, carried)),
+    course(written, fitted),
+  ];
+}
+
+const title = ({ trial: { knob, response, under } }: WrittenTrial): string =>
+  [`${knob} -> ${response}`, under].filter(Boolean).join(' ');
+
+const TOO_FEW = 'two rows at different settings make a line, three tell how far it may be trusted';
+
+const tooFew = (written: WrittenTrial, trial: ReadTrial): Figure =>
+  figure({
+    ...FIT,
+    name: title(written),
+    text: `nothing to fit yet: ${TOO_FEW}`,
+    formula: TOO_FEW,
+    working: `${count(trial.rows.length)} read${leftOutText(trial)}`,
+    inputs: inputsOf(written),
+  });
+
+const leftOutText = ({ leftOut }: ReadTrial): string =>
+  leftOut === 0 ? '' : `, ${leftOut} left out for want of two numbers in the units of the others`;
+
+/** The rows beside what was fitted to them. */
+function course(written: WrittenTrial, trial: Fitted): Figure {
+  const { fit, knob, response } = trial;
+  return figure({
+    ...FIT,
+    name: title(written),
+    text: courseText(trial),
+    formula: formulaOf(trial),
+    working: [count(trial.rows.length) + leftOutText(trial), ...roughText(trial), ...scatterText(trial)].join(
+      '; ',
+    ),
+    inputs: inputsOf(written),
+    caution: fit.flat && flatReason(trial),
+    rows: [
+      [knob.name, response.name, 'fitted', 'off'],
+      ...fit.rows.map((row) => {
+        const { value } = responseAt(fit, row.knob);
+        return [
+          inUnits(row.knob, knob),
+          inUnits(row.response, response),
+          inUnits(value, response),
+          small(row.response - value),
+        ];
+      }),
+    ],
+    plot: plotOf(trial),
+  });
+}
+
+/** Enough points for a curve to look like one. */
+const DRAWN = 24;
+
+function plotOf({ fit, knob, response }: Fitted): Plot {
+  const step = (fit.high - fit.low) / DRAWN;
+  const along = Array.from({ length: DRAWN + 1 }, (_, i) => fit.low + i * step);
+  const points = fit.rows
+    .toSorted((a, b) => a.knob - b.knob)
+    .map((row) => ({ at: row.knob, value: exact(row.response) }));
+  const line = along.map((at) => ({ at, value: exact(responseAt(fit, at).value) }));
+  return {
+    across: { name: knob.name, unit: knob.unit },
+    up: { name: response.name, unit: response.unit },
+    series: [
+      { name: 'tried', drawn: 'points', points },
+      { name: 'fitted', drawn: 'line', points: line },
+    ],
+  };
+}
+
+const roughText = ({ about }: ReadTrial): readonly string[] =>
+  about ? ['rough rows taken at their middle'] : [];
+
+function scatterText({ fit, response }: Fitted): readonly string[] {
+  if (fit.spread === undefined) return ['two rows say nothing of the scatter'];
+  const { leaveOneOut } = fit;
+  const size = (of: number) => withUnit(small(of), response);
+  const foretold = leaveOneOut
+    ? [
+        `a row left out is foretold within ${size(leaveOneOut.line)} by the line, ${size(leaveOneOut.curve)} by the curve`,
+      ]
+    : [];
+  return [`scatter ${size(fit.spread)}`, ...foretold];
+}

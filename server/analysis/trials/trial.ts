@@ -1,0 +1,132 @@
+import type { Value } from '../../model/entry/value.ts';
+import type { Carried, Row, Trial } from '../../model/state/state.ts';
+import { type Measured, measured, type Pair, pairOf } from '../../model/state/trial-rows.ts';
+import { type Interval, middle } from '../../trade/measure/interval.ts';
+import { convertInterval, type Unit, unitById } from '../../trade/measure/units.ts';
+import { noiseOf } from '../../trade/sums/noise.ts';
+import { fitTrial, type TrialFit, type TrialRow } from '../../trade/sums/trials.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
+
+/** One axis of a trial: what it is called, what it is known as, and the unit its numbers are in. */
+export interface Axis {
+  readonly name: string;
+  readonly quantity: Quantity | undefined;
+  readonly unit: Unit;
+}
+
+export interface ReadTrial {
+  readonly knob: Axis;
+  readonly response: Axis;
+  readonly rows: readonly TrialRow[];
+  /** Rows that give no two numbers in the units of the others. */
+  readonly leftOut: number;
+  /** Some row was written as rough or as a range: its middle was taken. */
+  readonly about: boolean;
+  /** Undefined for fewer than two different knobs. */
+  readonly fit: TrialFit | undefined;
+}
+
+/** Both axes, as the rows so far have them. */
+export function axesOf(
+  { knob, response, units }: Trial,
+  words: Carried['words'],
+): Pick<ReadTrial, 'knob' | 'response'> {
+  return { knob: axisOf(knob, units.knob, words), response: axisOf(response, units.response, words) };
+}
+
+/** Whether a row gives two numbers in the units of the axes. */
+export const isOnAxes = (row: Row, axes: Pick<ReadTrial, 'knob' | 'response'>): boolean =>
+  readRow(pairOf(row), axes) !== undefined;
+
+const known = new WeakMap<Trial, readonly [words: Carried['words'], read: ReadTrial]>();
+
+/**
+ * The first unit written on an axis holds for all its rows; a drill by name is its bore in inches. Kept with the trial:
+ * several rules ask of each want.
+ */
+export function readTrial(trial: Trial, words: Carried['words']): ReadTrial {
+  const [of, before] = known.get(trial) ?? [];
+  if (before && of === words) return before;
+  const read = fitted(trial, words);
+  known.set(trial, [words, read]);
+  return read;
+}
+
+/** A trial at the bench has a dozen. */
+const MOST_ROWS = 50;
+
+/** What a line is held to while one types: the trial above it, where it is not so long that fitting it anew for each line would take long. */
+export const shortTrial = ({ trial, words }: Carried): ReadTrial | undefined =>
+  trial && trial.rows.size <= MOST_ROWS ? readTrial(trial, words) : undefined;
+
+function fitted(trial: Trial, words: Carried['words']): ReadTrial {
+  const { knob, response } = axesOf(trial, words);
+  const pairs = [...trial.rows.values()].map(pairOf);
+  const read = pairs.flatMap((pair) => readRow(pair, { knob, response }) ?? []);
+  const rows = read.map(({ at, gave }) => ({ knob: middle(at), response: middle(gave) }));
+  return {
+    knob,
+    response,
+    rows,
+    leftOut: pairs.length - rows.length,
+    about: read.some(({ at, gave }) => isRough(at) || isRough(gave)),
+    fit: fitTrial(rows, noise(rows), meterFor(response.unit, rows)),
+  };
+}
+
+function readRow(
+  pair: Pair,
+  { knob, response }: Pick<ReadTrial, 'knob' | 'response'>,
+): { readonly at: Interval; readonly gave: Interval } | undefined {
+  const [at, gave] = [inUnit(pair.knob, knob.unit), inUnit(pair.response, response.unit)];
+  return at && gave && isBounded(at) && isBounded(gave) ? { at, gave } : undefined;
+}
+
+/** What `want` asks: a response to be had, or a setting of the knob to be judged; in the unit of its axis. */
+export function wantIn(
+  value: Value | undefined,
+  trial: Pick<ReadTrial, 'knob' | 'response'>,
+): { readonly of: 'response' | 'knob'; readonly value: Interval } | undefined {
+  if (value?.form !== 'amount') return undefined;
+  const response = inUnit(measured(value), trial.response.unit);
+  if (response) return { of: 'response', value: response };
+  const knob = inUnit(measured(value), trial.knob.unit);
+  return knob && { of: 'knob', value: knob };
+}
+
+function axisOf(name: string, written: string | undefined, words: Carried['words']): Axis {
+  const parts = name.split(' ');
+  const found = findQuantity(parts, 0);
+  const quantity = words.get(name) ?? (found?.length === parts.length ? found.quantity : undefined);
+  return { name, quantity, unit: unitById(written ?? quantity?.unit ?? 'number') };
+}
+
+function inUnit(value: Measured | undefined, unit: Unit): Interval | undefined {
+  if (!value) return undefined;
+  const from = value.unit ?? unit;
+  return from.dimension === unit.dimension ? convertInterval(value.interval, from, unit) : undefined;
+}
+
+const isBounded = ({ low, high }: Interval): boolean => Number.isFinite(low) && Number.isFinite(high);
+
+const isRough = ({ low, high, about }: Interval): boolean => about || low !== high;
+
+/** Of a tachometer: TM 5-4210-230-14&P-1 asks for one accurate to 1 to 2 per cent. */
+const TACHOMETER = 0.01;
+
+const meterFor = (unit: Unit, rows: readonly TrialRow[]): number | undefined =>
+  unit.dimension === 'rotation' && rows.length > 0
+    ? TACHOMETER * rows.reduce((most, { response }) => Math.max(most, Math.abs(response)), 0)
+    : undefined;
+
+/** Rows that try one setting again tell how far the response strays by itself. */
+function noise(rows: readonly TrialRow[]): number | undefined {
+  const byKnob = new Map<number, number[]>();
+  for (const { knob, response } of rows) {
+    const same = byKnob.get(knob);
+    if (same) same.push(response);
+    else byKnob.set(knob, [response]);
+  }
+  return noiseOf([...byKnob.values()])?.deviation;
+}

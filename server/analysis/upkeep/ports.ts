@@ -1,0 +1,95 @@
+/** The map of ports, and each fluid's way in order. */
+
+import { readingAt } from '../../model/snapshot/locate.ts';
+import type { Port } from '../../model/state/state.ts';
+import { coolerOrder, isVacuumPort, portState } from '../../trade/sums/ports.ts';
+import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+
+export const PORTS: Working = { topic: 'ports', about: ['port', 'vacuum source', 'hose'], work: ports };
+
+const PRACTICE = { topic: 'ports', standing: 'common practice' } as const;
+type Named = readonly [name: string, port: Port];
+
+/** On a fluid's line its own way alone, else the map first and all ways after it. */
+function ports(moment: Moment, word?: string): readonly Figure[] {
+  const all = [...moment.carried.ports];
+  const paths = all.filter(([, { path }]) => path.length > 0);
+  const single = all.filter(([, { path }]) => path.length === 0);
+  const own = word === 'port' ? nameOnLine(moment) : undefined;
+  const asked = paths.find(([name]) => name === own);
+  if (asked) return [pathFigure(asked)];
+  const ways = word === undefined ? paths.map(pathFigure) : [];
+  return [...(single.length > 0 ? [mapFigure(single)] : []), ...ways];
+}
+
+function nameOnLine({ snapshot, line }: Moment): string | undefined {
+  const entry = readingAt(snapshot, line)?.entry;
+  return entry?.kind === 'port' ? entry.name : undefined;
+}
+
+const STATES = ['connected', 'capped', 'open', 'connected and capped', 'not said'] as const;
+
+function mapFigure(single: readonly Named[]): Figure {
+  const rows = single.map(([name, port]) => ({ name, port, state: stateOf(port) }));
+  const counts = STATES.flatMap((state) => {
+    const count = rows.filter((row) => row.state === state).length;
+    return count > 0 ? [`${count} ${state}`] : [];
+  });
+  const doubled = doubledThings(single);
+  const leaks = rows.filter(({ name, state }) => state === 'open' && isVacuumPort(name));
+  const odd = [
+    ...leaks.map(({ name }) => `${name} is open: a vacuum leak`),
+    ...doubled.map((thing) => `${thing} is on two ports`),
+  ];
+  return figure({
+    ...PRACTICE,
+    name: 'ports',
+    text: [counts.join(', '), ...odd].join('; '),
+    formula: 'every port is connected to one thing or capped',
+    working: counts.join(' + '),
+    inputs: single.map(([name, port]) => ({ name, value: port.on || 'nothing said', by: port.by })),
+    source: 'an open port behind the throttle lets in air that no jet meters',
+    rows: [
+      ['port', 'on it', 'state'],
+      ...rows.map(({ name, port, state }) => [name, portState(port.on).thing || movedText(port), state]),
+    ],
+  });
+}
+
+const movedText = ({ movedTo }: Port): string => (movedTo === undefined ? '-' : `moved to ${movedTo}`);
+
+function stateOf({ on }: Port): (typeof STATES)[number] {
+  const { capped, open, thing } = portState(on);
+  if (thing !== '' && capped) return 'connected and capped';
+  if (open && thing === '') return 'open';
+  if (thing !== '') return 'connected';
+  return capped ? 'capped' : 'not said';
+}
+
+function doubledThings(single: readonly Named[]): readonly string[] {
+  const things = single.map(([, { on }]) => portState(on).thing).filter((thing) => thing !== '');
+  return [...new Set(things.filter((thing, i) => things.indexOf(thing) !== i))];
+}
+
+const ORDER_TEXT = {
+  'auxiliary before main':
+    'the small cooler meets the fluid at its hottest: lead it through the large one first',
+  'no main': 'a small cooler by itself: it trims what a large one leaves',
+} as const;
+
+function pathFigure([name, port]: Named): Figure {
+  const order = coolerOrder(port.path);
+  const way = port.path.join(' -> ');
+  return figure({
+    ...PRACTICE,
+    name: `way of the ${name}`,
+    text: order ? `${way}; ${ORDER_TEXT[order]}` : way,
+    formula: 'in the order in which it flows',
+    working: `${port.path.length} in order`,
+    inputs: [{ name, value: way, by: port.by }],
+    source: 'the large cooler takes the bulk of the heat, a small one trims the rest',
+    caution: /fuel/.test(name)
+      ? 'Fuel under pressure: no flame or spark near, extinguisher at hand.'
+      : undefined,
+  });
+}

@@ -1,0 +1,106 @@
+/** Reminders: what is due by the notebook's own odometer, hour meter, dates and heat cycles, and how far off the rest is. */
+
+import { saidText, valueText } from '../../model/entry/as-written.ts';
+import { readingAt } from '../../model/snapshot/locate.ts';
+import { COUNTED_IN, type Counted, type Progress, progressOf } from '../../model/state/rechecks.ts';
+import type { Carried, Recheck } from '../../model/state/state.ts';
+import { exact, greatest, type Interval, subtract } from '../../trade/measure/interval.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { inWords } from '../inputs.ts';
+
+export const REMINDERS: Working = {
+  topic: 'reminders',
+  about: ['recheck', 'session', 'odometer', 'hours'],
+  work: reminders,
+};
+
+/** On a reminder's line its own; on a session's head and at a meter those that are due; else all, what is due first. */
+function reminders(moment: Moment, word?: string): readonly Figure[] {
+  const { carried } = moment;
+  const own = word === 'recheck' ? nameOnLine(moment) : undefined;
+  return [...carried.rechecks]
+    .filter(([name]) => own === undefined || name === own)
+    .map(([name, recheck]) => ({ name, recheck, progress: progressOf(recheck, carried) }))
+    .filter(({ progress }) => word === undefined || word === 'recheck' || progress?.due)
+    .toSorted((a, b) => Number(b.progress?.due ?? false) - Number(a.progress?.due ?? false))
+    .map(({ name, recheck, progress }) => reminder(name, recheck, progress, carried));
+}
+
+function nameOnLine({ snapshot, line }: Moment): string | undefined {
+  const entry = readingAt(snapshot, line)?.entry;
+  return entry?.kind === 'recheck' ? entry.name : undefined;
+}
+
+function reminder(name: string, recheck: Recheck, progress: Progress | undefined, carried: Carried): Figure {
+  const after = valueText(recheck.after, undefined);
+  const left = progress?.gone && subtract(progress.wanted, progress.gone);
+  return figure({
+    topic: 'reminders',
+    name: `recheck ${name}`,
+    text: stateText(recheck, progress, left),
+    value: left && progress && inUnitOf(recheck, left, progress),
+    unit: left && recheck.after.unit,
+    formula: progress ? WORDS[progress.counted].formula : 'an amount that the notebook does not count',
+    working: progress?.gone
+      ? `${after} wanted, ${inOwn(recheck, progress.gone, progress)} gone by`
+      : `${after} wanted`,
+    inputs: [
+      { name: 'recheck', value: `${recheck.again ? 'every' : 'after'} ${after}`, by: recheck.by },
+      ...(progress ? counted(recheck, progress, carried) : []),
+    ],
+    standing: 'common practice',
+    source: "the notebook's own reminder",
+  });
+}
+
+const WORDS: Readonly<Record<Counted, { readonly formula: string; readonly lacks: string }>> = {
+  odometer: { formula: 'odometer now - odometer then', lacks: 'an odometer reading' },
+  hours: { formula: 'hours now - hours then', lacks: 'a reading of the hours' },
+  days: { formula: 'latest session - session of the reminder', lacks: 'a session with a date' },
+  'heat cycles': {
+    formula:
+      'sessions since in which the engine got warm (water, oil or head at 60 C or more, a run, or said to be hot)',
+    lacks: '',
+  },
+};
+
+/** Less than this share of what was to go by is not worth telling. */
+const LEAST_OVER = 1e-6;
+
+function stateText(recheck: Recheck, progress: Progress | undefined, left: Interval | undefined): string {
+  if (!progress) return 'cannot be counted: write heat cycles, mi or km, h, or days';
+  if (!progress.gone || !left) return `waits for ${WORDS[progress.counted].lacks} to count from`;
+  if (!progress.due)
+    return left.low > 0
+      ? `in ${inOwn(recheck, left, progress)}`
+      : `may be due: ${inOwn(recheck, left, progress)} left`;
+  const over = inOwn(recheck, greatest(exact(0), subtract(exact(0), left)), progress);
+  return left.high < -LEAST_OVER * progress.wanted.high ? `due, ${over} over` : 'due';
+}
+
+const inUnitOf = ({ after }: Recheck, value: Interval, { counted }: Progress): Interval =>
+  after.unit ? convertInterval(value, unitById(COUNTED_IN[counted]), after.unit) : value;
+
+const inOwn = (recheck: Recheck, value: Interval, progress: Progress): string =>
+  inWords(inUnitOf(recheck, value, progress), recheck.after.unit?.id ?? COUNTED_IN[progress.counted], 0.1);
+
+/** The two readings of the meter, or the dates. */
+function counted(recheck: Recheck, progress: Progress, carried: Carried): readonly Input[] {
+  if (progress.counted === 'days') {
+    const { lastDate } = carried;
+    return lastDate ? [{ name: 'latest session', value: lastDate.date, by: lastDate.by }] : [];
+  }
+  const now = carried.lastly.get(progress.counted);
+  return [recheck.start, now].flatMap((taken, i) =>
+    taken && progress.counted !== 'heat cycles'
+      ? [
+          {
+            name: `${progress.counted} ${i === 0 ? 'then' : 'now'}`,
+            value: saidText(taken.said, taken.quantity.unit),
+            by: taken.by,
+          },
+        ]
+      : [],
+  );
+}

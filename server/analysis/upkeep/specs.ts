@@ -1,0 +1,186 @@
+/** Specifications recalled by name, with what the notebook last wrote of each; an estimate only where a torque has none. */
+
+import { amountIn } from '../../model/entry/amount.ts';
+import { saidText, valueText } from '../../model/entry/as-written.ts';
+import type { Origin } from '../../model/entry/entry.ts';
+import { specName } from '../../model/entry/spec-names.ts';
+import type { Value } from '../../model/entry/value.ts';
+import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
+import type { Reading } from '../../model/snapshot/page.ts';
+import { keptByPage, onPages } from '../../model/snapshot/per-page.ts';
+import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
+import { specFor } from '../../model/state/spec-for.ts';
+import type { Spec } from '../../model/state/state.ts';
+import {
+  contains,
+  exact,
+  type Interval,
+  scale,
+  surelyAbove,
+  surelyBelow,
+  width,
+} from '../../trade/measure/interval.ts';
+import { unitById } from '../../trade/measure/units.ts';
+import {
+  CLAMP_SHARE,
+  estimateTorqueInch,
+  estimateTorqueMetric,
+  TORQUE_COEFFICIENTS,
+  type TorqueEstimate,
+} from '../../trade/sums/fasteners.ts';
+import { type Fastener, parseFastener } from '../../trade/sums/threads.ts';
+import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { inWords } from '../inputs.ts';
+
+export const SPECS: Working = { topic: 'specs', about: 'every word', work: specs };
+
+/** Asked of a word the specs of that word; on a spec's own line that one; else all. */
+function specs(moment: Moment, word?: string): readonly Figure[] {
+  const all = [...moment.carried.specs.values()];
+  if (all.length === 0) return [];
+  const own = word === undefined ? undefined : specOnLine(moment, word);
+  const asked = own
+    ? [own]
+    : all.filter((spec) => word === undefined || word === 'spec' || isNamed(spec, word));
+  return asked.flatMap((spec) => specFigures(spec, moment));
+}
+
+const isNamed = (spec: Spec, word: string): boolean =>
+  word === spec.name || word === spec.quantity.name || word === specName(spec);
+
+/** The spec a line gives, or the one that the line's value is held against. */
+function specOnLine({ snapshot, line, carried }: Moment, word: string): Spec | undefined {
+  const entry = readingAt(snapshot, line)?.entry;
+  if (entry?.kind === 'spec') return carried.specs.get(`${entry.name}|${entry.quantity.name}`);
+  if (entry?.kind !== 'setting' && entry?.kind !== 'reading') return undefined;
+  return entry.quantity.name === word ? specFor(carried.specs, entry.quantity, entry.said[0]) : undefined;
+}
+
+function specFigures(spec: Spec, moment: Moment): readonly Figure[] {
+  if (spec.values.length > 0) return [recalled(spec, moment)];
+  const fastener = spec.quantity.dimension === 'torque' ? parseFastener(spec.source ?? '') : undefined;
+  const estimate = fastener && estimateOf(fastener);
+  return fastener && estimate ? [estimated(spec, fastener, estimate)] : [];
+}
+
+function recalled(spec: Spec, moment: Moment): Figure {
+  const unit = spec.quantity.unit;
+  const wanted = spec.values.map((value) => valueText(value, unit)).join(' ');
+  const written = writtenOf(spec, moment);
+  const told = written.map(({ text, value }) => `${text}: ${verdict(spec, value)}`);
+  const [only] = spec.values;
+  const value = spec.values.length === 1 && unit ? amountIn(only, unit, unit) : undefined;
+  return figure({
+    topic: 'specs',
+    name: specName(spec),
+    text: [wanted, ...told.map((each) => `last written ${each}`)].join('; '),
+    value,
+    unit: value && unit ? unitById(unit) : undefined,
+    formula: 'as the notebook gives it',
+    working: '',
+    inputs: [
+      { name: 'given', value: wanted, by: spec.by },
+      ...written.map(({ name, text, by }): Input => ({ name, value: text, by })),
+    ],
+    standing: spec.source === undefined ? 'from memory' : 'published',
+    source: spec.source ?? 'the notebook does not say where it is from',
+    caution: "The maker's own figure for this engine overrules what is written here.",
+  });
+}
+
+interface Written {
+  readonly name: string;
+  readonly text: string;
+  readonly value: Value;
+  readonly by: Origin;
+}
+
+/** What is in force, and the last reading of each place in the latest session that has any. */
+function writtenOf(spec: Spec, moment: Moment): readonly Written[] {
+  const { settings, specs } = moment.carried;
+  const set = [...settings.values()].flatMap(
+    ({ quantity, place, values, words, by, base }): readonly Written[] => {
+      const [value] = values;
+      const said = {
+        place: place === '' ? undefined : { text: place },
+        words: words.map((text) => ({ text })),
+      };
+      if (!base || !value || values.length !== 1 || specFor(specs, quantity, said) !== spec) return [];
+      return [{ name: nameAt(quantity.name, place), text: valueText(value, quantity.unit), value, by }];
+    },
+  );
+  return [...set, ...lastReadings(spec, moment)];
+}
+
+interface Read extends Written {
+  readonly spec: string;
+}
+
+const readOn = keptByPage((readings: readonly Reading[]): readonly Read[] =>
+  readings.flatMap(({ entry, before, where }) => {
+    if (entry.kind !== 'reading' || before.specs.size === 0) return [];
+    const { quantity, said } = entry;
+    return said.flatMap((each) => {
+      const spec = specFor(before.specs, quantity, each);
+      const [value] = each.values;
+      if (!spec || !value) return [];
+      const text = `${saidText(each, quantity.unit)}${where.date ? ` on ${where.date}` : ''}`;
+      return [
+        { spec: specName(spec), name: nameAt(quantity.name, each.place?.text), text, value, by: where },
+      ];
+    });
+  }),
+);
+
+function lastReadings(spec: Spec, { snapshot, line }: Moment): readonly Read[] {
+  const wanted = specName(spec);
+  for (const pages of sectionsUpFrom(snapshot, line)) {
+    const read = onPages(snapshot, pages, readOn).filter(
+      (each) => each.spec === wanted && (lineOf(snapshot, each.by.ref) ?? line + 1) <= line,
+    );
+    if (read.length > 0) return [...new Map(read.map((each) => [each.name, each])).values()];
+  }
+  return [];
+}
+
+const nameAt = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+
+function verdict(spec: Spec, value: Value): string {
+  const unit = spec.quantity.unit;
+  const [wanted, is] = [spec.values[0], value].map((each) => (unit ? amountIn(each, unit, unit) : undefined));
+  if (!wanted || !is) return 'cannot be compared';
+  if (surelyAbove(is, wanted)) return 'above it';
+  if (surelyBelow(is, wanted)) return 'below it';
+  return contains(wanted, is.low) && contains(wanted, is.high) ? 'within it' : 'may be outside it';
+}
+
+function estimateOf({ system, diameter, thread, grade, lubrication }: Fastener): TorqueEstimate | undefined {
+  const estimate = system === 'inch' ? estimateTorqueInch : estimateTorqueMetric;
+  return estimate(diameter, thread, grade, TORQUE_COEFFICIENTS[lubrication]);
+}
+
+/** The scatter of a torque coefficient: a third either way. */
+const SCATTER = { low: 2 / 3, high: 4 / 3, about: true } as const;
+
+function estimated(spec: Spec, fastener: Fastener, estimate: TorqueEstimate): Figure {
+  const { torque, clamp } = estimate;
+  const inch = fastener.system === 'inch';
+  const unit = inch ? 'lb-ft' : 'Nm';
+  const k = TORQUE_COEFFICIENTS[fastener.lubrication];
+  const size = inch ? `${fastener.diameter} in` : `${fastener.diameter} mm`;
+  const force = `${Math.round(clamp)} ${inch ? 'lbf' : 'N'}`;
+  const rough: Interval = scale(SCATTER, torque);
+  return figure({
+    topic: 'specs',
+    name: `${specName(spec)}, estimate`,
+    text: `about ${inWords(exact(torque), unit, 0.5)}, an estimate (${inWords(rough, unit, 0.5)}), ${fastener.lubrication}`,
+    value: width(rough) > 0 ? rough : exact(torque),
+    unit: unitById(unit),
+    formula: `torque = K x diameter x clamp load; clamp load = ${CLAMP_SHARE} x proof strength x stress area`,
+    working: `${k} x ${size} x ${force}${inch ? ' / 12' : ' / 1000'} = ${inWords(exact(torque), unit, 0.5)}`,
+    inputs: [{ name: specName(spec), value: spec.source ?? '', by: spec.by }],
+    standing: estimate.standing,
+    source: `${estimate.source}; K ${k} ${fastener.lubrication} from standard texts`,
+    caution: estimate.caution,
+  });
+}

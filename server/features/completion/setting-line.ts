@@ -1,0 +1,50 @@
+/** A setting in force as a line that would set it again. */
+import { parseLine } from '../../../grammar/index.ts';
+import { entryOf } from '../../model/entry/read-entry.ts';
+import { parsedLine } from '../../model/snapshot/locate.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
+import { set } from '../../model/state/apply-setting.ts';
+import { sameSetting } from '../../model/state/same-setting.ts';
+import { settingText } from '../../model/state/setting-text.ts';
+import type { Carried, InForce } from '../../model/state/state.ts';
+
+export interface ReadyLine {
+  /** With its place. */
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Undefined where the line would not say exactly what holds: after changes from an unknown start, or rounded. */
+export function readyLine(carried: Carried, setting: InForce): ReadyLine | undefined {
+  if (!setting.base) return undefined;
+  const { quantity, place, text } = setting;
+  const name = [quantity.name, place].filter(Boolean).join(' ');
+  const written = text === undefined ? settingText(setting) : `"${text}"`;
+  // A minus alone would be a change.
+  const value = written.startsWith('-') ? `at ${written}` : written;
+  return value !== '' && readsAs(`${name} ${value}`, carried, setting) ? { name, value } : undefined;
+}
+
+function readsAs(text: string, carried: Carried, setting: InForce): boolean {
+  const entry = entryOf(parseLine(text), carried);
+  const [said] = 'said' in entry ? entry.said : [];
+  if (entry.kind !== 'setting' || !said || entry.said.length > 1) return false;
+  const [again] = set(new Map(), entry, said, setting.by).values();
+  return again !== undefined && again.place === setting.place && sameSetting(again, setting);
+}
+
+const LINES_LOOKED_AT = 20;
+/** A name, two blanks or more, a value. */
+const COLUMNS = /^\s*\p{L}\S*(?: \S+)*\s{2,}(?=\S)/u;
+/** Lines on which something else stands behind the gap. */
+const OTHER = /^\s*(?:session|notebook|note|todo|fault|done|check|photo|log|use|keep|trial)\b/i;
+
+/** The column that values begin in on the lines just above; 0 where they have none. */
+export function valueColumn(snapshot: Snapshot, line: number): number {
+  for (let at = line - 1; at >= Math.max(0, line - LINES_LOOKED_AT); at--) {
+    const { text } = parsedLine(snapshot, at);
+    const columns = OTHER.test(text) ? undefined : COLUMNS.exec(text)?.[0].length;
+    if (columns !== undefined) return columns;
+  }
+  return 0;
+}

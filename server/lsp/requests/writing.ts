@@ -1,0 +1,48 @@
+/** What an editor asks when it lays text out or selects it. */
+import {
+  DocumentFormattingRequest,
+  DocumentOnTypeFormattingRequest,
+  DocumentRangeFormattingRequest,
+  SelectionRangeRequest,
+} from 'vscode-languageserver';
+import { formatEdits, formatting } from '../../features/formatting.ts';
+import { selectionsAt } from '../../features/selection-ranges.ts';
+import { toSelectionRange, toTextEdit } from '../convert.ts';
+import { aboutNotebook, type Handler } from '../request.ts';
+import { taken } from '../yielding.ts';
+
+const BREAK = '\n';
+
+export const WRITING: readonly Handler[] = [
+  aboutNotebook({
+    request: DocumentFormattingRequest.type,
+    capability: { documentFormattingProvider: true },
+    run: ({ snapshot, settings, pause }) => taken(formatting(snapshot, settings.format), pause),
+    convert: (edits) => edits.map(toTextEdit),
+  }),
+  aboutNotebook({
+    request: DocumentRangeFormattingRequest.type,
+    capability: { documentRangeFormattingProvider: true },
+    run: ({ snapshot, settings, pause }, { range }) =>
+      taken(formatting(snapshot, settings.format, range), pause),
+    convert: (edits) => edits.map(toTextEdit),
+  }),
+  aboutNotebook({
+    request: DocumentOnTypeFormattingRequest.type,
+    capability: { documentOnTypeFormattingProvider: { firstTriggerCharacter: BREAK } },
+    // The line that was left: the one that was begun is for the editor to move in.
+    run: ({ snapshot, settings }, { ch, position: { line } }) => {
+      const left = { line: line - 1, character: 0 };
+      return ch === BREAK && line > 0
+        ? formatEdits(snapshot, settings.format, { start: left, end: left })
+        : [];
+    },
+    convert: (edits) => edits.map(toTextEdit),
+  }),
+  aboutNotebook({
+    request: SelectionRangeRequest.type,
+    capability: { selectionRangeProvider: true },
+    run: ({ snapshot }, { positions }) => positions.map((position) => selectionsAt(snapshot, position)),
+    convert: (selections) => selections.map(toSelectionRange),
+  }),
+];

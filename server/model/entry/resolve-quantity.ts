@@ -1,0 +1,101 @@
+/** What is meant by a word of the trade with what is said beside it: a unit, a look, a change from one value to another. */
+import { KIND, type Line } from '../../../grammar/index.ts';
+import { unitById } from '../../trade/measure/units.ts';
+import { quantityBySize, quantityByUnit, quantityByWords } from '../../trade/vocabulary/homonyms.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { firstAmount } from './amount.ts';
+import type { Said } from './entry.ts';
+import { plugLooks } from './plug-condition.ts';
+import { writtenOut } from './shorthand.ts';
+import { heardIn } from './statement.ts';
+import type { Amount, Value, Word } from './value.ts';
+
+interface Spoken {
+  readonly quantity: Quantity;
+  readonly said: readonly Said[];
+}
+
+/** The quantity and what is said of it, from the word that was written and what `said.ts` read beside it. */
+export function spoken(line: Line, word: Quantity, told: readonly Said[]): Spoken {
+  const { quantity, said } = asMeant(line, word, told);
+  return {
+    quantity,
+    said: said.map((each) => (told.includes(each) ? each : { ...each, heard: heardIn(each) })),
+  };
+}
+
+function asMeant(line: Line, word: Quantity, told: readonly Said[]): Spoken {
+  const quantity = meant(line, word, told);
+  if (quantity.name === 'plug') return { quantity, said: told.flatMap(plugLooks) };
+  const isStep = line.tokens.kinds.includes(KIND.Arrow) || TO.test(line.text);
+  const stands = isStep ? told.map((said) => onlyLast(said, line)) : told;
+  const sized = quantity.name === 'main needle' && word.name !== quantity.name ? stands.map(inTurns) : stands;
+  const said = sized.map((each) => writtenOut(ofDistributor(each, line, quantity), quantity));
+  return { quantity, said: quantity.ofDistributor ? said.map(inOwnDegrees) : said };
+}
+
+/** `oil 48 psi` is the oil's pressure; `plugs tan` is how they look. */
+function meant(line: Line, word: Quantity, said: readonly Said[]): Quantity {
+  const first = firstAmount(said.flatMap(({ values }) => values));
+  const dimension = first?.unit?.dimension;
+  const byUnit = dimension && quantityByUnit(word, dimension);
+  const meaning = byUnit ?? quantityByWords(word, textsIn(said));
+  if (meaning || dimension || !first) return meaning ?? word;
+  return bySize(word, said, first, line);
+}
+
+/** `main jet 1 5/8`, `main jet in 1/8`: turns of a needle; `plugs .025`: their gap. */
+function bySize(word: Quantity, said: readonly Said[], first: Amount, line: Line): Quantity {
+  const isOne = said.every(
+    ({ values, words }) => values.length < 2 && (word.form !== 'text' || words.length === 0),
+  );
+  if (!first.interval || !isOne || isPair(line.text.slice(first.numberSpan.from, first.numberSpan.to)))
+    return word;
+  if (first.relative === 'more' || first.relative === 'less') return word;
+  return quantityBySize(word, first.relative ? 'turned' : first.interval) ?? word;
+}
+
+/** `70/75` are two sizes and no part of one. */
+const isPair = (number: string): boolean => /^[2-9]\d+\/\d+$/.test(number);
+
+const inTurns = (said: Said): Said => ({
+  ...said,
+  values: said.values.map((value) =>
+    value.form === 'amount' && !value.unit ? { ...value, unit: unitById('turn'), taken: true } : value,
+  ),
+});
+
+const textsIn = (said: readonly Said[]): readonly string[] =>
+  said.flatMap(({ words }) => words.map(({ text }) => text.toLowerCase()));
+
+/** `distributor curve`: the word counts for the line, though it is part of the name. */
+function ofDistributor(said: Said, line: Line, { form }: Quantity): Said {
+  const at = form === 'curve' ? line.text.search(/\bdistributor curve\b/i) : -1;
+  if (at < 0 || said.words.some(({ text }) => /^dist/i.test(text))) return said;
+  const span = { from: at, to: at + 'distributor'.length };
+  return { ...said, words: [{ text: 'distributor', span }, ...said.words] };
+}
+
+const TO = /\bto\b/i;
+
+/** `68 -> 67`, `3/8 in to 1/2 in`: what was, and what is now. */
+function onlyLast(said: Said, line: Line): Said {
+  const [was, is, ...more] = said.values;
+  if (was?.form !== 'amount' || is?.form !== 'amount' || more.length > 0) return said;
+  const between = line.text.slice(was.span.to, is.span.from);
+  if (!/^\s*(?:->|→|to)\s*$/i.test(between)) return said;
+  const unit = is.unit ?? was.unit;
+  const value: Value = unit ? { ...is, unit } : is;
+  return { ...said, values: [value], words: said.words.filter((word) => !isTo(word, was, is)) };
+}
+
+const isTo = ({ span }: Word, was: Amount, is: Amount): boolean =>
+  span.from >= was.span.to && span.to <= is.span.from;
+
+/** `dwell 50 dist deg` is what a dwell meter reads anyway: no degrees of the crank. */
+const inOwnDegrees = (said: Said): Said => ({
+  ...said,
+  values: said.values.map((value) =>
+    value.form === 'amount' && value.unit?.id === 'dist-deg' ? { ...value, unit: unitById('deg') } : value,
+  ),
+});

@@ -1,0 +1,46 @@
+/** Values whose sign is said in another way than by a plus or a minus before them, which changes what was. */
+import { scale } from '../../trade/measure/interval.ts';
+import { unitById } from '../../trade/measure/units.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import type { Condition, Said } from './entry.ts';
+import { type Amount, asWhole } from './value.ts';
+
+/** `at -4 deg` is the whole value, `4 deg retarded` is one below nought. */
+export const withSigns = (said: Said, quantity: Quantity): Said =>
+  quantity.form === 'number' ? withDirection(valueAt(said, quantity), quantity) : said;
+
+/** Where no value is given but one at which it is: `initial at 4 deg`. What it was taken at is of another kind. */
+function valueAt(said: Said, quantity: Quantity): Said {
+  if (said.values.length > 0 || said.conditions.length === 0) return said;
+  const value = said.conditions.find((condition) => isOwn(condition, quantity))?.value;
+  const whole = value && asWhole(value);
+  if (!whole) return said;
+  return { ...said, values: [whole], conditions: said.conditions.filter((each) => each.value !== value) };
+}
+
+function isOwn({ value }: Condition, { dimension, orIn, bare, unit }: Quantity): boolean {
+  if (!value?.interval) return false;
+  const given = value.unit?.dimension ?? (bare && unit ? unitById(unit).dimension : undefined);
+  return given !== undefined && (given === dimension || (orIn?.includes(given) ?? false));
+}
+
+/** Words that say on which side of nought a value is, where the word of the trade takes them. */
+const DIRECTIONS: ReadonlyMap<string, 1 | -1> = new Map([
+  ['advanced', 1],
+  ['retarded', -1],
+]);
+
+function withDirection(said: Said, { words: known }: Quantity): Said {
+  const word = known && said.words.find(({ text }) => DIRECTIONS.has(text.toLowerCase()));
+  if (!word || !known.includes(word.text.toLowerCase())) return said;
+  const sign = DIRECTIONS.get(word.text.toLowerCase()) as 1 | -1;
+  return {
+    ...said,
+    values: said.values.map((value) => (value.form === 'amount' ? onSide(value, sign) : value)),
+    words: said.words.filter((each) => each !== word),
+    heard: said.heard.filter((each) => each !== word.text.toLowerCase()),
+  };
+}
+
+const onSide = (amount: Amount, sign: 1 | -1): Amount =>
+  amount.relative || !amount.interval ? amount : { ...amount, interval: scale(amount.interval, sign) };

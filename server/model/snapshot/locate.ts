@@ -1,0 +1,82 @@
+/** From ids and lines to what stands there, and back. */
+import { type Line, parseLine, type Span, withoutBreak } from '../../../grammar/index.ts';
+import type { Ref } from '../entry/entry.ts';
+import type { LocatedFinding } from './finding.ts';
+import { firstFrom } from './finding-list.ts';
+import { type Page, type Reading, readings } from './page.ts';
+import { linesOf, lookUpAbove, pageAt, type Snapshot } from './snapshot.ts';
+
+/** At least one: an empty text is one empty line. */
+export const lineCount = (snapshot: Snapshot): number => snapshot.starts.at(-1) as number;
+
+/** The line of a reference, from zero; undefined where that line is gone. */
+export function lineOf(snapshot: Snapshot, ref: Ref): number | undefined {
+  const page = pageIndexes(snapshot).get(ref.page);
+  if (page === undefined) return undefined;
+  const line = (snapshot.pages[page] as Page).lineIds.indexOf(ref.line);
+  return line < 0 ? undefined : (snapshot.starts[page] as number) + line;
+}
+
+/** By the list of first lines: it stays the same one as long as no line is added or taken, and so do the pages' ids. */
+const indexesOf = new WeakMap<Snapshot['starts'], ReadonlyMap<number, number>>();
+
+function pageIndexes({ pages, starts }: Snapshot): ReadonlyMap<number, number> {
+  let indexes = indexesOf.get(starts);
+  if (!indexes) {
+    indexes = new Map(pages.map((page, i) => [page.id, i]));
+    indexesOf.set(starts, indexes);
+  }
+  return indexes;
+}
+
+/** The lines of a page as read. They are not kept: a notebook of 100,000 lines would not fit. */
+export function pageReadings(snapshot: Snapshot, index: number): readonly Reading[] {
+  const page = snapshot.pages[index] as Page;
+  return readings(linesOf(page), page.before, lookUpAbove(snapshot, index));
+}
+
+/** One line as read; undefined outside the text. */
+export function readingAt(snapshot: Snapshot, line: number): Reading | undefined {
+  if (line < 0 || line >= lineCount(snapshot)) return undefined;
+  const page = pageAt(snapshot, line);
+  return pageReadings(snapshot, page)[line - (snapshot.starts[page] as number)];
+}
+
+/** Every line as read, with its number, from one line to before another. */
+export function* readingsBetween(
+  snapshot: Snapshot,
+  from = 0,
+  to = lineCount(snapshot),
+): Generator<Reading & { readonly at: number }> {
+  if (from >= to) return;
+  for (let page = pageAt(snapshot, from); page < snapshot.pages.length; page++) {
+    const start = snapshot.starts[page] as number;
+    if (start >= to) return;
+    for (const [i, reading] of pageReadings(snapshot, page).entries()) {
+      if (start + i >= from && start + i < to) yield { ...reading, at: start + i };
+    }
+  }
+}
+
+/** The text of a line without its break, parsed; an empty line outside the text. */
+export const parsedLine = (snapshot: Snapshot, line: number): Line => parseLine(lineText(snapshot, line));
+
+/** The text of a line without its break; empty outside the text. */
+export const lineText = (snapshot: Snapshot, line: number): string => withoutBreak(rawLine(snapshot, line));
+
+/** The text of a line with its break; empty outside the text. */
+export function rawLine(snapshot: Snapshot, line: number): string {
+  const page = pageAt(snapshot, line);
+  const lines = linesOf(snapshot.pages[page] as Page).lines;
+  return lines[line - (snapshot.starts[page] as number)] ?? '';
+}
+
+/** The findings from one line to before another, in order of lines. */
+export const findingsIn = ({ findings }: Snapshot, from: number, to: number): readonly LocatedFinding[] =>
+  findings.slice(firstFrom(findings, from), firstFrom(findings, to));
+
+/** The whole text, as opened and edited. */
+export const textOf = (snapshot: Snapshot): string => snapshot.pages.map((page) => page.text).join('');
+
+/** Both ends count: a cursor stands between two signs. */
+export const touches = (span: Span, column: number): boolean => span.from <= column && column <= span.to;

@@ -1,0 +1,128 @@
+/**
+ * A page: one section of the notebook, or a piece of a long one. Its lines are read in order from what was carried to
+ * it; of all that is read, a page keeps only what later pages and the reader need.
+ */
+import { withoutBreak } from '../../../grammar/index.ts';
+import type { Entry, Origin } from '../entry/entry.ts';
+import { entryOfText } from '../entry/entry-cache.ts';
+import { step } from '../state/apply-entry.ts';
+import { same } from '../state/immutable.ts';
+import type { Found, LookUp, Question } from '../state/lookup.ts';
+import type { Carried } from '../state/state.ts';
+import type { Check, Context, Finding } from './finding.ts';
+
+export interface Page {
+  readonly id: number;
+  /** Raw lines, joined: with their breaks. */
+  readonly text: string;
+  readonly lineIds: readonly number[];
+  readonly before: Carried;
+  readonly after: Carried;
+  /** By line of the page, only lines that have any. */
+  readonly findings: readonly LineFinding[];
+  /** What its lines asked of other pages and notebooks, and what was found. */
+  readonly asked: readonly Asked[];
+}
+
+interface Asked {
+  readonly question: Question;
+  readonly found: Found;
+}
+
+export interface LineFinding extends Finding {
+  /** Line of the page, from zero. */
+  readonly line: number;
+}
+
+/** One line as read: what it says, and what was carried to it and from it. */
+export interface Reading extends Context {
+  readonly entry: Entry;
+}
+
+/** A page starts at a section's word; a section longer than this is parted, so that a keystroke costs no more. */
+export const LONGEST_PAGE = 100;
+
+/** Whatever the parser takes for the head of a section, and a few lines more, which does no harm. */
+const SECTION_WORD =
+  /^\s*(?:session|notebook|engine|vehicle|parts|limits|targets|specs|ports|words)(?![\p{L}\p{N}])/iu;
+const SECTION_LETTERS = 'SNEVPLTWsnevpltw';
+
+/** The first letter tells most lines apart at a tenth of the pattern's cost. */
+function startsPage(line: string): boolean {
+  let at = 0;
+  while (line.charCodeAt(at) === 32) at++;
+  const first = line.charAt(at);
+  return (first > '~' || first < ' ' || SECTION_LETTERS.includes(first)) && SECTION_WORD.test(line);
+}
+
+/**
+ * Parts raw lines into pages' worth of lines. What a page's borders are never changes an answer. A page may grow to
+ * `most` lines before it is parted into pieces of `longest`, so that typing does not move a line to another page at every
+ * new line.
+ */
+export function partIntoPages(
+  lines: readonly string[],
+  longest = LONGEST_PAGE,
+  most = longest,
+): (readonly string[])[] {
+  const pages: string[][] = [];
+  for (const line of lines) {
+    if (pages.length === 0 || startsPage(line)) pages.push([]);
+    pages.at(-1)?.push(line);
+  }
+  return pages.flatMap((page) => (page.length > most ? inPieces(page, longest) : [page]));
+}
+
+function inPieces(lines: readonly string[], longest: number): (readonly string[])[] {
+  const count = Math.ceil(lines.length / longest);
+  return Array.from({ length: count }, (_, i) => lines.slice(i * longest, (i + 1) * longest));
+}
+
+export interface Lines {
+  readonly id: number;
+  readonly text: string;
+  readonly lines: readonly string[];
+  readonly lineIds: readonly number[];
+}
+
+/** Reads the lines of a page. `lookUp` answers for the pages above. */
+export function readPage(from: Lines, before: Carried, check: Check, lookUp: LookUp): Page {
+  const findings: LineFinding[] = [];
+  const asked: Asked[] = [];
+  const ask: LookUp = (question) => {
+    const found = lookUp(question);
+    asked.push({ question, found });
+    return found;
+  };
+  // First all are read, then all are checked: in turns, each would push the other's code and data out of the processor's caches.
+  const read = readings(from, before, ask);
+  for (const [line, reading] of read.entries())
+    for (const finding of check(reading.entry, reading)) findings.push({ ...finding, line });
+  const after = read.at(-1)?.after ?? before;
+  return { id: from.id, text: from.text, lineIds: from.lineIds, before, after, findings, asked };
+}
+
+/** The lines of a page as read. */
+export function readings(from: Lines, before: Carried, lookUp: LookUp): readonly Reading[] {
+  let carried = before;
+  return from.lines.map((_, line) => {
+    const reading = readLine(from, line, carried, lookUp);
+    carried = reading.after;
+    return reading;
+  });
+}
+
+function readLine({ id, lines, lineIds }: Lines, line: number, before: Carried, lookUp: LookUp): Reading {
+  const entry = entryOfText(withoutBreak(lines[line] as string), before);
+  const date = entry.kind === 'session' ? entry.date : before.session?.date;
+  const where: Origin = { ref: { page: id, line: lineIds[line] as number }, date };
+  const after = entry.kind === 'blank' ? before : step(before, entry, where, lookUp);
+  return { entry, before, after, where, lookUp };
+}
+
+/** True where reading the page again, from `before`, would give what it gave. */
+export function stillHolds(page: Page, before: Carried, lookUp: LookUp): boolean {
+  return (
+    same(page.before, before) && page.asked.every(({ question, found }) => same(found, lookUp(question)))
+  );
+}

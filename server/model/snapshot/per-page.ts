@@ -1,0 +1,51 @@
+/** Questions about the whole notebook, asked page by page, so that after a keystroke only what was read again is asked again. */
+
+import type { Steps } from './interruptible.ts';
+import { pageReadings } from './locate.ts';
+import type { Page, Reading } from './page.ts';
+import type { Snapshot } from './snapshot.ts';
+
+type Question = (readings: readonly Reading[]) => readonly unknown[];
+
+type OnPage<T> = (snapshot: Snapshot, page: number) => readonly T[];
+
+/** All questions there are, as the files that ask them are loaded. Reading a page costs far more than asking it. */
+const QUESTIONS: Question[] = [];
+/** By page, in the order of the questions; kept as long as the page itself. */
+const answers = new WeakMap<Page, readonly (readonly unknown[])[]>();
+
+/** Keeps the answer of each page as long as the page itself is kept. `ask` depends on the page's readings alone. */
+export function keptByPage<T>(ask: (readings: readonly Reading[]) => readonly T[]): OnPage<T> {
+  const question = QUESTIONS.push(ask) - 1;
+  return (snapshot, index) => answersOn(snapshot, index)[question] as readonly T[];
+}
+
+/** Asks every page, a page a step: what is asked of the whole notebook afterwards need read none of it. */
+export function* readingAhead(snapshot: Snapshot): Steps<void> {
+  for (let page = 0; page < snapshot.pages.length; page++) {
+    answersOn(snapshot, page);
+    yield;
+  }
+}
+
+/** A page is read once for all questions. */
+function answersOn(snapshot: Snapshot, index: number): readonly (readonly unknown[])[] {
+  const page = snapshot.pages[index] as Page;
+  const known = answers.get(page);
+  if (known && known.length === QUESTIONS.length) return known;
+  const readings = pageReadings(snapshot, index);
+  const fresh = QUESTIONS.map((ask) => ask(readings));
+  answers.set(page, fresh);
+  return fresh;
+}
+
+/** The answers of all pages, in order. */
+export const ofAllPages = <T>(snapshot: Snapshot, on: OnPage<T>): readonly T[] =>
+  onPages(snapshot, { from: 0, to: snapshot.pages.length }, on);
+
+/** The answers of the pages from one to before another, in order. */
+export const onPages = <T>(
+  snapshot: Snapshot,
+  { from, to }: { readonly from: number; readonly to: number },
+  on: OnPage<T>,
+): readonly T[] => snapshot.pages.slice(from, to).flatMap((_, i) => on(snapshot, from + i));

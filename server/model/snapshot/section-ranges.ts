@@ -1,0 +1,106 @@
+/** The sections of a notebook as stretches of lines; sessions among them with their dates. */
+import { parseLine, runText, tokenText, withoutBreak } from '../../../grammar/index.ts';
+import type { SectionKind } from '../entry/entry.ts';
+import type { Page } from './page.ts';
+import { linesOf, pageAt, type Snapshot } from './snapshot.ts';
+
+export interface Stretch {
+  readonly kind: SectionKind;
+  readonly title: string;
+  /** ISO date of a session, as written. */
+  readonly date: string | undefined;
+  readonly clock: string | undefined;
+  /** Line of its head, from zero. */
+  readonly from: number;
+  /** The line after its last. */
+  readonly to: number;
+  /** Its pages in the snapshot: from the first to before `pagesTo`. */
+  readonly pagesFrom: number;
+  readonly pagesTo: number;
+}
+
+/** Every section from its head to the next. Lines before the first head belong to none. Reads only the heads. */
+export function stretchesOf(snapshot: Snapshot): readonly Stretch[] {
+  const stretches: Stretch[] = [];
+  for (const [i, page] of snapshot.pages.entries()) {
+    const head = headOf(page);
+    const from = snapshot.starts[i] as number;
+    const to = snapshot.starts[i + 1] as number;
+    const last = stretches.at(-1);
+    if (head) stretches.push({ ...head, from, to, pagesFrom: i, pagesTo: i + 1 });
+    else if (last) stretches[stretches.length - 1] = { ...last, to, pagesTo: i + 1 };
+  }
+  return stretches;
+}
+
+/** In the order of their lines. */
+export const sessionsOf = (snapshot: Snapshot): readonly Stretch[] =>
+  stretchesOf(snapshot).filter((stretch) => stretch.kind === 'session');
+
+/** Pages by their numbers: from the first to before `to`. */
+interface Pages {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section hangs on
+ * how the text was typed: whatever is said of a section must be said of all its pages. Lines before the first head are
+ * one too.
+ */
+export function* sectionsUpFrom(snapshot: Snapshot, line: number): Generator<Pages> {
+  let from = pageAt(snapshot, line);
+  let to = sectionEnd(snapshot, from);
+  for (; to > 0; from--) {
+    if (from > 0 && !isHeaded(snapshot, from)) continue;
+    yield { from, to };
+    to = from;
+  }
+}
+
+/** The page after the last one of the section of a page. */
+export function sectionEnd(snapshot: Snapshot, page: number): number {
+  let to = page + 1;
+  while (to < snapshot.pages.length && !isHeaded(snapshot, to)) to++;
+  return to;
+}
+
+const isHeaded = ({ pages }: Snapshot, page: number): boolean => headOf(pages[page] as Page) !== undefined;
+
+type Head = Pick<Stretch, 'kind' | 'title' | 'date' | 'clock'>;
+
+const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
+
+/** Kept with the page: after a keystroke all pages but one are as they were. */
+function headOf(page: Page): Head | undefined {
+  let known = heads.get(page);
+  if (!known) {
+    known = { head: page.before.inConflict ? undefined : headIn(page) };
+    heads.set(page, known);
+  }
+  return known.head;
+}
+
+function headIn(page: Page): Head | undefined {
+  const line = parseLine(withoutBreak(firstLine(page)));
+  const syntax = line.syntax;
+  const text = (token: number | undefined) => (token === undefined ? undefined : tokenText(line, token));
+  if (syntax.kind === 'section')
+    return {
+      kind: runText(line, [syntax.word, syntax.word + 1]).toLowerCase() as SectionKind,
+      title: '',
+      date: undefined,
+      clock: undefined,
+    };
+  if (syntax.kind === 'notebook')
+    return { kind: 'notebook', title: text(syntax.title) ?? '', date: undefined, clock: undefined };
+  if (syntax.kind !== 'session') return undefined;
+  return {
+    kind: 'session',
+    title: text(syntax.title) ?? '',
+    date: text(syntax.date),
+    clock: text(syntax.clock),
+  };
+}
+
+const firstLine = (page: Page): string => linesOf(page).lines[0] ?? '';

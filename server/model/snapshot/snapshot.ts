@@ -1,0 +1,285 @@
+/**
+ * A notebook at one moment: `open` reads a text, `edit` gives the next moment and reads again only what the change
+ * can have changed. Immutable; every question of editor and terminal is asked of one.
+ */
+import {
+  comparePositions,
+  cutLines,
+  endsInBreak,
+  type Position,
+  type Range,
+  replaceIn,
+} from '../../../grammar/index.ts';
+import type { Found, LookUp } from '../state/lookup.ts';
+import { type Carried, NOTHING_CARRIED } from '../state/state.ts';
+import type { Check } from './finding.ts';
+import { type Listed, listedAfter, NOTHING_LISTED } from './finding-list.ts';
+import { finished, type Steps } from './interruptible.ts';
+import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
+
+export interface Snapshot extends Listed {
+  /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
+  readonly asking: number;
+  readonly check: Check;
+  readonly shared: Shared;
+  /** Lines of a page as the text is opened; by typing one may grow to twice as many. No answer depends on it. */
+  readonly longestPage: number;
+  /** The next unused id of a page or a line. */
+  readonly nextId: number;
+}
+
+/**
+ * By a path as the notebook writes it: of a notebook, the state at its end; of any other file, that it is missing.
+ * Undefined where nobody looked, and of a file that is there.
+ */
+export type Shared = (path: string, of: 'notebook' | 'file') => Found;
+
+const NONE_SHARED: Shared = () => undefined;
+
+/** A piece of text put in the place of a range, as in the protocol. */
+export interface Change {
+  readonly range: Range;
+  readonly text: string;
+}
+
+/** Reads a whole text. Any text has an answer; nothing throws. `longestPage` is at least 1. */
+export const open = (
+  text: string,
+  check: Check,
+  shared: Shared = NONE_SHARED,
+  longestPage = LONGEST_PAGE,
+): Snapshot => finished(opening(text, check, shared, longestPage));
+
+/** As `open`, a page a step. */
+export function* opening(
+  text: string,
+  check: Check,
+  shared: Shared,
+  longestPage = LONGEST_PAGE,
+): Steps<Snapshot> {
+  const ids = counter(1);
+  const pages: Page[] = [];
+  let carried = NOTHING_CARRIED;
+  for (const lines of partIntoPages(cutLines(text), longestPage)) {
+    const page = readPage(numbered(lines, ids), carried, check, lookUpIn(pages, shared));
+    pages.push(page);
+    carried = page.after;
+    yield;
+  }
+  const starts = startsOf([0], pages);
+  const findings = listedAfter(NOTHING_LISTED, { pages, starts });
+  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId: ids() };
+}
+
+/** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
+export function edit(snapshot: Snapshot, change: Change): Snapshot {
+  const { pages } = snapshot;
+  const range = clamp(snapshot, change.range);
+  const first = firstTouched(snapshot, range.start);
+  const last = pageAt(snapshot, range.end.line);
+  const ids = counter(snapshot.nextId);
+  const rewritten = rewrite(snapshot, { range, text: change.text }, first, last, ids);
+  const next: Page[] = pages.slice(0, first);
+  const lookUp = lookUpIn(next, snapshot.shared);
+  let carried = next.at(-1)?.after ?? NOTHING_CARRIED;
+  for (const lines of rewritten) {
+    next.push(readPage(lines, carried, snapshot.check, lookUp));
+    carried = (next.at(-1) as Page).after;
+  }
+  const starts = movedStarts(snapshot, first, last, next.slice(first));
+  const asking = snapshot.asking - askingIn(pages.slice(first, last + 1)) + askingIn(next.slice(first));
+  const read = carryOn({ ...snapshot, asking }, next, last + 1, carried);
+  return {
+    ...snapshot,
+    ...read,
+    starts,
+    findings: listedAfter(snapshot, { ...read, starts }),
+    nextId: ids(),
+  };
+}
+
+/** The notebook after another one it uses has changed: only the pages that asked for it, and what follows, are read again. */
+export function refresh(snapshot: Snapshot, shared: Shared): Snapshot {
+  const renewed = { ...snapshot, shared };
+  const read = carryOn(renewed, [], 0, NOTHING_CARRIED);
+  return { ...renewed, ...read, findings: listedAfter(snapshot, { ...renewed, ...read }) };
+}
+
+/** Pages below are read again as far as what is carried to them, or what they look up, has changed; the rest are kept as they are. */
+function carryOn(
+  snapshot: Snapshot,
+  next: Page[],
+  from: number,
+  carriedIn: Carried,
+): Pick<Snapshot, 'pages' | 'asking'> {
+  const lookUp = lookUpIn(next, snapshot.shared);
+  let { asking } = snapshot;
+  let carried = carriedIn;
+  let changed = true;
+  for (let i = from; i < snapshot.pages.length; i++) {
+    const page = snapshot.pages[i] as Page;
+    const holds: boolean = changed || page.asked.length > 0 ? stillHolds(page, carried, lookUp) : true;
+    if (holds && asking === 0) return { pages: next.concat(snapshot.pages.slice(i)), asking };
+    const after = holds ? page : readPage(linesOf(page), carried, snapshot.check, lookUp);
+    asking += askingIn([after]) - askingIn([page]);
+    next.push(after);
+    changed = !holds;
+    carried = after.after;
+  }
+  return { pages: next, asking };
+}
+
+const askingIn = (pages: readonly Page[]): number => pages.filter((page) => page.asked.length > 0).length;
+
+/** The touched pages' lines with the change in them, parted anew. Lines that stay keep their ids. */
+function rewrite(
+  snapshot: Snapshot,
+  change: Change,
+  first: number,
+  last: number,
+  ids: () => number,
+): readonly Lines[] {
+  const { longestPage } = snapshot;
+  const touched = snapshot.pages.slice(first, last + 1);
+  const offset = snapshot.starts[first] as number;
+  const lines = touched.flatMap((page) => linesOf(page).lines);
+  const oldIds = touched.flatMap((page) => page.lineIds);
+  const range = { start: up(change.range.start, offset), end: up(change.range.end, offset) };
+  const text = replaceIn(lines, range, change.text);
+  const isLast = last === snapshot.pages.length - 1;
+  const after = isLast ? cutLines(text) : withoutLast(cutLines(text));
+  const lineIds = carriedIds(oldIds, after.length, { range, text: change.text }, ids);
+  return parted(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
+}
+
+function parted(
+  pieces: readonly (readonly string[])[],
+  lineIds: readonly number[],
+  touched: readonly Page[],
+  ids: () => number,
+): Lines[] {
+  let at = 0;
+  return pieces.map((piece, i) => {
+    const page = {
+      id: touched[i]?.id ?? ids(),
+      text: piece.join(''),
+      lines: piece,
+      lineIds: lineIds.slice(at, at + piece.length),
+    };
+    at += piece.length;
+    return page;
+  });
+}
+
+/**
+ * Lines above and below the change keep their ids. So does the line it begins in, or, where whole lines are put in or
+ * taken out, the line that comes after them.
+ */
+function carriedIds(old: readonly number[], count: number, change: Change, ids: () => number): number[] {
+  const { start, end } = change.range;
+  const begun = isWholeLines(change) ? 0 : 1;
+  const above = Math.min(start.line + begun, count);
+  const below = Math.max(0, Math.min(old.length - end.line - begun, count - above));
+  const fresh = Array.from({ length: count - above - below }, () => ids());
+  return [...old.slice(0, above), ...fresh, ...old.slice(old.length - below)];
+}
+
+const isWholeLines = ({ range: { start, end }, text }: Change): boolean =>
+  start.character === 0 && end.character === 0 && (text === '' || endsInBreak(text));
+
+const up = (position: Position, lines: number): Position => ({
+  line: position.line - lines,
+  character: position.character,
+});
+
+/** A change right after a lone `\r` may make it one break with the text that comes, so the page before is read too. */
+function firstTouched(snapshot: Snapshot, start: Position): number {
+  const at = pageAt(snapshot, start.line);
+  const opens = start.character === 0 && start.line === snapshot.starts[at];
+  return opens && at > 0 && snapshot.pages[at - 1]?.text.endsWith('\r') ? at - 1 : at;
+}
+
+/** Inside the text and in its order, whichever way round the range was given. */
+function clamp(snapshot: Snapshot, range: Range): Range {
+  const end = snapshot.starts.at(-1) as number;
+  const inside = (position: Position): Position => {
+    if (position.line < 0) return { line: 0, character: 0 };
+    return position.line < end ? position : { line: end - 1, character: Number.MAX_SAFE_INTEGER };
+  };
+  const [start, stop] = [inside(range.start), inside(range.end)];
+  return comparePositions(start, stop) <= 0 ? { start, end: stop } : { start: stop, end: start };
+}
+
+/** The page that holds a line, by halving. */
+export function pageAt(snapshot: Snapshot, line: number): number {
+  let low = 0;
+  let high = snapshot.pages.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((snapshot.starts[middle] as number) <= line) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
+function lookUpIn(
+  pages: readonly Pick<Page, 'after'>[],
+  shared: Shared,
+  end = Number.POSITIVE_INFINITY,
+): LookUp {
+  return (question) => {
+    if (question.of !== 'day') return shared(question.path, question.of);
+    const { date, asking } = question;
+    for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
+      const { after } = pages[i] as Pick<Page, 'after'>;
+      if (after.session?.date === date && after.session.by.ref.line !== asking?.line) return after;
+    }
+    return undefined;
+  };
+}
+
+/** What a line of the page may look up. */
+export const lookUpAbove = (
+  { pages, shared }: { readonly pages: readonly Pick<Page, 'after'>[]; readonly shared: Shared },
+  page: number,
+): LookUp => lookUpIn(pages, shared, page);
+
+function numbered(lines: readonly string[], ids: () => number): Lines {
+  return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
+}
+
+/** Text that goes on below ends in a break: the empty line after it is not its own. */
+const withoutLast = (lines: readonly string[]): readonly string[] => lines.slice(0, -1);
+
+export const linesOf = (page: Page): Lines => ({
+  id: page.id,
+  text: page.text,
+  lines: cutLines(page.text).slice(0, page.lineIds.length),
+  lineIds: page.lineIds,
+});
+
+/** `starts` up to where the pages begin, and on over their lines. */
+function startsOf(starts: readonly number[], pages: readonly Page[]): number[] {
+  const all = [...starts];
+  for (const page of pages) all.push((all.at(-1) as number) + page.lineIds.length);
+  return all;
+}
+
+/** After new pages in the place of those from `first` to `last`. Mostly no line is added or taken, and all stay where they are. */
+function movedStarts(
+  { starts }: Snapshot,
+  first: number,
+  last: number,
+  pages: readonly Page[],
+): readonly number[] {
+  const upTo = startsOf(starts.slice(0, first + 1), pages);
+  if (upTo.length === last + 2 && upTo.every((start, i) => start === starts[i])) return starts;
+  const moved = (upTo.at(-1) as number) - (starts[last + 1] as number);
+  return upTo.concat(starts.slice(last + 2).map((start) => start + moved));
+}
+
+function counter(from: number): () => number {
+  let next = from;
+  return () => next++;
+}

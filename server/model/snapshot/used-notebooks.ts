@@ -1,0 +1,107 @@
+/** Notebooks that use one another: what a `use` line gets, whoever keeps the texts. */
+import { cutLines, parseLine, tokenText, withoutBreak } from '../../../grammar/index.ts';
+import type { Origin } from '../entry/entry.ts';
+import { isOpenAfter, markOf } from '../entry/merge-conflict.ts';
+import type { Absent, Found } from '../state/lookup.ts';
+import { type Carried, NOTHING_CARRIED } from '../state/state.ts';
+import type { Page } from './page.ts';
+import type { Shared, Snapshot } from './snapshot.ts';
+
+/** What is known of the notebooks, by a name that each has once. */
+export interface Known {
+  /** The name of the notebook that another one writes as `path`; undefined outside the folders that may be read. */
+  readonly resolve: (notebook: string, path: string) => string | undefined;
+  /** Whether a notebook that one uses is that one, or leads back to it. */
+  readonly isCircle: (notebook: string, used: string) => boolean;
+  /** Undefined where nobody has looked yet. */
+  readonly stateOf: (notebook: string) => Found;
+  /** That a file is not there; undefined where it is, or nobody has looked yet. */
+  readonly missing: (file: string) => Absent | undefined;
+}
+
+/** Nothing that people share is this long, bytes. */
+export const LARGEST_USED = 2 * 1024 * 1024;
+
+const OUTSIDE: Absent = { problem: 'outside' };
+const CYCLE: Absent = { problem: 'cycle' };
+
+/**
+ * What a notebook's `use` lines get, and what is known of the files it names: of those outside the folders nothing.
+ * Every `use` along a cycle is told as one, so that none waits for another.
+ */
+export const sharedFor =
+  (notebook: string, known: Known): Shared =>
+  (path, of) => {
+    const used = known.resolve(notebook, path);
+    if (of === 'file') return used === undefined ? undefined : known.missing(used);
+    if (used === undefined) return OUTSIDE;
+    return known.isCircle(notebook, used) ? CYCLE : known.stateOf(used);
+  };
+
+const NOWHERE: Origin = { ref: { page: 0, line: 0 }, date: undefined };
+const givenBy = new WeakMap<Snapshot, Carried>();
+
+/** What a notebook gives to those that use it; the same for two texts that differ in nothing they take. */
+export function stateGiven(snapshot: Snapshot): Carried {
+  let given = givenBy.get(snapshot);
+  if (!given) {
+    given = givenOf(snapshot.pages.at(-1)?.after ?? NOTHING_CARRIED);
+    givenBy.set(snapshot, given);
+  }
+  return given;
+}
+
+/** What is given of all that is carried at a notebook's end. */
+export const givenOf = ({ specs, limits, words }: Carried): Carried => ({
+  ...NOTHING_CARRIED,
+  specs: saidNowhere(specs),
+  limits: saidNowhere(limits),
+  words,
+});
+
+const saidNowhere = <T extends { readonly by: Origin }>(
+  map: ReadonlyMap<string, T>,
+): ReadonlyMap<string, T> => new Map([...map].map(([key, value]) => [key, { ...value, by: NOWHERE }]));
+
+/** The paths of the photos and logs that the checks of a notebook asked for, each once. Asked at every keystroke. */
+export function filesAskedBy({ pages, asking }: Snapshot): readonly string[] {
+  if (asking === 0) return NO_PATHS;
+  const paths = pages.flatMap(({ asked }) =>
+    asked.flatMap(({ question }) => (question.of === 'file' ? [question.path] : NO_PATHS)),
+  );
+  return [...new Set(paths)];
+}
+
+const NO_PATHS: readonly string[] = [];
+const usesOfAll = new WeakMap<Snapshot, readonly string[]>();
+const usesOn = new WeakMap<Page, readonly string[]>();
+
+/** The paths of a notebook's `use` lines, each once, as written. Asked at every keystroke, of every open notebook. */
+export function usesOf(snapshot: Snapshot): readonly string[] {
+  let uses = usesOfAll.get(snapshot);
+  if (!uses) {
+    uses = [...new Set(snapshot.pages.flatMap(usesOnPage))];
+    usesOfAll.set(snapshot, uses);
+  }
+  return uses;
+}
+
+function usesOnPage(page: Page): readonly string[] {
+  const uses = usesOn.get(page) ?? usesIn(page.text, page.before.inConflict);
+  usesOn.set(page, uses);
+  return uses;
+}
+
+/** As `usesOf`, of a text that is not open. `isOpen`: a merge is, where it begins. */
+export function usesIn(text: string, isOpen = false): readonly string[] {
+  if (!/\buse\b/i.test(text)) return [];
+  let inConflict = isOpen;
+  return cutLines(text).flatMap((raw) => {
+    const line = parseLine(withoutBreak(raw));
+    const { syntax } = line;
+    inConflict = isOpenAfter(inConflict, markOf(line));
+    if (inConflict || syntax.kind !== 'file' || syntax.path === undefined) return [];
+    if (tokenText(line, syntax.word).toLowerCase() !== 'use') return [];
+    return [tokenText(line, syntax.path).replace(/^"(.*)"$/, '$1')];
+  });
+}

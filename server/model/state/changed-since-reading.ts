@@ -1,0 +1,34 @@
+/** What was changed since the last reading: two things at once, and the reading can be credited to neither. */
+
+import type { Origin, QuantityEntry } from '../entry/entry.ts';
+import { sameSetting } from './same-setting.ts';
+import { type Carried, type InForce, keyOf, type Turned } from './state.ts';
+
+/** More than are told; keeps a long list of settings from growing what is carried. */
+const MOST = 12;
+
+/** A setting written for the first time is no change: it may have stood there all along. */
+export function withTurned(
+  turned: readonly Turned[],
+  entry: QuantityEntry,
+  before: Carried['settings'],
+  after: Carried['settings'],
+  by: Origin,
+): readonly Turned[] {
+  const { name } = entry.quantity;
+  const changed = entry.said.some(({ place, values }) => {
+    const [from, to] = [standing(before, name, place?.text), standing(after, name, place?.text)];
+    const turned = values[0]?.form === 'amount' && values[0].relative !== undefined;
+    return turned || (from !== undefined && to !== undefined && !sameSetting(from, to));
+  });
+  return changed ? alsoTurned(turned, name, by) : turned;
+}
+
+export const alsoTurned = (turned: readonly Turned[], name: string, by: Origin): readonly Turned[] =>
+  turned.length >= MOST || turned.some((each) => each.name === name) ? turned : [...turned, { name, by }];
+
+const standing = (
+  settings: Carried['settings'],
+  name: string,
+  place: string | undefined,
+): InForce | undefined => settings.get(keyOf(name, place)) ?? settings.get(keyOf(name, undefined));

@@ -1,0 +1,20 @@
+/** What a line that uses another notebook takes from it. */
+
+import type { Origin } from '../entry/entry.ts';
+import { putAll } from './immutable.ts';
+import type { Carried } from './state.ts';
+
+/**
+ * A shared page gives its specs, limits and words; where both say something, the later line holds. They count as said
+ * by the line that uses the page: references of another notebook mean nothing in this one.
+ */
+export function withShared(state: Carried, shared: Carried, where: Origin): Carried {
+  const saidHere = <T extends { readonly by: Origin }>(map: ReadonlyMap<string, T>) =>
+    [...map].map(([key, value]) => [key, { ...value, by: where }] as const);
+  return {
+    ...state,
+    specs: putAll(state.specs, saidHere(shared.specs)),
+    limits: putAll(state.limits, saidHere(shared.limits)),
+    words: putAll(state.words, shared.words),
+  };
+}

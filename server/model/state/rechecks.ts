@@ -1,0 +1,139 @@
+/**
+ * Reminders: `recheck NAME after 1 heat cycle | 200 mi | 10 h | 30 days`, by the notebook's own odometer, hour meter,
+ * dates and heat cycles. A heat cycle is a session in which the engine got warm after the line, and which has ended.
+ */
+import { type Interval, subtract } from '../../trade/measure/interval.ts';
+import { amountIn } from '../entry/amount.ts';
+import { daysBetween } from '../entry/date.ts';
+import type { Origin, QuantityEntry, RecheckEntry } from '../entry/entry.ts';
+import { specNames } from '../entry/spec-names.ts';
+import type { Amount } from '../entry/value.ts';
+import { put, withoutKey } from './immutable.ts';
+import type { Carried, Recheck } from './state.ts';
+import { showsWarm } from './warm-engine.ts';
+
+/** What a reminder counts, and in which unit of the table. Undefined where the amount counts nothing a notebook keeps. */
+export type Counted = 'odometer' | 'hours' | 'days' | 'heat cycles';
+export const COUNTED_IN = { odometer: 'km', hours: 'h', days: 'day', 'heat cycles': 'heat-cycle' } as const;
+
+const OF_DAYS: ReadonlySet<string> = new Set(['day', 'week']);
+
+function countedBy({ unit }: Amount): Counted | undefined {
+  if (unit?.dimension === 'heat cycles') return 'heat cycles';
+  if (unit?.dimension === 'distance') return 'odometer';
+  if (unit?.dimension !== 'time') return undefined;
+  return OF_DAYS.has(unit.id) ? 'days' : 'hours';
+}
+
+type Rechecks = Carried['rechecks'];
+
+/** The reminders after one more; under a name that is there already the new one holds. */
+export function withRecheck(state: Carried, { name, after, again }: RecheckEntry, by: Origin): Rechecks {
+  return after ? put(state.rechecks, name, begunAt(state, { after, again }, by)) : state.rechecks;
+}
+
+/** One that was done is gone, or begins anew where it is to be done every so often. */
+export function rechecksDone(state: Carried, name: string, by: Origin): Rechecks {
+  const recheck = state.rechecks.get(name);
+  if (!recheck) return state.rechecks;
+  return recheck.again
+    ? put(state.rechecks, name, begunAt(state, recheck, by))
+    : withoutKey(state.rechecks, name);
+}
+
+function begunAt(state: Carried, { after, again }: Pick<Recheck, 'after' | 'again'>, by: Origin): Recheck {
+  const counted = countedBy(after);
+  const meter = counted === 'odometer' || counted === 'hours' ? state.lastly.get(counted) : undefined;
+  const warm = counted === 'heat cycles' && isWarm(state);
+  return { after, again, by, start: meter, cycles: 0, cycle: warm ? 'warm before' : 'not yet' };
+}
+
+const isWarm = (state: Carried): boolean =>
+  [...state.readings.values()].some(({ quantity, said }) => showsWarm(quantity, said));
+
+/** A meter's reading is where those start that had none; a sign of warmth begins a heat cycle. */
+export function rechecksAfterReading(rechecks: Rechecks, entry: QuantityEntry, by: Origin): Rechecks {
+  if (rechecks.size === 0) return rechecks;
+  const { quantity, said, time } = entry;
+  const first = said[0];
+  const warm = said.some((each) => showsWarm(quantity, each));
+  return mapped(rechecks, (recheck) => {
+    const counted = countedBy(recheck.after);
+    if (counted === 'heat cycles') return warm ? begun(recheck) : recheck;
+    if (counted !== quantity.name || recheck.start || !first) return recheck;
+    return { ...recheck, start: { quantity, said: first, time, by } };
+  });
+}
+
+const begun = (recheck: Recheck): Recheck =>
+  recheck.cycle === 'not yet' && !isReached(recheck) ? { ...recheck, cycle: 'under way' } : recheck;
+
+/** What was set or read again once it was due has been looked at. */
+export function rechecksAfterWork(state: Carried, { quantity }: QuantityEntry, by: Origin): Rechecks {
+  const { rechecks, specs } = state;
+  if (rechecks.size === 0) return rechecks;
+  const isIt = (name: string): boolean =>
+    name === quantity.name || specNames(specs).get(name)?.name === quantity.name;
+  const done = [...rechecks.keys()].filter((name) => isIt(name) && isDue(rechecks.get(name), state));
+  return done.reduce((after, name) => rechecksDone({ ...state, rechecks: after }, name, by), rechecks);
+}
+
+/** A session that ends has cooled down. */
+export function rechecksAfterSession(rechecks: Rechecks): Rechecks {
+  if (rechecks.size === 0) return rechecks;
+  return mapped(rechecks, (recheck) => {
+    if (recheck.cycle === 'not yet') return recheck;
+    const cycles = recheck.cycles + (recheck.cycle === 'under way' ? 1 : 0);
+    return { ...recheck, cycles, cycle: 'not yet' };
+  });
+}
+
+/** The same map where nothing is another, so that what follows is not read again. */
+function mapped(rechecks: Rechecks, change: (recheck: Recheck) => Recheck): Rechecks {
+  const changed = [...rechecks].map(([name, recheck]) => [name, change(recheck)] as const);
+  return changed.every(([name, recheck]) => recheck === rechecks.get(name)) ? rechecks : new Map(changed);
+}
+
+const isReached = ({ after, cycles }: Recheck): boolean =>
+  cycles >= (amountIn(after, 'heat-cycle')?.low ?? Number.POSITIVE_INFINITY);
+
+/** How far a reminder has come. */
+export interface Progress {
+  readonly counted: Counted;
+  /** In the unit of `COUNTED_IN`. */
+  readonly wanted: Interval;
+  /** Undefined where the notebook has no reading or no date to count from. */
+  readonly gone: Interval | undefined;
+  /** Due for certain; a rough amount counts by what it says. */
+  readonly due: boolean;
+}
+
+/** Miles turned to kilometres and back are the same miles. */
+const ROUNDING = 1e-9;
+
+/** Undefined where what is to go by is no amount that a notebook counts. */
+export function progressOf(recheck: Recheck, carried: Carried): Progress | undefined {
+  const counted = countedBy(recheck.after);
+  const wanted = counted && amountIn(recheck.after, COUNTED_IN[counted]);
+  if (!counted || !wanted) return undefined;
+  const gone = goneBy(counted, recheck, carried);
+  return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low * (1 - ROUNDING) };
+}
+
+/** False where there is no reminder, or nothing that it counts by. */
+export const isDue = (recheck: Recheck | undefined, carried: Carried): boolean =>
+  recheck !== undefined && (progressOf(recheck, carried)?.due ?? false);
+
+function goneBy(counted: Counted, recheck: Recheck, carried: Carried): Interval | undefined {
+  if (counted === 'heat cycles') return number(recheck.cycles);
+  if (counted === 'days') {
+    const [from, to] = [recheck.by.date, carried.lastDate?.date];
+    return from && to ? number(daysBetween(from, to)) : undefined;
+  }
+  const [start, now] = [recheck.start, carried.lastly.get(counted)].map((taken) =>
+    amountIn(taken?.said.values[0], COUNTED_IN[counted], taken?.quantity.unit),
+  );
+  return start && now && subtract(now, start);
+}
+
+const number = (n: number): Interval => ({ low: n, high: n, about: false });

@@ -1,0 +1,30 @@
+/** Settings that nothing has yet come after: set again now, the first value was never in use. */
+
+import type { Entry, Origin, QuantityEntry } from '../entry/entry.ts';
+import type { Value } from '../entry/value.ts';
+import { type Carried, keyOf } from './state.ts';
+
+type Untried = Carried['untried'];
+
+const NOTHING_UNTRIED: Untried = new Map();
+
+/** Any line but a setting is taken for a sign that what was set was in use. */
+export function sinceTried(carried: Carried, entry: Entry): Carried {
+  if (entry.kind === 'setting' || carried.untried.size === 0) return carried;
+  return { ...carried, untried: NOTHING_UNTRIED };
+}
+
+/** A change builds on the value before it, so that one has had its use. */
+export function withUntried(untried: Untried, { quantity, said, text }: QuantityEntry, by: Origin): Untried {
+  const after = new Map(untried);
+  for (const { place, values, points } of said) {
+    const key = keyOf(quantity.name, place?.text);
+    const isWhole = points.length > 0 || (values.length > 0 && !isChange(values[0]));
+    if (isWhole || text) after.set(key, by);
+    else after.delete(key);
+  }
+  return after;
+}
+
+const isChange = (value: Value | undefined): boolean =>
+  value?.form === 'amount' && value.relative !== undefined;

@@ -1,0 +1,26 @@
+/** A setting in force in words, as the notation itself would write it. */
+
+import { differenceText, pointText, valueText } from '../entry/as-written.ts';
+import type { Value } from '../entry/value.ts';
+import type { InForce } from './state.ts';
+
+/** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
+export function settingText(setting: InForce): string {
+  if (setting.text !== undefined) return setting.text;
+  const values = [
+    ...setting.points.map((point) => pointText(point, setting.quantity.unit)),
+    ...setting.values.map((value) => valueText(value, setting.quantity.unit)),
+  ];
+  const said = [values.join(setting.points.length > 0 ? ', ' : ' '), setting.words.join(' ')]
+    .filter((text) => text !== '')
+    .join(', ');
+  return setting.base ? said : `${said} from an unknown start`;
+}
+
+/** `2 deg more`, `unchanged`; undefined where the two cannot be compared. */
+export function changeText(before: InForce, after: InForce): string | undefined {
+  return differenceText(only(before), only(after), after.quantity.unit);
+}
+
+const only = (setting: InForce): Value | undefined =>
+  setting.base && setting.values.length === 1 ? setting.values[0] : undefined;

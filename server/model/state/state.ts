@@ -1,0 +1,225 @@
+/**
+ * What is carried down the page. Everything a line's meaning can depend on is in here; two states that are the same
+ * give the same reading of whatever follows, which is where a rebuild stops.
+ */
+import type { PartKind, Quantity } from '../../trade/vocabulary/quantity.ts';
+import type { Origin, Point, Said, SectionKind } from '../entry/entry.ts';
+import type { Amount, Value } from '../entry/value.ts';
+
+/** A setting as it stands. */
+export interface InForce {
+  readonly quantity: Quantity;
+  /** Empty where it was given for no place. */
+  readonly place: string;
+  readonly values: readonly Value[];
+  readonly points: readonly Point[];
+  /** Lower-case words said beside the value: `manifold`, `distributor`. */
+  readonly words: readonly string[];
+  readonly text: string | undefined;
+  /** The line that set it last. */
+  readonly by: Origin;
+  /** The last line that gave it whole; undefined where only changes were written, so that the sum stays a change. */
+  readonly base: Origin | undefined;
+}
+
+/** A fact, limit or target as it stands. */
+export interface Stated {
+  readonly quantity: Quantity;
+  readonly said: Said;
+  readonly text: string | undefined;
+  readonly by: Origin;
+}
+
+/** A reading of the session that is being read. */
+export interface Taken {
+  readonly quantity: Quantity;
+  readonly said: Said;
+  readonly time: string | undefined;
+  readonly by: Origin;
+}
+
+export interface Spec {
+  readonly name: string;
+  readonly quantity: Quantity;
+  readonly values: readonly Value[];
+  readonly source: string | undefined;
+  readonly by: Origin;
+}
+
+export interface Part {
+  readonly part: PartKind | undefined;
+  readonly text: string | undefined;
+  readonly by: Origin;
+}
+
+export interface OpenItem {
+  readonly word: 'todo' | 'fault';
+  readonly text: string;
+  readonly safety: boolean;
+  readonly by: Origin;
+}
+
+export interface Trial {
+  readonly knob: string;
+  readonly response: string;
+  readonly under: string;
+  /** By their number, from zero. */
+  readonly rows: By<Row>;
+  /** The first unit written on each axis, by its id. */
+  readonly units: { readonly knob: string | undefined; readonly response: string | undefined };
+  readonly by: Origin;
+}
+
+export interface Row {
+  readonly values: readonly Value[];
+  readonly size: string;
+  readonly by: Origin;
+}
+
+/** The last readings of one quantity, place and conditions. */
+export interface Window {
+  /** Each the values of one line, in the quantity's usual unit: one, or one for each cylinder. The latest last. */
+  readonly lists: readonly (readonly number[])[];
+  /** Sessions begun since the last of them. */
+  readonly unread: number;
+}
+
+/** A setting or a kind of part that was changed, by its name. */
+export interface Turned {
+  readonly name: string;
+  readonly by: Origin;
+}
+
+/** A part on the engine. */
+export interface Fitted {
+  readonly name: string;
+  /** The name as its line spells it. */
+  readonly written: string;
+  readonly by: Origin;
+}
+
+/** A port, or a fluid path where `path` is not empty. */
+export interface Port {
+  /** Lower case; empty where nothing is said, or where what was on it has since been put on another port. */
+  readonly on: string;
+  readonly path: readonly string[];
+  readonly by: Origin;
+  /** The head of the section it was said in; undefined outside one. */
+  readonly within: Origin | undefined;
+  /** Where what was on it has gone. */
+  readonly movedTo: string | undefined;
+}
+
+/** A reminder that is not yet done. */
+export interface Recheck {
+  readonly after: Amount;
+  /** Begins anew once done. */
+  readonly again: boolean;
+  readonly by: Origin;
+  /** The meter as last read before it; the first reading after it where there was none. */
+  readonly start: Taken | undefined;
+  /** Heat cycles complete since; counted no further than needed. */
+  readonly cycles: number;
+  /** Whether this session's cycle counts: once the engine gets warm, and not where it was so before the line. */
+  readonly cycle: 'not yet' | 'under way' | 'warm before';
+}
+
+export interface JetDay {
+  readonly date: string;
+  readonly air: ReadonlyMap<string, Taken>;
+}
+
+type By<T> = ReadonlyMap<string, T>;
+
+export interface Carried {
+  readonly section: SectionKind | undefined;
+  /** Inside a merge that was not finished. */
+  readonly inConflict: boolean;
+  readonly session:
+    | { readonly date: string | undefined; readonly title: string; readonly by: Origin }
+    | undefined;
+  /** The latest date a session head gave, and the time of that day. */
+  readonly lastDate:
+    | { readonly date: string; readonly clock: string | undefined; readonly by: Origin }
+    | undefined;
+  readonly notebook: string;
+  /** By `name|place`, as all below where a place may be given. */
+  readonly settings: By<InForce>;
+  readonly facts: By<Stated>;
+  readonly limits: By<Stated>;
+  readonly targets: By<Stated>;
+  /** By `name|quantity`. */
+  readonly specs: By<Spec>;
+  readonly parts: By<Part>;
+  readonly fitted: ReadonlyMap<PartKind, Fitted>;
+  /** The settings of parts that are off the engine, by part name. */
+  readonly parked: By<By<InForce>>;
+  readonly ports: By<Port>;
+  /** The names of the ports that a thing is on, by `thing|name`. */
+  readonly connected: By<string>;
+  /** The head of the section of ports that is being read. */
+  readonly portsHead: Origin | undefined;
+  readonly words: By<Quantity>;
+  readonly items: By<OpenItem>;
+  /** Checks made and not yet made due again by later work. */
+  readonly checks: By<{ readonly ok: boolean; readonly by: Origin }>;
+  /** Checks that work has made due, with that work. */
+  readonly due: By<Origin>;
+  /** Those that work of this session has made due after its last run. */
+  readonly dueSinceRun: By<Origin>;
+  /** Reminders that are not yet done. */
+  readonly rechecks: By<Recheck>;
+  /** Readings of this session, by name, place and conditions; the last of each. */
+  readonly readings: By<Taken>;
+  /** The latest reading of the quantities that the totals take, and of the meters: by name, whichever session it is from. */
+  readonly lastly: By<Taken>;
+  /** The last few readings of each kind that is still read. */
+  readonly past: By<Window>;
+  /** Settings and parts changed since the last reading that answers to them. */
+  readonly turned: readonly Turned[];
+  /** Settings given whole on the lines right above, with nothing but settings between; by `name|place`. */
+  readonly untried: By<Origin>;
+  /** The last session that set a jet, with its air. */
+  readonly jetDay: JetDay | undefined;
+  readonly trial: Trial | undefined;
+  /** The last session marked as one to keep. */
+  readonly kept: { readonly date: string | undefined; readonly by: Origin } | undefined;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: an empty map is a map of anything
+const NONE: ReadonlyMap<any, any> = new Map();
+
+export const NOTHING_CARRIED: Carried = {
+  section: undefined,
+  inConflict: false,
+  session: undefined,
+  lastDate: undefined,
+  notebook: '',
+  settings: NONE,
+  facts: NONE,
+  limits: NONE,
+  targets: NONE,
+  specs: NONE,
+  parts: NONE,
+  fitted: NONE,
+  parked: NONE,
+  ports: NONE,
+  connected: NONE,
+  portsHead: undefined,
+  words: NONE,
+  items: NONE,
+  checks: NONE,
+  due: NONE,
+  dueSinceRun: NONE,
+  rechecks: NONE,
+  readings: NONE,
+  lastly: NONE,
+  past: NONE,
+  turned: [],
+  untried: NONE,
+  jetDay: undefined,
+  trial: undefined,
+  kept: undefined,
+};
+
+export const keyOf = (name: string, place: string | undefined): string => `${name}|${place ?? ''}`;

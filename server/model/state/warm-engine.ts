@@ -1,0 +1,48 @@
+/** Whether the engine got warm, by what was read. Common practice, no source. */
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { amountIn } from '../entry/amount.ts';
+import type { Said } from '../entry/entry.ts';
+import { ofName } from './immutable.ts';
+import type { Carried } from './state.ts';
+
+/** From this on water, oil, gearbox or head tell of a warm engine, degC. */
+const WARM = 60;
+const WARMTH_OF: ReadonlySet<string> = new Set([
+  'water',
+  'oil temperature',
+  'head temperature',
+  'gearbox temperature',
+]);
+/** Nobody takes these with a cold engine. */
+const OF_A_RUN: ReadonlySet<string> = new Set(['speed', 'run time', 'power']);
+
+/** True where the reading says `hot` or `warm`, is of a run, or is of a temperature that only a warm engine has. */
+export function showsWarm(quantity: Quantity, said: Said): boolean {
+  const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)];
+  if (words.some(({ text }) => /^cold$/i.test(text))) return false;
+  if (words.some(({ text }) => /^(?:hot|warm|warmed)$/i.test(text)) || OF_A_RUN.has(quantity.name))
+    return true;
+  if (!WARMTH_OF.has(quantity.name)) return false;
+  const celsius = amountIn(said.values[0], 'C', quantity.unit);
+  return celsius !== undefined && celsius.low >= WARM;
+}
+
+/** Under this the cooling water tells of an engine not yet warm, degC. Common practice, no source. */
+const WARM_WATER = 60;
+
+export const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'cold']);
+
+/**
+ * Cold where it is said, or where the water is or was last read so in this session; else a reading is taken to be of the
+ * warm engine.
+ */
+export function isCold(quantity: Quantity, said: Said, carried: Carried): boolean {
+  const words = wordsOf(said);
+  if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
+  const water = quantity.name === 'water' ? { quantity, said } : ofName(carried.readings, 'water', 1)[0];
+  const celsius = water && amountIn(water.said.values[0], 'C', water.quantity.unit);
+  return celsius !== undefined && celsius.high < WARM_WATER;
+}
+
+export const wordsOf = (said: Said): string[] =>
+  [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());

@@ -1,0 +1,56 @@
+import { inPsi, judgeSet } from '../../analysis/engine/compression-test.ts';
+import { type CylinderSet, numbersOf, setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
+import type { QuantityEntry } from '../../model/entry/entry.ts';
+import type { Context } from '../../model/snapshot/finding.ts';
+import { formatValue } from '../../trade/measure/format.ts';
+import { exact } from '../../trade/measure/interval.ts';
+import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import { COMPRESSION_RULES } from '../../trade/sums/compression.ts';
+import { cylinderSpan } from '../lib/cylinder-span.ts';
+import { type Problem, rule } from '../rule.ts';
+
+export const compressionLow = rule({
+  code: 'compression-low',
+  severity: 'warning',
+  title: 'A cylinder low on compression',
+  why: 'Cylinders that seal alike read alike. Some makers specify the lowest within 75 per cent of the highest; others 70 per cent and none under 100 psi. Test again with the throttle open and a charged battery before taking anything apart; the manual for your engine overrules these rules.',
+  standing: 'published',
+  source: 'factory service manuals of several makers',
+  good: 'session 2026-05-02\n  compression 150 148 152 149 psi\n',
+  bad: 'session 2026-05-02\n  compression 150 148 108 149 psi\n',
+  on: ['reading'],
+  about: ({ name }) => name === 'compression',
+  check(entry, context) {
+    return setsOfLine(context.after, 'compression', context.where).flatMap((set) =>
+      lowIn(entry, context, set),
+    );
+  },
+});
+
+/** Cylinders under the stricter of the two fractions. The floor of 100 psi is left to the figure: a sound engine of low ratio may be under it. */
+function lowIn(entry: QuantityEntry, { after, where }: Context, set: CylinderSet): Problem[] {
+  const judged = judgeSet(after, set);
+  if (!judged) return [];
+  return numbersOf(inPsi(set))
+    .filter(({ cylinder }) => set.readings.some((each) => each.cylinder === cylinder && each.by === where))
+    .filter(({ value }) => value < STRICTEST * judged.highest)
+    .map(({ cylinder, value }) => {
+      return {
+        span: cylinderSpan(entry, cylinder),
+        message: messageOf(cylinder, value, judged.highest, set.unit),
+      };
+    });
+}
+
+const FRACTIONS = COMPRESSION_RULES.map(({ fraction }) => fraction);
+const STRICTEST = Math.max(...FRACTIONS);
+
+function messageOf(cylinder: number, value: number, highest: number, unit = 'psi'): string {
+  const inUnit = (psi: number) =>
+    formatValue(convertInterval(exact(psi), unitById('psi'), unitById(unit)), unitById(unit));
+  const rules = FRACTIONS.map((fraction) => {
+    const allowed = inUnit(fraction * highest);
+    return `${value < fraction * highest ? 'under' : 'within'} the ${allowed} of the ${Math.round(100 * fraction)} % rule`;
+  });
+  return `Cylinder ${cylinder} is low at ${inUnit(value)}, ${Number(((100 * value) / highest).toFixed(1))} % of the highest (${inUnit(highest)}): ${rules.join(', ')} (published: factory service manuals).`;
+}

@@ -1,0 +1,73 @@
+/** Settings and totals in force where a limit or target is written. Readings are left out: each is one moment and over. */
+
+import { totalAtSpeed, totalNamed } from '../../analysis/ignition/timing-totals.ts';
+import type { Said } from '../../model/entry/entry.ts';
+import type { Amount } from '../../model/entry/value.ts';
+import type { Finding } from '../../model/snapshot/finding.ts';
+import { ofName } from '../../model/state/immutable.ts';
+import { type Carried, type InForce, keyOf, type Stated } from '../../model/state/state.ts';
+import { type Interval, middle } from '../../trade/measure/interval.ts';
+import { type Unit, unitById } from '../../trade/measure/units.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { isAmount, speedOf } from './statement-values.ts';
+
+export interface Standing {
+  /** Name of the setting or total, with its place. */
+  readonly name: string;
+  readonly value: Interval;
+  readonly unit: Unit;
+  /** How a total is worked out, printed after the value; empty for a setting. */
+  readonly working: string;
+  readonly related: Finding['related'];
+}
+
+/** The settings and totals in force that a limit or target applies to. One with conditions applies to totals alone. */
+export function standingFor(
+  { quantity, said }: Pick<Stated, 'quantity' | 'said'>,
+  carried: Carried,
+): readonly Standing[] {
+  const total = totalFor(quantity, said, carried);
+  if (total) return [total];
+  if (said.heard.length > 0 || said.conditions.length > 0) return NOTHING;
+  return settingsMeant(quantity, said, carried).flatMap(standing);
+}
+
+const NOTHING: readonly Standing[] = [];
+
+function totalFor({ name }: Quantity, said: Said, carried: Carried): Standing | undefined {
+  const speed = speedOf(said);
+  const atSpeed = name === 'total' && speed ? totalAtSpeed(carried, middle(speed)) : undefined;
+  const total = speed ? atSpeed : totalNamed(carried, name);
+  if (!total || !('value' in total)) return undefined;
+  const related = total.inputs.flatMap(({ name, value, by }) =>
+    by ? [{ origin: by, message: `${name}: ${value}` }] : [],
+  );
+  return { name, value: total.value, unit: total.unit, working: `: ${total.working}`, related };
+}
+
+/** The setting of the place, else of the whole engine; without a place, the settings of all places. */
+function settingsMeant({ name }: Quantity, { place }: Said, { settings }: Carried): readonly InForce[] {
+  if (!place) return ofName(settings, name);
+  const found = settings.get(keyOf(name, place.text)) ?? settings.get(keyOf(name, undefined));
+  return found ? [found] : [];
+}
+
+function standing(setting: InForce): readonly Standing[] {
+  const { quantity, place, values, points, by, base } = setting;
+  if (!base) return NOTHING;
+  const name = [quantity.name, place].filter(Boolean).join(' ');
+  const amounts: readonly Amount[] = [...values.filter(isAmount), ...points.map((point) => point.value)];
+  return amounts.flatMap(({ interval: value, unit }) =>
+    value
+      ? [
+          {
+            name,
+            value,
+            unit: unit ?? unitById(quantity.unit ?? 'number'),
+            working: '',
+            related: [{ origin: by, message: `${name} set here` }],
+          },
+        ]
+      : [],
+  );
+}

@@ -1,0 +1,60 @@
+/** Limits and targets: which one applies to a value, and whether the value is past it. */
+import { amountIn, firstAmount } from '../../model/entry/amount.ts';
+import type { Origin, Said } from '../../model/entry/entry.ts';
+import type { Carried, Stated } from '../../model/state/state.ts';
+import { keyOf } from '../../model/state/state.ts';
+import { formatValue } from '../../trade/measure/format.ts';
+import { atMost, type Interval, isExact } from '../../trade/measure/interval.ts';
+import type { Unit } from '../../trade/measure/units.ts';
+import { conditionIn } from './statement-values.ts';
+
+/** The limit or target for the quantity at this place, else for the whole engine. */
+export function statedFor(
+  map: Carried['limits'],
+  name: string,
+  place: string | undefined,
+): Stated | undefined {
+  if (map.size === 0) return undefined;
+  return map.get(keyOf(name, place)) ?? map.get(keyOf(name, undefined));
+}
+
+/** The value of a limit or target in a unit; undefined where it is not a number or of another dimension. */
+export function statedIn({ said, quantity }: Stated, unit: Unit): Interval | undefined {
+  return amountIn(firstAmount(said.values), unit.id, quantity.unit ?? unit.id);
+}
+
+/** A limit in a unit; a single number is a maximum. */
+export function limitIn(limit: Stated, unit: Unit): Interval | undefined {
+  const stated = statedIn(limit, unit);
+  return stated && isExact(stated) ? atMost(stated.low) : stated;
+}
+
+/** Whether a value was taken under the conditions of the limit or target: its words are there, and speed and depression agree. */
+export function isComparable(stated: Said, taken: Said): boolean {
+  const sameAt = ['rpm', 'inHg'].every((unit) => {
+    const [wanted, at] = [conditionIn(stated, unit), conditionIn(taken, unit)];
+    return !wanted || (at !== undefined && at.low <= wanted.high && at.high >= wanted.low);
+  });
+  return sameAt && stated.heard.every((word) => taken.heard.includes(word));
+}
+
+/** Which side of a limit a value is on: all of it, or its known end; undefined within the limit. */
+export function pastLimit(value: Interval, limit: Interval): 'over' | 'under' | undefined {
+  if (value.low > limit.high || (value.high > limit.high && value.high !== Number.POSITIVE_INFINITY))
+    return 'over';
+  if (value.high < limit.low || (value.low < limit.low && value.low !== Number.NEGATIVE_INFINITY))
+    return 'under';
+  return undefined;
+}
+
+/** A limit or target for a message: `34 deg` where it has one bound only, else `11.8..12.4:1`. */
+export function boundText(limit: Interval, unit: Unit): string {
+  if (!Number.isFinite(limit.low)) return formatValue({ ...limit, low: limit.high }, unit);
+  return formatValue(Number.isFinite(limit.high) ? limit : { ...limit, high: limit.low }, unit);
+}
+
+/** `, set 2026-05-02`, with a comma before; empty for a line outside a session. */
+export const setOn = ({ date }: Origin): string => (date ? `, set ${date}` : '');
+
+/** ` of 2026-05-02`, with a space before; empty for a line outside a session. */
+export const ofDay = ({ date }: Origin): string => (date ? ` of ${date}` : '');
