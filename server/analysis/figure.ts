@@ -6,7 +6,7 @@
 import type { Origin } from '../model/entry/entry.ts';
 import type { Files } from '../model/snapshot/named-files.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import type { Interval } from '../trade/measure/interval.ts';
 import type { Unit } from '../trade/measure/units.ts';
 import type { Standing } from '../trade/vocabulary/quantity.ts';
@@ -76,8 +76,8 @@ export interface PlotAxis {
 }
 
 /** Where in the notebook a figure is asked for: the state after a line, and the notebook around it. */
-export interface Moment {
-  readonly carried: Carried;
+export interface FigureContext {
+  readonly state: State;
   readonly snapshot: Snapshot;
   /** From zero. */
   readonly line: number;
@@ -94,7 +94,7 @@ export interface Working {
    * Depends on its arguments alone; never throws; empty where the notebook does not say enough. `word` is what is asked
    * about, where it is one word: a row about many words then tells what belongs to this one.
    */
-  readonly work: (moment: Moment, word?: string) => readonly Figure[];
+  readonly work: (moment: FigureContext, word?: string) => readonly Figure[];
 }
 
 type Needed = 'topic' | 'name' | 'text' | 'formula' | 'working' | 'inputs' | 'standing' | 'source';

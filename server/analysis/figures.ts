@@ -6,7 +6,7 @@ import { SEALING } from './engine/compression-test-figures.ts';
 import { CYLINDERS, PLUGS } from './engine/cylinders.ts';
 import { COMPARED, KNOWN_EFFECTS } from './evidence/known-effects.ts';
 import { HISTORY } from './evidence/outlier-figures.ts';
-import type { Figure, Moment, Working } from './figure.ts';
+import type { Figure, FigureContext, Working } from './figure.ts';
 import { AIRFLOW } from './fuel/carburettor-airflow.ts';
 import { FEED } from './fuel/fuel-supply.ts';
 import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from './fuel/idle.ts';
@@ -69,11 +69,11 @@ const WORKINGS: readonly Working[] = [
 ];
 
 /** The figures about a word of the vocabulary, or about `trial`, `session`, `port`, `spec`, `recheck`. */
-export const figuresAbout = (word: string, moment: Moment): readonly Figure[] =>
+export const figuresAbout = (word: string, moment: FigureContext): readonly Figure[] =>
   WORKINGS.filter(({ about }) => about === 'every word' || about.includes(word)).flatMap((working) =>
     working.work(moment, word),
   );
 
 /** Everything that can be worked out at a line, in the order of the table. */
-export const allFigures = (moment: Moment): readonly Figure[] =>
+export const allFigures = (moment: FigureContext): readonly Figure[] =>
   WORKINGS.flatMap((working) => working.work(moment));

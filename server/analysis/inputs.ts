@@ -5,13 +5,13 @@ import { valueText } from '../model/entry/as-written.ts';
 import type { Origin } from '../model/entry/entry.ts';
 import type { Value } from '../model/entry/value.ts';
 import { settingText } from '../model/state/setting-text.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import { formatValue } from '../trade/measure/format.ts';
 import { type Interval, middle, monotone } from '../trade/measure/interval.ts';
 import { type Unit, unitById } from '../trade/measure/units.ts';
 import type { Input } from './figure.ts';
 
-export interface Known {
+export interface KnownInput {
   /** In the unit asked for. */
   readonly value: Interval;
   readonly input: Input;
@@ -19,39 +19,39 @@ export interface Known {
 }
 
 /** A fact of engine or vehicle, in a unit of the table. Undefined where it is not written or is of another dimension. */
-export function factOf(carried: Carried, name: string, unit: string): Known | undefined {
-  const stated = carried.facts.get(`${name}|`);
-  return stated && known(name, stated.said.values, unit, stated.quantity.unit, stated.by);
+export function factOf(state: State, name: string, unit: string): KnownInput | undefined {
+  const stated = state.facts.get(`${name}|`);
+  return stated && known(name, stated.statement.values, unit, stated.quantity.unit, stated.by);
 }
 
 /** What a fact says in words, lower case: `fuel`, `aspiration`, `layout`. */
-export function factText(carried: Carried, name: string): string | undefined {
-  return carried.facts.get(`${name}|`)?.text?.toLowerCase();
+export function factText(state: State, name: string): string | undefined {
+  return state.facts.get(`${name}|`)?.text?.toLowerCase();
 }
 
 /** A target or a limit, in a unit of the table. */
 export function statedIn(
-  map: Carried['targets'],
+  map: State['targets'],
   name: string,
   unit: string,
   label: string,
-): Known | undefined {
+): KnownInput | undefined {
   const stated = map.get(`${name}|`);
-  return stated && known(label, stated.said.values, unit, stated.quantity.unit, stated.by);
+  return stated && known(label, stated.statement.values, unit, stated.quantity.unit, stated.by);
 }
 
 /** A setting in force with one value, in a unit of the table; not one of which only changes were written. */
-export function settingOf(carried: Carried, name: string, unit: string): Known | undefined {
-  const setting = carried.settings.get(`${name}|`);
+export function settingOf(state: State, name: string, unit: string): KnownInput | undefined {
+  const setting = state.settings.get(`${name}|`);
   if (!setting?.base || setting.values.length !== 1) return undefined;
   const found = known(name, setting.values, unit, setting.quantity.unit, setting.by);
   return found && { ...found, input: { ...found.input, value: settingText(setting) } };
 }
 
 /** The last reading of this session of that name, whatever its place and conditions, in a unit of the table. */
-export function readingOf(carried: Carried, name: string, unit: string): Known | undefined {
-  const taken = [...carried.readings.values()].findLast((each) => each.quantity.name === name);
-  return taken && known(name, taken.said.values, unit, taken.quantity.unit, taken.by);
+export function readingOf(state: State, name: string, unit: string): KnownInput | undefined {
+  const taken = [...state.readings.values()].findLast((each) => each.quantity.name === name);
+  return taken && known(name, taken.statement.values, unit, taken.quantity.unit, taken.by);
 }
 
 function known(
@@ -60,7 +60,7 @@ function known(
   unit: string,
   bare: string | undefined,
   by: Origin,
-): Known | undefined {
+): KnownInput | undefined {
   const amount = firstAmount(values);
   const value = amountIn(amount, unit, bare ?? unit);
   if (!amount || !value) return undefined;
@@ -75,7 +75,7 @@ export const inWords = (value: Interval, unit: string, step?: number): string =>
   );
 
 /** The jets the notebook says are at hand, in a unit; those given in another form are left out. */
-export function jetSizes({ facts }: Carried, unit: Unit): readonly number[] {
-  const values = facts.get('jet sizes|')?.said.values ?? [];
+export function jetSizes({ facts }: State, unit: Unit): readonly number[] {
+  const values = facts.get('jet sizes|')?.statement.values ?? [];
   return values.flatMap((value) => amountIn(value, unit.id, 'number') ?? []).map(middle);
 }

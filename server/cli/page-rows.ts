@@ -5,24 +5,24 @@ import type { Where } from '../report/where.ts';
 import { padded, visible, wrap } from './layout.ts';
 import type { Paint } from './paint.ts';
 
-export interface Page {
+export interface TextPage {
   readonly paint: Paint;
   readonly columns: number | undefined;
 }
 
 /** A fact and where it stands; `name` is written in a column of its own. */
-export interface Row {
+export interface PageRow {
   readonly where: Where | undefined;
   readonly name: string;
   readonly value: string;
 }
 
-export function section(title: string, lines: readonly string[], { paint }: Page): readonly string[] {
+export function section(title: string, lines: readonly string[], { paint }: TextPage): readonly string[] {
   return lines.length > 0 ? [paint('title', title), ...lines] : [];
 }
 
 /** Line and day in a margin, then name and value in columns; a value that is too long goes on below itself. */
-export function rowLines(rows: readonly Row[], { paint, columns }: Page): readonly string[] {
+export function rowLines(rows: readonly PageRow[], { paint, columns }: TextPage): readonly string[] {
   const margins = aligned(rows.map(({ where }) => marginParts(where)));
   const names = rows.map(({ name }) => visible(name));
   const before = 2 + Math.max(...margins.map(widthOf));
@@ -61,4 +61,7 @@ function aligned(pairs: readonly (readonly [string, string])[]): readonly string
   );
 }
 
-export const narrower = ({ paint, columns }: Page): Page => ({ paint, columns: columns && columns - 2 });
+export const narrower = ({ paint, columns }: TextPage): TextPage => ({
+  paint,
+  columns: columns && columns - 2,
+});

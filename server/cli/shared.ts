@@ -3,9 +3,15 @@
 import { type FileText, partsWithin } from '../model/snapshot/named-files.ts';
 import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
 import { findingCircles, usedFirst } from '../model/snapshot/use-circles.ts';
-import { type Known, LARGEST_USED, sharedFor, stateGiven, usesIn } from '../model/snapshot/used-notebooks.ts';
+import {
+  LARGEST_USED,
+  type NotebookTexts,
+  sharedFor,
+  stateGiven,
+  usesIn,
+} from '../model/snapshot/used-notebooks.ts';
 import type { Absent } from '../model/state/lookup.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import { openNotebook } from '../rules/check.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -26,8 +32,8 @@ export function sharingWith(terminal: Terminal): SharedAt {
     usesIn(textIn(files(name))).flatMap((path) => resolve(name, path) ?? []),
   );
   const isCircle = findingCircles(targetsOf);
-  const given = new Map<string, Carried>();
-  const known: Known = {
+  const given = new Map<string, State>();
+  const known: NotebookTexts = {
     resolve,
     isCircle,
     stateOf: (name) => {
@@ -38,11 +44,11 @@ export function sharingWith(terminal: Terminal): SharedAt {
   };
 
   /** What a notebook uses is read before it, not while it is: a chain may be longer than calls can be nested. */
-  function stateOf(name: string): Carried {
+  function stateOf(name: string): State {
     for (const each of usedFirst([name], unreadOf))
       if (!given.has(each))
         given.set(each, stateGiven(openNotebook(textIn(files(each)), sharedFor(each, known))));
-    return given.get(name) as Carried;
+    return given.get(name) as State;
   }
   const unreadOf = (name: string) => (given.has(name) ? [] : targetsOf(name));
 

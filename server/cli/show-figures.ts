@@ -5,10 +5,13 @@ import type { FigureRow } from '../report/figures.ts';
 import type { CautionRow } from '../report/in-force.ts';
 import { capital } from '../trade/measure/format.ts';
 import { padded, visible, wrap } from './layout.ts';
-import { narrower, type Page, rowLines, section } from './page-rows.ts';
+import { narrower, rowLines, section, type TextPage } from './page-rows.ts';
 
 /** A section for each topic; a caution that several figures share is told with the first. */
-export function figureSections(figures: readonly FigureRow[], page: Page): readonly (readonly string[])[] {
+export function figureSections(
+  figures: readonly FigureRow[],
+  page: TextPage,
+): readonly (readonly string[])[] {
   const told = new Set<string>();
   return [...new Set(figures.map(({ topic }) => topic))].map((topic) =>
     section(
@@ -19,10 +22,10 @@ export function figureSections(figures: readonly FigureRow[], page: Page): reado
   );
 }
 
-export const cautionLines = (cautions: readonly CautionRow[], { columns }: Page): readonly string[] =>
+export const cautionLines = (cautions: readonly CautionRow[], { columns }: TextPage): readonly string[] =>
   cautions.flatMap(({ work, text }) => wrap(`  ${work}: ${text}`, columns, 4));
 
-function figureLines(figure: FigureRow, told: Set<string>, page: Page): readonly string[] {
+function figureLines(figure: FigureRow, told: Set<string>, page: TextPage): readonly string[] {
   const { name, value, formula, working, inputs, standing, source, caution, rows } = figure;
   const { columns, paint } = page;
   const indented = (text: string) => wrap(`    ${visible(text)}`, columns, 6);

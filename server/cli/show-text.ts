@@ -5,7 +5,7 @@ import type { TotalRow, TotalRows } from '../report/totals.ts';
 import type { Where } from '../report/where.ts';
 import { capital } from '../trade/measure/format.ts';
 import { visible, wrap } from './layout.ts';
-import { narrower, type Page, type Row, rowLines, section } from './page-rows.ts';
+import { narrower, type PageRow, rowLines, section, type TextPage } from './page-rows.ts';
 import { painter } from './paint.ts';
 import { cautionLines, figureSections } from './show-figures.ts';
 import type { Terminal } from './terminal.ts';
@@ -14,7 +14,7 @@ const CLOSING =
   "Worked out from what is written. The maker's figures, local law and a licensed mechanic overrule it.";
 
 export function inForceText(report: InForceReport, { columns, colours }: Terminal): string {
-  const page: Page = { paint: painter(colours), columns };
+  const page: TextPage = { paint: painter(colours), columns };
   const sections = [
     titleLines(report, page),
     ...settingSections(report, page),
@@ -35,7 +35,7 @@ export function inForceText(report: InForceReport, { columns, colours }: Termina
     .join('\n');
 }
 
-function titleLines({ notebook, line, session, kept }: InForceReport, page: Page): readonly string[] {
+function titleLines({ notebook, line, session, kept }: InForceReport, page: TextPage): readonly string[] {
   const name = notebook === '' ? 'Notebook without a title' : visible(notebook);
   const day = session ? `, session ${visible([session.date, session.title].filter(Boolean).join(' '))}` : '';
   const good = kept ? wrap(`Last marked to keep: ${whereWords(kept)}`, page.columns) : [];
@@ -50,7 +50,7 @@ const whereWords = ({ line, date }: Where): string =>
   [line === undefined ? 'a line that is gone' : `line ${line + 1}`, date].filter(Boolean).join(', ');
 
 /** The settings of each kind of part under its name, with the part that is fitted. */
-function settingSections({ settings, parts }: InForceReport, page: Page): readonly (readonly string[])[] {
+function settingSections({ settings, parts }: InForceReport, page: TextPage): readonly (readonly string[])[] {
   if (settings.length + parts.length === 0) return [[page.paint('title', 'No settings written')]];
   const owners = [...new Set([...settings.map(({ owner }) => owner), ...parts.map(({ kind }) => kind)])];
   return owners.map((owner) => {
@@ -60,36 +60,36 @@ function settingSections({ settings, parts }: InForceReport, page: Page): readon
   });
 }
 
-const ownerRows = (part: PartRow | undefined, settings: readonly SettingRow[]): readonly Row[] =>
+const ownerRows = (part: PartRow | undefined, settings: readonly SettingRow[]): readonly PageRow[] =>
   part ? [partRow(part), ...settings] : settings;
 
-const partRow = ({ name, text, where }: PartRow): Row => ({
+const partRow = ({ name, text, where }: PartRow): PageRow => ({
   where,
   name: 'fitted',
   value: text === undefined ? name : `${name}, "${text}"`,
 });
 
 /** What goes by what it says is told once. */
-const itemRow = ({ word, id, text, safety, where }: ItemRow): Row => ({
+const itemRow = ({ word, id, text, safety, where }: ItemRow): PageRow => ({
   where,
   name: id === text.toLowerCase() ? word : `${word} ${id}`,
   value: safety ? `${text} [safety]` : text,
 });
 
-const changeRow = ({ name, before, after, change, where }: ChangeRow): Row => ({
+const changeRow = ({ name, before, after, change, where }: ChangeRow): PageRow => ({
   where,
   name,
   value: `${before ?? 'not written'} -> ${after ?? 'not written'}${change ? `, ${change}` : ''}`,
 });
 
-const checkRowsOf = ({ checks }: InForceReport): readonly Row[] =>
+const checkRowsOf = ({ checks }: InForceReport): readonly PageRow[] =>
   checks.map(({ name, state, why, where }) => ({
     where,
     name: `check ${name}`,
     value: [state === 'due' ? 'due since the work there' : 'found bad', why].filter(Boolean).join(': '),
   }));
 
-function totalLines({ given, lacking }: TotalRows, page: Page): readonly string[] {
+function totalLines({ given, lacking }: TotalRows, page: TextPage): readonly string[] {
   return [
     ...given.flatMap((total) => oneTotal(total, page)),
     ...lacking.flatMap(({ name, lacks }) =>
@@ -98,7 +98,7 @@ function totalLines({ given, lacking }: TotalRows, page: Page): readonly string[
   ];
 }
 
-function oneTotal({ name, value, formula, working, inputs }: TotalRow, page: Page): readonly string[] {
+function oneTotal({ name, value, formula, working, inputs }: TotalRow, page: TextPage): readonly string[] {
   const { paint, columns } = page;
   return [
     `  ${name}  ${paint('strong', value)}`,

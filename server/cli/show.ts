@@ -2,7 +2,7 @@
 import { type Files, partsWithin } from '../model/snapshot/named-files.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type InForceReport, inForceAt, logsAt } from '../report/in-force.ts';
-import { endOf, type Moment, momentOf } from '../report/moment.ts';
+import { endOf, momentOf, type ReportLine } from '../report/moment.ts';
 import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';
 import { inForceText } from './show-text.ts';
@@ -37,7 +37,7 @@ function filesBeside(notebook: string, paths: readonly string[], { readBeside }:
   );
 }
 
-const momentIn = (snapshot: Snapshot, at: string | undefined): Moment =>
+const momentIn = (snapshot: Snapshot, at: string | undefined): ReportLine =>
   at === undefined ? { line: endOf(snapshot) } : momentOf(snapshot, at);
 
 function refuse(path: string, problem: string, { complain }: Terminal): number {

@@ -1,6 +1,6 @@
 /** What can be done at a place in one step: mend what was found, or write the same in another way. */
 import type { Range } from '../../grammar/index.ts';
-import { readingAt } from '../model/snapshot/locate.ts';
+import { lineStateAt } from '../model/snapshot/locate.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type ActionAround, type CodeAction, isWanted } from './code-actions/action.ts';
 import { fixAll, fixesAt } from './code-actions/fixes.ts';
@@ -11,7 +11,7 @@ export type { ActionAround, ActionKind, CodeAction } from './code-actions/action
 
 /** At the lines of a range, or at its start. The edits of one action never overlap. */
 export function codeActionsAt(snapshot: Snapshot, range: Range, around: ActionAround): readonly CodeAction[] {
-  const reading = readingAt(snapshot, range.start.line);
+  const reading = lineStateAt(snapshot, range.start.line);
   const place = reading && { snapshot, reading, line: range.start.line, column: range.start.character };
   const rewrites = place && isWanted(around, 'refactor.rewrite');
   return [

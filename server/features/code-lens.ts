@@ -1,11 +1,11 @@
 /** What stands above the head of a session: what it changed, what is open, and what can be done from here. */
 
 import { changesBetween } from '../analysis/evidence/setup-changes.ts';
-import { type Stretch, sessionsOf } from '../model/snapshot/section-ranges.ts';
+import { type SectionRange, sessionsOf } from '../model/snapshot/section-ranges.ts';
 import { carriedAfter, carriedBefore, isKept } from '../model/snapshot/session-state.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { isDue } from '../model/state/rechecks.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 
 export interface Lens {
   /** Of the session's head, from zero. */
@@ -19,14 +19,18 @@ type LensAct = { readonly act: 'compare'; readonly against: number | undefined }
 
 /** Above the head of each session, in the order of their lines. */
 export function* lensesOf(snapshot: Snapshot): Generator<Lens> {
-  let kept: Stretch | undefined;
+  let kept: SectionRange | undefined;
   for (const session of sessionsOf(snapshot)) {
     yield* lensesOn(snapshot, session, kept);
     if (isKept(snapshot, session)) kept = session;
   }
 }
 
-function lensesOn(snapshot: Snapshot, session: Stretch, kept: Stretch | undefined): readonly Lens[] {
+function lensesOn(
+  snapshot: Snapshot,
+  session: SectionRange,
+  kept: SectionRange | undefined,
+): readonly Lens[] {
   const line = session.from;
   const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
   const summary: Lens = { line, text: summaryOf(before, after), act: { act: 'compare', against: undefined } };
@@ -36,10 +40,10 @@ function lensesOn(snapshot: Snapshot, session: Stretch, kept: Stretch | undefine
   return [summary, { line, text, act: { act: 'compare', against: kept.from } }, start];
 }
 
-const known = new WeakMap<Carried, { readonly before: Carried; readonly text: string }>();
+const known = new WeakMap<State, { readonly before: State; readonly text: string }>();
 
 /** Kept with what it is made from: an editor asks again after every keystroke, and all sessions but one are as they were. */
-function summaryOf(before: Carried, after: Carried): string {
+function summaryOf(before: State, after: State): string {
   const last = known.get(after);
   if (last?.before === before) return last.text;
   const text = summaryText(before, after);
@@ -47,7 +51,7 @@ function summaryOf(before: Carried, after: Carried): string {
   return text;
 }
 
-function summaryText(before: Carried, after: Carried): string {
+function summaryText(before: State, after: State): string {
   // As if the parts were the same: the settings that came with another part count too.
   const settings = changesBetween({ ...before, fitted: after.fitted }, after).filter((each) => each.after);
   const changed = settings.filter((each) => each.before !== undefined).length;

@@ -1,14 +1,14 @@
 /** What the reader may want to write next. */
 import { KIND, type Position, parseLine, tokenSpan } from '../../grammar/index.ts';
 import type { Entry } from '../model/entry/entry.ts';
-import { entryOf } from '../model/entry/read-entry.ts';
-import { findingsIn, readingAt } from '../model/snapshot/locate.ts';
+import { readEntry } from '../model/entry/read-entry.ts';
+import { findingsIn, lineStateAt } from '../model/snapshot/locate.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { RULES } from '../rules/check.ts';
 import { nameOffers } from './completion/names.ts';
 import { folderParts, pathBegun, pathOffers } from './completion/paths.ts';
 import { normal } from './completion/phrase.ts';
-import type { Around, CompletionQuestion, Offer, Suggestion } from './completion/suggestion.ts';
+import type { CompletionContext, CompletionQuestion, Offer, Suggestion } from './completion/suggestion.ts';
 import { allUnits, timeUnits } from './completion/units.ts';
 import { valueOffers } from './completion/values.ts';
 import {
@@ -23,13 +23,22 @@ import {
 } from './completion/work-lines.ts';
 import { onLine } from './ranges.ts';
 
-export type { Around, FolderEntry, Suggestion, SuggestionKind } from './completion/suggestion.ts';
+export type {
+  CompletionContext as Around,
+  FolderEntry,
+  Suggestion,
+  SuggestionKind,
+} from './completion/suggestion.ts';
 
 /**
  * The likeliest first, of those that begin with what is typed and would change it. None inside prose, quotes and comments,
  * but for the codes of a comment that begins `; meant:`.
  */
-export function suggestionsAt(snapshot: Snapshot, position: Position, around: Around): readonly Suggestion[] {
+export function suggestionsAt(
+  snapshot: Snapshot,
+  position: Position,
+  around: CompletionContext,
+): readonly Suggestion[] {
   const question = questionAt(snapshot, position, around);
   if (!question) return [];
   const text = question.written.text + question.typed + question.rest;
@@ -57,7 +66,7 @@ export function folderWanted(
   snapshot: Snapshot,
   { line, character }: Position,
 ): readonly string[] | undefined {
-  const text = readingAt(snapshot, line)?.entry.line.text;
+  const text = lineStateAt(snapshot, line)?.entry.line.text;
   const path = text === undefined ? undefined : pathBegun(text.slice(0, character));
   return path && folderParts(path);
 }
@@ -70,9 +79,9 @@ const REST_OF_WORD = /^[\p{L}\p{M}\p{N}_°%²³]*/u;
 function questionAt(
   snapshot: Snapshot,
   { line, character }: Position,
-  around: Around,
+  around: CompletionContext,
 ): CompletionQuestion | undefined {
-  const reading = readingAt(snapshot, line);
+  const reading = lineStateAt(snapshot, line);
   if (!reading || reading.entry.line.tooLong || character > reading.entry.line.text.length) return undefined;
   const { text } = reading.entry.line;
   const before = text.slice(0, character);
@@ -81,7 +90,7 @@ function questionAt(
   const from = character - typed.length;
   const to = typed === '' ? character : character + (REST_OF_WORD.exec(rest)?.[0].length ?? 0);
   const written = parseLine(before.slice(0, from));
-  return { ...around, snapshot, line, carried: reading.before, written, typed, from, to, rest };
+  return { ...around, snapshot, line, state: reading.before, written, typed, from, to, rest };
 }
 
 /** A word as far as it is typed; empty where none is begun. */
@@ -91,7 +100,7 @@ function wordAtEnd(text: string): string {
 }
 
 function offersFor(question: CompletionQuestion): readonly Offer[] {
-  const { written, typed, carried } = question;
+  const { written, typed, state } = question;
   const path = pathBegun(written.text + typed);
   if (path) return pathOffers(question, path);
   if (written.comment !== undefined) return ruleOffers(question, written.comment);
@@ -119,7 +128,7 @@ function offersFor(question: CompletionQuestion): readonly Offer[] {
     case 'want':
       return rowOffers(question, syntax);
     case 'entry':
-      return entryOffers(question, entryOf(written, carried), syntax.groups);
+      return entryOffers(question, readEntry(written, state), syntax.groups);
     default:
       return [];
   }
@@ -142,7 +151,7 @@ function entryOffers(question: CompletionQuestion, entry: Entry, groups: Groups)
     case 'fact':
     case 'limit':
     case 'target':
-      return [...valueOffers(question, entry.quantity, entry.said[0]?.place?.text, groups), ...names];
+      return [...valueOffers(question, entry.quantity, entry.statements[0]?.place?.text, groups), ...names];
     case 'spec':
       return [...valueOffers(question, entry.quantity, undefined, groups), ...names];
     case 'port':
@@ -155,8 +164,8 @@ function entryOffers(question: CompletionQuestion, entry: Entry, groups: Groups)
 }
 
 /** What is on a port: nothing, or what another port has. */
-function portOffers({ carried, from }: CompletionQuestion): readonly Offer[] {
-  const things = [...carried.ports.values()].map(({ on }) => on).filter((on) => on !== '');
+function portOffers({ state, from }: CompletionQuestion): readonly Offer[] {
+  const things = [...state.ports.values()].map(({ on }) => on).filter((on) => on !== '');
   return [...new Set(['capped', 'open', ...things])].map((text) => ({
     label: text,
     kind: 'value',

@@ -1,12 +1,12 @@
 /** Where what stands under the cursor comes from: the line that set it, opened it, declared it; the file it names. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Entry, Origin, QuantityEntry } from '../model/entry/entry.ts';
-import { lineOf, readingAt } from '../model/snapshot/locate.ts';
-import type { Reading } from '../model/snapshot/page.ts';
+import { lineOf, lineStateAt } from '../model/snapshot/locate.ts';
+import type { LineState } from '../model/snapshot/page.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { isAbsent } from '../model/state/lookup.ts';
 import { specFor } from '../model/state/spec-for.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import { linksIn } from './document-links.ts';
 import { type LocatedMention, mentionAt, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
 import { wholeLines } from './ranges.ts';
@@ -22,7 +22,7 @@ export interface Definition {
 
 /** Undefined where nothing with a name stands. What comes from no other line comes from its own. */
 export function definitionAt(snapshot: Snapshot, { line, character }: Position): Definition | undefined {
-  const reading = readingAt(snapshot, line);
+  const reading = lineStateAt(snapshot, line);
   const asked = mentionAt(snapshot, line, character);
   if (!reading || !asked) return undefined;
   const found = linesFor(snapshot, reading, asked);
@@ -34,7 +34,7 @@ export function definitionAt(snapshot: Snapshot, { line, character }: Position):
   };
 }
 
-function linesFor(snapshot: Snapshot, reading: Reading, asked: LocatedMention): readonly number[] {
+function linesFor(snapshot: Snapshot, reading: LineState, asked: LocatedMention): readonly number[] {
   const { entry, before } = reading;
   const at = (origins: readonly (Origin | undefined)[]) =>
     origins.flatMap((origin) => (origin && lineOf(snapshot, origin.ref)) ?? []);
@@ -52,9 +52,9 @@ function linesFor(snapshot: Snapshot, reading: Reading, asked: LocatedMention): 
     case 'port':
       return at([before.ports.get(entry.name)?.by]);
     case 'check':
-      return at([before.due.get(entry.name)]);
+      return at([before.checksDue.get(entry.name)]);
     case 'recheck':
-      return at([before.items.get(entry.name)?.by ?? before.due.get(entry.name)]);
+      return at([before.items.get(entry.name)?.by ?? before.checksDue.get(entry.name)]);
     case 'revert':
       return definitions(snapshot, asked)
         .filter((line) => line < asked.at)
@@ -66,11 +66,11 @@ function linesFor(snapshot: Snapshot, reading: Reading, asked: LocatedMention): 
   }
 }
 
-const isChange = ({ said }: QuantityEntry): boolean =>
+const isChange = ({ statements: said }: QuantityEntry): boolean =>
   said.some(({ values }) => values[0]?.form === 'amount' && values[0].relative !== undefined);
 
-const settings = (carried: Carried, name: string): readonly Origin[] =>
-  [...carried.settings.values()].filter(({ quantity }) => quantity.name === name).map(({ by }) => by);
+const settings = (state: State, name: string): readonly Origin[] =>
+  [...state.settings.values()].filter(({ quantity }) => quantity.name === name).map(({ by }) => by);
 
 /** A total is read off what these were set to. */
 const BEHIND: ReadonlyMap<string, readonly string[]> = new Map(
@@ -78,16 +78,16 @@ const BEHIND: ReadonlyMap<string, readonly string[]> = new Map(
 );
 
 /** What was set to give the reading, and the limit, target and spec that it is held to. */
-function heldTo(carried: Carried, { quantity, said }: QuantityEntry): readonly Origin[] {
-  const stated = [carried.limits, carried.targets].flatMap((map) =>
+function heldTo(state: State, { quantity, statements: said }: QuantityEntry): readonly Origin[] {
+  const stated = [state.limits, state.targets].flatMap((map) =>
     [...map.values()].filter((each) => each.quantity.name === quantity.name),
   );
-  const specs = said.flatMap((each) => specFor(carried.specs, quantity, each) ?? []);
-  const behind = (BEHIND.get(quantity.name) ?? []).flatMap((name) => settings(carried, name));
+  const specs = said.flatMap((each) => specFor(state.specs, quantity, each) ?? []);
+  const behind = (BEHIND.get(quantity.name) ?? []).flatMap((name) => settings(state, name));
   return [...behind, ...[...stated, ...specs].map(({ by }) => by)];
 }
 
-const fittedBy = ({ fitted }: Carried, name: string): Origin | undefined =>
+const fittedBy = ({ fitted }: State, name: string): Origin | undefined =>
   [...fitted.values()].find((part) => part.name === name)?.by;
 
 const definitions = (snapshot: Snapshot, subject: Subject): readonly number[] =>
@@ -109,7 +109,7 @@ function fileFor(
 ): Definition['file'] {
   if (entry.kind === 'file') return { path: entry.path, subject: undefined };
   for (const line of lines) {
-    const from = readingAt(snapshot, line)?.entry;
+    const from = lineStateAt(snapshot, line)?.entry;
     if (from?.kind === 'file' && from.word === 'use') return { path: from.path, subject: asked };
   }
   if (asked.of !== 'word' || definitions(snapshot, asked).length > 0) return undefined;

@@ -1,6 +1,6 @@
 /** What a line is called where there is room for a few words: in an outline, in a list. */
 import type { Span } from '../../grammar/index.ts';
-import { saidText } from '../model/entry/as-written.ts';
+import { statementText } from '../model/entry/as-written.ts';
 import type { Entry, QuantityEntry } from '../model/entry/entry.ts';
 
 export interface Title {
@@ -61,10 +61,10 @@ function written(entry: Entry): Title | undefined {
   }
 }
 
-function quantityTitle({ quantity, said, text }: QuantityEntry): Title {
+function quantityTitle({ quantity, statements: said, text }: QuantityEntry): Title {
   const only = said.length === 1 ? said[0] : undefined;
   const details = said.map((each) =>
-    [only ? undefined : each.place?.text, saidText(each, quantity.unit)].filter(Boolean).join(' '),
+    [only ? undefined : each.place?.text, statementText(each, quantity.unit)].filter(Boolean).join(' '),
   );
   return {
     name: [quantity.name, only?.place?.text].filter(Boolean).join(' '),

@@ -1,6 +1,6 @@
 /** What can be folded: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
 import { type Line, parseLine, withoutBreak } from '../../grammar/index.ts';
-import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import type { Page } from '../model/snapshot/page.ts';
 import { stretchesOf } from '../model/snapshot/section-ranges.ts';
 import { linesOf, type Snapshot } from '../model/snapshot/snapshot.ts';
@@ -25,7 +25,7 @@ export function foldsOf(snapshot: Snapshot): readonly Fold[] {
 }
 
 /** Works out what `foldsOf` is made of, a page a step. */
-export function* foldingAhead({ pages }: Snapshot): Steps<void> {
+export function* prepareFolding({ pages }: Snapshot): Interruptible<void> {
   for (const page of pages) {
     partsOf(page);
     yield;

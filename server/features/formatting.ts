@@ -3,8 +3,8 @@
  * No token is touched (but units, if asked), and a line that cannot be read stays as it stands.
  */
 import type { Range } from '../../grammar/index.ts';
-import { finished, type Steps } from '../model/snapshot/interruptible.ts';
-import { lineCount, rawLine, readingsBetween } from '../model/snapshot/locate.ts';
+import { type Interruptible, runToEnd } from '../model/snapshot/interruptible.ts';
+import { lineCount, linesBetween, rawLine } from '../model/snapshot/locate.ts';
 import { stretchesOf } from '../model/snapshot/section-ranges.ts';
 import type { Change, Snapshot } from '../model/snapshot/snapshot.ts';
 import { cellsOf, type Laid } from './formatting/cells.ts';
@@ -26,10 +26,14 @@ export const DEFAULT_STYLE: FormatStyle = { indent: 2, unitSpelling: 'as written
  * the lines around it already have are kept to.
  */
 export const formatEdits = (snapshot: Snapshot, style: FormatStyle, range?: Range): readonly Change[] =>
-  finished(formatting(snapshot, style, range));
+  runToEnd(formatting(snapshot, style, range));
 
 /** As `formatEdits`, a section a step. */
-export function* formatting(snapshot: Snapshot, style: FormatStyle, range?: Range): Steps<readonly Change[]> {
+export function* formatting(
+  snapshot: Snapshot,
+  style: FormatStyle,
+  range?: Range,
+): Interruptible<readonly Change[]> {
   const [from, to] = range ? linesIn(range) : [0, lineCount(snapshot)];
   const edits: Change[] = [];
   for (const block of blocksOf(snapshot)) {
@@ -70,7 +74,7 @@ function blocksOf(snapshot: Snapshot): readonly Block[] {
 }
 
 function linesOf(snapshot: Snapshot, { from, to }: Block, { unitSpelling }: FormatStyle): readonly Laid[] {
-  return [...readingsBetween(snapshot, from, to)].map(({ entry, before, at }) => {
+  return [...linesBetween(snapshot, from, to)].map(({ entry, before, at }) => {
     const spelled = unitSpelling === 'table' ? inTableUnits(entry, before) : entry;
     return { at, text: entry.line.text, cells: cellsOf(spelled, before) };
   });

@@ -3,10 +3,10 @@ import type { Position, Range } from '../../grammar/index.ts';
 import { gathering } from '../analysis/evidence/comparisons.ts';
 import { logsWanted } from '../analysis/road/log.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
-import type { Steps } from '../model/snapshot/interruptible.ts';
-import { readingAt } from '../model/snapshot/locate.ts';
+import type { Interruptible } from '../model/snapshot/interruptible.ts';
+import { lineStateAt } from '../model/snapshot/locate.ts';
 import type { Files } from '../model/snapshot/named-files.ts';
-import { readingAhead } from '../model/snapshot/per-page.ts';
+import { preparePages } from '../model/snapshot/per-page.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { namedHover } from './hover/named.ts';
 import { quantityHover } from './hover/quantity.ts';
@@ -16,8 +16,8 @@ import { onLine } from './ranges.ts';
 import type { UnitChoice } from './units.ts';
 
 /** Works out what hovers tell of the whole notebook, in steps. */
-export function* hoverAhead(snapshot: Snapshot): Steps<void> {
-  yield* readingAhead(snapshot);
+export function* prepareHover(snapshot: Snapshot): Interruptible<void> {
+  yield* preparePages(snapshot);
   yield* gathering(snapshot);
 }
 
@@ -58,7 +58,7 @@ export function hoverAt(
   units: UnitChoice,
   files?: Files,
 ): Hover | undefined {
-  const reading = readingAt(snapshot, line);
+  const reading = lineStateAt(snapshot, line);
   if (!reading) return undefined;
   const question = { snapshot, line, column: character, reading, units, ...(files && { files }) };
   const answer = meantHover(question) ?? TELLERS[reading.entry.kind]?.(question);
@@ -67,7 +67,7 @@ export function hoverAt(
 
 /** The paths of the files that a hover at a line tells of, as the notebook writes them. */
 export function filesWanted(snapshot: Snapshot, line: number): readonly string[] {
-  const reading = readingAt(snapshot, line);
+  const reading = lineStateAt(snapshot, line);
   const isLog = reading?.entry.kind === 'file' && reading.entry.word === 'log';
-  return isLog ? logsWanted({ carried: reading.after, snapshot, line }, 'log') : [];
+  return isLog ? logsWanted({ state: reading.after, snapshot, line }, 'log') : [];
 }

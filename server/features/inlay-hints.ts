@@ -2,10 +2,10 @@
 
 import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
 import type { QuantityEntry } from '../model/entry/entry.ts';
-import { readingsBetween } from '../model/snapshot/locate.ts';
-import type { Reading } from '../model/snapshot/page.ts';
+import { linesBetween } from '../model/snapshot/locate.ts';
+import type { LineState } from '../model/snapshot/page.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import { formatValue } from '../trade/measure/format.ts';
 import type { Hint, HintKind, Remark } from './inlay-hints/hint.ts';
 import { readingChanges } from './inlay-hints/readings.ts';
@@ -22,21 +22,21 @@ interface HintChoice {
 /** Hints of the lines `from` to before `to`, in their order. */
 export function hintsOf(snapshot: Snapshot, from: number, to: number, choice: HintChoice): readonly Hint[] {
   if (choice.kinds.size === 0) return [];
-  const lines = [...readingsBetween(snapshot, Math.max(0, from), to)];
+  const lines = [...linesBetween(snapshot, Math.max(0, from), to)];
   const changes = choice.kinds.has('change') ? readingChanges(snapshot, lines) : new Map<number, Remark>();
   return lines.flatMap((reading) => {
     const { entry, at } = reading;
-    if (!('said' in entry)) return [];
+    if (!('statements' in entry)) return [];
     const position = { line: at, character: endOf(entry) };
     return remarksOn(reading, entry, choice, changes.get(at)).map((remark) => ({ position, ...remark }));
   });
 }
 
-const endOf = ({ said, name }: QuantityEntry): number =>
+const endOf = ({ statements: said, name }: QuantityEntry): number =>
   Math.max(name.to, ...said.map(({ span }) => span.to));
 
 function remarksOn(
-  { before, after }: Reading,
+  { before, after }: LineState,
   entry: QuantityEntry,
   { kinds, units }: HintChoice,
   change: Remark | undefined,
@@ -55,7 +55,7 @@ const TOTALS: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** Those that the line changes, all of them in degrees, which are said once: an editor cuts a long line of remarks. */
-function totals({ quantity }: QuantityEntry, before: Carried, after: Carried): readonly Remark[] {
+function totals({ quantity }: QuantityEntry, before: State, after: State): readonly Remark[] {
   if (quantity.owner !== 'distributor') return [];
   const [was, is] = [totalsByName(before), totalsByName(after)];
   const changed = [...TOTALS.keys()].flatMap((name) => {
@@ -69,13 +69,13 @@ function totals({ quantity }: QuantityEntry, before: Carried, after: Carried): r
   return [{ kind: 'total', text, about }];
 }
 
-const totalsByName = (carried: Carried): ReadonlyMap<string, Derived> =>
-  new Map(totalsOf(carried).given.map((total) => [total.name, total]));
+const totalsByName = (state: State): ReadonlyMap<string, Derived> =>
+  new Map(totalsOf(state).given.map((total) => [total.name, total]));
 
 const isSame = (a: Derived, b: Derived | undefined): boolean =>
   a.value.low === b?.value.low && a.value.high === b.value.high && a.value.about === b.value.about;
 
-function otherUnit({ said, quantity }: QuantityEntry, units: UnitChoice): readonly Remark[] {
+function otherUnit({ statements: said, quantity }: QuantityEntry, units: UnitChoice): readonly Remark[] {
   const [only, ...others] = said;
   const amounts = only?.values.filter((value) => value.form === 'amount') ?? [];
   if (others.length > 0 || amounts.length === 0 || quantity.form === 'several') return [];

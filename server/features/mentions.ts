@@ -3,9 +3,9 @@ import { isEmpty, type Range, type Run, runSpan, type Span } from '../../grammar
 import type { Entry } from '../model/entry/entry.ts';
 import { nameAt, nameOf } from '../model/entry/name-lookup.ts';
 import { specNames } from '../model/entry/spec-names.ts';
-import { finished, type Steps } from '../model/snapshot/interruptible.ts';
-import { readingAt, touches } from '../model/snapshot/locate.ts';
-import type { Page, Reading } from '../model/snapshot/page.ts';
+import { type Interruptible, runToEnd } from '../model/snapshot/interruptible.ts';
+import { lineStateAt, touches } from '../model/snapshot/locate.ts';
+import type { LineState, Page } from '../model/snapshot/page.ts';
 import { keptByPage } from '../model/snapshot/per-page.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
@@ -33,17 +33,17 @@ export interface LocatedMention extends Mention {
 
 /** What the cursor stands on; undefined where that has no name. */
 export function mentionAt(snapshot: Snapshot, line: number, column: number): LocatedMention | undefined {
-  const reading = readingAt(snapshot, line);
+  const reading = lineStateAt(snapshot, line);
   const mention = reading && mentionsIn(reading).find(({ span }) => touches(span, column));
   return mention && { ...mention, at: line, range: onLine(line, mention.span) };
 }
 
 /** Every mention of it, in the order of lines. */
 export const mentionsOf = (snapshot: Snapshot, subject: Subject): readonly LocatedMention[] =>
-  finished(mentioning(snapshot, subject));
+  runToEnd(mentioning(snapshot, subject));
 
 /** As `mentionsOf`, a page a step. Pages that cannot name it are not read. */
-export function* mentioning(snapshot: Snapshot, subject: Subject): Steps<readonly LocatedMention[]> {
+export function* mentioning(snapshot: Snapshot, subject: Subject): Interruptible<readonly LocatedMention[]> {
   const found: LocatedMention[] = [];
   const mayName = namedOn(subject);
   for (const [index, page] of snapshot.pages.entries()) {
@@ -76,11 +76,11 @@ const mentionsOn = keptByPage((readings) =>
 );
 
 /** What one line names, in its order. */
-export function mentionsIn(reading: Reading): readonly Mention[] {
+export function mentionsIn(reading: LineState): readonly Mention[] {
   return named(reading).filter(({ name, span }) => name !== '' && span.to > span.from);
 }
 
-function named({ entry, before }: Reading): readonly Mention[] {
+function named({ entry, before }: LineState): readonly Mention[] {
   switch (entry.kind) {
     case 'setting':
     case 'reading':
@@ -130,16 +130,21 @@ function named({ entry, before }: Reading): readonly Mention[] {
 
 const NOWHERE = { ref: { page: 0, line: 0 }, date: undefined };
 
-type Around = Reading['before'];
+type MentionScope = LineState['before'];
 
-const quantityMention = (name: string, { words }: Around, span: Span, role: Mention['role']): Mention => ({
+const quantityMention = (
+  name: string,
+  { words }: MentionScope,
+  span: Span,
+  role: Mention['role'],
+): Mention => ({
   of: words.has(name) ? 'word' : 'quantity',
   name,
   span,
   role,
 });
 
-function trialMentions({ line }: Entry, around: Around): readonly Mention[] {
+function trialMentions({ line }: Entry, around: MentionScope): readonly Mention[] {
   const { syntax } = line;
   const runs: readonly Run[] = syntax.kind === 'trial' ? [syntax.knob, syntax.response] : [];
   return runs.flatMap((run) => {

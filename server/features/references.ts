@@ -1,6 +1,6 @@
 /** Every line about the same thing: the history of a setting or reading, the uses of a part, an item, a word of one's own. */
 import type { Position, Range } from '../../grammar/index.ts';
-import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type Mention, mentionAt, mentioning, type Subject } from './mentions.ts';
 
@@ -17,7 +17,7 @@ export function* referring(
   snapshot: Snapshot,
   subject: Subject,
   definitions: boolean,
-): Steps<readonly Range[]> {
+): Interruptible<readonly Range[]> {
   const mentions = yield* mentioning(snapshot, subject);
   return mentions.filter(({ role }) => definitions || role !== 'defines').map(({ range }) => range);
 }
@@ -26,7 +26,7 @@ export function* referring(
 export function* highlighting(
   snapshot: Snapshot,
   { line, character }: Position,
-): Steps<readonly Highlight[]> {
+): Interruptible<readonly Highlight[]> {
   const subject = mentionAt(snapshot, line, character);
   if (!subject) return [];
   const mentions = yield* mentioning(snapshot, subject);

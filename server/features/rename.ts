@@ -1,8 +1,8 @@
 /** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
 import type { Position, Range } from '../../grammar/index.ts';
-import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import { findQuantity } from '../trade/vocabulary/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';
 import { mentionAt, mentioning, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
@@ -35,7 +35,7 @@ interface Renaming {
   /** In the order of lines. */
   readonly edits: readonly TextEdit[];
   /** What the notebook gives then to those that use it. */
-  readonly given: Carried;
+  readonly given: State;
 }
 
 /**
@@ -48,7 +48,7 @@ export function* renaming(
   subject: Subject,
   newName: string,
   shared: Shared = snapshot.shared,
-): Steps<Renaming | Refusal> {
+): Interruptible<Renaming | Refusal> {
   const text = newName.trim();
   const name = text.toLowerCase().replace(/[\s-]+/g, ' ');
   if (!NAME.test(text))

@@ -1,7 +1,7 @@
 /** What is selected step by step from a cursor outwards: token, value, what is said of a place, line, trial, section. */
 import { comparePositions, type Position, type Range, type Span } from '../../grammar/index.ts';
 import type { Entry } from '../model/entry/entry.ts';
-import { lineCount, readingAt, touches } from '../model/snapshot/locate.ts';
+import { lineCount, lineStateAt, touches } from '../model/snapshot/locate.ts';
 import { stretchesOf } from '../model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { foldsOf } from './folding.ts';
@@ -9,7 +9,7 @@ import { onLine, wholeLines } from './ranges.ts';
 
 /** From the innermost to the whole text, each wider than the one before and around it. At least one. */
 export function selectionsAt(snapshot: Snapshot, position: Position): readonly Range[] {
-  const reading = readingAt(snapshot, position.line);
+  const reading = lineStateAt(snapshot, position.line);
   const whole = wholeLines(snapshot, 0, lineCount(snapshot) - 1);
   if (!reading) return [whole];
   const { line } = position;

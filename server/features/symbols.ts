@@ -1,10 +1,10 @@
 /** The outline of a notebook: its sections and sessions, and in each what its lines say. */
 import type { Range } from '../../grammar/index.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
-import type { Steps } from '../model/snapshot/interruptible.ts';
-import { pageReadings } from '../model/snapshot/locate.ts';
+import type { Interruptible } from '../model/snapshot/interruptible.ts';
+import { pageLines } from '../model/snapshot/locate.ts';
 import type { Page } from '../model/snapshot/page.ts';
-import { type Stretch, stretchesOf } from '../model/snapshot/section-ranges.ts';
+import { type SectionRange, stretchesOf } from '../model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { titleOf } from './entry-titles.ts';
 import { onLine, wholeLines } from './ranges.ts';
@@ -28,7 +28,7 @@ export function* symbolsOf(snapshot: Snapshot): Generator<OutlineSymbol> {
 }
 
 /** Works out what `symbolsOf` is made of, a page a step. */
-export function* outlineAhead(snapshot: Snapshot): Steps<void> {
+export function* prepareOutline(snapshot: Snapshot): Interruptible<void> {
   for (let page = 0; page < snapshot.pages.length; page++) {
     pageEntries(snapshot, page);
     yield;
@@ -52,12 +52,12 @@ export function* symbolsOfKinds(
   }
 }
 
-const sectionSymbol = (snapshot: Snapshot, stretch: Stretch): OutlineSymbol =>
+const sectionSymbol = (snapshot: Snapshot, stretch: SectionRange): OutlineSymbol =>
   headSymbol(snapshot, stretch, entriesOn(snapshot, stretch.pagesFrom, stretch.pagesTo));
 
 const headSymbol = (
   snapshot: Snapshot,
-  stretch: Stretch,
+  stretch: SectionRange,
   children: readonly OutlineSymbol[],
 ): OutlineSymbol => ({
   ...headOf(stretch),
@@ -66,7 +66,7 @@ const headSymbol = (
   children,
 });
 
-function headOf({ kind, title, date, clock }: Stretch): Pick<OutlineSymbol, 'name' | 'detail' | 'kind'> {
+function headOf({ kind, title, date, clock }: SectionRange): Pick<OutlineSymbol, 'name' | 'detail' | 'kind'> {
   const isSession = kind === 'session';
   return {
     name: isSession ? [date, title].filter(Boolean).join(' ') || 'session' : kind,
@@ -110,7 +110,7 @@ function pageEntries(snapshot: Snapshot, index: number): readonly PageEntry[] {
   const page = snapshot.pages[index] as Page;
   let entries = known.get(page);
   if (!entries) {
-    entries = pageReadings(snapshot, index).flatMap(({ entry }, line) => {
+    entries = pageLines(snapshot, index).flatMap(({ entry }, line) => {
       const title = titleOf(entry);
       return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
     });

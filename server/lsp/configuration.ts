@@ -14,7 +14,7 @@ export interface Configured {
   readonly follow: () => Promise<void>;
 }
 
-interface Around {
+interface ConfigurationDeps {
   readonly connection: Connection;
   readonly client: () => Client;
   readonly log: (message: string) => void;
@@ -26,7 +26,7 @@ interface Around {
 const SECTION = 'tappet';
 
 /** Asked for where the editor can be asked, each notebook for itself; taken as they are pushed, for all, where it cannot. */
-export function createConfigured({ connection, client, log, changed }: Around): Configured {
+export function createConfigured({ connection, client, log, changed }: ConfigurationDeps): Configured {
   const known = new Map<string, Promise<Settings>>();
   let pushed = DEFAULT_SETTINGS;
   const asked = async (uri: string): Promise<Settings> => {

@@ -25,7 +25,7 @@ export const TEXT_LOST: ProtocolDiagnostic & { readonly message: string } = {
     'A change could not be read here, so nothing is known of this notebook any more. What you typed is safe in the editor: close the notebook and open it again.',
 };
 
-export interface Found {
+interface DiagnosticsResult {
   readonly diagnostics: ProtocolDiagnostic[];
   /** Something is held back until the typing pauses. */
   readonly waits: boolean;
@@ -37,7 +37,7 @@ export function foundIn(
   { uri, snapshot, typed, fresh, edited }: Written,
   { levels, holdBack }: Settings,
   client: Client,
-): Found {
+): DiagnosticsResult {
   let waits = false;
   const leaveOut = (finding: LocatedFinding) => {
     const held = holdBack > 0 && isHeldBack(typed, mayWait, finding);

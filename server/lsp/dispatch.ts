@@ -11,7 +11,7 @@ import type { Coloured } from './semantic-token-results.ts';
 import type { Settings } from './settings.ts';
 import type { EveryReport } from './workspace/findings.ts';
 import type { Workspace } from './workspace/workspace.ts';
-import { pausing, taken } from './yielding.ts';
+import { pausing, runWithPauses } from './yielding.ts';
 
 export interface Server {
   readonly documents: Documents;
@@ -80,7 +80,7 @@ async function answerOf(
   const whyOutdated = () => (documents.get(document.uri)?.snapshot === snapshot ? undefined : outdated());
   const pause = pausing(() => whyCancelled() ?? whyOutdated());
   const settings = await server.settings(document.uri);
-  if (handler.ahead) await taken(handler.ahead(snapshot), pause);
+  if (handler.ahead) await runWithPauses(handler.ahead(snapshot), pause);
   const asked = { ...around, ...document, pause, document, settings };
   const answer = await handler.answer(asked, params);
   return whyOutdated() ?? answer;

@@ -5,9 +5,9 @@ import {
   HoverRequest,
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver';
-import { foldingAhead, foldsOf } from '../features/folding.ts';
-import { filesWanted, hoverAhead, hoverAt } from '../features/hover.ts';
-import { outlineAhead, symbolsOf } from '../features/symbols.ts';
+import { foldsOf, prepareFolding } from '../features/folding.ts';
+import { filesWanted, hoverAt, prepareHover } from '../features/hover.ts';
+import { prepareOutline, symbolsOf } from '../features/symbols.ts';
 import { findSymbols, listedIn } from '../features/workspace-symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toHover, toWorkspaceSymbol } from './convert.ts';
 import type { OpenDocument } from './documents.ts';
@@ -19,13 +19,13 @@ import { NAVIGATION } from './requests/navigation.ts';
 import { RENAMING } from './requests/renaming.ts';
 import { WHILE_TYPING } from './requests/typing.ts';
 import { WRITING } from './requests/writing.ts';
-import { allOf, taken } from './yielding.ts';
+import { mapWithPauses, runWithPauses } from './yielding.ts';
 
 export const HANDLERS: readonly Handler[] = [
   aboutNotebook({
     request: HoverRequest.type,
     capability: { hoverProvider: true },
-    ahead: hoverAhead,
+    ahead: prepareHover,
     run: async ({ snapshot, settings, uri, readFile }, { position }) => {
       const files = await filesFor(filesWanted(snapshot, position.line), uri, readFile);
       return hoverAt(snapshot, position, settings.units, files);
@@ -35,22 +35,22 @@ export const HANDLERS: readonly Handler[] = [
   aboutNotebook({
     request: FoldingRangeRequest.type,
     capability: { foldingRangeProvider: true },
-    ahead: foldingAhead,
+    ahead: prepareFolding,
     run: ({ snapshot }) => foldsOf(snapshot),
     convert: (folds) => folds.map(toFoldingRange),
   }),
   aboutNotebook({
     request: DocumentSymbolRequest.type,
     capability: { documentSymbolProvider: true },
-    ahead: outlineAhead,
-    run: ({ snapshot, pause }) => allOf(symbolsOf(snapshot), toDocumentSymbol, pause),
+    ahead: prepareOutline,
+    run: ({ snapshot, pause }) => mapWithPauses(symbolsOf(snapshot), toDocumentSymbol, pause),
     convert: (symbols) => symbols,
   }),
   aboutWorkspace({
     request: WorkspaceSymbolRequest.type,
     capability: { workspaceSymbolProvider: true },
     run: async ({ notebooks, workspace, pause }, { query }) => {
-      for (const { snapshot } of notebooks()) await taken(outlineAhead(snapshot), pause);
+      for (const { snapshot } of notebooks()) await runWithPauses(prepareOutline(snapshot), pause);
       await workspace.whenUpToDate();
       return findSymbols([...[...notebooks()].map(listedOpen), ...workspace.closed()], query);
     },

@@ -15,7 +15,7 @@ const SOON = 20;
 /** In place of a uri: an editor that is to ask again asks about all. */
 const EVERY = '';
 
-export interface Around {
+interface PublishDeps {
   readonly documents: Documents;
   readonly workspace: Pick<Workspace, 'whenUsedRead'>;
   readonly settings: (uri: string) => Promise<Settings>;
@@ -39,7 +39,7 @@ export interface Publisher {
 /** `isLast`: nothing else has been put off since. */
 type Act = (uri: string, isLast: () => boolean) => void | Promise<void>;
 
-export function createPublisher(around: Around): Publisher {
+export function createPublisher(around: PublishDeps): Publisher {
   const { documents, workspace, settings, client, send, askAgain, log } = around;
   const timers = new Map<string, ReturnType<typeof setTimeout>>();
   const later = (uri: string, after: number, act: Act) => {

@@ -1,6 +1,6 @@
 /** The form of a row of the table of handlers: `run` asks a feature in its own terms, `convert` says the answer in the protocol's. */
 import type { ProtocolRequestType, ServerCapabilities, TextDocumentIdentifier } from 'vscode-languageserver';
-import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import type { Client } from './client.ts';
 import type { OpenDocument } from './documents.ts';
@@ -44,7 +44,7 @@ export interface NotebookAsked extends Surroundings {
 export type Handler = { readonly method: string; readonly capability: ServerCapabilities } & (
   | {
       readonly about: 'notebook';
-      readonly ahead: Ahead | undefined;
+      readonly ahead: Prepare | undefined;
       readonly withUsed: boolean;
       readonly answer: (asked: NotebookAsked, params: unknown) => unknown;
     }
@@ -52,15 +52,15 @@ export type Handler = { readonly method: string; readonly capability: ServerCapa
 );
 
 /** What is worked out of a notebook before it is asked, and kept with its pages, so that the answer itself takes no time. */
-type Ahead = (snapshot: Snapshot) => Steps<void>;
+type Prepare = (snapshot: Snapshot) => Interruptible<void>;
 
 interface OfNotebook {
-  readonly ahead?: Ahead;
+  readonly ahead?: Prepare;
   /** It waits for what the notebook uses to be read; it must not name places, since the text may change meanwhile. */
   readonly withUsed?: boolean;
 }
 
-interface Row<Asked, Params, Answer, Result> {
+interface RequestRow<Asked, Params, Answer, Result> {
   // biome-ignore lint/suspicious/noExplicitAny: what a request reports on the way does not matter here
   readonly request: ProtocolRequestType<Params, Result, any, any, any>;
   readonly capability: ServerCapabilities;
@@ -73,18 +73,18 @@ export function aboutNotebook<
   Params extends { readonly textDocument: TextDocumentIdentifier },
   Answer,
   Result,
->(row: Row<NotebookAsked, Params, Answer, Result> & OfNotebook): Handler {
+>(row: RequestRow<NotebookAsked, Params, Answer, Result> & OfNotebook): Handler {
   return { ...wired(row), about: 'notebook', ahead: row.ahead, withUsed: row.withUsed ?? false };
 }
 
 /** A row about no notebook by name. */
 export function aboutWorkspace<Params, Answer, Result>(
-  row: Row<Surroundings, Params, Answer, Result>,
+  row: RequestRow<Surroundings, Params, Answer, Result>,
 ): Handler {
   return { ...wired(row), about: 'workspace' };
 }
 
-function wired<Asked, Params, Answer, Result>(row: Row<Asked, Params, Answer, Result>) {
+function wired<Asked, Params, Answer, Result>(row: RequestRow<Asked, Params, Answer, Result>) {
   const { request, capability, run, convert } = row;
   const answer = async (asked: Asked, params: unknown) => convert(await run(asked, params as Params), asked);
   return { method: request.method, capability, answer };

@@ -1,6 +1,6 @@
 /** Long answers let whatever came meanwhile go first, and end where nobody waits for them any more. */
 import type { ResponseError } from 'vscode-languageserver';
-import type { Steps } from '../model/snapshot/interruptible.ts';
+import type { Interruptible } from '../model/snapshot/interruptible.ts';
 
 /** To be called between two steps of long work: comes back at once, or after a while, or throws since the work is not wanted. */
 export type Pause = () => Promise<void>;
@@ -13,7 +13,7 @@ export function pausing(whyNot: () => ResponseError<void> | undefined): Pause {
   let since = Date.now();
   return async () => {
     if (Date.now() - since < LONGEST_STRETCH) return;
-    await othersFirst();
+    await yieldToEventLoop();
     since = Date.now();
     const unwanted = whyNot();
     if (unwanted) throw unwanted;
@@ -21,10 +21,10 @@ export function pausing(whyNot: () => ResponseError<void> | undefined): Pause {
 }
 
 /** For work that no request waits for: only lets others go first. */
-export const politely = (): Pause => pausing(() => undefined);
+export const pauseOnly = (): Pause => pausing(() => undefined);
 
 /** All steps, with pauses between them. */
-export async function taken<T>(steps: Steps<T>, pause: Pause): Promise<T> {
+export async function runWithPauses<T>(steps: Interruptible<T>, pause: Pause): Promise<T> {
   let step = steps.next();
   while (!step.done) {
     await pause();
@@ -34,7 +34,7 @@ export async function taken<T>(steps: Steps<T>, pause: Pause): Promise<T> {
 }
 
 /** Each item made into something else, with pauses between them. */
-export async function allOf<From, To>(
+export async function mapWithPauses<From, To>(
   items: Iterable<From>,
   made: (item: From) => To,
   pause: Pause,
@@ -48,4 +48,4 @@ export async function allOf<From, To>(
 }
 
 /** Lets whatever came meanwhile go first. */
-export const othersFirst = () => new Promise((resolve) => setTimeout(resolve, 0));
+export const yieldToEventLoop = () => new Promise((resolve) => setTimeout(resolve, 0));

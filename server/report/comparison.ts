@@ -1,12 +1,17 @@
 /** Two moments of a notebook beside each other: settings, totals, readings under the same conditions, what was opened and done. */
 
-import { type Changed, everyChange, stepText, stoodText } from '../analysis/evidence/setup-changes.ts';
+import {
+  type Changed,
+  everyChange,
+  settingOrWordsText,
+  stepText,
+} from '../analysis/evidence/setup-changes.ts';
 import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
-import { differenceText, saidText } from '../model/entry/as-written.ts';
-import { type Stretch, sessionsOf } from '../model/snapshot/section-ranges.ts';
+import { differenceText, statementText } from '../model/entry/as-written.ts';
+import { type SectionRange, sessionsOf } from '../model/snapshot/section-ranges.ts';
 import { carriedAfter, carriedBefore, keptBefore } from '../model/snapshot/session-state.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
-import type { Carried, OpenItem } from '../model/state/state.ts';
+import type { OpenItem, State } from '../model/state/state.ts';
 import { formatValue } from '../trade/measure/format.ts';
 import { exact, middle } from '../trade/measure/interval.ts';
 
@@ -46,26 +51,26 @@ export function comparisonOf(
 ): Comparison | { readonly problem: string } {
   const session = sessionsOf(snapshot).findLast(({ from }) => from <= line);
   if (!session) return { problem: 'There is no session above this line.' };
-  const after = { name: nameOf(session), carried: carriedAfter(snapshot, session) };
+  const after = { name: nameOf(session), state: carriedAfter(snapshot, session) };
   if (against === 'before') {
-    const carried = carriedBefore(snapshot, session);
+    const state = carriedBefore(snapshot, session);
     // Readings belong to their session: those of the session before it.
     const readings = previous(snapshot, session)?.readings;
-    return compared({ name: 'what stood before', carried }, after, readings);
+    return compared({ name: 'what stood before', state }, after, readings);
   }
   const other = against === 'kept' ? keptBefore(snapshot, session) : sessionAt(snapshot, against);
   if (!other) return { problem: 'No session above this one is marked with "keep".' };
-  const carried = carriedAfter(snapshot, other);
-  return compared({ name: nameOf(other), carried }, after, carried.readings);
+  const state = carriedAfter(snapshot, other);
+  return compared({ name: nameOf(other), state }, after, state.readings);
 }
 
 interface Side {
   readonly name: string;
-  readonly carried: Carried;
+  readonly state: State;
 }
 
-function compared(before: Side, after: Side, readings: Carried['readings'] = new Map()): Comparison {
-  const [was, is] = [before.carried, after.carried];
+function compared(before: Side, after: Side, readings: State['readings'] = new Map()): Comparison {
+  const [was, is] = [before.state, after.state];
   return {
     notebook: is.notebook,
     before: before.name,
@@ -78,22 +83,23 @@ function compared(before: Side, after: Side, readings: Carried['readings'] = new
   };
 }
 
-const sessionAt = (snapshot: Snapshot, line: number): Stretch | undefined =>
+const sessionAt = (snapshot: Snapshot, line: number): SectionRange | undefined =>
   sessionsOf(snapshot).find(({ from, to }) => from <= line && line < to);
 
-function previous(snapshot: Snapshot, session: Stretch): Carried | undefined {
+function previous(snapshot: Snapshot, session: SectionRange): State | undefined {
   const before = sessionsOf(snapshot).findLast(({ to }) => to <= session.from);
   return before && carriedAfter(snapshot, before);
 }
 
-const nameOf = ({ date, title }: Stretch): string => [date, title].filter(Boolean).join(' ') || 'session';
+const nameOf = ({ date, title }: SectionRange): string =>
+  [date, title].filter(Boolean).join(' ') || 'session';
 
 function settingRow(change: Changed): ComparedRow {
   const { name, place, before, after } = change;
   return {
     name: named(name, place),
-    before: before === undefined ? undefined : stoodText(before),
-    after: after === undefined ? undefined : stoodText(after),
+    before: before === undefined ? undefined : settingOrWordsText(before),
+    after: after === undefined ? undefined : settingOrWordsText(after),
     change: stepText(change),
   };
 }
@@ -101,7 +107,7 @@ function settingRow(change: Changed): ComparedRow {
 const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
 
 /** Those that differ. */
-function totalRows(was: Carried, is: Carried): readonly ComparedRow[] {
+function totalRows(was: State, is: State): readonly ComparedRow[] {
   const [before, after] = [totalsByName(was), totalsByName(is)];
   return [...new Set([...before.keys(), ...after.keys()])].flatMap((name) => {
     const row = totalRow(name, before.get(name), after.get(name));
@@ -109,8 +115,8 @@ function totalRows(was: Carried, is: Carried): readonly ComparedRow[] {
   });
 }
 
-const totalsByName = (carried: Carried): ReadonlyMap<string, Derived> =>
-  new Map(totalsOf(carried).given.map((total) => [total.name, total]));
+const totalsByName = (state: State): ReadonlyMap<string, Derived> =>
+  new Map(totalsOf(state).given.map((total) => [total.name, total]));
 
 function totalRow(name: string, was: Derived | undefined, is: Derived | undefined): ComparedRow {
   const [before, after] = [was, is].map((total) => total && formatValue(total.value, total.unit));
@@ -125,16 +131,16 @@ function stepBetween({ value: was }: Derived, { value: is, unit }: Derived): str
 }
 
 /** The last of each kind that both sessions took. */
-function readingRows(was: Carried['readings'], is: Carried['readings']): readonly ComparedRow[] {
-  return [...is].flatMap(([key, { quantity, said }]): ComparedRow[] => {
-    const before = was.get(key)?.said;
+function readingRows(was: State['readings'], is: State['readings']): readonly ComparedRow[] {
+  return [...is].flatMap(([key, { quantity, statement: said }]): ComparedRow[] => {
+    const before = was.get(key)?.statement;
     if (!before) return [];
     const isOne = said.values.length === 1 && before.values.length === 1;
     return [
       {
         name: named(quantity.name, said.place?.text),
-        before: saidText(before, quantity.unit),
-        after: saidText(said, quantity.unit),
+        before: statementText(before, quantity.unit),
+        after: statementText(said, quantity.unit),
         change: isOne ? differenceText(before.values[0], said.values[0], quantity.unit) : undefined,
       },
     ];

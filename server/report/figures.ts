@@ -1,6 +1,6 @@
 /** All that is worked out at a moment as rows: each figure in words and in numbers, with its working and its lines. */
 
-import type { Figure, Moment, Plot, Topic } from '../analysis/figure.ts';
+import type { Figure, FigureContext, Plot, Topic } from '../analysis/figure.ts';
 import { allFigures } from '../analysis/figures.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import type { Standing } from '../trade/vocabulary/quantity.ts';
@@ -46,7 +46,10 @@ export interface PlotAxis {
 }
 
 /** In the order of the table of workings, but for those of the names in `but`. */
-export function figureRows(moment: Moment, but: ReadonlySet<string> = new Set()): readonly FigureRow[] {
+export function figureRows(
+  moment: FigureContext,
+  but: ReadonlySet<string> = new Set(),
+): readonly FigureRow[] {
   return allFigures(moment)
     .filter(({ topic, name }) => topic !== 'timing' || !but.has(name))
     .map((figure) => figureRow(moment.snapshot, figure));

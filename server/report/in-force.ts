@@ -2,13 +2,13 @@
 
 import { logsWanted } from '../analysis/road/log.ts';
 import { cautionsOfSession } from '../analysis/upkeep/cautions.ts';
-import { saidText, valueText } from '../model/entry/as-written.ts';
+import { statementText, valueText } from '../model/entry/as-written.ts';
 import type { Origin } from '../model/entry/entry.ts';
-import { readingAt } from '../model/snapshot/locate.ts';
+import { lineStateAt } from '../model/snapshot/locate.ts';
 import type { Files } from '../model/snapshot/named-files.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { settingText } from '../model/state/setting-text.ts';
-import type { Carried, InForce, Stated } from '../model/state/state.ts';
+import type { Declared, SettingInForce, State } from '../model/state/state.ts';
 import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
 import type { PartKind } from '../trade/vocabulary/quantity.ts';
 import { VOCABULARY } from '../trade/vocabulary/vocabulary.ts';
@@ -87,40 +87,40 @@ interface CheckRow {
 
 /** What holds after `line` (from zero, within the notebook). `files`: those of `logsAt`, where somebody read them. */
 export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InForceReport {
-  const carried = readingAt(snapshot, line)?.after;
-  if (!carried) throw new RangeError(`line ${line} is not in the notebook`);
+  const state = lineStateAt(snapshot, line)?.after;
+  if (!state) throw new RangeError(`line ${line} is not in the notebook`);
   const where = (origin: Origin) => whereOf(snapshot, origin);
-  const { session, kept } = carried;
-  const totals = totalRows(snapshot, carried);
+  const { session, keptSession: kept } = state;
+  const totals = totalRows(snapshot, state);
   const names = new Set(totals.given.map(({ name }) => name));
   return {
-    notebook: carried.notebook,
+    notebook: state.notebook,
     line,
     session: session && { date: session.date, title: session.title },
-    settings: settingRows(carried, where),
-    parts: partRows(carried, where),
-    items: itemRows(carried, where),
-    checks: checkRows(carried, where),
-    rechecks: recheckRows(carried, where),
-    limits: statedRows(carried.limits, where),
-    targets: statedRows(carried.targets, where),
+    settings: settingRows(state, where),
+    parts: partRows(state, where),
+    items: itemRows(state, where),
+    checks: checkRows(state, where),
+    rechecks: recheckRows(state, where),
+    limits: statedRows(state.limits, where),
+    targets: statedRows(state.targets, where),
     totals,
-    figures: figureRows({ carried, snapshot, line, ...(files && { files }) }, names),
+    figures: figureRows({ state, snapshot, line, ...(files && { files }) }, names),
     cautions: cautionsOfSession(snapshot, line).map(({ work, text }) => ({ work, text })),
     kept: kept && where(kept.by),
-    sinceKept: sinceKept(snapshot, line, carried),
+    sinceKept: sinceKept(snapshot, line, state),
   };
 }
 
 /** The paths of the logs that the figures at a line tell of, as the notebook writes them. */
 export function logsAt(snapshot: Snapshot, line: number): readonly string[] {
-  const carried = readingAt(snapshot, line)?.after;
-  return carried ? logsWanted({ carried, snapshot, line }) : [];
+  const state = lineStateAt(snapshot, line)?.after;
+  return state ? logsWanted({ state, snapshot, line }) : [];
 }
 
 type Locate = (origin: Origin) => Where;
 
-function settingRows({ settings }: Carried, where: Locate): readonly SettingRow[] {
+function settingRows({ settings }: State, where: Locate): readonly SettingRow[] {
   return [...settings.values()].toSorted(inTradeOrder).map((setting) => ({
     name: named(setting.quantity.name, setting.place),
     value: settingText(setting),
@@ -131,16 +131,16 @@ function settingRows({ settings }: Carried, where: Locate): readonly SettingRow[
 
 const RANK = new Map(VOCABULARY.map((quantity, i) => [quantity.name, i]));
 
-const rank = ({ quantity }: InForce): number => RANK.get(quantity.name) ?? RANK.size;
+const rank = ({ quantity }: SettingInForce): number => RANK.get(quantity.name) ?? RANK.size;
 
-const inTradeOrder = (a: InForce, b: InForce): number =>
+const inTradeOrder = (a: SettingInForce, b: SettingInForce): number =>
   rank(a) - rank(b) || compare(a.quantity.name, b.quantity.name) || compare(a.place, b.place);
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
 
-function partRows({ fitted, parts }: Carried, where: Locate): readonly PartRow[] {
+function partRows({ fitted, parts }: State, where: Locate): readonly PartRow[] {
   return [...fitted].map(([kind, { name, written, by }]) => ({
     kind,
     name: written,
@@ -149,11 +149,11 @@ function partRows({ fitted, parts }: Carried, where: Locate): readonly PartRow[]
   }));
 }
 
-function itemRows({ items }: Carried, where: Locate): readonly ItemRow[] {
+function itemRows({ items }: State, where: Locate): readonly ItemRow[] {
   return [...items].map(([id, { word, text, safety, by }]) => ({ word, id, text, safety, where: where(by) }));
 }
 
-function checkRows({ due, checks }: Carried, where: Locate): readonly CheckRow[] {
+function checkRows({ checksDue: due, checks }: State, where: Locate): readonly CheckRow[] {
   const why = (name: string) => ROAD_CHECKS.find((check) => check.name === name)?.why;
   const bad = [...checks].filter(([, check]) => !check.ok);
   return [
@@ -164,7 +164,7 @@ function checkRows({ due, checks }: Carried, where: Locate): readonly CheckRow[]
   ];
 }
 
-function recheckRows({ rechecks }: Carried, where: Locate): readonly NamedRow[] {
+function recheckRows({ rechecks }: State, where: Locate): readonly NamedRow[] {
   return [...rechecks].map(([name, { after, again, by }]) => ({
     name,
     value: `${again ? 'every' : 'after'} ${valueText(after, undefined)}`,
@@ -172,10 +172,10 @@ function recheckRows({ rechecks }: Carried, where: Locate): readonly NamedRow[] 
   }));
 }
 
-function statedRows(stated: ReadonlyMap<string, Stated>, where: Locate): readonly NamedRow[] {
-  return [...stated.values()].map(({ quantity, said, text, by }) => ({
+function statedRows(stated: ReadonlyMap<string, Declared>, where: Locate): readonly NamedRow[] {
+  return [...stated.values()].map(({ quantity, statement: said, text, by }) => ({
     name: named(quantity.name, said.place?.text),
-    value: text ?? saidText(said, quantity.unit),
+    value: text ?? statementText(said, quantity.unit),
     where: where(by),
   }));
 }

@@ -4,25 +4,25 @@ import { sessionsOf } from '../model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
 /** A line from zero, or what is wrong with what was asked. */
-export type Moment = { readonly line: number } | { readonly problem: string };
+export type ReportLine = { readonly line: number } | { readonly problem: string };
 
 /** The last line of the notebook. */
 export const endOf = (snapshot: Snapshot): number => lineCount(snapshot) - 1;
 
 /** `17` is the 17th line, `2026-05-02` the last line of that day's last session. Never throws. */
-export function momentOf(snapshot: Snapshot, asked: string): Moment {
+export function momentOf(snapshot: Snapshot, asked: string): ReportLine {
   if (/^\d+$/.test(asked)) return lineMoment(snapshot, Number(asked));
   if (/^\d{4}-\d{2}-\d{2}$/.test(asked)) return dateMoment(snapshot, asked);
   return { problem: `"${asked}" is neither a line number (17) nor a date (2026-05-02)` };
 }
 
-function lineMoment(snapshot: Snapshot, line: number): Moment {
+function lineMoment(snapshot: Snapshot, line: number): ReportLine {
   const count = lineCount(snapshot);
   if (line >= 1 && line <= count) return { line: line - 1 };
   return { problem: `there is no line ${line}: the notebook has lines 1 to ${count}` };
 }
 
-function dateMoment(snapshot: Snapshot, date: string): Moment {
+function dateMoment(snapshot: Snapshot, date: string): ReportLine {
   const sessions = sessionsOf(snapshot);
   const session = sessions.findLast((each) => each.date === date);
   if (session) return { line: session.to - 1 };

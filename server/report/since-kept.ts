@@ -1,10 +1,15 @@
 /** What is set otherwise than at the last session marked to keep: the first question when an engine got worse. */
 
-import { type Changed, changesBetween, stepText, stoodText } from '../analysis/evidence/setup-changes.ts';
+import {
+  type Changed,
+  changesBetween,
+  settingOrWordsText,
+  stepText,
+} from '../analysis/evidence/setup-changes.ts';
 import { sessionsOf } from '../model/snapshot/section-ranges.ts';
 import { carriedAfter, keptBefore, sameKeep } from '../model/snapshot/session-state.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import { type Where, whereOf } from './where.ts';
 
 export interface ChangeRow {
@@ -19,17 +24,17 @@ export interface ChangeRow {
 }
 
 /** Against the last kept session above the one of the line; empty where that line's own session is the kept one. */
-export function sinceKept(snapshot: Snapshot, line: number, carried: Carried): readonly ChangeRow[] {
+export function sinceKept(snapshot: Snapshot, line: number, state: State): readonly ChangeRow[] {
   const session = sessionsOf(snapshot).findLast(({ from }) => from <= line);
   const kept = session && keptBefore(snapshot, session);
-  if (!kept || !sameKeep(carried.kept, carriedAfter(snapshot, kept).kept)) return [];
-  return changesBetween(carriedAfter(snapshot, kept), carried).map((change) => rowOf(snapshot, change));
+  if (!kept || !sameKeep(state.keptSession, carriedAfter(snapshot, kept).keptSession)) return [];
+  return changesBetween(carriedAfter(snapshot, kept), state).map((change) => rowOf(snapshot, change));
 }
 
 const rowOf = (snapshot: Snapshot, change: Changed): ChangeRow => ({
   name: [change.name, change.place].filter(Boolean).join(' '),
-  before: change.before && stoodText(change.before),
-  after: change.after && stoodText(change.after),
+  before: change.before && settingOrWordsText(change.before),
+  after: change.after && settingOrWordsText(change.after),
   change: stepText(change),
   where: change.by && whereOf(snapshot, change.by),
 });

@@ -2,7 +2,7 @@
 
 import { type Derived, type Lacking, totalsOf } from '../analysis/ignition/timing-totals.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
-import type { Carried } from '../model/state/state.ts';
+import type { State } from '../model/state/state.ts';
 import { formatValue } from '../trade/measure/format.ts';
 import { type Where, whereOf } from './where.ts';
 
@@ -32,8 +32,8 @@ export interface TotalRows {
 }
 
 /** The totals with the lines of their inputs, from zero. */
-export function totalRows(snapshot: Snapshot, carried: Carried): TotalRows {
-  const { given, lacking } = totalsOf(carried);
+export function totalRows(snapshot: Snapshot, state: State): TotalRows {
+  const { given, lacking } = totalsOf(state);
   return { given: given.map((derived) => totalRow(snapshot, derived)), lacking };
 }
 

@@ -60,7 +60,7 @@ import { unclosedQuote } from './notation/unclosed-quote.ts';
 import { unknownFlag } from './notation/unknown-flag.ts';
 import { unknownSign } from './notation/unknown-sign.ts';
 import { unreadable } from './notation/unreadable.ts';
-import { coolerOrderRule } from './parts/cooler-order.ts';
+import { coolerOrder } from './parts/cooler-order.ts';
 import { notFitted } from './parts/not-fitted.ts';
 import { portConnectedAndCapped } from './parts/port-connected-and-capped.ts';
 import { portDoubled } from './parts/port-doubled.ts';
@@ -95,7 +95,7 @@ import { wantWithoutResponse } from './trials/want-without-response.ts';
 import { wantWithoutRows } from './trials/want-without-rows.ts';
 import { degreesMixedUp } from './units/degrees-mixed-up.ts';
 import { missingUnit } from './units/missing-unit.ts';
-import { outsideBandRule } from './units/outside-band.ts';
+import { outsideBand } from './units/outside-band.ts';
 import { tenTimes } from './units/ten-times.ts';
 import { unitsMixedUp } from './units/units-mixed-up.ts';
 import { unknownUnit } from './units/unknown-unit.ts';
@@ -152,7 +152,7 @@ const ROWS: readonly Rule[] = [
   degreesMixedUp,
   unitsMixedUp,
   tenTimes,
-  outsideBandRule,
+  outsideBand,
   overLimit,
   totalOverLimit,
   totalOverUsual,
@@ -199,7 +199,7 @@ const ROWS: readonly Rule[] = [
   portConnectedAndCapped,
   portOpen,
   portUnsaid,
-  coolerOrderRule,
+  coolerOrder,
   recheckDue,
   speedNotPossible,
   tyreUnreadable,

@@ -19,7 +19,7 @@ import { renamableAt } from '../../server/features/rename.ts';
 import { selectionsAt } from '../../server/features/selection-ranges.ts';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
-import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
 import { lineCount } from '../../server/model/snapshot/locate.ts';
 import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
@@ -38,8 +38,8 @@ const ASKED: Readonly<Record<string, Ask>> = {
   completion: (snapshot, at) => suggestionsAt(snapshot, at, { today: TODAY }),
   definition: definitionAt,
   references: (snapshot, { line, character }) =>
-    finished(referring(snapshot, mentionAt(snapshot, line, character) as Subject, true)),
-  highlight: (snapshot, at) => finished(highlighting(snapshot, at)),
+    runToEnd(referring(snapshot, mentionAt(snapshot, line, character) as Subject, true)),
+  highlight: (snapshot, at) => runToEnd(highlighting(snapshot, at)),
   'prepare rename': renamableAt,
   'selection ranges': selectionsAt,
   'code actions': (snapshot, at) =>

@@ -1,7 +1,7 @@
 /** Entries as text that can be compared: values in the word's own unit, the wording of remarks left out. */
 import { parseLine } from '../../grammar/index.ts';
-import type { Entry, Said, SectionKind } from '../../server/model/entry/entry.ts';
-import { entryOf } from '../../server/model/entry/read-entry.ts';
+import type { Entry, SectionKind, Statement } from '../../server/model/entry/entry.ts';
+import { readEntry } from '../../server/model/entry/read-entry.ts';
 import type { Amount, Value } from '../../server/model/entry/value.ts';
 import { convertInterval, unitById } from '../../server/trade/measure/units.ts';
 import type { Quantity } from '../../server/trade/vocabulary/quantity.ts';
@@ -15,7 +15,7 @@ export interface Placed {
 export function placed(lines: readonly string[], first: SectionKind = 'session'): readonly Placed[] {
   let section = first;
   return lines.map((text) => {
-    const entry = entryOf(parseLine(text), {
+    const entry = readEntry(parseLine(text), {
       section,
       words: new Map(),
       specs: new Map(),
@@ -42,7 +42,9 @@ function keys(entry: Entry): readonly string[] {
     case 'limit':
     case 'target': {
       const { kind, quantity } = entry;
-      return entry.said.map((said) => `${at}${kind} ${quantity.name}${saidKey(said, quantity, entry.text)}`);
+      return entry.statements.map(
+        (said) => `${at}${kind} ${quantity.name}${saidKey(said, quantity, entry.text)}`,
+      );
     }
     case 'session':
       return [`session ${entry.date}`];
@@ -70,7 +72,7 @@ const GEARS = new Map(
     .map(([word, full]) => [word as string, full ?? (word as string)]),
 );
 
-function saidKey(said: Said, quantity: Quantity, text: string | undefined): string {
+function saidKey(said: Statement, quantity: Quantity, text: string | undefined): string {
   const values = said.values.map((value) => valueKey(value, quantity));
   const points = said.points.map(
     ({ value, at }) => `${amountKey(value, quantity)}@${amountKey(at, undefined)}`,
@@ -78,7 +80,7 @@ function saidKey(said: Said, quantity: Quantity, text: string | undefined): stri
   const conditions = said.conditions.flatMap(({ value }) =>
     value ? [`@${amountKey(value, undefined).replace(/ $| rpm$/, '')}`] : [],
   );
-  const gears = said.heard.flatMap((word) => GEARS.get(word) ?? []);
+  const gears = said.qualifiers.flatMap((word) => GEARS.get(word) ?? []);
   const known = quantity.form === 'text' ? textKey(text ?? '', quantity) : '';
   const numbers = quantity.form === 'text' ? [] : values;
   const pieces = [known, ...numbers, ...points, ...conditions.sort(), ...new Set(gears)].filter(Boolean);

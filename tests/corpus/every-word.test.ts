@@ -5,8 +5,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseLine } from '../../grammar/index.ts';
 import { unaccounted } from '../../server/model/entry/every-word-counts.ts';
-import { entryOf } from '../../server/model/entry/read-entry.ts';
-import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { readEntry } from '../../server/model/entry/read-entry.ts';
+import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import { CHANGES, COMPARISONS, TROUBLES, WANTS } from '../../server/model/spoken/lexicon.ts';
 import { readSpoken } from '../../server/model/spoken/read.ts';
 import { openNotebook } from '../../server/rules/check.ts';
@@ -22,7 +22,7 @@ const samples = readdirSync(join(root, 'samples'))
   .map((name) => [name, readFileSync(join(root, 'samples', name), 'utf8')] as const);
 
 const leftIn = (text: string): readonly string[] =>
-  [...readingsBetween(openNotebook(text))].flatMap(({ entry, before }) =>
+  [...linesBetween(openNotebook(text))].flatMap(({ entry, before }) =>
     (entry.kind === 'unknown' ? [] : unaccounted(entry, before.section)).map(
       (word) => `${entry.line.text.trim()}: ${word.text}`,
     ),
@@ -45,7 +45,7 @@ const LEFT: readonly (readonly [text: string, left: string])[] = [
 
 describe('a word that is no part of the meaning', () => {
   test.each(LEFT)('%s', (text, left) => {
-    const entry = entryOf(parseLine(text), {
+    const entry = readEntry(parseLine(text), {
       section: 'session',
       words: new Map(),
       specs: new Map(),
@@ -61,7 +61,7 @@ const HABITS = { units: 'us', cylinders: 8 } as const;
 
 /** What a line would leave in force: read as it stands, or as plain speech where that reads one thing. */
 function stored(text: string): readonly string[] {
-  const entry = entryOf(parseLine(text), AROUND);
+  const entry = readEntry(parseLine(text), AROUND);
   const isRead =
     entry.kind !== 'unknown' && entry.kind !== 'row' && unaccounted(entry, 'session').length === 0;
   if (isRead) return keysOf([text]);

@@ -1,7 +1,7 @@
 /** Runs the corpus: each line where it stands, after what the lines above it mean. */
 import { parseLine } from '../../grammar/index.ts';
 import { unaccounted } from '../../server/model/entry/every-word-counts.ts';
-import { entryOf } from '../../server/model/entry/read-entry.ts';
+import { readEntry } from '../../server/model/entry/read-entry.ts';
 import type { Habits, SpokenReading } from '../../server/model/spoken/habits.ts';
 import { readSpoken } from '../../server/model/spoken/read.ts';
 import { keysOf, placed } from './entries.ts';
@@ -46,7 +46,7 @@ function habitsOf(row: Row, above: readonly string[]): Habits {
   const used = new Map<string, string>();
   for (const { entry } of placed(above))
     if (entry.kind === 'setting' || entry.kind === 'reading')
-      for (const value of entry.said.flatMap(({ values }) => values))
+      for (const value of entry.statements.flatMap(({ values }) => values))
         if (value.form === 'amount' && value.unit) used.set(entry.quantity.name, value.unit.symbol);
   return {
     units: row.set === 'us' ? 'us' : row.set === 'uk' ? 'imperial' : 'metric',
@@ -62,7 +62,7 @@ function habitsOf(row: Row, above: readonly string[]): Habits {
 const AROUND = { section: 'session', words: new Map(), specs: new Map(), inConflict: false } as const;
 
 function read(row: Row, above: readonly string[]): Result['reading'] {
-  const entry = entryOf(parseLine(row.text), AROUND);
+  const entry = readEntry(parseLine(row.text), AROUND);
   if (entry.kind !== 'unknown' && entry.kind !== 'row' && unaccounted(entry, 'session').length === 0)
     return { status: 'read', as: [row.text] };
   return readSpoken(row.text, AROUND, habitsOf(row, above));

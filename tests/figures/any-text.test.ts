@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { allFigures, figuresAbout } from '../../server/analysis/figures.ts';
-import { lineCount, readingAt, textOf } from '../../server/model/snapshot/locate.ts';
+import { lineCount, lineStateAt, textOf } from '../../server/model/snapshot/locate.ts';
 import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { VOCABULARY } from '../../server/trade/vocabulary/vocabulary.ts';
@@ -37,9 +37,9 @@ const WORDS = ['trial', 'session', 'port', 'spec', 'recheck', ...VOCABULARY.map(
 
 /** What the figures say, without the ids of lines. */
 function saidAt(snapshot: Snapshot, line: number): readonly string[] {
-  const carried = readingAt(snapshot, line)?.after;
-  if (!carried) return [];
-  const figures = allFigures({ carried, snapshot, line });
+  const state = lineStateAt(snapshot, line)?.after;
+  if (!state) return [];
+  const figures = allFigures({ state, snapshot, line });
   return figures.map(({ name, text, working, rows }) => JSON.stringify([name, text, working, rows]));
 }
 
@@ -53,8 +53,8 @@ test('a figure can be asked for at any line of any notebook', SLOW, () => {
     fc.property(notebook, fc.nat(), fc.constantFrom(...WORDS), (lines, at, word) => {
       const snapshot = openNotebook(BENCH + lines);
       const line = at % lineCount(snapshot);
-      const carried = readingAt(snapshot, line)?.after;
-      if (carried) figuresAbout(word, { carried, snapshot, line });
+      const state = lineStateAt(snapshot, line)?.after;
+      if (state) figuresAbout(word, { state, snapshot, line });
       saidAt(snapshot, line);
     }),
     { numRuns: 200, seed: SEED },

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Figure } from '../../server/analysis/figure.ts';
 import { allFigures, figuresAbout } from '../../server/analysis/figures.ts';
 import { logsWanted } from '../../server/analysis/road/log.ts';
-import { readingAt } from '../../server/model/snapshot/locate.ts';
+import { lineStateAt } from '../../server/model/snapshot/locate.ts';
 import type { FileText } from '../../server/model/snapshot/named-files.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from '../harness/fixture.ts';
@@ -27,12 +27,12 @@ function logFigures(book: string, files: Readonly<Record<string, FileText>>): re
   const { text, cursor } = fixture(book);
   const snapshot = openNotebook(text);
   const line = cursor?.line ?? text.split('\n').length - 1;
-  const carried = readingAt(snapshot, line)?.after;
-  if (!carried) throw new Error(`the notebook has no line ${line}`);
+  const state = lineStateAt(snapshot, line)?.after;
+  if (!state) throw new Error(`the notebook has no line ${line}`);
   const word = cursor ? 'log' : undefined;
-  const wanted = logsWanted({ carried, snapshot, line }, word);
+  const wanted = logsWanted({ state, snapshot, line }, word);
   const read = new Map<string, FileText>(wanted.map((path) => [path, files[path] ?? { problem: 'missing' }]));
-  const moment = { carried, snapshot, line, files: read };
+  const moment = { state, snapshot, line, files: read };
   const found = word ? figuresAbout(word, moment) : allFigures(moment);
   return found.filter(({ name }) => name.startsWith('log '));
 }
@@ -73,16 +73,16 @@ describe('a log', () => {
   test('lines below are not yet written', () => {
     const { text } = fixture(BOOK);
     const snapshot = openNotebook(text);
-    const carried = readingAt(snapshot, 5)?.after;
-    expect(carried && logsWanted({ carried, snapshot, line: 5 })).toEqual(['first.csv']);
+    const state = lineStateAt(snapshot, 5)?.after;
+    expect(state && logsWanted({ state, snapshot, line: 5 })).toEqual(['first.csv']);
   });
 
   test('where nobody read the files nothing is told', () => {
     const { text } = fixture(BOOK);
     const snapshot = openNotebook(text);
     const line = 9;
-    const carried = readingAt(snapshot, line)?.after;
-    const names = carried && allFigures({ carried, snapshot, line }).map(({ name }) => name);
+    const state = lineStateAt(snapshot, line)?.after;
+    const names = state && allFigures({ state, snapshot, line }).map(({ name }) => name);
     expect(names?.filter((name) => name.startsWith('log '))).toEqual([]);
   });
 

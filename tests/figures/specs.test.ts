@@ -1,7 +1,7 @@
 /** Specs recalled by name, values held to them, and estimates where there is no spec. */
 import { describe, expect, test } from 'vitest';
 import { figuresAbout } from '../../server/analysis/figures.ts';
-import { readingAt } from '../../server/model/snapshot/locate.ts';
+import { lineStateAt } from '../../server/model/snapshot/locate.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { testFigures } from '../harness/figures.ts';
 
@@ -76,17 +76,17 @@ describe('specs', () => {
   test('a quantity that needs no spec of a name keeps its place', () => {
     const text = book('intake valve lash 0.012 in', 'intake valve lash 0.012 in');
     const snapshot = openNotebook(text);
-    expect(readingAt(snapshot, 3)?.entry).toMatchObject({ quantity: { name: 'valve lash' } });
+    expect(lineStateAt(snapshot, 3)?.entry).toMatchObject({ quantity: { name: 'valve lash' } });
   });
 
   test('asked about a word only its own', () => {
     const text = book(`${HEAD} | plug gap 0.025 in`, 'plug gap 0.025 in');
     const snapshot = openNotebook(text);
     const line = text.split('\n').length - 2;
-    const carried = readingAt(snapshot, line)?.after;
-    expect(carried).toBeDefined();
-    if (!carried) return;
-    const names = figuresAbout('plug gap', { carried, snapshot, line }).map(({ name }) => name);
+    const state = lineStateAt(snapshot, line)?.after;
+    expect(state).toBeDefined();
+    if (!state) return;
+    const names = figuresAbout('plug gap', { state, snapshot, line }).map(({ name }) => name);
     expect(names).toEqual(['plug gap']);
   });
 });

@@ -6,11 +6,11 @@ import { type ActionAround, type CodeAction, codeActionsAt } from '../../server/
 import {
   findingsIn,
   lineCount,
+  linesBetween,
   parsedLine,
-  readingsBetween,
   textOf,
 } from '../../server/model/snapshot/locate.ts';
-import type { Reading } from '../../server/model/snapshot/page.ts';
+import type { LineState } from '../../server/model/snapshot/page.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
@@ -81,7 +81,7 @@ const GIVES_MEANING: ReadonlySet<string> = new Set([
 ]);
 
 /** What each line means, by its text where that is the same. Origins differ where a line was put in above. */
-const meaningOf = ({ entry }: Reading): string =>
+const meaningOf = ({ entry }: LineState): string =>
   JSON.stringify(entry, (key, value) =>
     key === 'by' || key === 'ref' || key === 'line' ? undefined : value,
   );
@@ -89,7 +89,7 @@ const meaningOf = ({ entry }: Reading): string =>
 /** Lines that no edit touches mean what they meant. */
 function isOtherwiseAsBefore(after: Snapshot, { title, edits }: CodeAction, before: Snapshot): void {
   const touched = new Map(edits.map(({ range, text }) => [range.start.line, text]));
-  const [was, is] = [[...readingsBetween(before)], [...readingsBetween(after)]];
+  const [was, is] = [[...linesBetween(before)], [...linesBetween(after)]];
   const mayChangeOthers = [...touched.keys()].some(
     (line) => GIVES_MEANING.has(was[line]?.entry.kind ?? '') || GIVES_MEANING.has(is[line]?.entry.kind ?? ''),
   );
@@ -99,7 +99,11 @@ function isOtherwiseAsBefore(after: Snapshot, { title, edits }: CodeAction, befo
     const put = touched.get(line);
     if (put !== undefined) moved += cutLines(`${put}x`).length - 1;
     else
-      assert.equal(meaningOf(is[line + moved] as Reading), meaningOf(reading), `${title}: line ${line + 1}`);
+      assert.equal(
+        meaningOf(is[line + moved] as LineState),
+        meaningOf(reading),
+        `${title}: line ${line + 1}`,
+      );
   }
 }
 

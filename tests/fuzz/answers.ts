@@ -7,7 +7,7 @@ import { highlighting } from '../../server/features/references.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
 import { toDocumentSymbol, toFoldingRange, toTextEdit } from '../../server/lsp/convert.ts';
 import { encodedAll } from '../../server/lsp/semantic.ts';
-import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 
@@ -55,7 +55,7 @@ const FRESH: Readonly<Record<string, Fresh>> = {
   'textDocument/formatting': (snapshot) => formatEdits(snapshot, DEFAULT_STYLE).map(toTextEdit),
   'textDocument/semanticTokens/full': (snapshot) => encodedAll(snapshot),
   'textDocument/documentHighlight': (snapshot, { position }: { position: Place }) =>
-    finished(highlighting(snapshot, position)).map(({ range }) => range),
+    runToEnd(highlighting(snapshot, position)).map(({ range }) => range),
   'textDocument/diagnostic': (snapshot) =>
     diagnosticsOf(snapshot, { levels: new Map(), leaveOut: () => false }).map(({ range, code, message }) => ({
       range,

@@ -19,8 +19,8 @@ import { selectionsAt } from '../../server/features/selection-ranges.ts';
 import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
-import { finished } from '../../server/model/snapshot/interruptible.ts';
-import { lineCount, readingAt } from '../../server/model/snapshot/locate.ts';
+import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount, lineStateAt } from '../../server/model/snapshot/locate.ts';
 import type { Files } from '../../server/model/snapshot/named-files.ts';
 import { sessionsOf } from '../../server/model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
@@ -64,8 +64,8 @@ const OF_ALL: Asked = {
 /** Asked about a place. */
 const AT_PLACE: Asked = {
   figures: (snapshot, { line }) => {
-    const carried = readingAt(snapshot, line)?.after;
-    return carried && allFigures({ carried, snapshot, line, files: FILES });
+    const state = lineStateAt(snapshot, line)?.after;
+    return state && allFigures({ state, snapshot, line, files: FILES });
   },
   report: (snapshot, { line }) => inForceAt(snapshot, line, FILES),
   'comparison with the kept one': (snapshot, { line }) => comparisonOf(snapshot, { line, against: 'kept' }),
@@ -79,12 +79,12 @@ const AT_PLACE: Asked = {
   definition: definitionAt,
   references: (snapshot, { line, character }) => {
     const subject = mentionAt(snapshot, line, character);
-    return subject && finished(referring(snapshot, subject, true));
+    return subject && runToEnd(referring(snapshot, subject, true));
   },
-  highlight: (snapshot, look) => finished(highlighting(snapshot, look)),
+  highlight: (snapshot, look) => runToEnd(highlighting(snapshot, look)),
   rename: (snapshot, look) => {
     const found = renamableAt(snapshot, look);
-    return 'subject' in found ? finished(renaming(snapshot, found.subject, 'new name')) : found;
+    return 'subject' in found ? runToEnd(renaming(snapshot, found.subject, 'new name')) : found;
   },
   selections: selectionsAt,
   actions: (snapshot, look) => codeActionsAt(snapshot, { start: look, end: look }, AROUND),

@@ -12,7 +12,7 @@ import {
 } from '../../grammar/index.ts';
 import { type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
 import { WRITING } from '../../server/lsp/requests/writing.ts';
-import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
@@ -39,7 +39,7 @@ function isBroken(line: string): boolean {
 const tokensOf = (line: string) =>
   [...everyToken(line)].filter(({ kind }) => kind !== KIND.Blank).map(({ kind, text }) => kind + text);
 const breakOf = (line: string) => line.slice(withoutBreak(line).length);
-const kindsIn = (snapshot: Snapshot) => [...readingsBetween(snapshot)].map(({ entry }) => entry.kind);
+const kindsIn = (snapshot: Snapshot) => [...linesBetween(snapshot)].map(({ entry }) => entry.kind);
 const foundIn = ({ findings }: Snapshot) => findings.map(({ at, code }) => `${at} ${code}`);
 
 /** What must hold between a text and what formatting makes of it, line by line. */

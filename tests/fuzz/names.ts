@@ -5,8 +5,8 @@ import { type Location, LSPErrorCodes, type WorkspaceEdit } from 'vscode-languag
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type LocatedMention, mentionAt, mentionsOf } from '../../server/features/mentions.ts';
 import { renamableAt, renaming } from '../../server/features/rename.ts';
-import { finished } from '../../server/model/snapshot/interruptible.ts';
-import { lineCount, lineText, readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount, linesBetween, lineText } from '../../server/model/snapshot/locate.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
@@ -58,7 +58,7 @@ const body = fc
   .map((lines) => lines.join('\n'));
 const text = fc.tuple(name, body).map(([name, body]) => `words\n  ${name}: setting, 2..5 mm\n${body}`);
 
-const kindsIn = (snapshot: Snapshot) => [...readingsBetween(snapshot)].map(({ entry }) => entry.kind);
+const kindsIn = (snapshot: Snapshot) => [...linesBetween(snapshot)].map(({ entry }) => entry.kind);
 const linesOf = (mentions: readonly LocatedMention[]) => mentions.map(({ at }) => at);
 const placesIn = (snapshot: Snapshot): readonly LocatedMention[] =>
   Array.from({ length: lineCount(snapshot) }, (_, at) => at).flatMap((at) => {
@@ -77,7 +77,7 @@ function isRenamed(text: string, nth: number, newName: string): void {
   const { subject } = found;
   const mentions = mentionsOf(before, subject);
   assert.ok(linesOf(mentions).includes(place.at), 'a name is not among its own references');
-  const renamed = finished(renaming(before, subject, newName));
+  const renamed = runToEnd(renaming(before, subject, newName));
   if ('refused' in renamed) return;
   assert.deepEqual(
     renamed.edits.map(({ range }) => range),

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { isEmpty, KIND } from '../../grammar/index.ts';
-import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 
 const file = (name: string) => readFileSync(join(import.meta.dirname, '../../grammar', name), 'utf8');
@@ -20,7 +20,7 @@ const codesOf = (text: string) => openNotebook(text).findings.map(({ code }) => 
 
 describe('examples', () => {
   test.each(examples.filter(([info]) => info === ''))('%s%s', (_, text) => {
-    for (const { entry } of readingsBetween(openNotebook(text))) {
+    for (const { entry } of linesBetween(openNotebook(text))) {
       expect(entry.kind).not.toBe('unknown');
       expect(isEmpty(entry.line.syntax.stray)).toBe(true);
     }

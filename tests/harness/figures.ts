@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { Figure } from '../../server/analysis/figure.ts';
 import { allFigures, figuresAbout } from '../../server/analysis/figures.ts';
-import { lineCount, readingAt } from '../../server/model/snapshot/locate.ts';
+import { lineCount, lineStateAt } from '../../server/model/snapshot/locate.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from './fixture.ts';
 
@@ -33,9 +33,9 @@ export function figuresIn(book: string, word?: string): readonly Figure[] {
   const { text, cursor } = fixture(book);
   const snapshot = openNotebook(text);
   const line = cursor?.line ?? lineCount(snapshot) - 1;
-  const carried = readingAt(snapshot, line)?.after;
-  if (!carried) throw new Error(`the notebook has no line ${line}`);
-  const moment = { carried, snapshot, line };
+  const state = lineStateAt(snapshot, line)?.after;
+  if (!state) throw new Error(`the notebook has no line ${line}`);
+  const moment = { state, snapshot, line };
   return word === undefined ? allFigures(moment) : figuresAbout(word, moment);
 }
 

@@ -6,7 +6,7 @@ import { linksIn, pathEdits, type TextEdit } from '../../server/features/documen
 import { mentionAt } from '../../server/features/mentions.ts';
 import { highlighting, referring } from '../../server/features/references.ts';
 import { renamableAt, renaming } from '../../server/features/rename.ts';
-import { finished } from '../../server/model/snapshot/interruptible.ts';
+import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
 import { textOf } from '../../server/model/snapshot/locate.ts';
 import { edit, type Shared, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
@@ -37,10 +37,10 @@ export function goneTo(marked: string, shared?: Shared): readonly string[] {
 export function expectReferences(marked: string, definitions = true): void {
   const { snapshot, cursor, ranges } = asked(marked);
   const subject = mentionAt(snapshot, cursor.line, cursor.character);
-  const found = subject ? finished(referring(snapshot, subject, definitions)) : [];
+  const found = subject ? runToEnd(referring(snapshot, subject, definitions)) : [];
   expect(found).toEqual(inOrder(ranges));
   if (definitions)
-    expect(finished(highlighting(snapshot, cursor)).map(({ range }) => range)).toEqual(inOrder(ranges));
+    expect(runToEnd(highlighting(snapshot, cursor)).map(({ range }) => range)).toEqual(inOrder(ranges));
 }
 
 const inOrder = (ranges: readonly Range[]): readonly Range[] =>
@@ -49,7 +49,7 @@ const inOrder = (ranges: readonly Range[]): readonly Range[] =>
 /** The roles of what is marked in the text, in the order of lines. */
 export function rolesAt(marked: string): readonly string[] {
   const { snapshot, cursor } = asked(marked);
-  return finished(highlighting(snapshot, cursor)).map(({ role }) => role);
+  return runToEnd(highlighting(snapshot, cursor)).map(({ role }) => role);
 }
 
 /** The text after a rename at `‸`, or why there is none. */
@@ -57,7 +57,7 @@ export function renamedTo(newName: string, marked: string, shared?: Shared): str
   const { snapshot, cursor } = asked(marked, shared);
   const renamable = renamableAt(snapshot, cursor);
   if ('refused' in renamable) return renamable.refused;
-  const renamed = finished(renaming(snapshot, renamable.subject, newName));
+  const renamed = runToEnd(renaming(snapshot, renamable.subject, newName));
   return 'refused' in renamed ? renamed.refused : textAfter(snapshot, renamed.edits);
 }
 

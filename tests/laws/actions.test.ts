@@ -4,9 +4,9 @@ import { expect, test } from 'vitest';
 import { comparePositions, cutLines } from '../../grammar/index.ts';
 import { type CodeAction, codeActionsAt } from '../../server/features/code-actions.ts';
 import { readyLine } from '../../server/features/completion/setting-line.ts';
-import { findingsIn, lineCount, parsedLine, readingAt } from '../../server/model/snapshot/locate.ts';
+import { findingsIn, lineCount, lineStateAt, parsedLine } from '../../server/model/snapshot/locate.ts';
 import { sameSetting } from '../../server/model/state/same-setting.ts';
-import { NOTHING_CARRIED } from '../../server/model/state/state.ts';
+import { EMPTY_STATE } from '../../server/model/state/state.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
 import { law } from './law.ts';
@@ -83,7 +83,7 @@ law(
     );
     if (!action) {
       // Sums that the notation has no way to write: below nought, or finer than a value is printed.
-      expect(before && readyLine(NOTHING_CARRIED, before)).toBeUndefined();
+      expect(before && readyLine(EMPTY_STATE, before)).toBeUndefined();
       return;
     }
     const after = openNotebook(withEdits(text, action.edits));
@@ -116,7 +116,7 @@ law(
       const after = openNotebook(withEdits(text, edits));
       const line = edits[0]?.range.start.line ?? -1;
       expect(lineCount(after)).toBe(lineCount(snapshot));
-      expect(readingAt(after, line)?.entry.kind).toBe(readingAt(snapshot, line)?.entry.kind);
+      expect(lineStateAt(after, line)?.entry.kind).toBe(lineStateAt(snapshot, line)?.entry.kind);
     }
   },
   0.5,

@@ -3,13 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { everyToken, lex } from '../../grammar/index.ts';
 import { totalsOf } from '../../server/analysis/ignition/timing-totals.ts';
-import {
-  lineCount,
-  lineOf,
-  parsedLine,
-  readingsBetween,
-  textOf,
-} from '../../server/model/snapshot/locate.ts';
+import { lineCount, lineOf, linesBetween, parsedLine, textOf } from '../../server/model/snapshot/locate.ts';
 import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook, ruleOf } from '../../server/rules/check.ts';
 import { law } from './law.ts';
@@ -25,7 +19,7 @@ const anyText = fc.oneof(
 
 /** Everything a snapshot is asked for. */
 function ask(snapshot: Snapshot): void {
-  for (const { after } of readingsBetween(snapshot)) totalsOf(after);
+  for (const { after } of linesBetween(snapshot)) totalsOf(after);
   for (const { message } of snapshot.findings) expect(message).not.toBe('');
 }
 
@@ -80,7 +74,7 @@ describe('law 4: of any size', () => {
 });
 
 law('law 6: every span lies inside its line', notebook, (text) => {
-  for (const { entry } of readingsBetween(openNotebook(text)))
+  for (const { entry } of linesBetween(openNotebook(text)))
     for (const { from, to } of spansIn(entry)) inside(from, to, entry.line.text);
 });
 

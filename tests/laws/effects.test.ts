@@ -8,7 +8,7 @@ import { HISTORY } from '../../server/analysis/evidence/outlier-figures.ts';
 import type { Working } from '../../server/analysis/figure.ts';
 import { IDLE_DROP, MIXTURE_SIDES, POWER_VALVE } from '../../server/analysis/fuel/idle.ts';
 import { NO_EFFECT, TURNS } from '../../server/analysis/fuel/mixture-screws.ts';
-import { lineCount, lineOf, readingAt } from '../../server/model/snapshot/locate.ts';
+import { lineCount, lineOf, lineStateAt } from '../../server/model/snapshot/locate.ts';
 import { edit, open, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { checkLine } from '../../server/rules/check.ts';
 import { law } from './law.ts';
@@ -34,10 +34,10 @@ const NO_CHECK = () => [];
 function figures(snapshot: Snapshot): readonly unknown[] {
   const count = lineCount(snapshot);
   return [count - 1, count >> 1].flatMap((line) => {
-    const carried = readingAt(snapshot, line)?.after;
-    if (!carried) return [];
+    const state = lineStateAt(snapshot, line)?.after;
+    if (!state) return [];
     return ROWS.flatMap(({ work }) =>
-      [undefined, 'idle', 'mixture'].flatMap((word) => work({ carried, snapshot, line }, word)),
+      [undefined, 'idle', 'mixture'].flatMap((word) => work({ state, snapshot, line }, word)),
     ).map((figure) => ({
       ...figure,
       inputs: figure.inputs.map(({ by, ...input }) => ({ ...input, line: by && lineOf(snapshot, by.ref) })),

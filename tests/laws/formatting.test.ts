@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { cutLines, everyToken, isEmpty, KIND, parseLine } from '../../grammar/index.ts';
 import { DEFAULT_STYLE, type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
-import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { withEdits } from '../harness/checks.ts';
 import { law } from './law.ts';
@@ -42,7 +42,7 @@ law('law 7: and with a merge that was not finished', fc.tuple(conflicted, style)
   const once = formatted(text, style);
   expect(formatted(once, style)).toBe(once);
   const [before, after] = [cutLines(text), cutLines(once)];
-  for (const { entry, at } of readingsBetween(openNotebook(text)))
+  for (const { entry, at } of linesBetween(openNotebook(text)))
     if (entry.kind === 'conflict') expect(after[at]).toBe(before[at]);
 });
 
@@ -77,7 +77,7 @@ law(
   'law 7: what a notebook says, and what is found in it, stays',
   fc.tuple(notebook, style),
   ([text, style]) => {
-    const said = (text: string) => [...readingsBetween(openNotebook(text))].map(({ entry }) => entry.kind);
+    const said = (text: string) => [...linesBetween(openNotebook(text))].map(({ entry }) => entry.kind);
     const found = (text: string) => openNotebook(text).findings.map(({ at, code }) => `${at} ${code}`);
     const after = formatted(text, style);
     expect(said(after)).toEqual(said(text));

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { everyToken, parseLine } from '../../grammar/index.ts';
-import { entryOf } from '../../server/model/entry/read-entry.ts';
-import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { readEntry } from '../../server/model/entry/read-entry.ts';
+import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import { lookUpAbove, open, pageAt } from '../../server/model/snapshot/snapshot.ts';
-import { step } from '../../server/model/state/apply-entry.ts';
+import { applyEntry } from '../../server/model/state/apply-entry.ts';
 import { same } from '../../server/model/state/immutable.ts';
 import { law } from './law.ts';
 import { anyLine, line, notebook } from './notebooks.ts';
@@ -25,19 +25,21 @@ law('law 2: a line reads the same whatever was read before it', fc.tuple(line, n
 });
 
 law('law 2: a line reads the same wherever it stands', notebook, (text) => {
-  for (const { entry } of readingsBetween(open(text, NO_CHECK)))
+  for (const { entry } of linesBetween(open(text, NO_CHECK)))
     expect(entry.line).toEqual(parseLine(entry.line.text));
 });
 
 law('law 3: an entry depends on its line and on what is carried to it alone', notebook, (text) => {
   const snapshot = open(text, NO_CHECK);
-  for (const { entry, before, after, where, at } of readingsBetween(snapshot)) {
+  for (const { entry, before, after, where, at } of linesBetween(snapshot)) {
     // A copy: nothing but plain data can be leaned on.
     const copy = structuredClone(before);
-    const again = entryOf(parseLine(entry.line.text), copy);
+    const again = readEntry(parseLine(entry.line.text), copy);
     expect(again).toEqual(entry);
     if (entry.kind === 'blank') expect(after).toBe(before);
     else
-      expect(same(step(copy, again, where, lookUpAbove(snapshot, pageAt(snapshot, at))), after)).toBe(true);
+      expect(same(applyEntry(copy, again, where, lookUpAbove(snapshot, pageAt(snapshot, at))), after)).toBe(
+        true,
+      );
   }
 });

@@ -1,5 +1,5 @@
 /** What a snapshot answers, with every reference as the number of its line, so that two snapshots can be compared. */
-import { lineCount, lineOf, readingsBetween, textOf } from '../../server/model/snapshot/locate.ts';
+import { lineCount, lineOf, linesBetween, textOf } from '../../server/model/snapshot/locate.ts';
 import { sessionsOf } from '../../server/model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
 
@@ -12,7 +12,7 @@ export function answers(snapshot: Snapshot): readonly string[] {
     textOf(snapshot),
     told(sections),
     ...snapshot.findings.map((finding) => told({ ...finding, line: undefined })),
-    ...[...readingsBetween(snapshot)].map(({ entry, after, at }) =>
+    ...[...linesBetween(snapshot)].map(({ entry, after, at }) =>
       told([at, entry.kind, ends.has(at) ? after : '']),
     ),
   ];

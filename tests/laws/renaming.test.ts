@@ -5,8 +5,8 @@ import { expect, test } from 'vitest';
 import { cutLines } from '../../grammar/index.ts';
 import { type LocatedMention, mentionAt, mentionsOf } from '../../server/features/mentions.ts';
 import { type Refusal, renamableAt, renaming } from '../../server/features/rename.ts';
-import { finished } from '../../server/model/snapshot/interruptible.ts';
-import { lineCount, readingsBetween, textOf } from '../../server/model/snapshot/locate.ts';
+import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
+import { lineCount, linesBetween, textOf } from '../../server/model/snapshot/locate.ts';
 import { open, type Shared, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
 import { kindOfPart } from '../../server/model/state/fitted-parts.ts';
@@ -68,7 +68,7 @@ test.each(NAMES)('to %s', (name) => {
       for (let line = 0; line < lineCount(snapshot); line++) {
         const found = renamableAt(snapshot, { line: (line + at) % lineCount(snapshot), character: 7 });
         if ('refused' in found) continue;
-        const renamed = finished(renaming(snapshot, found.subject, name));
+        const renamed = runToEnd(renaming(snapshot, found.subject, name));
         expect(said(renamed)).toEqual(slowly(snapshot, mentionsOf(snapshot, found.subject), name));
         break;
       }
@@ -82,10 +82,10 @@ test('what it tells of the notebook afterwards is what that gives, also where an
   const given = stateGiven(open('words\n  washer: reading, 1 mm\n', () => []));
   const subject = mentionAt(snapshot, 2, 4) as LocatedMention;
   expect(subject.of).toBe('word');
-  const renamed = finished(renaming(snapshot, subject, 'washer', () => given));
+  const renamed = runToEnd(renaming(snapshot, subject, 'washer', () => given));
   expect(renamed).toMatchObject({ edits: [{ text: 'washer', range: { start: { line: 2 } } }] });
   expect('given' in renamed && [...renamed.given.words.keys()]).toEqual(['washer']);
-  expect(finished(renaming(snapshot, subject, 'washer', () => SHOP))).toHaveProperty('refused');
+  expect(runToEnd(renaming(snapshot, subject, 'washer', () => SHOP))).toHaveProperty('refused');
 });
 
 type Renamed = ReturnType<typeof renaming> extends Generator<void, infer R> ? R : never;
@@ -112,7 +112,7 @@ function slowly(snapshot: Snapshot, mentions: readonly LocatedMention[], text: s
   for (const { at, span } of mentions.toReversed())
     lines[at] = lines[at]?.slice(0, span.from) + text + lines[at]?.slice(span.to);
   const after = open(lines.join(''), () => [], snapshot.shared);
-  const [was, is] = [[...readingsBetween(snapshot)], [...readingsBetween(after)]];
+  const [was, is] = [[...linesBetween(snapshot)], [...linesBetween(after)]];
   for (const [i, { entry, before }] of was.entries()) {
     const other = is[i] as (typeof is)[number];
     const [part, otherPart] = [partOf(entry, before), partOf(other.entry, other.before)];
@@ -126,7 +126,7 @@ function slowly(snapshot: Snapshot, mentions: readonly LocatedMention[], text: s
     : 'the lines would not be read the same, it has a meaning already.';
 }
 
-type Line = ReturnType<typeof readingsBetween> extends Generator<infer R> ? R : never;
+type Line = ReturnType<typeof linesBetween> extends Generator<infer R> ? R : never;
 
 const partOf = (entry: Line['entry'], before: Line['before']) =>
   entry.kind === 'part' ? entry.part : entry.kind === 'fit' ? kindOfPart(before, entry.name) : undefined;

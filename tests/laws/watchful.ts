@@ -19,7 +19,7 @@ export const watchful: Check = (entry, { before, after, where, lookUp }) => {
         [...after.items.keys(), ...after.fitted.keys(), ...after.readings.keys()],
         asked && 'settings' in asked && [...asked.settings.keys()],
       ]),
-      related: [...settings, ...after.lastly.values(), ...after.items.values()].map(({ by }) => ({
+      related: [...settings, ...after.latest.values(), ...after.items.values()].map(({ by }) => ({
         origin: by,
         message: 'said here',
       })),

@@ -1,6 +1,6 @@
 /** What is carried down the page: a notebook in, what holds at its end out. Lines are parted by ` / `. */
 import { describe, expect, test } from 'vitest';
-import { saidText } from '../../server/model/entry/as-written.ts';
+import { statementText } from '../../server/model/entry/as-written.ts';
 import { endOf, settingsIn } from './state.ts';
 
 const day = (n: number) => `session 2026-05-0${n}`;
@@ -121,7 +121,7 @@ const SETTINGS: Readonly<Record<string, readonly (readonly [lines: string, ...in
 
 describe.each(Object.entries(SETTINGS))('%s', (_, rows) => {
   test.each(rows.map(([lines, ...inForce]) => [lines, inForce] as const))('%s', (lines, inForce) =>
-    expect(settingsIn(endOf(notebook(lines)).carried)).toEqual(inForce),
+    expect(settingsIn(endOf(notebook(lines)).state)).toEqual(inForce),
   );
 });
 
@@ -148,15 +148,15 @@ test.each([
     'vacuum advance 12 deg @ 12 inHg',
   ],
 ])('%s: who set %s', (lines, key, by, base) => {
-  const { carried, textAt } = endOf(notebook(lines));
-  const setting = carried.settings.get(key);
+  const { state, textAt } = endOf(notebook(lines));
+  const setting = state.settings.get(key);
   expect(setting && textAt(setting.by)).toBe(by);
   expect(setting?.base && textAt(setting.base)).toBe(base);
 });
 
 test('the date of the session that set it is carried with it', () => {
-  const { carried } = endOf(notebook('day 1 / initial 9 deg / day 2 / note none'));
-  expect(carried.settings.get('initial|')?.by.date).toBe('2026-05-01');
+  const { state } = endOf(notebook('day 1 / initial 9 deg / day 2 / note none'));
+  expect(state.settings.get('initial|')?.by.date).toBe('2026-05-01');
 });
 
 test.each<[lines: string, open: readonly string[]]>([
@@ -167,10 +167,10 @@ test.each<[lines: string, open: readonly string[]]>([
   ['day 1 / todo Strainer-Basket: x / done strainer basket', []],
   ['day 1 / todo strainer: x / fault strainer: y [safety]', ['fault strainer safety']],
 ])('open items: %s', (lines, items) => {
-  const { carried } = endOf(notebook(lines));
-  expect(
-    [...carried.items].map(([id, { word, safety }]) => `${word} ${id}${safety ? ' safety' : ''}`),
-  ).toEqual(items);
+  const { state } = endOf(notebook(lines));
+  expect([...state.items].map(([id, { word, safety }]) => `${word} ${id}${safety ? ' safety' : ''}`)).toEqual(
+    items,
+  );
 });
 
 test.each<[lines: string, due: readonly string[]]>([
@@ -190,7 +190,7 @@ test.each<[lines: string, due: readonly string[]]>([
   ],
   ['day 1 / main jet 105 / check throttle return ok / day 2 / revert to 2026-05-01', []],
 ])('checks that are due: %s', (lines, due) => {
-  expect([...endOf(notebook(lines)).carried.due.keys()]).toEqual(due);
+  expect([...endOf(notebook(lines)).state.checksDue.keys()]).toEqual(due);
 });
 
 test.each<[lines: string, limits: readonly string[]]>([
@@ -200,14 +200,16 @@ test.each<[lines: string, limits: readonly string[]]>([
   ['limits / tube #4 <= 600 F', ['tube|#4 <= 600 F']],
   ['day 1 / water 195 F', []],
 ])('limits hold from their line on: %s', (lines, limits) => {
-  const { carried } = endOf(notebook(lines));
+  const { state } = endOf(notebook(lines));
   expect(
-    [...carried.limits].map(([key, { said, quantity }]) => `${key} ${saidText(said, quantity.unit)}`),
+    [...state.limits].map(
+      ([key, { statement: said, quantity }]) => `${key} ${statementText(said, quantity.unit)}`,
+    ),
   ).toEqual(limits);
 });
 
 test('a limit does not hold above its line', () => {
-  expect(endOf(notebook('day 1 / water 200 F')).carried.limits.size).toBe(0);
+  expect(endOf(notebook('day 1 / water 200 F')).state.limits.size).toBe(0);
 });
 
 test.each<[lines: string, trial: string | undefined]>([
@@ -223,21 +225,21 @@ test.each<[lines: string, trial: string | undefined]>([
   ['day 1 / trial feed restrictor -> oil pressure / 1/8 in 12 psi / day 2', undefined],
   ['day 1 / 1/8 in 12 psi', undefined],
 ])('a trial goes on to the next line of another kind: %s', (lines, expected) => {
-  const { trial } = endOf(notebook(lines)).carried;
+  const { trial } = endOf(notebook(lines)).state;
   expect(trial && `${trial.knob} -> ${trial.response}: ${trial.rows.size}`).toBe(expected);
 });
 
 test('readings are of their session, the last of each kind', () => {
-  const { carried } = endOf(
+  const { state } = endOf(
     notebook('day 1 / idle 900 rpm / day 2 / idle 800 rpm / idle 850 rpm / idle 750 rpm in drive'),
   );
-  const values = [...carried.readings.values()].map(({ said }) => saidText(said, 'rpm'));
+  const values = [...state.readings.values()].map(({ statement: said }) => statementText(said, 'rpm'));
   expect(values).toEqual(['850 rpm', '750 rpm in drive']);
 });
 
 test('the last session kept, and what it is called', () => {
-  const { carried } = endOf(notebook('notebook Marsh runner / day 1 / keep / day 2 / note none'));
-  expect([carried.notebook, carried.kept?.date, carried.session?.date]).toEqual([
+  const { state } = endOf(notebook('notebook Marsh runner / day 1 / keep / day 2 / note none'));
+  expect([state.notebook, state.keptSession?.date, state.session?.date]).toEqual([
     'Marsh runner',
     '2026-05-01',
     '2026-05-02',

@@ -1,14 +1,14 @@
 /** What one line means, in one line of text: `setting mixture left: 1 turn | right: 1.25 turn`. */
 
-import type { Entry, Said } from '../../server/model/entry/entry.ts';
+import type { Entry, Statement } from '../../server/model/entry/entry.ts';
 import type { Amount, Value } from '../../server/model/entry/value.ts';
-import { readingsBetween } from '../../server/model/snapshot/locate.ts';
+import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import { open } from '../../server/model/snapshot/snapshot.ts';
 
 /** The last line of the text; a text of one line stands in a session. */
 export function meaning(text: string): string {
   const whole = text.includes('\n') ? text : `session 2026-05-02\n${text}`;
-  const readings = [...readingsBetween(open(whole, () => []))];
+  const readings = [...linesBetween(open(whole, () => []))];
   return told((readings.at(-1) as (typeof readings)[number]).entry);
 }
 
@@ -19,7 +19,7 @@ function told(entry: Entry): string {
     case 'fact':
     case 'limit':
     case 'target':
-      return `${entry.kind} ${entry.quantity.name}${entry.text === undefined ? '' : ` "${entry.text}"`} ${entry.said.map(saidText).join(' | ')}`.trim();
+      return `${entry.kind} ${entry.quantity.name}${entry.text === undefined ? '' : ` "${entry.text}"`} ${entry.statements.map(saidText).join(' | ')}`.trim();
     case 'spec':
       return `spec ${entry.name} / ${entry.quantity.name}: ${entry.values.map(valueText).join(' ')} by ${entry.source}`;
     case 'part':
@@ -57,7 +57,7 @@ function told(entry: Entry): string {
   }
 }
 
-function saidText({ place, values, points, words, conditions }: Said): string {
+function saidText({ place, values, points, words, conditions }: Statement): string {
   const pieces = [
     ...values.map(valueText),
     ...points.map((point) => `${valueText(point.value)} @ ${valueText(point.at)}`),

@@ -1,7 +1,7 @@
 /** The carried window of past readings is small and dies out, so that an old line never ties all pages below it. */
 import { describe, expect, test } from 'vitest';
 import type { Check } from '../../server/model/snapshot/finding.ts';
-import { lineCount, readingAt } from '../../server/model/snapshot/locate.ts';
+import { lineCount, lineStateAt } from '../../server/model/snapshot/locate.ts';
 import { edit, open } from '../../server/model/snapshot/snapshot.ts';
 import { WINDOW } from '../../server/model/state/reading-window.ts';
 
@@ -16,7 +16,7 @@ const text = (first: string, each: string): string =>
 
 const endOf = (notebook: string) => {
   const snapshot = open(notebook, NO_CHECK);
-  return readingAt(snapshot, lineCount(snapshot) - 1)?.after;
+  return lineStateAt(snapshot, lineCount(snapshot) - 1)?.after;
 };
 
 /** How many lines below its own page a digit typed at the end of line 2 makes to be read again. */
@@ -34,7 +34,7 @@ function rereadBelow(notebook: string): number {
 
 describe('the window of past readings', () => {
   test('holds the last few of a kind', () => {
-    const lists = endOf(text('idle 820 rpm', 'idle 830 rpm'))?.past.get('idle||')?.lists;
+    const lists = endOf(text('idle 820 rpm', 'idle 830 rpm'))?.recentReadings.get('idle||')?.lists;
     expect(lists).toHaveLength(WINDOW);
     expect(new Set(lists?.flat())).toEqual(new Set([830]));
   });
@@ -42,7 +42,7 @@ describe('the window of past readings', () => {
   test('tells conditions, places and cylinders apart', () => {
     const past = endOf(
       'session 2026-05-02\n  idle 820 rpm in drive\n  idle 900 rpm\n  tube 400 410 F\n  tube #2 405 F\n',
-    )?.past;
+    )?.recentReadings;
     expect([...(past ?? [])].map(([key, { lists }]) => [key, lists])).toEqual([
       ['idle||drive', [[820]]],
       ['idle||', [[900]]],
@@ -53,24 +53,24 @@ describe('the window of past readings', () => {
 
   test('is in the usual unit, whatever was written', () =>
     expect(
-      endOf('session 2026-05-02\n  compression 10 bar\n')?.past.get('compression||')?.lists[0]?.[0],
+      endOf('session 2026-05-02\n  compression 10 bar\n')?.recentReadings.get('compression||')?.lists[0]?.[0],
     ).toBeCloseTo(145.0377, 4));
 
   test('forgets a kind that is not read any more', () => {
-    expect(endOf(text('fast idle 1500 rpm', 'idle 820 rpm'))?.past.has('fast idle||')).toBe(false);
-    expect(endOf(text('fast idle 1500 rpm', 'idle 820 rpm'))?.past.has('idle||')).toBe(true);
+    expect(endOf(text('fast idle 1500 rpm', 'idle 820 rpm'))?.recentReadings.has('fast idle||')).toBe(false);
+    expect(endOf(text('fast idle 1500 rpm', 'idle 820 rpm'))?.recentReadings.has('idle||')).toBe(true);
   });
 
   test('holds no more kinds than it may, however many are read', () => {
     const kinds = Array.from({ length: 500 }, (_, i) => `  timing 9 deg @ ${500 + i} rpm\n`).join('');
-    expect(endOf(`session 2026-05-02\n${kinds}`)?.past.size).toBe(64);
+    expect(endOf(`session 2026-05-02\n${kinds}`)?.recentReadings.size).toBe(64);
   });
 
   test('leaves out what answers to no setting, and what is no number', () =>
     expect(
       endOf(
         'session 2026-05-02\n  weather 14 C, 1010 hPa\n  odometer 12000 mi\n  egt > 900 F\n  plug #1 tan\n',
-      )?.past.size,
+      )?.recentReadings.size,
     ).toBe(0));
 
   // It dies out after as many readings of its kind, or as many sessions without one.
@@ -86,7 +86,9 @@ describe('the window of past readings', () => {
 
 describe('what was changed since the last reading', () => {
   const turned = (lines: string) =>
-    endOf(`session 2026-05-02\n  ${lines.split(' | ').join('\n  ')}\n`)?.turned.map(({ name }) => name);
+    endOf(`session 2026-05-02\n  ${lines.split(' | ').join('\n  ')}\n`)?.changesSinceReading.map(
+      ({ name }) => name,
+    );
   test.each([
     ['initial 9 deg | mixture 1 turn', []],
     ['initial 9 deg | initial 11 deg | mixture in 1/4 turn', ['initial', 'mixture']],

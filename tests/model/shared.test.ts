@@ -4,7 +4,7 @@ import { edit, refresh, type Snapshot } from '../../server/model/snapshot/snapsh
 import { findingCircles } from '../../server/model/snapshot/use-circles.ts';
 import {
   filesAskedBy,
-  type Known,
+  type NotebookTexts,
   sharedFor,
   stateGiven,
   usesIn,
@@ -14,7 +14,7 @@ import { openNotebook } from '../../server/rules/check.ts';
 
 /** The names of files are their paths here; what begins with `/` is outside. */
 function shelf(texts: Readonly<Record<string, string>>) {
-  const known: Known = {
+  const known: NotebookTexts = {
     resolve: (_, path) => (path.startsWith('/') ? undefined : path),
     isCircle: findingCircles((name) => usesIn(texts[name] ?? '')),
     stateOf: (name) => (texts[name] === undefined ? { problem: 'missing' } : stateGiven(notebook(name))),

@@ -8,7 +8,7 @@ const notebook = (lines: string) => `session 2026-05-02\n${lines.split(' / ').jo
 const text = ({ name, value, unit }: Derived) => `${name}: ${formatValue(value, unit)}`;
 
 function totals(lines: string): readonly string[] {
-  const { given, lacking } = totalsOf(endOf(notebook(lines)).carried);
+  const { given, lacking } = totalsOf(endOf(notebook(lines)).state);
   return [...given.map(text), ...lacking.map(({ name, lacks }) => `${name} lacks ${lacks.join(', ')}`)];
 }
 
@@ -156,7 +156,7 @@ describe('a factory distributor table', () => {
 
   test.each(table)('at %d rpm: %d deg', (rpm, degrees) => {
     for (const lines of [crank, distributor]) {
-      const total = totalAtSpeed(endOf(notebook(lines)).carried, rpm);
+      const total = totalAtSpeed(endOf(notebook(lines)).state, rpm);
       expect('value' in total && total.value).toEqual({ low: degrees, high: degrees, about: false });
     }
   });
@@ -169,8 +169,8 @@ describe('a factory distributor table', () => {
 
 describe('law 9: a derived value shows its working', () => {
   const lines = `initial 9 deg / ${CURVE} / mechanical limit 14 deg / ${VACUUM}, manifold / ${AT_IDLE}`;
-  const { carried, textAt } = endOf(notebook(lines));
-  const { given } = totalsOf(carried);
+  const { state, textAt } = endOf(notebook(lines));
+  const { given } = totalsOf(state);
   const total = (name: string) => given.find((each) => each.name === name) as Derived;
 
   test.each([

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { letterSet, lettersApart, plausibleSlips, slips } from '../../server/trade/text/spelling-distance.ts';
+import {
+  editDistance,
+  letterDifference,
+  letterSet,
+  maxEdits,
+} from '../../server/trade/text/spelling-distance.ts';
 
 /** Worked pairs of the literature on the edit distance: Levenshtein (first two) and Damerau (the swaps). */
 it.each([
@@ -11,15 +16,15 @@ it.each([
   ['idle', 'idle', 0],
   ['', 'idle', 4],
   ['dwell', 'dwel', 1],
-])('%s to %s is %d', (a, b, expected) => expect(slips(a, b, 9)).toBe(expected));
+])('%s to %s is %d', (a, b, expected) => expect(editDistance(a, b, 9)).toBe(expected));
 
-it('stops counting over the limit', () => expect(slips('kitten', 'sitting', 2)).toBe(Infinity));
+it('stops counting over the limit', () => expect(editDistance('kitten', 'sitting', 2)).toBe(Infinity));
 
 it('is the same both ways, and 0 for the same word alone', () => {
   fc.assert(
     fc.property(fc.string({ maxLength: 8 }), fc.string({ maxLength: 8 }), (a, b) => {
-      expect(slips(a, b, 99)).toBe(slips(b, a, 99));
-      expect(slips(a, b, 99) === 0).toBe(a === b);
+      expect(editDistance(a, b, 99)).toBe(editDistance(b, a, 99));
+      expect(editDistance(a, b, 99) === 0).toBe(a === b);
     }),
   );
 });
@@ -29,15 +34,13 @@ it.each([
   [3, 1],
   [6, 2],
   [10, 3],
-])('a word of %d letters may hold %d slips', (length, expected) =>
-  expect(plausibleSlips(length)).toBe(expected),
-);
+])('a word of %d letters may hold %d slips', (length, expected) => expect(maxEdits(length)).toBe(expected));
 
 it('never rules out a word by its letters that the slips would let pass', () => {
   const word = fc.string({ unit: fc.constantFrom(...'abcdeé1 '), maxLength: 6 });
   fc.assert(
     fc.property(word, word, (a, b) => {
-      expect(lettersApart(letterSet(a), letterSet(b))).toBeLessThanOrEqual(2 * slips(a, b, 99));
+      expect(letterDifference(letterSet(a), letterSet(b))).toBeLessThanOrEqual(2 * editDistance(a, b, 99));
     }),
   );
 });

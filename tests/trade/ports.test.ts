@@ -1,6 +1,6 @@
 /** What is said of ports, and the order of coolers. */
 import { expect, test } from 'vitest';
-import { coolerOrder, isVacuumPort, portState } from '../../server/trade/sums/ports.ts';
+import { coolerPositions, isVacuumPort, portState } from '../../server/trade/sums/ports.ts';
 
 test.each<[on: string, thing: string, state: string]>([
   ['brake booster', 'brake booster', ''],
@@ -38,4 +38,4 @@ test.each<[path: string, order: string | undefined]>([
   ['gearbox -> oil cooler -> extra cooler -> gearbox', undefined],
   ['tank -> small filter -> pump', undefined],
   ['', undefined],
-])('%s', (path, order) => expect(coolerOrder(path.split(' -> '))).toBe(order));
+])('%s', (path, order) => expect(coolerPositions(path.split(' -> '))).toBe(order));

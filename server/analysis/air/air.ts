@@ -11,7 +11,7 @@ import {
   relativeDensity,
 } from '../../trade/sums/air.ts';
 import { isBoosted } from '../boost.ts';
-import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { inWords } from '../inputs.ts';
 import { referenceDay } from './reference-day.ts';
 import { airOf, type DayAir, densityOf } from './session-air.ts';
@@ -20,8 +20,8 @@ const ABOUT = ['weather', 'air temperature', 'barometer', 'humidity', 'altitude'
 
 export const AIR: Working = { topic: 'air', about: [...ABOUT, 'power', 'run time'], work: airFigures };
 
-function airFigures(moment: Moment): readonly Figure[] {
-  const air = airOf(moment.carried);
+function airFigures(moment: FigureContext): readonly Figure[] {
+  const air = airOf(moment.state);
   if (!air) return [];
   return [...againstReference(air, moment), density(air), altitude(air), ...corrections(air, moment)];
 }
@@ -62,7 +62,7 @@ function altitude(air: DayAir): Figure {
   });
 }
 
-function againstReference(air: DayAir, moment: Moment): readonly Figure[] {
+function againstReference(air: DayAir, moment: FigureContext): readonly Figure[] {
   const reference = referenceDay(moment);
   if (!reference) return [];
   const value = monotoneEach([densityOf(air), densityOf(reference.air)] as const, relativeDensity);
@@ -83,8 +83,8 @@ function againstReference(air: DayAir, moment: Moment): readonly Figure[] {
 }
 
 /** Both by name: a corrected number without the name of its correction means nothing. */
-function corrections(air: DayAir, { carried }: Moment): readonly Figure[] {
-  const boosted = isBoosted(carried);
+function corrections(air: DayAir, { state }: FigureContext): readonly Figure[] {
+  const boosted = isBoosted(state);
   return [
     correction(air, (each) => correctionJ1349(each, boosted), {
       formula: '1.18 x (990 / dry pressure in mbar) x square root of ((C + 273) / 298) - 0.18',

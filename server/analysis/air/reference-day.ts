@@ -4,8 +4,8 @@ import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
 import { sectionEnd } from '../../model/snapshot/section-ranges.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
-import type { Carried } from '../../model/state/state.ts';
-import type { Moment } from '../figure.ts';
+import type { State } from '../../model/state/state.ts';
+import type { FigureContext } from '../figure.ts';
 import { airOf, type DayAir, writtenReference } from './session-air.ts';
 
 interface ReferenceDay {
@@ -15,8 +15,8 @@ interface ReferenceDay {
 }
 
 /** Undefined where no weather is written up to the end of the line's session. */
-export function referenceDay({ carried, snapshot, line }: Moment): ReferenceDay | undefined {
-  const written = writtenReference(carried);
+export function referenceDay({ state, snapshot, line }: FigureContext): ReferenceDay | undefined {
+  const written = writtenReference(state);
   if (written) return { name: 'the reference weather', air: written };
   const last = pageAt(snapshot, line);
   for (let end = 0; end <= last; ) {
@@ -37,5 +37,5 @@ export function airOfSessionAt(snapshot: Snapshot, { ref }: Origin): DayAir | un
   return after && airOf(after);
 }
 
-const afterSectionOf = (snapshot: Snapshot, line: number): Carried | undefined =>
+const afterSectionOf = (snapshot: Snapshot, line: number): State | undefined =>
   snapshot.pages[sectionEnd(snapshot, pageAt(snapshot, line)) - 1]?.after;

@@ -2,9 +2,9 @@
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { valueText } from '../../model/entry/as-written.ts';
-import type { Origin, Said } from '../../model/entry/entry.ts';
+import type { Origin, Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { type Interval, monotone, monotoneEach, range, scale } from '../../trade/measure/interval.ts';
 import { airDensity, standardAtmosphere } from '../../trade/sums/air.ts';
 import type { Input } from '../figure.ts';
@@ -25,21 +25,21 @@ interface Part {
 }
 
 /** The readings of this session that tell its air. Undefined without a temperature, or without a pressure or an altitude. */
-export function airOf(carried: Carried): DayAir | undefined {
-  const weather = [...carried.readings.values()].findLast((taken) => taken.quantity.name === 'weather');
-  const parts = weather ? partsOf(weather.said, weather.by) : NO_PARTS;
-  const celsius = parts.celsius ?? readingOf(carried, 'air temperature', 'C');
-  const pascals = parts.pascals ?? readingOf(carried, 'barometer', 'Pa') ?? byAltitude(carried);
+export function airOf(state: State): DayAir | undefined {
+  const weather = [...state.readings.values()].findLast((taken) => taken.quantity.name === 'weather');
+  const parts = weather ? partsOf(weather.statement, weather.by) : NO_PARTS;
+  const celsius = parts.celsius ?? readingOf(state, 'air temperature', 'C');
+  const pascals = parts.pascals ?? readingOf(state, 'barometer', 'Pa') ?? byAltitude(state);
   const humidity =
-    parts.humidity ?? relative(readingOf(carried, 'humidity', '%RH') ?? readingOf(carried, 'humidity', '%'));
+    parts.humidity ?? relative(readingOf(state, 'humidity', '%RH') ?? readingOf(state, 'humidity', '%'));
   return celsius && pascals && together(celsius, pascals, humidity);
 }
 
 /** The air that the notebook says others are told against. */
-export function writtenReference(carried: Carried): DayAir | undefined {
-  const stated = carried.facts.get('reference weather|');
+export function writtenReference(state: State): DayAir | undefined {
+  const stated = state.facts.get('reference weather|');
   if (!stated) return undefined;
-  const { celsius, pascals, humidity } = partsOf(stated.said, stated.by);
+  const { celsius, pascals, humidity } = partsOf(stated.statement, stated.by);
   return celsius && pascals && together(celsius, pascals, humidity);
 }
 
@@ -69,7 +69,7 @@ interface Parts {
 
 const NO_PARTS: Parts = { celsius: undefined, pascals: undefined, humidity: undefined };
 
-function partsOf(said: Said, by: Origin): Parts {
+function partsOf(said: Statement, by: Origin): Parts {
   const part = (name: string, unit: string): Part | undefined => {
     for (const value of said.values) {
       const found = value.form === 'amount' && value.unit ? amountIn(value, unit) : undefined;
@@ -89,8 +89,8 @@ function relative(percent: Part | undefined): Part | undefined {
 }
 
 /** Where no pressure was read, that of the standard atmosphere at the altitude stands in, as a rough value. */
-function byAltitude(carried: Carried): Part | undefined {
-  const altitude = readingOf(carried, 'altitude', 'm');
+function byAltitude(state: State): Part | undefined {
+  const altitude = readingOf(state, 'altitude', 'm');
   if (!altitude) return undefined;
   const standard = monotone(altitude.value, (metres) => standardAtmosphere(metres).pascals);
   const value = { ...standard, about: true };

@@ -1,6 +1,6 @@
 /** Exhaust tubes that look as if their cylinder is not firing. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
 import { type ColdCylinder, type CylinderValue, coldCylinders } from '../../trade/sums/cylinders.ts';
 import { airOf } from '../evidence/observations.ts';
@@ -22,10 +22,10 @@ const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
 /** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
-export function judgeCold(carried: Carried, set: CylinderSet): ColdJudged | undefined {
+export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
   if (!OF_EXHAUST.has(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
   const unit = unitById(set.unit);
-  const written = airOf(carried)?.celsius;
+  const written = airOf(state)?.celsius;
   const around = written ?? USUAL_AIR;
   const numbers = numbersOf(set).map(({ cylinder, value }) => {
     return { cylinder, value: convert(value, unit, CELSIUS) };

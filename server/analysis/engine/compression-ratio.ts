@@ -1,7 +1,7 @@
 /** The squeeze: displacement, compression ratio from volumes and under boost, and how fast the pistons run. */
 
-import { readingAt } from '../../model/snapshot/locate.ts';
-import type { Carried } from '../../model/state/state.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
+import type { State } from '../../model/state/state.ts';
 import { exact, type Interval, middle, monotoneEach, scale } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import {
@@ -12,14 +12,14 @@ import {
   sweptVolume,
 } from '../../trade/sums/compression.ts';
 import { boostOf, isBoosted } from '../boost.ts';
-import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { factOf, inWords } from '../inputs.ts';
 import { compressionOf, ratioFromVolumes, sweptByAll, topSpeedOf } from './engine-facts.ts';
 
 export const DISPLACEMENT: Working = {
   topic: 'squeeze',
   about: ['bore', 'stroke', 'displacement', 'cylinders'],
-  work: ({ carried }) => sizes(carried),
+  work: ({ state }) => sizes(state),
 };
 
 export const RATIO: Working = {
@@ -37,7 +37,7 @@ export const RATIO: Working = {
   work: (moment, word) =>
     word === 'compression' && isReading(moment)
       ? []
-      : [...fromVolumes(moment.carried), ...underBoost(moment.carried)],
+      : [...fromVolumes(moment.state), ...underBoost(moment.state)],
 };
 
 export const PISTON_SPEED: Working = {
@@ -47,8 +47,8 @@ export const PISTON_SPEED: Working = {
 };
 
 /** The pressure on the starter, which is called the same. */
-const isReading = ({ snapshot, line }: Moment): boolean =>
-  readingAt(snapshot, line)?.entry.kind === 'reading';
+const isReading = ({ snapshot, line }: FigureContext): boolean =>
+  lineStateAt(snapshot, line)?.entry.kind === 'reading';
 
 const CC = unitById('cc');
 const RATIO_UNIT = unitById('ratio');
@@ -56,10 +56,10 @@ const DEFINITION = { standing: 'published', source: 'follows from the volumes' }
 
 const cc = (value: Interval): string => inWords(value, 'cc', 0.1);
 
-function sizes(carried: Carried): readonly Figure[] {
-  const all = sweptByAll(carried);
-  const bore = factOf(carried, 'bore', 'mm');
-  const stroke = factOf(carried, 'stroke', 'mm');
+function sizes(state: State): readonly Figure[] {
+  const all = sweptByAll(state);
+  const bore = factOf(state, 'bore', 'mm');
+  const stroke = factOf(state, 'stroke', 'mm');
   if (!all || !bore || !stroke) return [];
   const one = monotoneEach([bore.value, stroke.value] as const, (b, s) => sweptVolume(b, s) / 1000);
   const inCubicInches = inWords(convertInterval(all.value, CC, unitById('cu-in')), 'cu-in');
@@ -78,8 +78,8 @@ function sizes(carried: Carried): readonly Figure[] {
   ];
 }
 
-function fromVolumes(carried: Carried): readonly Figure[] {
-  const worked = ratioFromVolumes(carried);
+function fromVolumes(state: State): readonly Figure[] {
+  const worked = ratioFromVolumes(state);
   if (!worked) return [];
   const { value, swept, left, inputs } = worked;
   return [
@@ -97,10 +97,10 @@ function fromVolumes(carried: Carried): readonly Figure[] {
   ];
 }
 
-function underBoost(carried: Carried): readonly Figure[] {
-  const ratio = compressionOf(carried);
-  const boost = boostOf(carried);
-  if (!ratio || !isBoosted(carried)) return [];
+function underBoost(state: State): readonly Figure[] {
+  const ratio = compressionOf(state);
+  const boost = boostOf(state);
+  if (!ratio || !isBoosted(state)) return [];
   const effective = (psi: Interval): Interval => monotoneEach([ratio.value, psi] as const, effectiveRatio);
   const at = boost?.value ?? exact(6);
   const value = effective(at);
@@ -135,14 +135,14 @@ function boostSteps(most: Interval): readonly number[] {
 }
 
 /** At the red line or the speed limiter, and at each full thousand up to it. */
-function pistonSpeed({ carried }: Moment): readonly Figure[] {
-  const stroke = factOf(carried, 'stroke', 'm');
-  const top = topSpeedOf(carried);
+function pistonSpeed({ state }: FigureContext): readonly Figure[] {
+  const stroke = factOf(state, 'stroke', 'm');
+  const top = topSpeedOf(state);
   if (!stroke) return [];
   const at = (rpm: Interval): Interval => monotoneEach([stroke.value, rpm] as const, meanPistonSpeed);
   const fastest = top?.value ?? exact(6000);
   const value = at(fastest);
-  const written = factOf(carried, 'stroke', 'mm') ?? stroke;
+  const written = factOf(state, 'stroke', 'mm') ?? stroke;
   return [
     figure({
       topic: 'squeeze',

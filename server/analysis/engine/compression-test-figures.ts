@@ -1,6 +1,6 @@
 /** The two tests of how well cylinders seal: compression by the published rules, and leak-down. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
 import { divide, exact, greatest, least, middle } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
@@ -14,10 +14,10 @@ import { inputsOf } from './cylinders.ts';
 export const SEALING: Working = {
   topic: 'cylinders',
   about: ['compression', 'leak down'],
-  work: ({ carried }, word) =>
+  work: ({ state }, word) =>
     [
-      ...cylinderSets(carried, 'compression').flatMap((set) => compression(carried, set)),
-      ...cylinderSets(carried, 'leak down').flatMap(leak),
+      ...cylinderSets(state, 'compression').flatMap((set) => compression(state, set)),
+      ...cylinderSets(state, 'leak down').flatMap(leak),
     ].filter(({ name }) => word === undefined || name.startsWith(word)),
 };
 
@@ -27,8 +27,8 @@ const tellerOf = ({ unit }: CylinderSet): ((psi: number) => string) => {
   return (psi) => formatValue(convertInterval(exact(psi), unitById('psi'), told), told);
 };
 
-function compression(carried: Carried, set: CylinderSet): readonly Figure[] {
-  const judged = judgeSet(carried, set);
+function compression(state: State, set: CylinderSet): readonly Figure[] {
+  const judged = judgeSet(state, set);
   if (!judged) return [];
   const told = tellerOf(set);
   const values = set.readings.map(({ value }) => value);
@@ -37,7 +37,7 @@ function compression(carried: Carried, set: CylinderSet): readonly Figure[] {
   return judged.verdicts.map((verdict, i) => ({
     topic: 'cylinders',
     name: `compression by the rule of ${verdict.rule.name}`,
-    text: verdictText(judged, verdict, told, neighboursIn(carried).length > 0),
+    text: verdictText(judged, verdict, told, neighboursIn(state).length > 0),
     value: ratio,
     unit: unitById('ratio'),
     formula: `lowest / highest, not under ${verdict.rule.fraction}${verdict.rule.floorPsi ? `; none under ${told(verdict.rule.floorPsi)}` : ''}`,

@@ -1,6 +1,6 @@
 /** A compression test judged by the published rules, for whichever cylinders were read. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { type CompressionVerdict, judgeCompression } from '../../trade/sums/compression.ts';
 import { type CylinderSet, neighboursIn, numbersOf } from './cylinder-readings.ts';
@@ -15,11 +15,11 @@ export interface JudgedCompression {
 }
 
 /** The trade's rule counts places in a list; here they are turned into cylinders and back. Undefined for fewer than two readings. */
-export function judgeSet(carried: Carried, set: CylinderSet): JudgedCompression | undefined {
+export function judgeSet(state: State, set: CylinderSet): JudgedCompression | undefined {
   const numbers = numbersOf(inPsi(set));
   const placeOf = (cylinder: number) => numbers.findIndex((each) => each.cylinder === cylinder) + 1;
   const cylinderAt = (place: number) => numbers[place - 1]?.cylinder ?? place;
-  const pairs = neighboursIn(carried)
+  const pairs = neighboursIn(state)
     .map(([one, other]): [number, number] => [placeOf(one), placeOf(other)])
     .filter(([one, other]) => one > 0 && other > 0);
   const test = judgeCompression(

@@ -1,10 +1,10 @@
 /** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
 
 import { amountIn } from '../../model/entry/amount.ts';
-import { saidText } from '../../model/entry/as-written.ts';
-import type { Origin, Said } from '../../model/entry/entry.ts';
+import { statementText } from '../../model/entry/as-written.ts';
+import type { Origin, Statement } from '../../model/entry/entry.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { type CylinderValue, neighbours } from '../../trade/sums/cylinders.ts';
@@ -34,27 +34,27 @@ export interface CylinderSet {
 }
 
 /** The firing order; empty where it is not written or is none. */
-export const firingOrderOf = (carried: Carried): readonly number[] =>
-  orderOf(carried.facts.get('firing order|')?.said);
+export const firingOrderOf = (state: State): readonly number[] =>
+  orderOf(state.facts.get('firing order|')?.statement);
 
 /** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
-export function banksOf(carried: Carried): readonly Bank[] {
-  const banks = [...carried.facts.values()]
-    .filter(({ quantity, said }) => quantity.name === 'bank' && said.place)
-    .map(({ said }) => ({ name: said.place?.text ?? '', cylinders: orderOf(said) }))
+export function banksOf(state: State): readonly Bank[] {
+  const banks = [...state.facts.values()]
+    .filter(({ quantity, statement: said }) => quantity.name === 'bank' && said.place)
+    .map(({ statement: said }) => ({ name: said.place?.text ?? '', cylinders: orderOf(said) }))
     .filter(({ cylinders }) => cylinders.length > 0);
   if (banks.length > 0) return banks;
-  const count = cylinderCount(carried) ?? firingOrderOf(carried).length;
-  const inline = carried.facts.get('layout|')?.text?.toLowerCase() === 'inline';
+  const count = cylinderCount(state) ?? firingOrderOf(state).length;
+  const inline = state.facts.get('layout|')?.text?.toLowerCase() === 'inline';
   return inline && count > 1 ? [{ name: '', cylinders: Array.from({ length: count }, (_, i) => i + 1) }] : [];
 }
 
 /** Cylinders side by side; empty where neither banks nor an inline layout are written. */
-export const neighboursIn = (carried: Carried): readonly (readonly [number, number])[] =>
-  neighbours(banksOf(carried).map(({ cylinders }) => cylinders));
+export const neighboursIn = (state: State): readonly (readonly [number, number])[] =>
+  neighbours(banksOf(state).map(({ cylinders }) => cylinders));
 
-function cylinderCount(carried: Carried): number | undefined {
-  const value = amountIn(carried.facts.get('cylinders|')?.said.values[0], 'number');
+function cylinderCount(state: State): number | undefined {
+  const value = amountIn(state.facts.get('cylinders|')?.statement.values[0], 'number');
   const count = value && middle(value);
   return count !== undefined && Number.isInteger(count) && count >= 1 && count <= MOST_CYLINDERS
     ? count
@@ -64,7 +64,7 @@ function cylinderCount(carried: Carried): number | undefined {
 /** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
 const MOST_CYLINDERS = 48;
 
-function orderOf(said: Said | undefined): readonly number[] {
+function orderOf(said: Statement | undefined): readonly number[] {
   const value = said?.values[0];
   if (value?.form !== 'order') return [];
   const order = value.text.split('-').map(Number);
@@ -79,12 +79,12 @@ interface OfSet extends CylinderReading {
  * What this session read of each cylinder so far, parted by quantity and conditions; the latest of each cylinder. Sets of
  * fewer than two cylinders are left out. Of one quantity `most` readings are looked at, the latest.
  */
-export function cylinderSets(carried: Carried, name?: string, most?: number): readonly CylinderSet[] {
+export function cylinderSets(state: State, name?: string, most?: number): readonly CylinderSet[] {
   const sets = new Map<string, Map<number, OfSet>>();
-  const readings = name === undefined ? carried.readings.values() : ofName(carried.readings, name, most);
-  for (const { quantity, said, by } of readings) {
+  const readings = name === undefined ? state.readings.values() : ofName(state.readings, name, most);
+  for (const { quantity, statement: said, by } of readings) {
     if (!quantity.places?.includes('cylinder')) continue;
-    for (const { family, place, under, value, written } of measuredIn(quantity, said, carried)) {
+    for (const { family, place, under, value, written } of measuredIn(quantity, said, state)) {
       const cylinder = /^#(\d+)$/.exec(place)?.[1];
       if (cylinder === undefined) continue;
       const inSet = sets.get(family) ?? new Map<number, OfSet>();
@@ -97,8 +97,8 @@ export function cylinderSets(carried: Carried, name?: string, most?: number): re
 }
 
 /** As `cylinderSets`, those that a line has written in: what it is held to lies not far above it. */
-export const setsOfLine = (carried: Carried, name: string, where: Origin): readonly CylinderSet[] =>
-  cylinderSets(carried, name, NEAR_LINE).filter(({ readings }) => readings.some(({ by }) => by === where));
+export const setsOfLine = (state: State, name: string, where: Origin): readonly CylinderSet[] =>
+  cylinderSets(state, name, NEAR_LINE).filter(({ readings }) => readings.some(({ by }) => by === where));
 
 const NEAR_LINE = 2 * MOST_CYLINDERS;
 
@@ -128,11 +128,18 @@ export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly
 
 /** A reading told in words, by cylinder: how plugs look. */
 export function toldByCylinder(
-  carried: Carried,
+  state: State,
   name: string,
 ): readonly { readonly cylinder: number; readonly text: string; readonly by: Origin }[] {
-  return [...carried.readings.values()]
-    .filter(({ quantity, said }) => quantity.name === name && !isResponse(quantity) && said.place?.cylinder)
-    .map(({ said, by }) => ({ cylinder: said.place?.cylinder ?? 0, text: saidText(said, undefined), by }))
+  return [...state.readings.values()]
+    .filter(
+      ({ quantity, statement: said }) =>
+        quantity.name === name && !isResponse(quantity) && said.place?.cylinder,
+    )
+    .map(({ statement: said, by }) => ({
+      cylinder: said.place?.cylinder ?? 0,
+      text: statementText(said, undefined),
+      by,
+    }))
     .sort((a, b) => a.cylinder - b.cylinder);
 }

@@ -1,6 +1,6 @@
 /** What was read cylinder by cylinder: mean, spread, the ends, by bank and in firing order; a cold one told apart; plugs side by side. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
 import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
 import { COLD_RULE, inFiringOrder, summarize } from '../../trade/sums/cylinders.ts';
@@ -34,21 +34,21 @@ const ABOUT = [
 export const CYLINDERS: Working = {
   topic: 'cylinders',
   about: ABOUT,
-  work: ({ carried }, word) =>
-    cylinderSets(carried, word).flatMap((set) => [...summary(carried, set), ...cold(carried, set)]),
+  work: ({ state }, word) =>
+    cylinderSets(state, word).flatMap((set) => [...summary(state, set), ...cold(state, set)]),
 };
 
 export const PLUGS: Working = {
   topic: 'cylinders',
   about: ['plug', 'spark', 'knock'],
-  work: ({ carried }, word) =>
+  work: ({ state }, word) =>
     ['plug', 'spark', 'knock']
       .filter((name) => word === undefined || word === name)
-      .flatMap((name) => sideBySide(carried, name)),
+      .flatMap((name) => sideBySide(state, name)),
 };
 
 /** Mean, spread, highest and lowest. Rough readings and ranges make a rough mean; the ends go by the middles. */
-function summary(carried: Carried, set: CylinderSet): readonly Figure[] {
+function summary(state: State, set: CylinderSet): readonly Figure[] {
   const numbers = numbersOf(set);
   const found = summarize(numbers);
   if (!found || numbers.length < 2) return [];
@@ -72,18 +72,18 @@ function summary(carried: Carried, set: CylinderSet): readonly Figure[] {
       caution: undefined,
       rows: withHead(
         ['cylinders', 'mean', 'spread', 'readings'],
-        [...bankRows(carried, set, told), ...firingRow(carried, set)],
+        [...bankRows(state, set, told), ...firingRow(state, set)],
       ),
     },
   ];
 }
 
 function bankRows(
-  carried: Carried,
+  state: State,
   set: CylinderSet,
   told: (n: number) => string,
 ): readonly (readonly string[])[] {
-  const banks = banksOf(carried);
+  const banks = banksOf(state);
   if (banks.length < 2) return [];
   return banks.flatMap(({ name, cylinders }) => {
     const numbers = inFiringOrder(numbersOf(set), cylinders);
@@ -96,16 +96,16 @@ function bankRows(
 
 const bankName = (name: string): string => (name.includes('bank') ? name : `${name} bank`);
 
-function firingRow(carried: Carried, set: CylinderSet): readonly (readonly string[])[] {
-  const numbers = inFiringOrder(numbersOf(set), firingOrderOf(carried));
+function firingRow(state: State, set: CylinderSet): readonly (readonly string[])[] {
+  const numbers = inFiringOrder(numbersOf(set), firingOrderOf(state));
   if (numbers.length < 2) return [];
   const each = numbers.map(({ cylinder, value }) => `#${cylinder} ${formatNumber(value, unitIn(set))}`);
   return [['in firing order', '', '', each.join(', ')]];
 }
 
 /** A tube far below the others is one thing, spread at idle another: the one is asked about, the other is usual. */
-function cold(carried: Carried, set: CylinderSet): readonly Figure[] {
-  const judged = judgeCold(carried, set);
+function cold(state: State, set: CylinderSet): readonly Figure[] {
+  const judged = judgeCold(state, set);
   if (!judged) return [];
   const { cold: found, numbers, around, aroundWritten, unit } = judged;
   const told = (n: number) => `${formatNumber(convert(n, unitById('C'), unit), unit)} ${unit.symbol}`;
@@ -148,10 +148,10 @@ function riseText(
   return `#${cylinder} ${rise > 0 ? ((value - air) / rise).toFixed(2) : '?'}`;
 }
 
-function sideBySide(carried: Carried, name: string): readonly Figure[] {
-  const looks = toldByCylinder(carried, name);
+function sideBySide(state: State, name: string): readonly Figure[] {
+  const looks = toldByCylinder(state, name);
   if (looks.length < 2) return [];
-  const order = firingOrderOf(carried).filter((cylinder) => looks.some((each) => each.cylinder === cylinder));
+  const order = firingOrderOf(state).filter((cylinder) => looks.some((each) => each.cylinder === cylinder));
   const kinds = new Set(looks.map(({ text }) => text.toLowerCase()));
   return [
     {

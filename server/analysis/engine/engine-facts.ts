@@ -1,6 +1,6 @@
 /** What several sums want to know of the engine: how many cylinders, how large, how fast it may turn. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
 import {
   type ChamberSizes,
@@ -10,7 +10,7 @@ import {
   sweptVolume,
 } from '../../trade/sums/compression.ts';
 import type { Input } from '../figure.ts';
-import { factOf, type Known, settingOf } from '../inputs.ts';
+import { factOf, type KnownInput, settingOf } from '../inputs.ts';
 
 interface WorkedOut {
   readonly value: Interval;
@@ -18,17 +18,17 @@ interface WorkedOut {
 }
 
 /** A whole number of at least 1; undefined where it is not written or no such number. */
-export function cylindersOf(carried: Carried): Known | undefined {
-  const known = factOf(carried, 'cylinders', 'number');
+export function cylindersOf(state: State): KnownInput | undefined {
+  const known = factOf(state, 'cylinders', 'number');
   const count = known && middle(known.value);
   return count !== undefined && Number.isInteger(count) && count >= 1 ? known : undefined;
 }
 
 /** From bore, stroke and cylinders, in cc. */
-export function sweptByAll(carried: Carried): WorkedOut | undefined {
-  const bore = factOf(carried, 'bore', 'mm');
-  const stroke = factOf(carried, 'stroke', 'mm');
-  const cylinders = cylindersOf(carried);
+export function sweptByAll(state: State): WorkedOut | undefined {
+  const bore = factOf(state, 'bore', 'mm');
+  const stroke = factOf(state, 'stroke', 'mm');
+  const cylinders = cylindersOf(state);
   if (!bore || !stroke || !cylinders) return undefined;
   const value = monotoneEach(
     [bore.value, stroke.value, cylinders.value] as const,
@@ -38,17 +38,17 @@ export function sweptByAll(carried: Carried): WorkedOut | undefined {
 }
 
 /** As worked out from bore and stroke, else as written; in cc. */
-export function displacementOf(carried: Carried): WorkedOut | undefined {
-  const written = factOf(carried, 'displacement', 'cc');
-  return sweptByAll(carried) ?? (written && { value: written.value, inputs: [written.input] });
+export function displacementOf(state: State): WorkedOut | undefined {
+  const written = factOf(state, 'displacement', 'cc');
+  return sweptByAll(state) ?? (written && { value: written.value, inputs: [written.input] });
 }
 
 /** Static ratio from the volumes, with what is swept and what is left, in cc. The gasket's bore is the cylinder's own unless written. */
 export function ratioFromVolumes(
-  carried: Carried,
+  state: State,
 ): (WorkedOut & { readonly swept: Interval; readonly left: Interval }) | undefined {
-  const mm = (name: string) => factOf(carried, name, 'mm');
-  const cc = (name: string) => factOf(carried, name, 'cc');
+  const mm = (name: string) => factOf(state, name, 'mm');
+  const cc = (name: string) => factOf(state, name, 'cc');
   const [bore, stroke, gasketThickness, deck] = [
     mm('bore'),
     mm('stroke'),
@@ -66,7 +66,7 @@ export function ratioFromVolumes(
   };
 }
 
-type Sizes = Readonly<Record<keyof ChamberSizes, Known>>;
+type Sizes = Readonly<Record<keyof ChamberSizes, KnownInput>>;
 
 /** Every sum here only rises or only falls with each of the sizes. */
 function throughSizes(sizes: Sizes, f: (sizes: Required<ChamberSizes>) => number): Interval {
@@ -79,11 +79,11 @@ function throughSizes(sizes: Sizes, f: (sizes: Required<ChamberSizes>) => number
 }
 
 /** From the volumes where they are all written, else as written. */
-export function compressionOf(carried: Carried): WorkedOut | undefined {
-  const written = factOf(carried, 'compression', 'ratio');
-  return ratioFromVolumes(carried) ?? (written && { value: written.value, inputs: [written.input] });
+export function compressionOf(state: State): WorkedOut | undefined {
+  const written = factOf(state, 'compression', 'ratio');
+  return ratioFromVolumes(state) ?? (written && { value: written.value, inputs: [written.input] });
 }
 
 /** The red line, else the speed limiter's; in rpm. */
-export const topSpeedOf = (carried: Carried): Known | undefined =>
-  factOf(carried, 'red line', 'rpm') ?? settingOf(carried, 'rev limit', 'rpm');
+export const topSpeedOf = (state: State): KnownInput | undefined =>
+  factOf(state, 'red line', 'rpm') ?? settingOf(state, 'rev limit', 'rpm');

@@ -1,6 +1,6 @@
 /** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
 
-import { finished, type Steps } from '../../model/snapshot/interruptible.ts';
+import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible.ts';
 import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import { type Interval, subtract } from '../../trade/measure/interval.ts';
@@ -37,10 +37,10 @@ const isRepeat = (comparison: Comparison): boolean =>
   comparison.changes.length === 0 && !airMoved(comparison);
 
 /** Worked out once for a snapshot, when first asked. */
-export const evidenceOf = (snapshot: Snapshot): Evidence => finished(gathering(snapshot));
+export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gathering(snapshot));
 
 /** As `evidenceOf`, some readings a step. */
-export function* gathering(snapshot: Snapshot): Steps<Evidence> {
+export function* gathering(snapshot: Snapshot): Interruptible<Evidence> {
   let evidence = kept.get(snapshot);
   if (!evidence) {
     const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
@@ -54,7 +54,7 @@ const kept = new WeakMap<Snapshot, Evidence>();
 
 const READINGS_A_STEP = 200;
 
-function* comparing(observations: readonly Observation[]): Steps<readonly Comparison[]> {
+function* comparing(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
   const last = new Map<string, Observation>();
   const changes = rememberingChanges();
   const comparisons: Comparison[] = [];

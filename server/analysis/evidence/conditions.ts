@@ -1,9 +1,9 @@
 /** Which readings may be held against each other: same quantity, same place, same conditions, engine warm or not. */
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { isCold, WARMTH, wordsOf } from '../../model/state/warm-engine.ts';
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { convert, unitById } from '../../trade/measure/units.ts';
@@ -32,12 +32,12 @@ export interface Measured {
  * What one `said` of a reading measured: a value of its own place, or of a list each cylinder and their mean under no
  * place. Empty where there is no number of the quantity's own dimension.
  */
-export function measuredIn(quantity: Quantity, said: Said, carried: Carried): readonly Measured[] {
+export function measuredIn(quantity: Quantity, said: Statement, state: State): readonly Measured[] {
   if (!isResponse(quantity)) return [];
   const values = said.values.map((value) => amountIn(value, quantity.unit ?? 'number'));
   const known = values.filter((value) => value !== undefined);
   if (known.length === 0 || known.length !== values.length) return [];
-  const under = underWords(said, isCold(quantity, said, carried));
+  const under = underWords(said, isCold(quantity, said, state));
   const family = `${quantity.name}|${under}`;
   const written = firstAmount(said.values)?.unit?.id;
   const at = (place: string, value: Interval, ofList: boolean): Measured => {
@@ -62,7 +62,7 @@ export function meanOf(values: readonly Interval[]): Interval {
 }
 
 /** In one order and in base units, so that it does not matter how the conditions were written. */
-function underWords(said: Said, cold: boolean): string {
+function underWords(said: Statement, cold: boolean): string {
   const words = wordsOf(said).filter((word) => !WARMTH.has(word));
   const at = said.conditions.flatMap(({ value }) => (value?.interval ? [atText(value)] : []));
   return [...words.sort(), ...at.sort(), ...(cold ? ['cold'] : [])].join(', ');

@@ -5,7 +5,7 @@ import type { Noise } from '../../trade/sums/noise.ts';
 import { studentT } from '../../trade/sums/student-t.ts';
 import { airMoved, type Comparison, type Evidence, numberOf } from './comparisons.ts';
 import type { Observation } from './observations.ts';
-import { type Changed, oneChange, sizeOf, stoodText } from './setup-changes.ts';
+import { type Changed, oneChange, settingOrWordsText, sizeOf } from './setup-changes.ts';
 
 export interface Effect {
   /** `initial`, `mixture left`, `vacuum source: manifold -> ported`. */
@@ -106,7 +106,7 @@ const causeInNumbers = (change: Changed): Cause => ({
 
 function causeInWords(change: Changed): Cause {
   const [before, after] = [change.before, change.after].map((stood) =>
-    stood === undefined ? 'not written' : stoodText(stood),
+    stood === undefined ? 'not written' : settingOrWordsText(stood),
   ) as [string, string];
   const told = (from: string, to: string) => `${causeText(change)}: ${from} -> ${to}`;
   const forth = before <= after;

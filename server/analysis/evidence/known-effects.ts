@@ -1,8 +1,8 @@
 /** Cause and effect: a reading against the last comparable one, and what the whole notebook knows of effects and noise. */
 
-import { readingAt } from '../../model/snapshot/locate.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
 import { exact } from '../../trade/measure/interval.ts';
-import type { Figure, Moment, Working } from '../figure.ts';
+import type { Figure, FigureContext, Working } from '../figure.ts';
 import { type Evidence, evidenceOf } from './comparisons.ts';
 import { each, nameOf, readingName, repeats, tellerOf } from './effect-text.ts';
 import { type Effect, effectsIn, leastReal } from './effects.ts';
@@ -22,7 +22,7 @@ export const KNOWN_EFFECTS: Working = { topic: 'effects', about: 'every word', w
 /** Most rows of the table that are told. */
 const MOST_ROWS = 40;
 
-function knownEffects(moment: Moment, word?: string): readonly Figure[] {
+function knownEffects(moment: FigureContext, word?: string): readonly Figure[] {
   const evidence = evidenceFor(moment, word);
   if (!evidence) return [];
   const known = effectsIn(evidence, word);
@@ -30,15 +30,15 @@ function knownEffects(moment: Moment, word?: string): readonly Figure[] {
 }
 
 /** Undefined where there is none, or the word has no part in it. */
-function evidenceFor(moment: Moment, word: string | undefined): Evidence | undefined {
+function evidenceFor(moment: FigureContext, word: string | undefined): Evidence | undefined {
   if (word !== undefined && !isAbout(moment, word)) return undefined;
   const evidence = evidenceOf(moment.snapshot);
   return evidence.comparisons.length === 0 ? undefined : evidence;
 }
 
 /** Only a setting or a reading has effects; for anything else the walk over them is not worth a hover's time. */
-function isAbout({ snapshot, line }: Moment, word: string): boolean {
-  const entry = readingAt(snapshot, line)?.entry;
+function isAbout({ snapshot, line }: FigureContext, word: string): boolean {
+  const entry = lineStateAt(snapshot, line)?.entry;
   if (entry?.kind === 'fit') return true;
   return (entry?.kind === 'setting' || entry?.kind === 'reading') && entry.quantity.name === word;
 }

@@ -2,10 +2,10 @@
 
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import type { Reading } from '../../model/snapshot/page.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { middle } from '../../trade/measure/interval.ts';
 import { type Air, airDensity } from '../../trade/sums/air.ts';
 import { type Measured, measuredIn } from './conditions.ts';
@@ -28,10 +28,10 @@ interface WrittenAir {
 /** The observations of each page, in the order of their lines. */
 export const observationsOn = keptByPage(observed);
 
-function observed(readings: readonly Reading[]): readonly Observation[] {
+function observed(readings: readonly LineState[]): readonly Observation[] {
   return readings.flatMap(({ entry, before, where }) => {
     if (entry.kind !== 'reading') return [];
-    const measured = entry.said.flatMap((said) => measuredIn(entry.quantity, said, before));
+    const measured = entry.statements.flatMap((said) => measuredIn(entry.quantity, said, before));
     if (measured.length === 0) return [];
     const { settings, fitted, facts } = before;
     const setup = { settings, fitted, facts };
@@ -41,9 +41,9 @@ function observed(readings: readonly Reading[]): readonly Observation[] {
 }
 
 /** The day's air out of the session's weather line or the readings that stand for it; undefined without a temperature. */
-export function airOf(carried: Carried): WrittenAir | undefined {
+export function airOf(state: State): WrittenAir | undefined {
   let air: Partial<WrittenAir> = {};
-  for (const { quantity, said } of ofName(carried.readings, AIR_WORDS, AIR_READINGS)) {
+  for (const { quantity, statement: said } of ofName(state.readings, AIR_WORDS, AIR_READINGS)) {
     for (const value of said.values) {
       if (value.form !== 'amount' || (!value.unit && !quantity.unit)) continue;
       const number = (unit: string) => {

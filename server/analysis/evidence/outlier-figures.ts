@@ -1,9 +1,9 @@
 /** A reading against the notebook's own past under the same conditions, told as a question where it is far from it. */
 
-import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
 import { SCORE_LIMIT, WITHIN_GAUGES } from '../../trade/sums/noise.ts';
-import type { Figure, Moment, Working } from '../figure.ts';
+import type { Figure, FigureContext, Working } from '../figure.ts';
 import { nameOf, tellerOf } from './effect-text.ts';
 import { type AgainstPast, againstPast } from './outliers.ts';
 
@@ -17,9 +17,9 @@ export const HISTORY: Working = {
 };
 
 /** Of a word the line itself, if it reads it; else the session's lines up to there. */
-function linesOf({ snapshot, line, carried }: Moment, word: string | undefined): ReadonlySet<number> {
-  const head = word === undefined && carried.session ? lineOf(snapshot, carried.session.by.ref) : undefined;
-  const read = [...readingsBetween(snapshot, head ?? line, line + 1)].filter(
+function linesOf({ snapshot, line, state }: FigureContext, word: string | undefined): ReadonlySet<number> {
+  const head = word === undefined && state.session ? lineOf(snapshot, state.session.by.ref) : undefined;
+  const read = [...linesBetween(snapshot, head ?? line, line + 1)].filter(
     ({ entry }) => entry.kind === 'reading' && (word === undefined || entry.quantity.name === word),
   );
   return new Set(read.map(({ where }) => where.ref.line));

@@ -1,17 +1,17 @@
 /** What was changed on the engine between two moments: settings, parts and facts. Written again the same is no change. */
 
 import { amountIn } from '../../model/entry/amount.ts';
-import { saidText } from '../../model/entry/as-written.ts';
+import { statementText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
 import { sameSetting, sameValues } from '../../model/state/same-setting.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
-import type { Carried, InForce } from '../../model/state/state.ts';
+import type { SettingInForce, State } from '../../model/state/state.ts';
 import { type Interval, middle, subtract } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import { actOf } from '../../trade/practice/work-groups.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 
-export type Setup = Pick<Carried, 'settings' | 'fitted' | 'facts'>;
+export type Setup = Pick<State, 'settings' | 'fitted' | 'facts'>;
 
 export interface Changed {
   /** Name of the setting, fact or kind of part. */
@@ -20,8 +20,8 @@ export interface Changed {
   /** The kind of part it belongs to, or is; `fact` for what the engine itself is; undefined for a word of the notebook's own. */
   readonly owner: PartKind | 'fact' | undefined;
   /** What held; undefined where nothing was written before (or after). Put into words only when told. */
-  readonly before: Stood | undefined;
-  readonly after: Stood | undefined;
+  readonly before: SettingOrWords | undefined;
+  readonly after: SettingOrWords | undefined;
   /** By how much, where both are one number. */
   readonly amount: { readonly value: Interval; readonly unit: Unit } | undefined;
   /** The line that says what holds after; undefined where nothing does. */
@@ -29,9 +29,10 @@ export interface Changed {
 }
 
 /** A setting as it stood, or words. */
-type Stood = InForce | string;
+type SettingOrWords = SettingInForce | string;
 
-export const stoodText = (stood: Stood): string => (typeof stood === 'string' ? stood : settingText(stood));
+export const settingOrWordsText = (stood: SettingOrWords): string =>
+  typeof stood === 'string' ? stood : settingText(stood);
 
 /** `1 flat more`, in the unit it was written in; undefined where the two cannot be compared. */
 export const stepText = ({ before, after }: Changed): string | undefined =>
@@ -80,8 +81,8 @@ function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): reado
 
 /** Settings of a part that was changed belong to that change and are not told again. */
 function settingChanges(
-  before: Carried['settings'],
-  after: Carried['settings'],
+  before: State['settings'],
+  after: State['settings'],
   owners: ReadonlySet<PartKind>,
 ): readonly Changed[] {
   if (before === after) return [];
@@ -93,11 +94,11 @@ function settingChanges(
     const change = settingChange(from, to);
     return change ? [{ ...change, place: key.slice(change.name.length + 1) }] : [];
   });
-  return together(each);
+  return mergePlaces(each);
 }
 
 /** Both screws turned alike are one change: `mixture left and right`. */
-function together(changes: readonly Changed[]): readonly Changed[] {
+function mergePlaces(changes: readonly Changed[]): readonly Changed[] {
   const groups = new Map<string, Changed[]>();
   const names = changes.map(({ name }) => name);
   const repeated = new Set(names.filter((name, i) => names.indexOf(name) !== i));
@@ -110,16 +111,16 @@ function together(changes: readonly Changed[]): readonly Changed[] {
 
 const likeness = (change: Changed): string =>
   sizeOf(change)?.toPrecision(9) ??
-  [change.before, change.after].map((stood) => stood && stoodText(stood)).join(' -> ');
+  [change.before, change.after].map((stood) => stood && settingOrWordsText(stood)).join(' -> ');
 
 /** Without a place it was given for all of them. */
 function asOne(group: readonly Changed[]): Changed {
   const first = group[0] as Changed;
   if (group.length === 1) return first;
   const forAll = group.find(({ place }) => place === '');
-  const told = (of: (change: Changed) => Stood | undefined): Stood | undefined => {
+  const told = (of: (change: Changed) => SettingOrWords | undefined): SettingOrWords | undefined => {
     const stood = group.flatMap((change) => of(change) ?? []);
-    const said = new Set(stood.map(stoodText));
+    const said = new Set(stood.map(settingOrWordsText));
     // Where all stood alike, the setting itself: the step between two is told in the unit it was written in.
     return said.size <= 1 ? stood[0] : [...said].join(' and ');
   };
@@ -139,7 +140,7 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
   const names = changes.map(({ name }) => name);
   const isOneAct = new Set(names.map(actOf)).size === 1 && new Set(names).size === names.length;
   if (!isOneAct) return undefined;
-  const told = (of: (change: Changed) => Stood | undefined): string | undefined =>
+  const told = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
     changes.map((change) => stoodOr(of(change), 'not written')).join(', ');
   const before = told((change) => change.before);
   return {
@@ -151,15 +152,18 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
   };
 }
 
-const stoodOr = (stood: Stood | undefined, otherwise: string): string =>
-  stood === undefined ? otherwise : stoodText(stood);
+const stoodOr = (stood: SettingOrWords | undefined, otherwise: string): string =>
+  stood === undefined ? otherwise : settingOrWordsText(stood);
 
 /** What holds for a place: its own, or what was given for all. */
-const standing = (settings: Carried['settings'], key: string): InForce | undefined =>
+const standing = (settings: State['settings'], key: string): SettingInForce | undefined =>
   settings.get(key) ?? settings.get(`${key.slice(0, key.indexOf('|'))}|`);
 
 /** The change from one state of a setting to another; undefined where they are the same. */
-function settingChange(from: InForce | undefined, to: InForce | undefined): Changed | undefined {
+function settingChange(
+  from: SettingInForce | undefined,
+  to: SettingInForce | undefined,
+): Changed | undefined {
   if (from === to || (from && to && sameSetting(from, to))) return undefined;
   const either = to ?? from;
   if (!either) return undefined;
@@ -175,7 +179,7 @@ function settingChange(from: InForce | undefined, to: InForce | undefined): Chan
 }
 
 /** From an unknown start, the sum of the changes written is the change. */
-function amountChanged(from: InForce | undefined, to: InForce | undefined): Changed['amount'] {
+function amountChanged(from: SettingInForce | undefined, to: SettingInForce | undefined): Changed['amount'] {
   const unit = to?.quantity.unit;
   if (!to || !unit || to.values.length !== 1) return undefined;
   const whole = amountIn(to.values[0], unit);
@@ -191,9 +195,10 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
   return [...after].flatMap(([key, to]): Changed[] => {
     const from = before.get(key);
     if (!from || from === to) return [];
-    const told = (stated: typeof to) => stated.text ?? saidText(stated.said, stated.quantity.unit);
-    if (sameValues(from.said.values, to.said.values, to.quantity.unit) && told(from) === told(to)) return [];
-    const { quantity, said, by } = to;
+    const told = (stated: typeof to) => stated.text ?? statementText(stated.statement, stated.quantity.unit);
+    if (sameValues(from.statement.values, to.statement.values, to.quantity.unit) && told(from) === told(to))
+      return [];
+    const { quantity, statement: said, by } = to;
     const place = said.place?.text ?? '';
     return [
       {

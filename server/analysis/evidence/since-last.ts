@@ -1,16 +1,16 @@
 /** Readings against the last comparable ones, as figures. */
 
-import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
 import { formatValue } from '../../trade/measure/format.ts';
-import type { Figure, Moment } from '../figure.ts';
+import type { Figure, FigureContext } from '../figure.ts';
 import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from './comparisons.ts';
 import { each, nameOf, repeats, tellerOf, withHead } from './effect-text.ts';
 import { againstNoise, causeText } from './effects.ts';
-import { type Changed, oneChange, sizeOf, stepText, stoodText } from './setup-changes.ts';
+import { type Changed, oneChange, settingOrWordsText, sizeOf, stepText } from './setup-changes.ts';
 
 /** For a word those of the line itself; else the latest of each of the session up to the line. */
 export function comparisonFigures(
-  moment: Moment,
+  moment: FigureContext,
   evidence: Evidence,
   word: string | undefined,
 ): readonly Figure[] {
@@ -24,9 +24,9 @@ export function comparisonFigures(
 }
 
 /** Ids of the lines whose readings are told. */
-function linesOf({ snapshot, line, carried }: Moment, word: string | undefined): ReadonlySet<number> {
-  const head = word === undefined && carried.session ? lineOf(snapshot, carried.session.by.ref) : undefined;
-  const readings = [...readingsBetween(snapshot, head ?? line, line + 1)];
+function linesOf({ snapshot, line, state }: FigureContext, word: string | undefined): ReadonlySet<number> {
+  const head = word === undefined && state.session ? lineOf(snapshot, state.session.by.ref) : undefined;
+  const readings = [...linesBetween(snapshot, head ?? line, line + 1)];
   return new Set(readings.map(({ where }) => where.ref.line));
 }
 
@@ -117,9 +117,9 @@ function workingOf({ before, after, difference, changes }: Comparison): string {
 }
 
 const beforeText = ({ before }: Changed): string =>
-  before === undefined ? 'not written' : stoodText(before);
+  before === undefined ? 'not written' : settingOrWordsText(before);
 
-const afterText = ({ after }: Changed): string => (after === undefined ? 'off' : stoodText(after));
+const afterText = ({ after }: Changed): string => (after === undefined ? 'off' : settingOrWordsText(after));
 
 const changeRow = (change: Changed): readonly string[] => [
   causeText(change),

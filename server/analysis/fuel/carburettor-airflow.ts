@@ -2,7 +2,7 @@
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { settingText } from '../../model/state/setting-text.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { exact, type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { airflowDemand, RATING_DEPRESSIONS, ratingAt } from '../../trade/sums/carburation.ts';
@@ -13,7 +13,7 @@ import { inWords } from '../inputs.ts';
 export const AIRFLOW: Working = {
   topic: 'fuel',
   about: ['displacement', 'carb rating', 'venturi', 'red line', 'rev limit'],
-  work: ({ carried }) => [...demand(carried), ...rating(carried)],
+  work: ({ state }) => [...demand(state), ...rating(state)],
 };
 
 /** Shares of its displacement that an engine may draw: TM 9-8000 works with 80 per cent, a full cylinder is 100. */
@@ -22,11 +22,11 @@ const CFM = unitById('cfm');
 
 const cfm = (value: Interval): string => inWords(value, 'cfm', 1);
 
-function demand(carried: Carried): readonly Figure[] {
-  const size = displacementOf(carried);
+function demand(state: State): readonly Figure[] {
+  const size = displacementOf(state);
   if (!size) return [];
   const cubicInches = convertInterval(size.value, unitById('cc'), unitById('cu-in'));
-  const top = topSpeedOf(carried);
+  const top = topSpeedOf(state);
   const fastest = top?.value ?? exact(6000);
   const at = (rpm: Interval, share: number): Interval =>
     monotoneEach([cubicInches, rpm] as const, (inches, speed) => airflowDemand(inches, speed, share));
@@ -69,8 +69,8 @@ interface Rating {
 }
 
 /** At the depressions that two-barrel and four-barrel carburettors are sold by, so that any two may be compared. */
-function rating(carried: Carried): readonly Figure[] {
-  const rated = ratingOf(carried);
+function rating(state: State): readonly Figure[] {
+  const rated = ratingOf(state);
   if (!rated) return [];
   const at = (depression: number): Interval =>
     monotoneEach([rated.flow, rated.at] as const, (flow, from) => ratingAt(flow, from, depression));
@@ -92,7 +92,7 @@ function rating(carried: Carried): readonly Figure[] {
 }
 
 /** Only with the depression it is rated at: without it the number cannot be compared. */
-function ratingOf({ settings }: Carried): Rating | undefined {
+function ratingOf({ settings }: State): Rating | undefined {
   const setting = settings.get('carb rating|');
   const point = setting?.points[0];
   const flow = amountIn(point?.value, 'cfm');

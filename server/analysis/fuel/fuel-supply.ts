@@ -1,6 +1,6 @@
 /** Fuel on its way to the bowl: which passage is the smallest, and what pressure is left at the needle. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { exact, type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import {
@@ -10,17 +10,17 @@ import {
   pressureAtNeedle,
 } from '../../trade/sums/carburation.ts';
 import { type Figure, figure, type Working } from '../figure.ts';
-import { inWords, type Known, readingOf, settingOf } from '../inputs.ts';
+import { inWords, type KnownInput, readingOf, settingOf } from '../inputs.ts';
 
 export const FEED: Working = {
   topic: 'fuel',
   about: ['fuel line', 'needle seat', 'fuel regulator', 'fuel pressure', 'needle height'],
-  work: ({ carried }) => [...smallest(carried), ...atNeedle(carried)],
+  work: ({ state }) => [...smallest(state), ...atNeedle(state)],
 };
 
-function smallest(carried: Carried): readonly Figure[] {
+function smallest(state: State): readonly Figure[] {
   const passages = ['fuel line', 'needle seat']
-    .flatMap((name) => settingOf(carried, name, 'in') ?? [])
+    .flatMap((name) => settingOf(state, name, 'in') ?? [])
     .filter((passage) => passage.value.low > 0);
   const series = passagesInSeries(passages.map((passage) => middle(passage.value)));
   const least = series && passages[series.smallest];
@@ -55,13 +55,13 @@ function smallest(carried: Carried): readonly Figure[] {
 const times = (area: Interval): string => `${inWords(area, 'number', 0.1)} times`;
 
 /** From the pressure read in this session, else from what the regulator is set to. */
-function atNeedle(carried: Carried): readonly Figure[] {
-  const pressure = readingOf(carried, 'fuel pressure', 'psi') ?? settingOf(carried, 'fuel regulator', 'psi');
+function atNeedle(state: State): readonly Figure[] {
+  const pressure = readingOf(state, 'fuel pressure', 'psi') ?? settingOf(state, 'fuel regulator', 'psi');
   if (!pressure) return [];
-  const height = settingOf(carried, 'needle height', 'in');
+  const height = settingOf(state, 'needle height', 'in');
   const rise = height?.value ?? exact(0);
   const value = monotoneEach([pressure.value, rise] as const, (psi, inches) => pressureAtNeedle(psi, inches));
-  const kind = carburettorKind(carried);
+  const kind = carburettorKind(state);
   const band = NEEDLE_BANDS[kind];
   const psi = inWords(value, 'psi', 0.1);
   return [
@@ -81,13 +81,13 @@ function atNeedle(carried: Carried): readonly Figure[] {
   ];
 }
 
-const heightInput = (pressure: Known, height: Known | undefined) => [
+const heightInput = (pressure: KnownInput, height: KnownInput | undefined) => [
   pressure.input,
   height?.input ?? { name: 'needle height', value: '0 in, not written', by: undefined },
 ];
 
 /** Side-draughts run on less; known by the name or the description of the carburettor that is on. */
-export function carburettorKind({ fitted, parts }: Carried): keyof typeof NEEDLE_BANDS {
+export function carburettorKind({ fitted, parts }: State): keyof typeof NEEDLE_BANDS {
   const name = fitted.get('carburettor')?.name ?? '';
   const said = `${name} ${parts.get(name)?.text ?? ''}`;
   return /side.?dra(?:ugh|f)t/i.test(said) ? 'side-draught' : 'needle and seat';

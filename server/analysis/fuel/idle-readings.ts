@@ -1,10 +1,10 @@
 /** What a session read at idle, in and out of gear, and how the mixture screws of two sides stand. */
 
 import { amountIn } from '../../model/entry/amount.ts';
-import type { Origin, Said } from '../../model/entry/entry.ts';
+import type { Origin, Statement } from '../../model/entry/entry.ts';
 import { settingIn } from '../../model/state/apply-setting.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import type { Carried, InForce, Taken } from '../../model/state/state.ts';
+import type { SessionReading, SettingInForce, State } from '../../model/state/state.ts';
 import { type Interval, subtract } from '../../trade/measure/interval.ts';
 
 interface ReadAt {
@@ -18,17 +18,18 @@ const OUT_OF_GEAR = ['neutral', 'park'];
 const IN_GEAR = ['gear', 'drive', 'reverse', 'low', 'ahead', 'astern', 'first', 'top'];
 
 /** By the words beside a value; false for both where no gear is said. */
-export const isInGear = (said: Said): boolean => said.heard.some((word) => IN_GEAR.includes(word));
-export const isOutOfGear = (said: Said): boolean => said.heard.some((word) => OUT_OF_GEAR.includes(word));
+export const isInGear = (said: Statement): boolean => said.qualifiers.some((word) => IN_GEAR.includes(word));
+export const isOutOfGear = (said: Statement): boolean =>
+  said.qualifiers.some((word) => OUT_OF_GEAR.includes(word));
 
 /** The latest idle of the session in gear and out of it, rpm. */
-export function idleOf(carried: Carried): {
+export function idleOf(state: State): {
   readonly inGear: ReadAt | undefined;
   readonly outOfGear: ReadAt | undefined;
 } {
   return {
-    inGear: lastRead(carried, 'idle', 'rpm', isInGear),
-    outOfGear: lastRead(carried, 'idle', 'rpm', isOutOfGear),
+    inGear: lastRead(state, 'idle', 'rpm', isInGear),
+    outOfGear: lastRead(state, 'idle', 'rpm', isOutOfGear),
   };
 }
 
@@ -36,27 +37,32 @@ export function idleOf(carried: Carried): {
  * The latest depression at idle, inHg: the one in gear, or where there is none one that is not said to be. Of this
  * session, or where it has none the last one read before.
  */
-export function idleDepression(carried: Carried): (ReadAt & { readonly inGear: boolean }) | undefined {
-  const atIdle = (said: Said) => said.conditions.every(({ value }) => value === undefined);
-  const inGear = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && isInGear(said));
+export function idleDepression(state: State): (ReadAt & { readonly inGear: boolean }) | undefined {
+  const atIdle = (said: Statement) => said.conditions.every(({ value }) => value === undefined);
+  const inGear = lastRead(state, 'depression', 'inHg', (said) => atIdle(said) && isInGear(said));
   if (inGear) return { ...inGear, inGear: true };
-  const any = lastRead(carried, 'depression', 'inHg', (said) => atIdle(said) && said.heard.includes('idle'));
+  const any = lastRead(
+    state,
+    'depression',
+    'inHg',
+    (said) => atIdle(said) && said.qualifiers.includes('idle'),
+  );
   return any && { ...any, inGear: false };
 }
 
 function lastRead(
-  carried: Carried,
+  state: State,
   name: string,
   unit: string,
-  holds: (said: Said) => boolean,
+  holds: (said: Statement) => boolean,
 ): ReadAt | undefined {
-  const latest = carried.lastly.get(name);
-  const holding = (each: Taken) => holds(each.said);
+  const latest = state.latest.get(name);
+  const holding = (each: SessionReading) => holds(each.statement);
   const taken =
-    ofName(carried.readings, name, MOST_READ).findLast(holding) ??
+    ofName(state.readings, name, MOST_READ).findLast(holding) ??
     (name === 'depression' && latest && holding(latest) ? latest : undefined);
-  const value = taken && amountIn(taken.said.values[0], unit, taken.quantity.unit);
-  return taken && value ? { value, words: taken.said.heard, by: taken.by } : undefined;
+  const value = taken && amountIn(taken.statement.values[0], unit, taken.quantity.unit);
+  return taken && value ? { value, words: taken.statement.qualifiers, by: taken.by } : undefined;
 }
 
 /** Readings of one kind that are looked at, from the last of a session. */
@@ -66,8 +72,8 @@ const MOST_READ = 64;
 export const SIDES_APART = 0.25;
 
 export interface Sides {
-  readonly left: InForce;
-  readonly right: InForce;
+  readonly left: SettingInForce;
+  readonly right: SettingInForce;
   /** Left less right, in turns. */
   readonly difference: Interval;
 }
@@ -81,7 +87,7 @@ const OPPOSITE: readonly (readonly [string, string])[] = [
 const MOST_SCREWS = 96;
 
 /** Mixture screws that stand opposite each other, both known. */
-export function mixtureSides(settings: Carried['settings']): readonly Sides[] {
+export function mixtureSides(settings: State['settings']): readonly Sides[] {
   const screws = ofName(settings, 'mixture', MOST_SCREWS);
   return OPPOSITE.flatMap(([one, other]) =>
     screws

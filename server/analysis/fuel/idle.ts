@@ -1,7 +1,7 @@
 /** Idle: the drop into gear, the two sides' screws, and the power valve against the idle depression. */
 
 import { settingText } from '../../model/state/setting-text.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, type Interval, monotone, subtract } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
@@ -20,23 +20,23 @@ const IN_GEAR_CAUTION =
 export const IDLE_DROP: Working = {
   topic: 'idle and mixture',
   about: ['idle'],
-  work: ({ carried }) => drop(carried),
+  work: ({ state }) => drop(state),
 };
 
 export const MIXTURE_SIDES: Working = {
   topic: 'idle and mixture',
   about: ['mixture'],
-  work: ({ carried }) => mixtureSides(carried.settings).map(sides),
+  work: ({ state }) => mixtureSides(state.settings).map(sides),
 };
 
 export const POWER_VALVE: Working = {
   topic: 'idle and mixture',
   about: ['power valve', 'depression'],
-  work: ({ carried }, word) => valve(carried, word),
+  work: ({ state }, word) => valve(state, word),
 };
 
-function drop(carried: Carried): readonly Figure[] {
-  const { inGear, outOfGear } = idleOf(carried);
+function drop(state: State): readonly Figure[] {
+  const { inGear, outOfGear } = idleOf(state);
   if (!inGear || !outOfGear) return [];
   const value = subtract(outOfGear.value, inGear.value);
   const [out, within] = [formatValue(outOfGear.value, RPM), formatValue(inGear.value, RPM)];
@@ -98,9 +98,9 @@ function magnitude({ low, high, about }: Interval): Interval {
 }
 
 /** Where none is fitted only who asks about one is told: many carburettors have none. */
-function valve(carried: Carried, word: string | undefined): readonly Figure[] {
-  const fitted = settingOf(carried, 'power valve', 'inHg');
-  const depression = idleDepression(carried);
+function valve(state: State, word: string | undefined): readonly Figure[] {
+  const fitted = settingOf(state, 'power valve', 'inHg');
+  const depression = idleDepression(state);
   if (!fitted && word !== 'power valve') return [];
   if (!depression || !(depression.value.low > 2)) return [];
   const value = monotone(depression.value, (inHg) => powerValve(inHg)?.suggested ?? Number.NaN);

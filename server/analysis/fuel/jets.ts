@@ -2,11 +2,11 @@
 
 import { firstAmount } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import { readingsBetween } from '../../model/snapshot/locate.ts';
+import { linesBetween } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
 import { settingText } from '../../model/state/setting-text.ts';
-import type { Carried, InForce } from '../../model/state/state.ts';
+import type { SettingInForce, State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, type Interval, middle, monotoneEach, multiply } from '../../trade/measure/interval.ts';
 import { convertInterval, type Unit, unitById } from '../../trade/measure/units.ts';
@@ -16,7 +16,7 @@ import { nearestListed } from '../../trade/sums/drills.ts';
 import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import { airOfSessionAt, referenceDay } from '../air/reference-day.ts';
 import { airOf, type DayAir, densityOf } from '../air/session-air.ts';
-import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { inWords, jetSizes } from '../inputs.ts';
 
 /** Jets that fuel or air is metered by: known by number, by bore, or by what they pass. */
@@ -30,28 +30,28 @@ const MAIN_JETS: readonly string[] = ['main jet', 'secondary jet'];
 export const JET_CHANGES: Working = {
   topic: 'fuel',
   about: JETS,
-  work: (moment, word) => jetsInForce(moment.carried, word, JETS).flatMap((jet) => changes(jet, moment)),
+  work: (moment, word) => jetsInForce(moment.state, word, JETS).flatMap((jet) => changes(jet, moment)),
 };
 
 export const JET_FOR_AIR: Working = {
   topic: 'air',
   about: [...MAIN_JETS, 'weather'],
-  work: (moment, word) => jetsInForce(moment.carried, word, MAIN_JETS).flatMap((jet) => forAir(jet, moment)),
+  work: (moment, word) => jetsInForce(moment.state, word, MAIN_JETS).flatMap((jet) => forAir(jet, moment)),
 };
 
 /** All of the names; only the one asked about where it is one of them. */
 function jetsInForce(
-  { settings }: Carried,
+  { settings }: State,
   word: string | undefined,
   names: readonly string[],
-): readonly InForce[] {
+): readonly SettingInForce[] {
   const wanted = word !== undefined && names.includes(word) ? [word] : names;
   return [...settings.values()].filter(
     (setting) => setting.base !== undefined && wanted.includes(setting.quantity.name),
   );
 }
 
-const nameOf = ({ quantity, place }: InForce): string =>
+const nameOf = ({ quantity, place }: SettingInForce): string =>
   place ? `${quantity.name} ${place}` : quantity.name;
 
 interface Size {
@@ -61,7 +61,7 @@ interface Size {
   readonly by: Origin;
 }
 
-function sizeOf(setting: InForce): Size | undefined {
+function sizeOf(setting: SettingInForce): Size | undefined {
   const amount = firstAmount(setting.values);
   if (setting.values.length !== 1 || !amount?.interval) return undefined;
   const unit = amount.unit ?? unitById('number');
@@ -69,7 +69,7 @@ function sizeOf(setting: InForce): Size | undefined {
 }
 
 /** Each size this jet has had, with its area against the one before: what it passes follows the area. */
-function changes(setting: InForce, moment: Moment): readonly Figure[] {
+function changes(setting: SettingInForce, moment: FigureContext): readonly Figure[] {
   const sizes = history(setting, moment);
   const [before, now] = sizes.slice(-2);
   if (!before || !now) return [];
@@ -124,20 +124,23 @@ const MOST_SIZES = 12;
  * What the setting of this name and place was, one after another. A session at whose end it is as at its beginning
  * is not read: what was changed and changed back within one session is passed over.
  */
-function history({ quantity, place }: InForce, { carried, snapshot, line }: Moment): readonly Size[] {
+function history(
+  { quantity, place }: SettingInForce,
+  { state, snapshot, line }: FigureContext,
+): readonly Size[] {
   const key = `${quantity.name}|${place}`;
-  const at = ({ settings }: Carried): Size | undefined => {
+  const at = ({ settings }: State): Size | undefined => {
     const setting = settings.get(key);
     return setting?.base && sizeOf(setting);
   };
   let sizes: readonly Size[] = [];
-  let after = at(carried);
+  let after = at(state);
   for (const { from, to } of sectionsUpFrom(snapshot, line)) {
     if (sizes.length >= MOST_SIZES) break;
     const before = at((snapshot.pages[from] as Page).before);
     if (before?.text !== after?.text) {
       const end = Math.min(line + 1, snapshot.starts[to] as number);
-      const read = [...readingsBetween(snapshot, snapshot.starts[from], end)];
+      const read = [...linesBetween(snapshot, snapshot.starts[from], end)];
       sizes = changesIn([...read.flatMap((reading) => at(reading.after) ?? []), ...sizes]);
     }
     after = before;
@@ -149,8 +152,8 @@ const changesIn = (sizes: readonly Size[]): readonly Size[] =>
   sizes.filter((size, i) => size.text !== sizes[i - 1]?.text);
 
 /** From the air in which the jet was set (else the reference day) to the air of this session. */
-function forAir(setting: InForce, moment: Moment): readonly Figure[] {
-  const now = airOf(moment.carried);
+function forAir(setting: SettingInForce, moment: FigureContext): readonly Figure[] {
+  const now = airOf(moment.state);
   const size = sizeOf(setting);
   const from = now && size && airItWasSetIn(setting, moment);
   if (!now || !size || !from) return [];
@@ -167,7 +170,7 @@ function forAir(setting: InForce, moment: Moment): readonly Figure[] {
     figure({
       topic: 'air',
       name: `${nameOf(setting)} for this air`,
-      text: `${wanted}${atHand(value, unit, moment.carried)}: area ${byArea}, bore ${byBore} from ${size.text} in the air of ${from.name}`,
+      text: `${wanted}${atHand(value, unit, moment.state)}: area ${byArea}, bore ${byBore} from ${size.text} in the air of ${from.name}`,
       value,
       unit,
       formula: isFlow
@@ -191,16 +194,16 @@ const percent = (factor: Interval): string =>
 
 /** Nothing to say in the session that set it, where the air is the same. */
 function airItWasSetIn(
-  setting: InForce,
-  moment: Moment,
+  setting: SettingInForce,
+  moment: FigureContext,
 ): { readonly name: string; readonly air: DayAir } | undefined {
   const own = airOfSessionAt(moment.snapshot, setting.by);
-  if (setting.by.date !== undefined && setting.by.date === moment.carried.session?.date) return undefined;
+  if (setting.by.date !== undefined && setting.by.date === moment.state.session?.date) return undefined;
   return own ? { name: setting.by.date ?? 'the day it was set', air: own } : referenceDay(moment);
 }
 
 /** `, nearest at hand 118`: of the notebook's own list. */
-function atHand(wanted: Interval, unit: Unit, carried: Carried): string {
-  const nearest = nearestListed(jetSizes(carried, unit), middle(wanted));
+function atHand(wanted: Interval, unit: Unit, state: State): string {
+  const nearest = nearestListed(jetSizes(state, unit), middle(wanted));
   return nearest === undefined ? '' : `, nearest at hand ${formatValue(exact(nearest), unit)}`;
 }

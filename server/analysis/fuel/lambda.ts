@@ -1,8 +1,8 @@
 /** Readings of the mixture in both forms, for the fuel that is burnt. */
 
 import { amountIn } from '../../model/entry/amount.ts';
-import { saidText } from '../../model/entry/as-written.ts';
-import type { Carried, Taken } from '../../model/state/state.ts';
+import { statementText } from '../../model/entry/as-written.ts';
+import type { SessionReading, State } from '../../model/state/state.ts';
 import { hull, type Interval, monotone } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { airFuelRatioOf, type Fuel, fuelNamed, lambdaOf } from '../../trade/sums/carburation.ts';
@@ -12,11 +12,11 @@ import { inWords } from '../inputs.ts';
 export const MIXTURE_READING: Working = {
   topic: 'fuel',
   about: ['air fuel ratio', 'lambda', 'fuel'],
-  work: ({ carried }) => mixtureReadings(carried),
+  work: ({ state }) => mixtureReadings(state),
 };
 
 /** The fuel of the engine by its plain name, and the line that says so; gasoline where none is written. */
-export function fuelOf({ facts }: Carried): { readonly fuel: Fuel; readonly input: Input } | undefined {
+export function fuelOf({ facts }: State): { readonly fuel: Fuel; readonly input: Input } | undefined {
   const stated = facts.get('fuel|');
   const written = stated?.text?.toLowerCase();
   const fuel = fuelNamed(written === undefined || written === 'petrol' ? 'gasoline' : written);
@@ -26,14 +26,14 @@ export function fuelOf({ facts }: Carried): { readonly fuel: Fuel; readonly inpu
 
 /** An air-fuel ratio or a lambda of one reading, in both forms. */
 interface Mixture {
-  readonly taken: Taken;
+  readonly taken: SessionReading;
   readonly ratio: Interval;
   readonly lambda: Interval;
 }
 
-function mixtureReadings(carried: Carried): readonly Figure[] {
-  const burnt = fuelOf(carried);
-  const readings = [...carried.readings.values()];
+function mixtureReadings(state: State): readonly Figure[] {
+  const burnt = fuelOf(state);
+  const readings = [...state.readings.values()];
   if (!burnt) return [];
   const mixtures = readings.flatMap((taken) => mixtureOf(taken, burnt.fuel) ?? []);
   return mixtures.map(({ taken, ratio, lambda }) => {
@@ -51,7 +51,11 @@ function mixtureReadings(carried: Carried): readonly Figure[] {
         : 'air fuel ratio / the ratio that burns exactly',
       working: given ? `${as} x ${balance} = ${air}` : `${air} / ${balance} = ${as}`,
       inputs: [
-        { name: taken.quantity.name, value: saidText(taken.said, taken.quantity.unit), by: taken.by },
+        {
+          name: taken.quantity.name,
+          value: statementText(taken.statement, taken.quantity.unit),
+          by: taken.by,
+        },
         burnt.input,
       ],
       standing: burnt.fuel.standing,
@@ -60,7 +64,7 @@ function mixtureReadings(carried: Carried): readonly Figure[] {
   });
 }
 
-function mixtureOf(taken: Taken, fuel: Fuel): Mixture | undefined {
+function mixtureOf(taken: SessionReading, fuel: Fuel): Mixture | undefined {
   const { name } = taken.quantity;
   if (name === 'lambda') {
     const lambda = allOf(taken, 'number');
@@ -71,7 +75,7 @@ function mixtureOf(taken: Taken, fuel: Fuel): Mixture | undefined {
 }
 
 /** A list for each cylinder is told from its least to its most. */
-function allOf({ said }: Taken, unit: string): Interval | undefined {
+function allOf({ statement: said }: SessionReading, unit: string): Interval | undefined {
   const values = said.values.flatMap((value) => amountIn(value, unit) ?? []);
   return values.length > 0 ? values.reduce(hull) : undefined;
 }

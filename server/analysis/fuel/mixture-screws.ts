@@ -1,14 +1,14 @@
 /** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
 
 import type { Origin } from '../../model/entry/entry.ts';
-import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
 import type { Comparison } from '../evidence/comparisons.ts';
 import { evidenceOf } from '../evidence/comparisons.ts';
 import { nameOf, withHead } from '../evidence/effect-text.ts';
 import { againstNoise, causeText } from '../evidence/effects.ts';
-import type { Figure, Moment, Working } from '../figure.ts';
+import type { Figure, FigureContext, Working } from '../figure.ts';
 import { readTrial } from '../trials/trial.ts';
 import { trialsOfSession } from '../trials/written-trials.ts';
 import { NOTED_WITHOUT_EFFECT } from './idle-readings.ts';
@@ -21,10 +21,10 @@ const MOST_ROWS = 12;
 export const TURNS: Working = {
   topic: 'idle and mixture',
   about: SCREWS,
-  work: ({ snapshot, line, carried }, word) => {
+  work: ({ snapshot, line, state }, word) => {
     // A screw of a carburettor that is off the engine is not told of.
     const turns = turnsUpTo(snapshot, line).filter(
-      ({ name, place }) => (word === undefined || name === word) && carried.settings.has(keyOf(name, place)),
+      ({ name, place }) => (word === undefined || name === word) && state.settings.has(keyOf(name, place)),
     );
     return [...byScrew(turns).values()].filter((each) => each.length > 1).map(history);
   },
@@ -74,7 +74,7 @@ interface Sign {
   readonly by: Origin;
 }
 
-function withoutEffect(moment: Moment): readonly Figure[] {
+function withoutEffect(moment: FigureContext): readonly Figure[] {
   const signs = [...flatTrials(moment), ...notes(moment), ...quietReadings(moment)];
   if (signs.length === 0) return [];
   return [
@@ -95,9 +95,9 @@ function withoutEffect(moment: Moment): readonly Figure[] {
   ];
 }
 
-function flatTrials(moment: Moment): readonly Sign[] {
+function flatTrials(moment: FigureContext): readonly Sign[] {
   return trialsOfSession(moment).flatMap(({ trial }): Sign[] => {
-    const { knob, response, fit } = readTrial(trial, moment.carried.words);
+    const { knob, response, fit } = readTrial(trial, moment.state.words);
     if (knob.quantity?.name !== 'mixture' || !fit?.flat) return [];
     return [{ text: `trial of ${knob.name}: ${response.name} ${fit.flat}`, by: trial.by }];
   });
@@ -107,10 +107,10 @@ function flatTrials(moment: Moment): readonly Sign[] {
  * A note is told of here, where somebody looks, and by no rule: it is a person's own sentence, which may as well say that the
  * screws do nothing no more; and it takes its line as it stands, so that nothing on the line could say that it is meant.
  */
-function notes({ snapshot, carried, line }: Moment): readonly Sign[] {
-  const head = carried.session && lineOf(snapshot, carried.session.by.ref);
+function notes({ snapshot, state, line }: FigureContext): readonly Sign[] {
+  const head = state.session && lineOf(snapshot, state.session.by.ref);
   if (head === undefined) return [];
-  return [...readingsBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
+  return [...linesBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
     entry.kind === 'note' && NOTED_WITHOUT_EFFECT.test(entry.text)
       ? [{ text: `noted: ${entry.text}`, by: where }]
       : [],
@@ -118,10 +118,10 @@ function notes({ snapshot, carried, line }: Moment): readonly Sign[] {
 }
 
 /** Only where the noise is known: without it one reading that did not move says nothing. */
-function quietReadings({ snapshot, carried }: Moment): readonly Sign[] {
+function quietReadings({ snapshot, state }: FigureContext): readonly Sign[] {
   const evidence = evidenceOf(snapshot);
   const ofSession = ({ after }: Comparison) =>
-    after.by.date !== undefined && after.by.date === carried.session?.date;
+    after.by.date !== undefined && after.by.date === state.session?.date;
   return evidence.comparisons.filter(ofSession).flatMap((comparison): Sign[] => {
     const { changes, after } = comparison;
     const [change] = changes;

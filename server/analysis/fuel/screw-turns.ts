@@ -2,7 +2,7 @@
 
 import { valueText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import type { Reading } from '../../model/snapshot/page.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -31,11 +31,11 @@ export function turnsUpTo(snapshot: Snapshot, line: number): readonly Turn[] {
     .flatMap((_, page) => turnsOn(snapshot, page).filter((turn) => page < last || turn.row <= row));
 }
 
-function turned(readings: readonly Reading[]): readonly Turn[] {
+function turned(readings: readonly LineState[]): readonly Turn[] {
   return readings.flatMap(({ entry, after, where }, row) => {
     if (entry.kind !== 'setting' || !isScrew(entry.quantity)) return [];
     const { name, unit } = entry.quantity;
-    return entry.said.flatMap(({ place, values }): Turn[] => {
+    return entry.statements.flatMap(({ place, values }): Turn[] => {
       const setting = after.settings.get(keyOf(name, place?.text));
       const value = values[0];
       if (!setting || !value) return [];

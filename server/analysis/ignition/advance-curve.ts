@@ -13,14 +13,14 @@ import {
   totalOver,
 } from '../../trade/sums/ignition.ts';
 import { boostOf, isBoosted } from '../boost.ts';
-import { type Figure, figure, type Input, type Moment, type Plot, type Working } from '../figure.ts';
-import { inWords, type Known, settingOf, statedIn } from '../inputs.ts';
+import { type Figure, type FigureContext, figure, type Input, type Plot, type Working } from '../figure.ts';
+import { inWords, type KnownInput, settingOf, statedIn } from '../inputs.ts';
 import { type Curve, type Timing, timingOf, UNKNOWN_SPEED } from './timing-settings.ts';
 
 export const BY_SPEED: Working = {
   topic: 'timing',
   about: ['mechanical', 'mechanical limit', 'initial', 'total'],
-  work: ({ carried }) => bySpeed(timingOf(carried)),
+  work: ({ state }) => bySpeed(timingOf(state)),
 };
 
 export const OTHER_STOP: Working = {
@@ -87,13 +87,12 @@ const plotOf = ({ rows }: TotalsBySpeed): Plot => ({
 });
 
 /** For the total wanted (a target, else the limit, else what it is now): the initial that goes with each stop. */
-function otherStop({ carried }: Moment): readonly Figure[] {
-  const { initial, mechanical, mechanicalLimit } = timingOf(carried);
+function otherStop({ state }: FigureContext): readonly Figure[] {
+  const { initial, mechanical, mechanicalLimit } = timingOf(state);
   if (!initial || !mechanical) return [];
   const most = mostOf(mechanical, mechanicalLimit?.value);
   const now = add(initial.value, most);
-  const wanted =
-    statedIn(carried.targets, 'total', 'deg', 'target total') ?? limitThatBites(carried.limits, now);
+  const wanted = statedIn(state.targets, 'total', 'deg', 'target total') ?? limitThatBites(state.limits, now);
   const total = wanted?.value ?? now;
   const kept = wanted ? `${deg(total)} (${wanted.input.name})` : `${deg(now)}, as it is now`;
   const needed = wanted ? initialFor(total, most) : initial.value;
@@ -134,12 +133,12 @@ function stopForInitial(total: Interval, initial: NonNullable<Timing['initial']>
 }
 
 /** About one degree out for each psi where the notebook has no retard of its own. */
-function underBoost({ carried }: Moment): readonly Figure[] {
-  const { initial, mechanical, mechanicalLimit } = timingOf(carried);
-  const boost = boostOf(carried);
-  if (!initial || !mechanical || !isBoosted(carried)) return [];
+function underBoost({ state }: FigureContext): readonly Figure[] {
+  const { initial, mechanical, mechanicalLimit } = timingOf(state);
+  const boost = boostOf(state);
+  if (!initial || !mechanical || !isBoosted(state)) return [];
   const total = add(initial.value, mostOf(mechanical, mechanicalLimit?.value));
-  const own = settingOf(carried, 'boost retard', 'deg/psi');
+  const own = settingOf(state, 'boost retard', 'deg/psi');
   const perPsi = own?.value ?? exact(1);
   const at = boost?.value ?? exact(1);
   const left = boostRetard(total, at, perPsi);
@@ -170,7 +169,7 @@ function underBoost({ carried }: Moment): readonly Figure[] {
 }
 
 /** A limit counts as the total wanted only where the total now stands over it. */
-function limitThatBites(limits: Parameters<typeof statedIn>[0], now: Interval): Known | undefined {
+function limitThatBites(limits: Parameters<typeof statedIn>[0], now: Interval): KnownInput | undefined {
   const limit = statedIn(limits, 'total', 'deg', 'limit of the total');
   const most = limit && exact(limit.value.high);
   return limit && most && Number.isFinite(most.low) && surelyAbove(now, most)

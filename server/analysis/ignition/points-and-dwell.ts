@@ -1,11 +1,11 @@
 /** Contact points: how much of the time they are shut, how long that is for the coil, and whether timing is to be read again. */
 
 import type { Origin } from '../../model/entry/entry.ts';
-import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { settingText } from '../../model/state/setting-text.ts';
-import type { Carried, InForce } from '../../model/state/state.ts';
+import type { SettingInForce, State } from '../../model/state/state.ts';
 import { equal, exact, type Interval, middle, scale } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import {
@@ -16,13 +16,13 @@ import {
   sparkInterval,
 } from '../../trade/sums/points.ts';
 import { cylindersOf, topSpeedOf } from '../engine/engine-facts.ts';
-import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Input, type Working } from '../figure.ts';
 import { inWords, readingOf } from '../inputs.ts';
 
 export const DWELL: Working = {
   topic: 'points',
   about: ['dwell', 'points gap', 'coil', 'condenser'],
-  work: ({ carried }) => dwellFigures(carried),
+  work: ({ state }) => dwellFigures(state),
 };
 
 export const TIMING_AFTER_POINTS: Working = {
@@ -35,19 +35,19 @@ const TEXTBOOK = { standing: 'published', source: 'standard textbook relations' 
 
 const ms = (seconds: Interval): string => inWords(scale(seconds, 1000), 'ms', 0.01);
 
-function dwellFigures(carried: Carried): readonly Figure[] {
-  const cylinders = cylindersOf(carried);
-  const setting = carried.settings.get('dwell|');
+function dwellFigures(state: State): readonly Figure[] {
+  const cylinders = cylindersOf(state);
+  const setting = state.settings.get('dwell|');
   if (!cylinders || !setting) return [];
   const count = middle(cylinders.value);
   const dwell = dwellOf(setting, count);
   if (!dwell) return [];
   const inputs = [{ name: 'dwell', value: settingText(setting), by: setting.by }, cylinders.input];
-  return [share(dwell, count, inputs), onTime(carried, dwell, count, inputs)];
+  return [share(dwell, count, inputs), onTime(state, dwell, count, inputs)];
 }
 
 /** In degrees of the distributor, as a dwell meter reads it: `deg` here never means the crank's. */
-function dwellOf(setting: InForce, cylinders: number): Interval | undefined {
+function dwellOf(setting: SettingInForce, cylinders: number): Interval | undefined {
   const value = setting.values[0];
   if (!setting.base || setting.values.length !== 1 || value?.form !== 'amount' || !value.interval)
     return undefined;
@@ -74,9 +74,9 @@ function share(dwell: Interval, cylinders: number, inputs: readonly Input[]): Fi
 }
 
 /** At the idle of this session, at each full thousand, and at the red line. */
-function onTime(carried: Carried, dwell: Interval, cylinders: number, inputs: readonly Input[]): Figure {
-  const idle = readingOf(carried, 'idle', 'rpm');
-  const top = topSpeedOf(carried);
+function onTime(state: State, dwell: Interval, cylinders: number, inputs: readonly Input[]): Figure {
+  const idle = readingOf(state, 'idle', 'rpm');
+  const top = topSpeedOf(state);
   const thousands = [1000, 2000, 3000, 4000, 5000, 6000].map((rpm) => exact(rpm));
   const speeds = [...thousands, ...(idle ? [idle.value] : []), ...(top ? [top.value] : [])]
     .filter((rpm) => rpm.low > 0)
@@ -106,9 +106,9 @@ function onTime(carried: Carried, dwell: Interval, cylinders: number, inputs: re
 }
 
 /** Told where dwell or gap was set after the timing was last read. */
-function timingToRecheck(moment: Moment): readonly Figure[] {
-  const { carried, snapshot } = moment;
-  const changed = ['dwell', 'points gap'].flatMap((name) => carried.settings.get(`${name}|`) ?? []);
+function timingToRecheck(moment: FigureContext): readonly Figure[] {
+  const { state, snapshot } = moment;
+  const changed = ['dwell', 'points gap'].flatMap((name) => state.settings.get(`${name}|`) ?? []);
   const read = lastTimingReading(moment);
   const late = changed.filter(({ by }) => isAfter(snapshot, by, read));
   if (late.length === 0 || isReadLater(moment)) return [];
@@ -118,7 +118,7 @@ function timingToRecheck(moment: Moment): readonly Figure[] {
     figure({
       topic: 'points',
       name: 'timing to read again',
-      text: `${names} set ${on((late[0] as InForce).by)}; timing ${since}`,
+      text: `${names} set ${on((late[0] as SettingInForce).by)}; timing ${since}`,
       formula: 'the points open later as the dwell grows, and the spark with them: dwell first, timing after',
       working: late.map((setting) => `${setting.quantity.name} ${settingText(setting)}`).join(', '),
       inputs: late.map((setting) => ({
@@ -135,9 +135,9 @@ function timingToRecheck(moment: Moment): readonly Figure[] {
 const TIMING_READINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);
 
 /** Of this session so far, else of the sessions above: a page keeps the readings of its session, so none is read again. */
-function lastTimingReading({ carried, snapshot, line }: Moment): Origin | undefined {
+function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | undefined {
   for (let page = pageAt(snapshot, line); page >= 0; page--) {
-    const { readings } = page === pageAt(snapshot, line) ? carried : (snapshot.pages[page] as Page).after;
+    const { readings } = page === pageAt(snapshot, line) ? state : (snapshot.pages[page] as Page).after;
     const found = [...readings.values()]
       .filter((taken) => TIMING_READINGS.has(taken.quantity.name))
       .map(({ by }) => ({ by, at: lineOf(snapshot, by.ref) ?? -1 }))
@@ -148,9 +148,9 @@ function lastTimingReading({ carried, snapshot, line }: Moment): Origin | undefi
 }
 
 /** Further down in the same session: the work was not at its end yet. */
-function isReadLater({ carried, snapshot, line }: Moment): boolean {
-  for (const { entry, after } of readingsBetween(snapshot, line + 1)) {
-    if (after.session?.by.ref.line !== carried.session?.by.ref.line) return false;
+function isReadLater({ state, snapshot, line }: FigureContext): boolean {
+  for (const { entry, after } of linesBetween(snapshot, line + 1)) {
+    if (after.session?.by.ref.line !== state.session?.by.ref.line) return false;
     if (entry.kind === 'reading' && TIMING_READINGS.has(entry.quantity.name)) return true;
   }
   return false;

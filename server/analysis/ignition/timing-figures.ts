@@ -18,7 +18,7 @@ const ABOUT = [
 export const TIMING: Working = {
   topic: 'timing',
   about: ABOUT,
-  work: ({ carried }) => totalsOf(carried).given.map(figureOf),
+  work: ({ state }) => totalsOf(state).given.map(figureOf),
 };
 
 function figureOf({ name, value, unit, formula, working, inputs }: Derived): Figure {

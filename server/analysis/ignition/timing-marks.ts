@@ -1,6 +1,6 @@
 /** Degrees laid off with a tape on the damper, and made or lost by filing or sleeving the distributor's stop. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { exact, type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import {
@@ -8,7 +8,7 @@ import {
   damperDistance,
   stopTravelForCrankDegrees,
 } from '../../trade/sums/ignition.ts';
-import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { factOf, inWords, statedIn } from '../inputs.ts';
 import { mostOf } from './advance-curve.ts';
 import { timingOf } from './timing-settings.ts';
@@ -32,8 +32,8 @@ const RUNNING =
   'Put marks on with the engine stopped. With it running keep clear of fan, belts and hot parts.';
 
 /** For the damper's diameter: the tape for one degree and for the angles the notebook speaks of. */
-function damperTape({ carried }: Moment): readonly Figure[] {
-  const damper = factOf(carried, 'damper', 'mm');
+function damperTape({ state }: FigureContext): readonly Figure[] {
+  const damper = factOf(state, 'damper', 'mm');
   if (!damper || !(damper.value.low > 0)) return [];
   const tape = (degrees: Interval): Interval =>
     monotoneEach([damper.value, degrees] as const, damperDistance);
@@ -52,7 +52,7 @@ function damperTape({ carried }: Moment): readonly Figure[] {
       caution: RUNNING,
       rows: [
         ['angle', 'mm', 'in'],
-        ...anglesOf(carried).map(({ name, degrees }) => [name, ...taped(tape(degrees))]),
+        ...anglesOf(state).map(({ name, degrees }) => [name, ...taped(tape(degrees))]),
       ],
     }),
   ];
@@ -64,12 +64,12 @@ interface Angle {
 }
 
 /** Round angles, and those somebody would want a mark at: the initial, the total, the total wanted and allowed. */
-function anglesOf(carried: Carried): readonly Angle[] {
+function anglesOf(state: State): readonly Angle[] {
   const round = [5, 10, 20, 30, 40].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
-  const { initial } = timingOf(carried);
-  const total = totalsOf(carried).given.find((each) => each.name === 'total');
-  const target = statedIn(carried.targets, 'total', 'deg', 'target total');
-  const limit = statedIn(carried.limits, 'total', 'deg', 'limit of the total');
+  const { initial } = timingOf(state);
+  const total = totalsOf(state).given.find((each) => each.name === 'total');
+  const target = statedIn(state.targets, 'total', 'deg', 'target total');
+  const limit = statedIn(state.limits, 'total', 'deg', 'limit of the total');
   const most = limit && exact(limit.value.high);
   const named: readonly (readonly [string, Interval | undefined])[] = [
     ['initial', initial?.value],
@@ -86,8 +86,8 @@ function anglesOf(carried: Carried): readonly Angle[] {
 }
 
 /** Both ways: the travel that gives an angle, and the angle a travel gives. */
-function stopTravel({ carried }: Moment): readonly Figure[] {
-  const radius = factOf(carried, 'stop radius', 'mm');
+function stopTravel({ state }: FigureContext): readonly Figure[] {
+  const radius = factOf(state, 'stop radius', 'mm');
   if (!radius || !(radius.value.low > 0)) return [];
   const travel = (degrees: Interval): Interval =>
     monotoneEach([radius.value, degrees] as const, stopTravelForCrankDegrees);
@@ -107,7 +107,7 @@ function stopTravel({ carried }: Moment): readonly Figure[] {
       working: `${inWords(radius.value, 'mm')} x 1 / 2 x pi / 180 = ${inWords(one, 'mm')}`,
       rows: [
         ['mechanical', 'mm', 'in'],
-        ...stopAngles(carried).map(({ name, degrees }) => [name, ...lengths(travel(degrees))]),
+        ...stopAngles(state).map(({ name, degrees }) => [name, ...lengths(travel(degrees))]),
       ],
     }),
     figure({
@@ -126,9 +126,9 @@ function stopTravel({ carried }: Moment): readonly Figure[] {
   ];
 }
 
-function stopAngles(carried: Carried): readonly Angle[] {
+function stopAngles(state: State): readonly Angle[] {
   const round = [2, 6, 10, 14, 18, 22].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
-  const { mechanical, mechanicalLimit } = timingOf(carried);
+  const { mechanical, mechanicalLimit } = timingOf(state);
   const now = mechanical && mostOf(mechanical, mechanicalLimit?.value);
   const own = now ? [{ name: `as it is now, ${inWords(now, 'deg', 0.1)}`, degrees: now }] : [];
   return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));

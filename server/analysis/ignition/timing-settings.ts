@@ -5,32 +5,32 @@ import type { Point } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 import { recently } from '../../model/snapshot/memo.ts';
 import { settingIn } from '../../model/state/apply-setting.ts';
-import type { Carried, InForce } from '../../model/state/state.ts';
+import type { SettingInForce, State } from '../../model/state/state.ts';
 import { exact, type Interval, range, scale } from '../../trade/measure/interval.ts';
 import type { VacuumSource } from '../../trade/sums/ignition.ts';
 import type { CurvePoint } from '../../trade/vocabulary/quantity.ts';
 
 export interface Curve {
   readonly points: readonly CurvePoint[];
-  readonly setting: InForce;
+  readonly setting: SettingInForce;
 }
 
 export interface Timing {
-  readonly initial: { readonly value: Interval; readonly setting: InForce } | undefined;
+  readonly initial: { readonly value: Interval; readonly setting: SettingInForce } | undefined;
   /** Crank degrees at engine rpm. */
   readonly mechanical: Curve | undefined;
-  readonly mechanicalLimit: { readonly value: Interval; readonly setting: InForce } | undefined;
+  readonly mechanicalLimit: { readonly value: Interval; readonly setting: SettingInForce } | undefined;
   /** Crank degrees at inHg. */
   readonly vacuum: Curve | undefined;
-  readonly vacuumLimit: { readonly value: Interval; readonly setting: InForce } | undefined;
-  readonly source: { readonly value: VacuumSource; readonly setting: InForce } | undefined;
+  readonly vacuumLimit: { readonly value: Interval; readonly setting: SettingInForce } | undefined;
+  readonly source: { readonly value: VacuumSource; readonly setting: SettingInForce } | undefined;
 }
 
 /** Undefined for each part that is not known, is no angle, or is a change from an unknown start. */
-export const timingOf = ({ settings }: Pick<Carried, 'settings'>): Timing => timingIn(settings);
+export const timingOf = ({ settings }: Pick<State, 'settings'>): Timing => timingIn(settings);
 
 /** Most lines set nothing, and the settings stay the same. */
-const timingIn = recently(2, (settings: Carried['settings']): Timing => {
+const timingIn = recently(2, (settings: State['settings']): Timing => {
   const setting = (name: string) => settings.get(`${name}|`);
   const [mechanical, vacuum] = [setting('mechanical'), setting('vacuum advance')];
   return {
@@ -44,13 +44,13 @@ const timingIn = recently(2, (settings: Carried['settings']): Timing => {
 });
 
 /** What a line says beside its numbers; words in lower case. */
-export type Terms = Pick<InForce, 'words' | 'points'>;
+export type TimingTerms = Pick<SettingInForce, 'words' | 'points'>;
 
 /**
  * The word `distributor` (or `dist`) anywhere on the line means all of it: whoever reads degrees off a distributor
  * machine reads its speed there too.
  */
-const inDistributorTerms = ({ words, points }: Terms): boolean =>
+const inDistributorTerms = ({ words, points }: TimingTerms): boolean =>
   words.some((word) => /^dist(?:ributor|\.)?$/.test(word)) ||
   points.some((point) => ofDistributor(point.value) || ofDistributor(point.at));
 
@@ -58,29 +58,35 @@ const ofDistributor = (amount: Value | undefined): boolean =>
   amount?.form === 'amount' && (amount.unit?.id.startsWith('dist-') ?? false);
 
 /** Degrees or rpm of the crank; a unit that says distributor is turned into the crank's by itself. */
-export function ofCrank(amount: Value | undefined, unit: 'deg' | 'rpm', terms: Terms): Interval | undefined {
+export function ofCrank(
+  amount: Value | undefined,
+  unit: 'deg' | 'rpm',
+  terms: TimingTerms,
+): Interval | undefined {
   const value = amountIn(amount, unit);
   return value && inDistributorTerms(terms) && !ofDistributor(amount) ? scale(value, 2) : value;
 }
 
-function crankAngle(setting: InForce | undefined): { value: Interval; setting: InForce } | undefined {
+function crankAngle(
+  setting: SettingInForce | undefined,
+): { value: Interval; setting: SettingInForce } | undefined {
   if (!setting || !settingIn(setting, 'deg')) return undefined;
   const value = ofCrank(setting.values[0], 'deg', setting);
   return value && { value, setting };
 }
 
 /** A curve is asked for again at every line until it is changed. */
-const byRpm = recently(4, (setting: InForce) => readCurve(setting, 'rpm'));
-const byDepression = recently(4, (setting: InForce) => readCurve(setting, 'inHg'));
+const byRpm = recently(4, (setting: SettingInForce) => readCurve(setting, 'rpm'));
+const byDepression = recently(4, (setting: SettingInForce) => readCurve(setting, 'inHg'));
 
-function readCurve(setting: InForce, against: 'rpm' | 'inHg'): Curve | undefined {
+function readCurve(setting: SettingInForce, against: 'rpm' | 'inHg'): Curve | undefined {
   const points = setting.points.flatMap((point) => curvePoint(point, against, setting));
   if (points.length > 0) return { points, setting };
   const most = crankAngle(setting);
   return most && { points: upTo(most.value), setting };
 }
 
-function curvePoint(point: Point, against: 'rpm' | 'inHg', setting: InForce): CurvePoint[] {
+function curvePoint(point: Point, against: 'rpm' | 'inHg', setting: SettingInForce): CurvePoint[] {
   const value = ofCrank(point.value, 'deg', setting);
   const at = against === 'rpm' ? ofCrank(point.at, 'rpm', setting) : amountIn(point.at, against);
   return value && at && at.low === at.high ? [{ at: at.low, value }] : [];
@@ -97,7 +103,7 @@ const upTo = (most: Interval): readonly CurvePoint[] => [
 export const UNKNOWN_SPEED = 1e6;
 export const NO_ADVANCE = exact(0);
 
-function sourceOf(source: InForce | undefined, advance: InForce | undefined): Timing['source'] {
+function sourceOf(source: SettingInForce | undefined, advance: SettingInForce | undefined): Timing['source'] {
   for (const setting of [source, advance]) {
     const words = setting ? [...setting.words, ...(setting.text ?? '').toLowerCase().split(/\s+/)] : [];
     const value = words.find((word) => word === 'manifold' || word === 'ported' || word === 'plugged');

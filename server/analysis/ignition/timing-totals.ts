@@ -5,7 +5,7 @@
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import type { Carried, InForce, Taken } from '../../model/state/state.ts';
+import type { SessionReading, SettingInForce, State } from '../../model/state/state.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
 import { add, exact, type Interval, least, middle } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
@@ -41,13 +41,13 @@ const SLOPE = unitById('deg/1000rpm');
 const INHG = unitById('inHg');
 
 /** What the totals depend on, of all that is carried. */
-type TotalsTake = Pick<Carried, 'settings' | 'lastly'>;
+type TotalsTake = Pick<State, 'settings' | 'latest'>;
 
 /** All totals of the settings in force, crank degrees; nothing at all where no setting of the timing is written. */
-export function totalsOf(carried: TotalsTake): Totals {
-  const timing = timingOf(carried);
+export function totalsOf(state: TotalsTake): Totals {
+  const timing = timingOf(state);
   if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };
-  const all = [...TOTALS.values()].map((work) => work(timing, carried));
+  const all = [...TOTALS.values()].map((work) => work(timing, state));
   return {
     given: all.filter((each): each is Derived => 'value' in each),
     lacking: all.filter((each): each is Lacking => 'lacks' in each && each.lacks.length > 0),
@@ -55,15 +55,15 @@ export function totalsOf(carried: TotalsTake): Totals {
 }
 
 /** One total by its name; undefined where it cannot be given, or none is called so. */
-export function totalNamed(carried: TotalsTake, name: string): Derived | undefined {
-  const total = TOTALS.get(name)?.(timingOf(carried), carried);
+export function totalNamed(state: TotalsTake, name: string): Derived | undefined {
+  const total = TOTALS.get(name)?.(timingOf(state), state);
   return total && 'value' in total ? total : undefined;
 }
 
 /** In the order in which they are shown. */
-const TOTALS: ReadonlyMap<string, (timing: Timing, carried: TotalsTake) => Derived | Lacking> = new Map(
+const TOTALS: ReadonlyMap<string, (timing: Timing, state: TotalsTake) => Derived | Lacking> = new Map(
   Object.entries({
-    'timing at idle': (timing, carried) => idleTotal(carried, timing),
+    'timing at idle': (timing, state) => idleTotal(state, timing),
     total: openTotal,
     'cruise total': cruiseTotal,
     'all in': allIn,
@@ -74,8 +74,8 @@ const TOTALS: ReadonlyMap<string, (timing: Timing, carried: TotalsTake) => Deriv
 export const TOTAL_NAMES: readonly string[] = [...TOTALS.keys()];
 
 /** The wide-open total at one speed; what a measured total is held to. */
-export function totalAtSpeed(carried: TotalsTake, rpm: number): Derived | Lacking {
-  const timing = timingOf(carried);
+export function totalAtSpeed(state: TotalsTake, rpm: number): Derived | Lacking {
+  const timing = timingOf(state);
   const { initial, mechanical } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
   const values = [initial.value, advanceOver(timing, mechanical, exact(rpm))];
@@ -90,9 +90,9 @@ export function totalAtSpeed(carried: TotalsTake, rpm: number): Derived | Lackin
 }
 
 /** Initial + mechanical at idle, and vacuum only with the canister on manifold vacuum. Common practice, no source. */
-function idleTotal(carried: TotalsTake, timing: Timing = timingOf(carried)): Derived | Lacking {
+function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived | Lacking {
   const { initial, mechanical, source, vacuum } = timing;
-  const idle = readingOf(carried.lastly.get('idle'), 'rpm');
+  const idle = readingOf(state.latest.get('idle'), 'rpm');
   const lacks = { initial, mechanical, 'an idle reading': idle };
   if (!initial || !mechanical || !idle) return lacking('timing at idle', lacks);
   const values = [initial.value, advanceOver(timing, mechanical, idle.value)];
@@ -112,7 +112,7 @@ function idleTotal(carried: TotalsTake, timing: Timing = timingOf(carried)): Der
       };
     });
   }
-  const depression = readingOf(carried.lastly.get('depression'), 'inHg');
+  const depression = readingOf(state.latest.get('depression'), 'inHg');
   if (!vacuum || !depression)
     return lacking('timing at idle', { 'vacuum advance': vacuum, 'a depression reading': depression });
   return sum('timing at idle', [...values, vacuumOver(timing, vacuum, depression.value)], () => {
@@ -162,7 +162,7 @@ function allIn(timing: Timing): Derived | Lacking {
   const { mechanical } = timing;
   const speed = allInOf(timing);
   if (!mechanical || speed === undefined) return { name: 'all in', lacks: [] };
-  return told('all in', exact(speed), RPM, () => ({
+  return lazyTotal('all in', exact(speed), RPM, () => ({
     formula: 'lowest speed with all the mechanical advance',
     working: `${formatNumber(speed, RPM)} rpm`,
     inputs: [curveInput(mechanical)],
@@ -172,7 +172,7 @@ function allIn(timing: Timing): Derived | Lacking {
 function slope({ mechanical }: Timing): Derived | Lacking {
   const leg = mechanical && !onlyMostKnown(mechanical) ? steepest(mechanical.points) : undefined;
   if (!mechanical || !leg) return { name: 'slope', lacks: [] };
-  return told('slope', leg.slope, SLOPE, () => ({
+  return lazyTotal('slope', leg.slope, SLOPE, () => ({
     formula: 'steepest rise of the mechanical curve',
     working: `${formatValue(leg.slope, SLOPE)}, ${formatNumber(leg.from, RPM)} to ${formatNumber(leg.to, RPM)} rpm`,
     inputs: [curveInput(mechanical)],
@@ -186,7 +186,7 @@ interface Telling {
 }
 
 /** Put into words only when somebody reads them: rules ask every line for values alone. */
-function told(name: string, value: Interval, unit: Unit, tell: () => Telling): Derived {
+function lazyTotal(name: string, value: Interval, unit: Unit, tell: () => Telling): Derived {
   return {
     name,
     value,
@@ -203,18 +203,18 @@ function told(name: string, value: Interval, unit: Unit, tell: () => Telling): D
   };
 }
 
-interface Terms {
+interface SumTerms {
   readonly formula: string;
   /** Of each value of the sum, in order. */
   readonly names: readonly string[];
-  readonly from: readonly InForce[];
+  readonly from: readonly SettingInForce[];
   /** What the sum rests on and does not add. */
   readonly beside?: readonly Input[];
 }
 
-function sum(name: string, values: readonly Interval[], terms: () => Terms): Derived {
+function sum(name: string, values: readonly Interval[], terms: () => SumTerms): Derived {
   const value = values.reduce(add);
-  return told(name, value, DEG, () => {
+  return lazyTotal(name, value, DEG, () => {
     const { formula, names, from, beside = [] } = terms();
     const texts = values.map((each) => formatValue(each, DEG));
     const added = names.map((each, i) => ({ name: each, value: texts[i] ?? '', by: from[i]?.by }));
@@ -272,9 +272,9 @@ const curveInput = ({ points, setting }: Curve): Input => ({
 });
 
 function readingOf(
-  taken: Taken | undefined,
+  taken: SessionReading | undefined,
   unit: string,
 ): { readonly value: Interval; readonly by: Origin } | undefined {
-  const value = taken ? amountIn(firstAmount(taken.said.values), unit) : undefined;
+  const value = taken ? amountIn(firstAmount(taken.statement.values), unit) : undefined;
   return taken && value ? { value, by: taken.by } : undefined;
 }

@@ -1,8 +1,8 @@
 /** How engine speed and road speed hang together, by what the notebook says of tyre, final drive and gears. */
 
 import { amountIn } from '../../model/entry/amount.ts';
-import type { Said } from '../../model/entry/entry.ts';
-import type { Carried, Stated } from '../../model/state/state.ts';
+import type { Statement } from '../../model/entry/entry.ts';
+import type { Declared, State } from '../../model/state/state.ts';
 import { exact, type Interval, middle, monotoneEach, multiply } from '../../trade/measure/interval.ts';
 import { gearIndex, gearName, OVERDRIVE } from '../../trade/sums/gears.ts';
 import { parseTyreSize, roadSpeed, tyreDiameter } from '../../trade/sums/road.ts';
@@ -20,30 +20,30 @@ export interface Gearing {
   /** First to top; at least one. */
   readonly gears: readonly Gear[];
   /** The facts it is worked out from. */
-  readonly facts: readonly Stated[];
+  readonly facts: readonly Declared[];
 }
 
 export interface Tyre {
   readonly metres: Interval;
   /** `unloaded`: the design diameter of the size on its wall, which rolls a few per cent less. */
   readonly kind: 'rolling' | 'unloaded';
-  readonly fact: Stated;
+  readonly fact: Declared;
 }
 
 /** Undefined where tyre or final drive is not written or cannot be read. */
-export function gearingOf(carried: Carried): Gearing | undefined {
-  const tyre = tyreOf(carried);
-  const final = carried.facts.get('final drive|');
-  const finalDrive = final && amountIn(final.said.values[0], 'ratio', 'ratio');
+export function gearingOf(state: State): Gearing | undefined {
+  const tyre = tyreOf(state);
+  const final = state.facts.get('final drive|');
+  const finalDrive = final && amountIn(final.statement.values[0], 'ratio', 'ratio');
   if (!tyre || !finalDrive || !(finalDrive.low > 0)) return undefined;
-  const { gears, facts } = gearsOf(carried, finalDrive);
+  const { gears, facts } = gearsOf(state, finalDrive);
   return { tyre, finalDrive, gears, facts: [tyre.fact, final, ...facts] };
 }
 
 /** The rolling diameter where it is written, else the design diameter of the size. */
-function tyreOf({ facts }: Carried): Tyre | undefined {
+function tyreOf({ facts }: State): Tyre | undefined {
   const rolling = facts.get('tyre diameter|');
-  const metres = rolling && amountIn(rolling.said.values[0], 'm', rolling.quantity.unit);
+  const metres = rolling && amountIn(rolling.statement.values[0], 'm', rolling.quantity.unit);
   if (rolling && metres && metres.low > 0) return { metres, kind: 'rolling', fact: rolling };
   const written = [...facts.values()].find(({ quantity }) => quantity.name === 'tyre');
   const size = written?.text === undefined ? undefined : parseTyreSize(written.text);
@@ -52,15 +52,15 @@ function tyreOf({ facts }: Carried): Tyre | undefined {
     : undefined;
 }
 
-function gearsOf({ facts }: Carried, finalDrive: Interval): Pick<Gearing, 'gears' | 'facts'> {
+function gearsOf({ facts }: State, finalDrive: Interval): Pick<Gearing, 'gears' | 'facts'> {
   const written = facts.get('gear ratios|');
-  const ratios = written?.said.values.map((value) => amountIn(value, 'ratio', 'ratio')) ?? [];
+  const ratios = written?.statement.values.map((value) => amountIn(value, 'ratio', 'ratio')) ?? [];
   const known = ratios.filter((ratio) => ratio !== undefined && ratio.low > 0) as readonly Interval[];
   if (!written || known.length === 0 || known.length !== ratios.length)
     return { gears: [{ name: 'direct', overall: finalDrive }], facts: [] };
   const gears = known.map((ratio, i) => ({ name: gearName(i), overall: multiply(ratio, finalDrive) }));
   const over = facts.get('overdrive|');
-  const overdrive = over && amountIn(over.said.values[0], 'ratio', 'ratio');
+  const overdrive = over && amountIn(over.statement.values[0], 'ratio', 'ratio');
   const top = known.at(-1);
   if (!over || !overdrive || !top || !(overdrive.low > 0)) return { gears, facts: [written] };
   const overall = multiply(multiply(top, overdrive), finalDrive);
@@ -81,26 +81,26 @@ export interface SpeedRead {
 }
 
 /** Undefined where the value is no speed. */
-export function speedRead(said: Said, carried: Carried, gearing: Gearing): SpeedRead | undefined {
-  const metresPerSecond = trueSpeed(said, carried);
+export function speedRead(said: Statement, state: State, gearing: Gearing): SpeedRead | undefined {
+  const metresPerSecond = trueSpeed(said, state);
   if (!metresPerSecond) return undefined;
   return { metresPerSecond, rpm: engineSpeedAt(said), gear: gearNamed(said, gearing.gears) };
 }
 
 /** In m/s: what the speedometer reads over, where that is written, is taken off. */
-export function trueSpeed(said: Said, { facts }: Carried): Interval | undefined {
+export function trueSpeed(said: Statement, { facts }: State): Interval | undefined {
   const shown = amountIn(said.values[0], 'm/s', 'mph');
-  const error = amountIn(facts.get('speedometer error|')?.said.values[0], '%', '%');
+  const error = amountIn(facts.get('speedometer error|')?.statement.values[0], '%', '%');
   return shown && error
     ? monotoneEach([shown, error] as const, (speed, over) => speed / (1 + over / 100))
     : shown;
 }
 
 /** In rpm, as it was read with the speed. */
-export const engineSpeedAt = (said: Said): Interval | undefined =>
+export const engineSpeedAt = (said: Statement): Interval | undefined =>
   said.conditions.map(({ value }) => amountIn(value, 'rpm')).find((each) => each !== undefined);
 
-function gearNamed(said: Said, gears: readonly Gear[]): Gear | undefined {
+function gearNamed(said: Statement, gears: readonly Gear[]): Gear | undefined {
   const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)];
   const own = gears.filter(({ name }) => name !== OVERDRIVE);
   for (const { text } of words) {

@@ -1,6 +1,6 @@
 /** A logger's rows by bands of speed, each column's mean, least and most in it, beside the total that the settings give there. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
 import type { LogTable } from '../../trade/sums/log-table.ts';
 import type { LogColumn } from '../../trade/sums/logger.ts';
@@ -53,7 +53,7 @@ function grouped(speeds: readonly number[], size: number): ReadonlyMap<number, r
 export function bandRows(
   table: LogTable,
   bands: Bands | undefined,
-  carried: Carried,
+  state: State,
 ): readonly (readonly string[])[] {
   if (!bands) return [];
   const { column, size } = bands;
@@ -61,7 +61,7 @@ export function bandRows(
     .map((each, i) => ({ each, i }))
     .filter(({ each }) => each !== column && each.name !== 'time');
   const total = (low: number) => {
-    const found = column.name === 'engine speed' ? totalAtSpeed(carried, low + size / 2) : undefined;
+    const found = column.name === 'engine speed' ? totalAtSpeed(state, low + size / 2) : undefined;
     return found && 'value' in found ? inWords(found.value, 'deg') : undefined;
   };
   const lows = [...bands.rows.keys()];

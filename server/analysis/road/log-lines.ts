@@ -2,24 +2,24 @@
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
-import type { Reading } from '../../model/snapshot/page.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import { keptByPage, onPages } from '../../model/snapshot/per-page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 
 export interface LogLine {
   /** As written. */
   readonly path: string;
   /** What was in force at the line. */
-  readonly carried: Carried;
+  readonly state: State;
   readonly by: Origin;
 }
 
-const logsOn = keptByPage((readings: readonly Reading[]): readonly LogLine[] =>
+const logsOn = keptByPage((readings: readonly LineState[]): readonly LogLine[] =>
   readings.flatMap(({ entry, after, where }) =>
     entry.kind === 'file' && entry.word === 'log' && entry.path !== ''
-      ? [{ path: entry.path, carried: after, by: where }]
+      ? [{ path: entry.path, state: after, by: where }]
       : [],
   ),
 );

@@ -3,11 +3,11 @@
 import type { FileText } from '../../model/snapshot/named-files.ts';
 import type { FileProblem } from '../../model/state/lookup.ts';
 import { settingText } from '../../model/state/setting-text.ts';
-import type { InForce } from '../../model/state/state.ts';
+import type { SettingInForce } from '../../model/state/state.ts';
 import { range } from '../../trade/measure/interval.ts';
 import { faultText, type LogTable, readLog } from '../../trade/sums/log-table.ts';
 import type { LogColumn } from '../../trade/sums/logger.ts';
-import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Input, type Working } from '../figure.ts';
 import { inWords } from '../inputs.ts';
 import { bandRows, bandsOf, extremes, headOf } from './log-bands.ts';
 import { type LogLine, logLinesAt } from './log-lines.ts';
@@ -15,13 +15,13 @@ import { type LogLine, logLinesAt } from './log-lines.ts';
 export const LOGS: Working = { topic: 'road', about: ['log'], work: logs };
 
 /** The paths of the logs that figures of this moment tell of, as the notebook writes them. */
-export const logsWanted = (moment: Moment, word?: string): readonly string[] =>
+export const logsWanted = (moment: FigureContext, word?: string): readonly string[] =>
   word === undefined || word === 'log'
     ? [...new Set(logLinesAt(moment.snapshot, moment.line, word).map(({ path }) => path))]
     : [];
 
 /** On a log's own line that log, else those of the latest session that has any. Nothing of files that were not read. */
-function logs(moment: Moment, word?: string): readonly Figure[] {
+function logs(moment: FigureContext, word?: string): readonly Figure[] {
   const { files, snapshot, line } = moment;
   if (!files) return [];
   return logLinesAt(snapshot, line, word).flatMap((log) => {
@@ -76,12 +76,12 @@ function logFigure(log: LogLine, file: FileText): Figure {
     working: `${table.rows} lines, ${table.columns.map(({ heading, name: known, unit }) => `"${heading.trim()}" as ${headOf({ name: known, unit })}`).join(', ')}`,
     inputs: [input, ...settingInputs(log)],
     caution: 'Read a log at home, or let a passenger watch it: never while driving.',
-    rows: bandRows(table, bands, log.carried),
+    rows: bandRows(table, bands, log.state),
   });
 }
 
 /** What an engine runs by; the rest of the settings says nothing of a run. */
-const OWNERS: ReadonlySet<InForce['quantity']['owner']> = new Set([
+const OWNERS: ReadonlySet<SettingInForce['quantity']['owner']> = new Set([
   'carburettor',
   'distributor',
   'fuel system',
@@ -89,8 +89,8 @@ const OWNERS: ReadonlySet<InForce['quantity']['owner']> = new Set([
   'plugs',
 ]);
 
-const settingInputs = ({ carried }: LogLine): readonly Input[] =>
-  [...carried.settings.values()]
+const settingInputs = ({ state }: LogLine): readonly Input[] =>
+  [...state.settings.values()]
     .filter(({ quantity }) => OWNERS.has(quantity.owner))
     .map((setting) => ({
       name: [setting.quantity.name, setting.place].filter(Boolean).join(' '),

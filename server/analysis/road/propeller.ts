@@ -1,14 +1,14 @@
 /** Speed by the propeller's pitch, and the slip that a measured speed shows: what tyre and gears are on the road. */
 
-import { saidText } from '../../model/entry/as-written.ts';
-import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
-import type { Carried, Taken } from '../../model/state/state.ts';
+import { statementText } from '../../model/entry/as-written.ts';
+import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
+import type { SessionReading, State } from '../../model/state/state.ts';
 import { exact, type Interval, monotoneEach, scale } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { propellerSpeed, slip } from '../../trade/sums/road.ts';
 import { topSpeedOf } from '../engine/engine-facts.ts';
-import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
-import { factOf, inWords, type Known, settingOf } from '../inputs.ts';
+import { type Figure, type FigureContext, figure, type Input, type Working } from '../figure.ts';
+import { factOf, inWords, type KnownInput, settingOf } from '../inputs.ts';
 import { engineSpeedAt, trueSpeed } from './gearing.ts';
 
 const ABOUT = ['propeller pitch', 'propeller', 'drop gear'];
@@ -28,20 +28,20 @@ const A_THOUSAND = exact(1000);
 /** The propeller and the gear before it. */
 interface Drive {
   /** Metres. */
-  readonly pitch: Known;
+  readonly pitch: KnownInput;
   readonly reduction: Interval;
   /** Undefined where none is written. */
-  readonly gear: Known | undefined;
+  readonly gear: KnownInput | undefined;
   /** Of another propeller, written on a later day than the pitch. */
   readonly since: string | undefined;
 }
 
 /** Undefined where no pitch is written. Without a reduction the propeller is taken to turn with the engine. */
-function driveOf(carried: Carried): Drive | undefined {
-  const pitch = settingOf(carried, 'propeller pitch', 'm');
-  const gear = factOf(carried, 'drop gear', 'ratio');
+function driveOf(state: State): Drive | undefined {
+  const pitch = settingOf(state, 'propeller pitch', 'm');
+  const gear = factOf(state, 'drop gear', 'ratio');
   if (!pitch || !(pitch.value.low > 0) || (gear && !(gear.value.low > 0))) return undefined;
-  const changed = carried.settings.get('propeller|')?.by.date ?? '';
+  const changed = state.settings.get('propeller|')?.by.date ?? '';
   const since = changed > (pitch.by.date ?? '') ? changed : undefined;
   return { pitch, gear, since, reduction: gear?.value ?? exact(1) };
 }
@@ -57,11 +57,11 @@ const assumed = ({ gear, since }: Drive): string =>
   (since ? `; the propeller of ${since} may have another pitch than is written` : '');
 
 /** At 1000 rpm, and at the red line where one is written. */
-function speedsByPitch({ carried }: Moment): readonly Figure[] {
-  const drive = driveOf(carried);
+function speedsByPitch({ state }: FigureContext): readonly Figure[] {
+  const drive = driveOf(state);
   if (!drive) return [];
   const speed = speedIn(drive, A_THOUSAND);
-  const red = topSpeedOf(carried);
+  const red = topSpeedOf(state);
   const most = red ? `, ${bothUnits(speedIn(drive, red.value))} at ${inWords(red.value, 'rpm')}` : '';
   return [
     figure({
@@ -79,25 +79,25 @@ function speedsByPitch({ carried }: Moment): readonly Figure[] {
 }
 
 /** Of the speed that is asked about, else of every one of this session that was read with its engine speed; by the propeller of then. */
-function slips({ carried, snapshot, line }: Moment, word?: string): readonly Figure[] {
-  return [...carried.readings.values()]
+function slips({ state, snapshot, line }: FigureContext, word?: string): readonly Figure[] {
+  return [...state.readings.values()]
     .filter(({ quantity }) => quantity.name === 'speed')
     .flatMap((taken) => {
       const at = lineOf(snapshot, taken.by.ref);
       if (at === undefined || (word === 'speed' && at !== line)) return [];
-      const then = readingAt(snapshot, at)?.after ?? carried;
+      const then = lineStateAt(snapshot, at)?.after ?? state;
       const drive = driveOf(then);
       return drive ? slipFigure(taken, drive, then) : [];
     });
 }
 
-function slipFigure(taken: Taken, drive: Drive, carried: Carried): readonly Figure[] {
-  const measured = trueSpeed(taken.said, carried);
-  const rpm = engineSpeedAt(taken.said);
+function slipFigure(taken: SessionReading, drive: Drive, state: State): readonly Figure[] {
+  const measured = trueSpeed(taken.statement, state);
+  const rpm = engineSpeedAt(taken.statement);
   if (!measured || !rpm || !(rpm.low > 0)) return [];
   const worked = speedIn(drive, rpm);
   const percent = scale(monotoneEach([worked, measured] as const, slip), 100);
-  const { quantity, said, by } = taken;
+  const { quantity, statement: said, by } = taken;
   return [
     figure({
       ...PUBLISHED,
@@ -107,7 +107,7 @@ function slipFigure(taken: Taken, drive: Drive, carried: Carried): readonly Figu
       unit: unitById('%'),
       formula: '1 - measured speed / (pitch x rpm / (60 x reduction))',
       working: `${workingOf(drive, rpm, worked)}; 1 - ${inWords(measured, 'm/s')} / ${inWords(worked, 'm/s')} = ${inWords(percent, '%')}`,
-      inputs: [{ name: quantity.name, value: saidText(said, quantity.unit), by }, ...inputsOf(drive)],
+      inputs: [{ name: quantity.name, value: statementText(said, quantity.unit), by }, ...inputsOf(drive)],
       caution: 'Current and wind count as slip: run both ways and take the mean.',
     }),
   ];

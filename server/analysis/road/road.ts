@@ -1,14 +1,14 @@
 /** Road speed and engine speed in each gear, and the slip that a measured speed shows. */
 
-import { saidText } from '../../model/entry/as-written.ts';
+import { statementText } from '../../model/entry/as-written.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
-import type { Carried, Stated, Taken } from '../../model/state/state.ts';
+import type { Declared, SessionReading, State } from '../../model/state/state.ts';
 import { exact, type Interval, monotoneEach, scale } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { PLAUSIBLE_SLIP, TOP } from '../../trade/sums/gears.ts';
 import { engineSpeed } from '../../trade/sums/road.ts';
 import { topSpeedOf } from '../engine/engine-facts.ts';
-import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Input, type Working } from '../figure.ts';
 import { inWords } from '../inputs.ts';
 import {
   type Gear,
@@ -40,11 +40,11 @@ const ON_THE_ROAD =
 const A_THOUSAND = exact(1000);
 
 /** For each gear, at 1000 rpm and at the red line where one is written. */
-function speedsInGears({ carried }: Moment): readonly Figure[] {
-  const gearing = gearingOf(carried);
+function speedsInGears({ state }: FigureContext): readonly Figure[] {
+  const gearing = gearingOf(state);
   if (!gearing) return [];
   const { gears, tyre } = gearing;
-  const red = topSpeedOf(carried);
+  const red = topSpeedOf(state);
   const last = gears.at(-1) as Gear;
   const speed = speedIn(gearing, last, A_THOUSAND);
   const kmh = convertInterval(speed, unitById('m/s'), unitById('km/h'));
@@ -90,31 +90,36 @@ const bothUnits = (metresPerSecond: Interval): string => {
   return `${said('mph')} (${said('km/h')})`;
 };
 
-const inputOf = ({ quantity, said, text, by }: Stated): Input => ({
+const inputOf = ({ quantity, statement: said, text, by }: Declared): Input => ({
   name: quantity.name,
-  value: text ?? saidText(said, quantity.unit),
+  value: text ?? statementText(said, quantity.unit),
   by,
 });
 
 /** Of the road speed that is asked about, else of every one of this session: slip where the engine speed was read with it, else engine speed by gear. */
-function slips({ carried, snapshot, line }: Moment, word?: string): readonly Figure[] {
-  const gearing = gearingOf(carried);
+function slips({ state, snapshot, line }: FigureContext, word?: string): readonly Figure[] {
+  const gearing = gearingOf(state);
   if (!gearing) return [];
-  return [...carried.readings.values()]
+  return [...state.readings.values()]
     .filter(
       ({ quantity, by }) =>
         quantity.name === 'speed' && (word !== 'speed' || lineOf(snapshot, by.ref) === line),
     )
     .flatMap((taken) => {
-      const read = speedRead(taken.said, carried, gearing);
+      const read = speedRead(taken.statement, state, gearing);
       if (!read) return [];
       return read.rpm
-        ? slipFigures(taken, read, gearing, carried)
-        : [enginesSpeeds(taken, read, gearing, carried)];
+        ? slipFigures(taken, read, gearing, state)
+        : [enginesSpeeds(taken, read, gearing, state)];
     });
 }
 
-function slipFigures(taken: Taken, read: SpeedRead, gearing: Gearing, carried: Carried): readonly Figure[] {
+function slipFigures(
+  taken: SessionReading,
+  read: SpeedRead,
+  gearing: Gearing,
+  state: State,
+): readonly Figure[] {
   const rpm = read.rpm as Interval;
   const { metresPerSecond: measured } = read;
   const gear = read.gear ?? likeliestGear(gearing, rpm, measured, PLAUSIBLE_SLIP);
@@ -131,25 +136,25 @@ function slipFigures(taken: Taken, read: SpeedRead, gearing: Gearing, carried: C
       unit: unitById('%'),
       formula: '1 - measured speed / worked-out speed',
       working: `1 - ${inWords(measured, 'm/s')} / ${inWords(worked, 'm/s')} = ${inWords(percent, '%', 0.1)}, tyre ${gearing.tyre.kind}`,
-      inputs: [readInput(taken), ...speedometer(carried), ...gearing.facts.map(inputOf)],
+      inputs: [readInput(taken), ...speedometer(state), ...gearing.facts.map(inputOf)],
     }),
   ];
 }
 
-function enginesSpeeds(taken: Taken, read: SpeedRead, gearing: Gearing, carried: Carried): Figure {
+function enginesSpeeds(taken: SessionReading, read: SpeedRead, gearing: Gearing, state: State): Figure {
   const rpmIn = ({ overall }: Gear): Interval =>
     monotoneEach([read.metresPerSecond, overall, gearing.tyre.metres] as const, engineSpeed);
   const gear = read.gear ?? (gearing.gears.at(-1) as Gear);
   const rpm = rpmIn(gear);
   return figure({
     ...PUBLISHED,
-    name: `engine speed at ${saidText({ ...taken.said, words: [], conditions: [] }, taken.quantity.unit)}`,
+    name: `engine speed at ${statementText({ ...taken.statement, words: [], conditions: [] }, taken.quantity.unit)}`,
     text: `${inWords(rpm, 'rpm')} in ${read.gear ? gear.name : gearText(gear, gearing.gears)}, without slip`,
     value: rpm,
     unit: unitById('rpm'),
     formula: '60 x gear x final drive x speed / (pi x tyre diameter)',
     working: `60 x ${inWords(gear.overall, 'ratio')} x ${inWords(read.metresPerSecond, 'm/s')} / (pi x ${inWords(gearing.tyre.metres, 'm')}) = ${inWords(rpm, 'rpm')}`,
-    inputs: [readInput(taken), ...speedometer(carried), ...gearing.facts.map(inputOf)],
+    inputs: [readInput(taken), ...speedometer(state), ...gearing.facts.map(inputOf)],
     rows: [
       ['gear', 'engine speed'],
       ...gearing.gears.map((each) => [each.name, inWords(rpmIn(each), 'rpm')]),
@@ -157,13 +162,13 @@ function enginesSpeeds(taken: Taken, read: SpeedRead, gearing: Gearing, carried:
   });
 }
 
-const readInput = ({ quantity, said, by }: Taken): Input => ({
+const readInput = ({ quantity, statement: said, by }: SessionReading): Input => ({
   name: quantity.name,
-  value: saidText(said, quantity.unit),
+  value: statementText(said, quantity.unit),
   by,
 });
 
-const speedometer = ({ facts }: Carried): readonly Input[] => {
+const speedometer = ({ facts }: State): readonly Input[] => {
   const error = facts.get('speedometer error|');
   return error ? [inputOf(error)] : [];
 };

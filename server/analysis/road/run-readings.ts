@@ -1,13 +1,13 @@
 /** Measured runs of the whole notebook: how long each took or how fast it ended, in which air. */
 
 import { amountIn } from '../../model/entry/amount.ts';
-import type { Origin, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
-import type { Reading } from '../../model/snapshot/page.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { readingKey } from '../../model/state/reading-key.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { type Air, type Correction, correctionJ1349 } from '../../trade/sums/air.ts';
 import { isBoosted } from '../boost.ts';
@@ -19,7 +19,7 @@ export interface Run {
   readonly key: string;
   /** In s or km/h. */
   readonly value: Interval;
-  readonly said: Said;
+  readonly said: Statement;
   readonly correction: Corrected;
   readonly by: Origin;
 }
@@ -35,25 +35,25 @@ const USUAL_HUMIDITY = 0.5;
 
 const runsOn = keptByPage(runsAmong);
 
-function runsAmong(readings: readonly Reading[]): readonly Run[] {
+function runsAmong(readings: readonly LineState[]): readonly Run[] {
   return readings.flatMap(({ entry, before, where }) =>
     entry.kind === 'reading' && isRun(entry)
-      ? entry.said.flatMap((said) => runOf(entry, said, before, where))
+      ? entry.statements.flatMap((said) => runOf(entry, said, before, where))
       : [],
   );
 }
 
 const isRun = ({ quantity }: QuantityEntry): boolean => Object.hasOwn(RUN_UNIT, quantity.name);
 
-function runOf({ quantity }: QuantityEntry, said: Said, before: Carried, by: Origin): readonly Run[] {
+function runOf({ quantity }: QuantityEntry, said: Statement, before: State, by: Origin): readonly Run[] {
   const name = quantity.name as Run['quantity'];
   const value = amountIn(said.values[0], RUN_UNIT[name], quantity.unit);
   if (!value || !(value.low > 0) || !Number.isFinite(value.high)) return [];
   return [{ quantity: name, key: readingKey(name, said), value, said, correction: correctionOf(before), by }];
 }
 
-function correctionOf(carried: Carried): Corrected {
-  const air = airOf(carried);
+function correctionOf(state: State): Corrected {
+  const air = airOf(state);
   if (!air) return { none: 'no weather written' };
   if (air.pascals === undefined) return { none: 'no air pressure written' };
   const day: Air = {
@@ -61,7 +61,7 @@ function correctionOf(carried: Carried): Corrected {
     pascals: air.pascals,
     humidity: air.humidity ?? USUAL_HUMIDITY,
   };
-  const correction: Correction = correctionJ1349(day, isBoosted(carried));
+  const correction: Correction = correctionJ1349(day, isBoosted(state));
   if (correction.kind === 'refused') return { none: correction.reason };
   const assumed = air.humidity === undefined ? 'humidity taken as 50 %' : undefined;
   return Number.isFinite(correction.factor) && correction.factor > 0

@@ -1,10 +1,10 @@
 /** Runs of one kind side by side, on the time or speed they would have had in the same air. */
 
-import { saidText } from '../../model/entry/as-written.ts';
+import { statementText } from '../../model/entry/as-written.ts';
 import { type Interval, monotone } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { correctRunSpeed, correctRunTime } from '../../trade/sums/road.ts';
-import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { inWords } from '../inputs.ts';
 import { betterRun, RUN_UNIT, type Run, runsUpTo } from './run-readings.ts';
 
@@ -14,7 +14,7 @@ export const RUNS: Working = { topic: 'road', about: ['run time', 'speed'], work
 const MOST_ROWS = 15;
 
 /** One figure for each kind of run of which there are two; asked of one line, the kind of that line. */
-function comparedRuns(moment: Moment, word?: string): readonly Figure[] {
+function comparedRuns(moment: FigureContext, word?: string): readonly Figure[] {
   const runs = runsUpTo(moment.snapshot, moment.line);
   const kinds = new Map<string, Run[]>();
   for (const run of runs) kinds.set(run.key, [...(kinds.get(run.key) ?? []), run]);
@@ -26,8 +26,8 @@ function comparedRuns(moment: Moment, word?: string): readonly Figure[] {
 }
 
 /** Run in the session that is asked about, so that a hover tells of its own line only. */
-const isInSession = ({ carried }: Moment, kind: readonly Run[]): boolean =>
-  kind.some(({ key }) => carried.readings.has(key));
+const isInSession = ({ state }: FigureContext, kind: readonly Run[]): boolean =>
+  kind.some(({ key }) => state.readings.has(key));
 
 interface Placed {
   readonly run: Run;
@@ -55,7 +55,7 @@ const WORDS = {
 } as const;
 
 const nameOf = ({ quantity, said }: Run): string => {
-  const under = saidText({ ...said, values: [], points: [] }, undefined);
+  const under = statementText({ ...said, values: [], points: [] }, undefined);
   return `${quantity} compared${under === '' ? '' : `, ${under}`}`;
 };
 

@@ -1,6 +1,6 @@
 /** Sizes a knob can really be had in: drills on the stand, jets in the box, whole steps. */
 
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact } from '../../trade/measure/interval.ts';
 import { convert, unitById } from '../../trade/measure/units.ts';
@@ -16,8 +16,8 @@ interface RealSize {
 }
 
 /** Those nearest what is wanted (in the knob's unit), nearest first; none for a knob that takes any setting. */
-export function realSizes(wanted: number, trial: ReadTrial, carried: Carried): readonly RealSize[] {
-  const sizes = isJet(trial) ? jets(wanted, trial, carried) : [];
+export function realSizes(wanted: number, trial: ReadTrial, state: State): readonly RealSize[] {
+  const sizes = isJet(trial) ? jets(wanted, trial, state) : [];
   if (sizes.length === 0 && isDrilled(trial)) sizes.push(...drills(wanted, trial));
   if (trial.knob.unit.dimension === 'steps') sizes.push(named(Math.round(wanted), trial));
   const sorted = sizes.toSorted((a, b) => Math.abs(a.size - wanted) - Math.abs(b.size - wanted));
@@ -52,8 +52,8 @@ function drills(wanted: number, { knob }: ReadTrial): RealSize[] {
 const JETS_SHOWN = 3;
 
 /** The notebook's own list; without one, steps as large as the smallest between two that were tried. */
-function jets(wanted: number, trial: ReadTrial, carried: Carried): RealSize[] {
-  const list = jetSizes(carried, trial.knob.unit);
+function jets(wanted: number, trial: ReadTrial, state: State): RealSize[] {
+  const list = jetSizes(state, trial.knob.unit);
   const nearest = list.toSorted((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted)).slice(0, JETS_SHOWN);
   if (nearest.length > 0) return nearest.map((size) => named(size, trial));
   const tried = [...new Set(trial.rows.map((row) => row.knob))].toSorted((a, b) => a - b);

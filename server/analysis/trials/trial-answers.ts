@@ -1,7 +1,7 @@
 /** What a trial answers to each of its wants: the knob for a response, or the response at a knob. */
 
 import { valueText } from '../../model/entry/as-written.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatNumber, formatValue, formatWithin } from '../../trade/measure/format.ts';
 import { exact, hull, type Interval, middle } from '../../trade/measure/interval.ts';
 import { type Estimate, knobFor, responseAt } from '../../trade/sums/trials.ts';
@@ -22,12 +22,7 @@ import {
 } from './trial-text.ts';
 import type { Want, WrittenTrial } from './written-trials.ts';
 
-export function answer(
-  want: Want,
-  written: WrittenTrial,
-  trial: Fitted,
-  carried: Carried,
-): readonly Figure[] {
+export function answer(want: Want, written: WrittenTrial, trial: Fitted, state: State): readonly Figure[] {
   const asked = wantIn(want.entry.values[0], trial);
   if (!asked) return [];
   const input = {
@@ -39,7 +34,7 @@ export function answer(
   return [
     asked.of === 'knob'
       ? foretold(endsOf(asked.value), trial, inputs)
-      : settingFor(endsOf(asked.value), trial, inputs, carried),
+      : settingFor(endsOf(asked.value), trial, inputs, state),
   ];
 }
 
@@ -54,7 +49,7 @@ function settingFor(
   wanted: readonly number[],
   trial: Fitted,
   inputs: readonly Input[],
-  carried: Carried,
+  state: State,
 ): Figure {
   const { fit, knob, response } = trial;
   const name = `${knob.name} for ${spread(wanted, response)}`;
@@ -77,7 +72,7 @@ function settingFor(
     unit: knob.unit,
     working: wanted.map((each, i) => workingOf(each, (found[i] as Estimate).value, trial)).join('; '),
     caution: outsideText(found, trial),
-    rows: sizeRows(middle(interval), trial, carried),
+    rows: sizeRows(middle(interval), trial, state),
   });
 }
 
@@ -124,8 +119,8 @@ function outsideText(found: readonly Estimate[], { fit, knob }: Fitted): string 
 }
 
 /** What each size that can be had should give. */
-function sizeRows(wanted: number, trial: Fitted, carried: Carried): readonly (readonly string[])[] {
-  const sizes = realSizes(wanted, trial, carried);
+function sizeRows(wanted: number, trial: Fitted, state: State): readonly (readonly string[])[] {
+  const sizes = realSizes(wanted, trial, state);
   if (sizes.length === 0) return [];
   const { fit, knob, response } = trial;
   return [

@@ -3,7 +3,7 @@
 import { lineOf } from '../../model/snapshot/locate.ts';
 import { exact } from '../../trade/measure/interval.ts';
 import { responseAt } from '../../trade/sums/trials.ts';
-import { type Figure, figure, type Moment, type Plot, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Plot, type Working } from '../figure.ts';
 import { type ReadTrial, readTrial } from './trial.ts';
 import { answer } from './trial-answers.ts';
 import {
@@ -31,21 +31,18 @@ export const TRIALS: Working = {
 
 /** On the line of a want its own answer is what is asked for. */
 const onlyAsked =
-  ({ snapshot, line }: Moment) =>
+  ({ snapshot, line }: FigureContext) =>
   (written: WrittenTrial): WrittenTrial => {
     const own = written.wants.filter((want) => lineOf(snapshot, want.by.ref) === line);
     return own.length > 0 ? { ...written, wants: own } : written;
   };
 
-function trialFigures(written: WrittenTrial, { carried }: Moment): readonly Figure[] {
-  const trial = readTrial(written.trial, carried.words);
+function trialFigures(written: WrittenTrial, { state }: FigureContext): readonly Figure[] {
+  const trial = readTrial(written.trial, state.words);
   const { fit } = trial;
   if (!fit) return [tooFew(written, trial)];
   const fitted = { ...trial, fit };
-  return [
-    ...written.wants.flatMap((want) => answer(want, written, fitted, carried)),
-    course(written, fitted),
-  ];
+  return [...written.wants.flatMap((want) => answer(want, written, fitted, state)), course(written, fitted)];
 }
 
 const title = ({ trial: { knob, response, under } }: WrittenTrial): string =>

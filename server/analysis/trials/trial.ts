@@ -1,5 +1,5 @@
 import type { Value } from '../../model/entry/value.ts';
-import type { Carried, Row, Trial } from '../../model/state/state.ts';
+import type { Row, State, Trial } from '../../model/state/state.ts';
 import { type Measured, measured, type Pair, pairOf } from '../../model/state/trial-rows.ts';
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { convertInterval, type Unit, unitById } from '../../trade/measure/units.ts';
@@ -30,7 +30,7 @@ export interface ReadTrial {
 /** Both axes, as the rows so far have them. */
 export function axesOf(
   { knob, response, units }: Trial,
-  words: Carried['words'],
+  words: State['words'],
 ): Pick<ReadTrial, 'knob' | 'response'> {
   return { knob: axisOf(knob, units.knob, words), response: axisOf(response, units.response, words) };
 }
@@ -39,13 +39,13 @@ export function axesOf(
 export const isOnAxes = (row: Row, axes: Pick<ReadTrial, 'knob' | 'response'>): boolean =>
   readRow(pairOf(row), axes) !== undefined;
 
-const known = new WeakMap<Trial, readonly [words: Carried['words'], read: ReadTrial]>();
+const known = new WeakMap<Trial, readonly [words: State['words'], read: ReadTrial]>();
 
 /**
  * The first unit written on an axis holds for all its rows; a drill by name is its bore in inches. Kept with the trial:
  * several rules ask of each want.
  */
-export function readTrial(trial: Trial, words: Carried['words']): ReadTrial {
+export function readTrial(trial: Trial, words: State['words']): ReadTrial {
   const [of, before] = known.get(trial) ?? [];
   if (before && of === words) return before;
   const read = fitted(trial, words);
@@ -57,10 +57,10 @@ export function readTrial(trial: Trial, words: Carried['words']): ReadTrial {
 const MOST_ROWS = 50;
 
 /** What a line is held to while one types: the trial above it, where it is not so long that fitting it anew for each line would take long. */
-export const shortTrial = ({ trial, words }: Carried): ReadTrial | undefined =>
+export const shortTrial = ({ trial, words }: State): ReadTrial | undefined =>
   trial && trial.rows.size <= MOST_ROWS ? readTrial(trial, words) : undefined;
 
-function fitted(trial: Trial, words: Carried['words']): ReadTrial {
+function fitted(trial: Trial, words: State['words']): ReadTrial {
   const { knob, response } = axesOf(trial, words);
   const pairs = [...trial.rows.values()].map(pairOf);
   const read = pairs.flatMap((pair) => readRow(pair, { knob, response }) ?? []);
@@ -95,7 +95,7 @@ export function wantIn(
   return knob && { of: 'knob', value: knob };
 }
 
-function axisOf(name: string, written: string | undefined, words: Carried['words']): Axis {
+function axisOf(name: string, written: string | undefined, words: State['words']): Axis {
   const parts = name.split(' ');
   const found = findQuantity(parts, 0);
   const quantity = words.get(name) ?? (found?.length === parts.length ? found.quantity : undefined);

@@ -1,10 +1,10 @@
 /** The trials a moment may ask about, whole: rows and wants below the line belong to them too. */
 
 import type { Origin, RowEntry } from '../../model/entry/entry.ts';
-import { lineOf, readingsBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Trial } from '../../model/state/state.ts';
-import type { Moment } from '../figure.ts';
+import type { FigureContext } from '../figure.ts';
 
 export interface Want {
   readonly entry: RowEntry;
@@ -17,21 +17,21 @@ export interface WrittenTrial {
 }
 
 /** The trial a line stands in; none on other lines. */
-export function trialAt({ carried, snapshot }: Moment): readonly WrittenTrial[] {
-  const start = carried.trial && lineOf(snapshot, carried.trial.by.ref);
+export function trialAt({ state, snapshot }: FigureContext): readonly WrittenTrial[] {
+  const start = state.trial && lineOf(snapshot, state.trial.by.ref);
   return start === undefined ? [] : trialsBetween(snapshot, start, start);
 }
 
 /** Every trial of the session that has begun by the line. */
-export function trialsOfSession({ carried, snapshot, line }: Moment): readonly WrittenTrial[] {
-  const head = carried.session && lineOf(snapshot, carried.session.by.ref);
+export function trialsOfSession({ state, snapshot, line }: FigureContext): readonly WrittenTrial[] {
+  const head = state.session && lineOf(snapshot, state.session.by.ref);
   return head === undefined ? [] : trialsBetween(snapshot, head, line);
 }
 
 /** Those that begin from one line to another; the last is read to its end. */
 function trialsBetween(snapshot: Snapshot, from: number, to: number): readonly WrittenTrial[] {
   const found: WrittenTrial[] = [];
-  for (const { at, entry, after, where } of readingsBetween(snapshot, from)) {
+  for (const { at, entry, after, where } of linesBetween(snapshot, from)) {
     if (at > to && (entry.kind === 'trial' || !after.trial)) break;
     if (!after.trial) continue;
     if (entry.kind === 'trial') found.push({ trial: after.trial, wants: [] });

@@ -1,7 +1,7 @@
 /** Which cautions a line or a session calls for. */
 
 import type { Entry } from '../../model/entry/entry.ts';
-import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
+import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { CAUTIONS, type Caution, cautionsFor } from '../../trade/practice/cautions.ts';
@@ -9,7 +9,7 @@ import { CAUTIONS, type Caution, cautionsFor } from '../../trade/practice/cautio
 /** Those of one line, in the table's order; none for lines that are no work. */
 export function cautionsOf(entry: Entry): readonly Caution[] {
   if (entry.kind !== 'setting' && entry.kind !== 'reading') return [];
-  const words = entry.said.flatMap((said) =>
+  const words = entry.statements.flatMap((said) =>
     [...said.words, ...said.conditions.flatMap((condition) => condition.words)].map(({ text }) => text),
   );
   return cautionsFor(entry.quantity.name, words);
@@ -21,7 +21,7 @@ const idsOn = keptByPage((readings): readonly string[] => [
 
 /** Those of the whole session a line stands in, each once, in the table's order; none outside sessions. */
 export function cautionsOfSession(snapshot: Snapshot, line: number): readonly Caution[] {
-  const head = readingAt(snapshot, line)?.after.session?.by.ref;
+  const head = lineStateAt(snapshot, line)?.after.session?.by.ref;
   const from = head && lineOf(snapshot, head);
   if (!head || from === undefined) return [];
   const ids = new Set<string>();

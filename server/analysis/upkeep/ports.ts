@@ -1,9 +1,9 @@
 /** The map of ports, and each fluid's way in order. */
 
-import { readingAt } from '../../model/snapshot/locate.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
 import type { Port } from '../../model/state/state.ts';
-import { coolerOrder, isVacuumPort, portState } from '../../trade/sums/ports.ts';
-import { type Figure, figure, type Moment, type Working } from '../figure.ts';
+import { coolerPositions, isVacuumPort, portState } from '../../trade/sums/ports.ts';
+import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 
 export const PORTS: Working = { topic: 'ports', about: ['port', 'vacuum source', 'hose'], work: ports };
 
@@ -11,8 +11,8 @@ const PRACTICE = { topic: 'ports', standing: 'common practice' } as const;
 type Named = readonly [name: string, port: Port];
 
 /** On a fluid's line its own way alone, else the map first and all ways after it. */
-function ports(moment: Moment, word?: string): readonly Figure[] {
-  const all = [...moment.carried.ports];
+function ports(moment: FigureContext, word?: string): readonly Figure[] {
+  const all = [...moment.state.ports];
   const paths = all.filter(([, { path }]) => path.length > 0);
   const single = all.filter(([, { path }]) => path.length === 0);
   const own = word === 'port' ? nameOnLine(moment) : undefined;
@@ -22,8 +22,8 @@ function ports(moment: Moment, word?: string): readonly Figure[] {
   return [...(single.length > 0 ? [mapFigure(single)] : []), ...ways];
 }
 
-function nameOnLine({ snapshot, line }: Moment): string | undefined {
-  const entry = readingAt(snapshot, line)?.entry;
+function nameOnLine({ snapshot, line }: FigureContext): string | undefined {
+  const entry = lineStateAt(snapshot, line)?.entry;
   return entry?.kind === 'port' ? entry.name : undefined;
 }
 
@@ -78,7 +78,7 @@ const ORDER_TEXT = {
 } as const;
 
 function pathFigure([name, port]: Named): Figure {
-  const order = coolerOrder(port.path);
+  const order = coolerPositions(port.path);
   const way = port.path.join(' -> ');
   return figure({
     ...PRACTICE,

@@ -1,12 +1,12 @@
 /** Reminders: what is due by the notebook's own odometer, hour meter, dates and heat cycles, and how far off the rest is. */
 
-import { saidText, valueText } from '../../model/entry/as-written.ts';
-import { readingAt } from '../../model/snapshot/locate.ts';
+import { statementText, valueText } from '../../model/entry/as-written.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
 import { COUNTED_IN, type Counted, type Progress, progressOf } from '../../model/state/rechecks.ts';
-import type { Carried, Recheck } from '../../model/state/state.ts';
+import type { Recheck, State } from '../../model/state/state.ts';
 import { exact, greatest, type Interval, subtract } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
-import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Input, type Working } from '../figure.ts';
 import { inWords } from '../inputs.ts';
 
 export const REMINDERS: Working = {
@@ -16,23 +16,23 @@ export const REMINDERS: Working = {
 };
 
 /** On a reminder's line its own; on a session's head and at a meter those that are due; else all, what is due first. */
-function reminders(moment: Moment, word?: string): readonly Figure[] {
-  const { carried } = moment;
+function reminders(moment: FigureContext, word?: string): readonly Figure[] {
+  const { state } = moment;
   const own = word === 'recheck' ? nameOnLine(moment) : undefined;
-  return [...carried.rechecks]
+  return [...state.rechecks]
     .filter(([name]) => own === undefined || name === own)
-    .map(([name, recheck]) => ({ name, recheck, progress: progressOf(recheck, carried) }))
+    .map(([name, recheck]) => ({ name, recheck, progress: progressOf(recheck, state) }))
     .filter(({ progress }) => word === undefined || word === 'recheck' || progress?.due)
     .toSorted((a, b) => Number(b.progress?.due ?? false) - Number(a.progress?.due ?? false))
-    .map(({ name, recheck, progress }) => reminder(name, recheck, progress, carried));
+    .map(({ name, recheck, progress }) => reminder(name, recheck, progress, state));
 }
 
-function nameOnLine({ snapshot, line }: Moment): string | undefined {
-  const entry = readingAt(snapshot, line)?.entry;
+function nameOnLine({ snapshot, line }: FigureContext): string | undefined {
+  const entry = lineStateAt(snapshot, line)?.entry;
   return entry?.kind === 'recheck' ? entry.name : undefined;
 }
 
-function reminder(name: string, recheck: Recheck, progress: Progress | undefined, carried: Carried): Figure {
+function reminder(name: string, recheck: Recheck, progress: Progress | undefined, state: State): Figure {
   const after = valueText(recheck.after, undefined);
   const left = progress?.gone && subtract(progress.wanted, progress.gone);
   return figure({
@@ -47,7 +47,7 @@ function reminder(name: string, recheck: Recheck, progress: Progress | undefined
       : `${after} wanted`,
     inputs: [
       { name: 'recheck', value: `${recheck.again ? 'every' : 'after'} ${after}`, by: recheck.by },
-      ...(progress ? counted(recheck, progress, carried) : []),
+      ...(progress ? counted(recheck, progress, state) : []),
     ],
     standing: 'common practice',
     source: "the notebook's own reminder",
@@ -86,18 +86,18 @@ const inOwn = (recheck: Recheck, value: Interval, progress: Progress): string =>
   inWords(inUnitOf(recheck, value, progress), recheck.after.unit?.id ?? COUNTED_IN[progress.counted], 0.1);
 
 /** The two readings of the meter, or the dates. */
-function counted(recheck: Recheck, progress: Progress, carried: Carried): readonly Input[] {
+function counted(recheck: Recheck, progress: Progress, state: State): readonly Input[] {
   if (progress.counted === 'days') {
-    const { lastDate } = carried;
+    const { lastDate } = state;
     return lastDate ? [{ name: 'latest session', value: lastDate.date, by: lastDate.by }] : [];
   }
-  const now = carried.lastly.get(progress.counted);
+  const now = state.latest.get(progress.counted);
   return [recheck.start, now].flatMap((taken, i) =>
     taken && progress.counted !== 'heat cycles'
       ? [
           {
             name: `${progress.counted} ${i === 0 ? 'then' : 'now'}`,
-            value: saidText(taken.said, taken.quantity.unit),
+            value: statementText(taken.statement, taken.quantity.unit),
             by: taken.by,
           },
         ]

@@ -1,12 +1,12 @@
 /** Specifications recalled by name, with what the notebook last wrote of each; an estimate only where a torque has none. */
 
 import { amountIn } from '../../model/entry/amount.ts';
-import { saidText, valueText } from '../../model/entry/as-written.ts';
+import { statementText, valueText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
 import { specName } from '../../model/entry/spec-names.ts';
 import type { Value } from '../../model/entry/value.ts';
-import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
-import type { Reading } from '../../model/snapshot/page.ts';
+import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import { keptByPage, onPages } from '../../model/snapshot/per-page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
 import { specFor } from '../../model/state/spec-for.ts';
@@ -29,14 +29,14 @@ import {
   type TorqueEstimate,
 } from '../../trade/sums/fasteners.ts';
 import { type Fastener, parseFastener } from '../../trade/sums/threads.ts';
-import { type Figure, figure, type Input, type Moment, type Working } from '../figure.ts';
+import { type Figure, type FigureContext, figure, type Input, type Working } from '../figure.ts';
 import { inWords } from '../inputs.ts';
 
 export const SPECS: Working = { topic: 'specs', about: 'every word', work: specs };
 
 /** Asked of a word the specs of that word; on a spec's own line that one; else all. */
-function specs(moment: Moment, word?: string): readonly Figure[] {
-  const all = [...moment.carried.specs.values()];
+function specs(moment: FigureContext, word?: string): readonly Figure[] {
+  const all = [...moment.state.specs.values()];
   if (all.length === 0) return [];
   const own = word === undefined ? undefined : specOnLine(moment, word);
   const asked = own
@@ -49,21 +49,21 @@ const isNamed = (spec: Spec, word: string): boolean =>
   word === spec.name || word === spec.quantity.name || word === specName(spec);
 
 /** The spec a line gives, or the one that the line's value is held against. */
-function specOnLine({ snapshot, line, carried }: Moment, word: string): Spec | undefined {
-  const entry = readingAt(snapshot, line)?.entry;
-  if (entry?.kind === 'spec') return carried.specs.get(`${entry.name}|${entry.quantity.name}`);
+function specOnLine({ snapshot, line, state }: FigureContext, word: string): Spec | undefined {
+  const entry = lineStateAt(snapshot, line)?.entry;
+  if (entry?.kind === 'spec') return state.specs.get(`${entry.name}|${entry.quantity.name}`);
   if (entry?.kind !== 'setting' && entry?.kind !== 'reading') return undefined;
-  return entry.quantity.name === word ? specFor(carried.specs, entry.quantity, entry.said[0]) : undefined;
+  return entry.quantity.name === word ? specFor(state.specs, entry.quantity, entry.statements[0]) : undefined;
 }
 
-function specFigures(spec: Spec, moment: Moment): readonly Figure[] {
+function specFigures(spec: Spec, moment: FigureContext): readonly Figure[] {
   if (spec.values.length > 0) return [recalled(spec, moment)];
   const fastener = spec.quantity.dimension === 'torque' ? parseFastener(spec.source ?? '') : undefined;
   const estimate = fastener && estimateOf(fastener);
   return fastener && estimate ? [estimated(spec, fastener, estimate)] : [];
 }
 
-function recalled(spec: Spec, moment: Moment): Figure {
+function recalled(spec: Spec, moment: FigureContext): Figure {
   const unit = spec.quantity.unit;
   const wanted = spec.values.map((value) => valueText(value, unit)).join(' ');
   const written = writtenOf(spec, moment);
@@ -96,8 +96,8 @@ interface Written {
 }
 
 /** What is in force, and the last reading of each place in the latest session that has any. */
-function writtenOf(spec: Spec, moment: Moment): readonly Written[] {
-  const { settings, specs } = moment.carried;
+function writtenOf(spec: Spec, moment: FigureContext): readonly Written[] {
+  const { settings, specs } = moment.state;
   const set = [...settings.values()].flatMap(
     ({ quantity, place, values, words, by, base }): readonly Written[] => {
       const [value] = values;
@@ -116,15 +116,15 @@ interface Read extends Written {
   readonly spec: string;
 }
 
-const readOn = keptByPage((readings: readonly Reading[]): readonly Read[] =>
+const readOn = keptByPage((readings: readonly LineState[]): readonly Read[] =>
   readings.flatMap(({ entry, before, where }) => {
     if (entry.kind !== 'reading' || before.specs.size === 0) return [];
-    const { quantity, said } = entry;
+    const { quantity, statements: said } = entry;
     return said.flatMap((each) => {
       const spec = specFor(before.specs, quantity, each);
       const [value] = each.values;
       if (!spec || !value) return [];
-      const text = `${saidText(each, quantity.unit)}${where.date ? ` on ${where.date}` : ''}`;
+      const text = `${statementText(each, quantity.unit)}${where.date ? ` on ${where.date}` : ''}`;
       return [
         { spec: specName(spec), name: nameAt(quantity.name, each.place?.text), text, value, by: where },
       ];
@@ -132,7 +132,7 @@ const readOn = keptByPage((readings: readonly Reading[]): readonly Read[] =>
   }),
 );
 
-function lastReadings(spec: Spec, { snapshot, line }: Moment): readonly Read[] {
+function lastReadings(spec: Spec, { snapshot, line }: FigureContext): readonly Read[] {
   const wanted = specName(spec);
   for (const pages of sectionsUpFrom(snapshot, line)) {
     const read = onPages(snapshot, pages, readOn).filter(

@@ -1,5 +1,5 @@
 /** What can be done, and what it depends on. */
-import type { Reading } from '../../model/snapshot/page.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Diagnostic, Level } from '../diagnostics.ts';
 import type { UnitChoice } from '../units.ts';
@@ -36,7 +36,7 @@ export interface ActionAround {
 /** A line and a column on it. */
 export interface Place {
   readonly snapshot: Snapshot;
-  readonly reading: Reading;
+  readonly reading: LineState;
   readonly line: number;
   readonly column: number;
 }

@@ -1,9 +1,9 @@
 /** Lines that can be put in: the settings that a session begins with, and that something is done. */
 
-import { lineText, readingsBetween } from '../../model/snapshot/locate.ts';
-import { type Stretch, sessionsOf } from '../../model/snapshot/section-ranges.ts';
+import { linesBetween, lineText } from '../../model/snapshot/locate.ts';
+import { type SectionRange, sessionsOf } from '../../model/snapshot/section-ranges.ts';
 import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { type ReadyLine, readyLine } from '../completion/setting-line.ts';
 import { breakOf, newSession } from '../new-session.ts';
 import { type ActionAround, type CodeAction, type Place, rewriting } from './action.ts';
@@ -26,11 +26,11 @@ export function settingsWritten(
 }
 
 /** A value for no place replaces those of all places, so it is written only where each of those is written below it. */
-function linesInForce(carried: Carried, given: ReadonlySet<string>): readonly ReadyLine[] {
-  const settings = [...carried.settings];
+function linesInForce(state: State, given: ReadonlySet<string>): readonly ReadyLine[] {
+  const settings = [...state.settings];
   const rows = settings.map(([key, setting]) => ({
     setting,
-    ready: given.has(key) ? undefined : readyLine(carried, setting),
+    ready: given.has(key) ? undefined : readyLine(state, setting),
   }));
   const partly = new Set(
     rows.flatMap(({ setting, ready }) => (setting.place && !ready ? [setting.quantity] : [])),
@@ -44,7 +44,7 @@ function linesInForce(carried: Carried, given: ReadonlySet<string>): readonly Re
 function settingsGiven(snapshot: Snapshot, line: number): ReadonlySet<string> {
   const session = sessionsOf(snapshot).find(({ from }) => from === line);
   const given = new Set<string>();
-  for (const { after, where } of readingsBetween(snapshot, line + 1, session?.to ?? line + 1))
+  for (const { after, where } of linesBetween(snapshot, line + 1, session?.to ?? line + 1))
     for (const [key, { by }] of after.settings) if (by.ref === where.ref) given.add(key);
   return given;
 }
@@ -66,7 +66,7 @@ export function doneToday(
   return [rewriting(`Mark ${entry.id} done ${isToday ? `on ${session.date}` : 'today'}`, [edit])];
 }
 
-const lastState = ({ pages }: Snapshot): Carried | undefined => pages.at(-1)?.after;
+const lastState = ({ pages }: Snapshot): State | undefined => pages.at(-1)?.after;
 
 function begun(snapshot: Snapshot, today: string, done: string): Change {
   const { range, text } = newSession(snapshot, { today, title: '' });
@@ -74,7 +74,7 @@ function begun(snapshot: Snapshot, today: string, done: string): Change {
 }
 
 /** Its last line that is not blank. */
-function lastLine(snapshot: Snapshot, { from, to }: Stretch): number {
+function lastLine(snapshot: Snapshot, { from, to }: SectionRange): number {
   let line = to - 1;
   while (line > from && lineText(snapshot, line).trim() === '') line--;
   return line;

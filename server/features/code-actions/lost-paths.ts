@@ -1,5 +1,5 @@
 /** A notebook that is used from a path where none is, and lies somewhere else. */
-import { readingAt } from '../../model/snapshot/locate.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Diagnostic } from '../diagnostics.ts';
 import { writtenPath } from '../document-links.ts';
@@ -13,7 +13,7 @@ export function lostPaths(
   { elsewhere }: ActionAround,
 ): readonly CodeAction[] {
   const line = found.range.start.line;
-  const entry = found.code === 'use-missing' ? readingAt(snapshot, line)?.entry : undefined;
+  const entry = found.code === 'use-missing' ? lineStateAt(snapshot, line)?.entry : undefined;
   if (entry?.kind !== 'file') return [];
   const paths = elsewhere(entry.path);
   return paths.flatMap((path): CodeAction[] => {

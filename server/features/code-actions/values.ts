@@ -38,8 +38,9 @@ const isOfAnotherKind = ({ dimension }: Unit, quantity: Quantity | undefined): b
 
 /** Amounts that share their unit belong together. */
 function listsIn(entry: Entry): readonly (readonly Amount[])[] {
-  if (!('said' in entry)) return 'values' in entry ? entry.values.filter(isAmount).map((each) => [each]) : [];
-  return entry.said.flatMap(({ values, points, conditions }) => [
+  if (!('statements' in entry))
+    return 'values' in entry ? entry.values.filter(isAmount).map((each) => [each]) : [];
+  return entry.statements.flatMap(({ values, points, conditions }) => [
     values.filter(isAmount),
     points.map(({ value }) => value),
     points.map(({ at }) => at),
@@ -62,7 +63,7 @@ function unitOf(amounts: readonly Amount[], assumed: string | undefined): Unit |
 export function madeAbsolute({ reading, line, column }: Place): readonly CodeAction[] {
   const { entry, after, where } = reading;
   if (entry.kind !== 'setting') return [];
-  const said = entry.said.find(({ span }) => touches(span, column)) ?? entry.said[0];
+  const said = entry.statements.find(({ span }) => touches(span, column)) ?? entry.statements[0];
   const value = said?.values[0];
   const setting = after.settings.get(keyOf(entry.quantity.name, said?.place?.text));
   if (!value || !isChange(value) || said.values.length > 1 || setting?.by.ref !== where.ref) return [];

@@ -3,7 +3,7 @@ import { isEmpty, runText } from '../../../grammar/index.ts';
 import type { SectionKind } from '../../model/entry/entry.ts';
 import { specNames } from '../../model/entry/spec-names.ts';
 import { settingText } from '../../model/state/setting-text.ts';
-import type { Carried, InForce } from '../../model/state/state.ts';
+import type { SettingInForce, State } from '../../model/state/state.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { PART_NAMES } from '../../trade/vocabulary/parts.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
@@ -12,17 +12,17 @@ import { endOf, goesOn, type Phrase, phraseOf } from './phrase.ts';
 import { sectionOffers } from './sections.ts';
 import { readyLine, valueColumn } from './setting-line.ts';
 import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts';
-import { type Used, usedAbove } from './usage-counts.ts';
+import { type UsageCounts, usedAbove } from './usage-counts.ts';
 import { wantOffers, workOffers } from './work-words.ts';
 
 /** Offers for a name of which nothing, or some whole words, stand there. */
 export function nameOffers(question: CompletionQuestion): readonly Offer[] {
   const phrase = nameBegun(question);
   if (question.unasked && phrase.begun === '') return [];
-  const { carried } = question;
+  const { state } = question;
   const entries = entryOffers(question, phrase);
   if (phrase.begun !== '') return entries;
-  const work = isOfSession(carried.section) ? workOffers(question) : [];
+  const work = isOfSession(state.section) ? workOffers(question) : [];
   const sections = sectionOffers(question);
   const isIndented = /^\s/.test(question.written.text);
   const wants = wantOffers(question);
@@ -37,18 +37,18 @@ function nameBegun(question: CompletionQuestion): Phrase {
   const { syntax } = written;
   if (syntax.kind !== 'entry' || isEmpty(syntax.head)) return { from, begun: '' };
   const isPlace = PLACE_WORDS.has(runText(written, syntax.head).toLowerCase());
-  return isPlace || question.carried.section === 'specs'
+  return isPlace || question.state.section === 'specs'
     ? { from, begun: '' }
     : phraseOf(question, syntax.head);
 }
 
 function entryOffers(question: CompletionQuestion, phrase: Phrase): readonly Offer[] {
-  const { section } = question.carried;
+  const { section } = question.state;
   if (section === 'notebook' || section === 'words') return [];
   if (section === 'parts') return plainOffers(question, phrase, PART_NAMES, 'part');
-  if (section === 'ports') return plainOffers(question, phrase, [...question.carried.ports.keys()], 'place');
+  if (section === 'ports') return plainOffers(question, phrase, [...question.state.ports.keys()], 'place');
   const used = usedAbove(question.snapshot, question.line);
-  const quantities = ranked(quantitiesOf(question.carried), used, question.carried);
+  const quantities = ranked(quantitiesOf(question.state), used, question.state);
   const offers = quantities.flatMap((quantity) => quantityOffers(question, phrase, quantity));
   return offers.toSorted((a, b) => Number(a.foundBy !== undefined) - Number(b.foundBy !== undefined));
 }
@@ -79,7 +79,7 @@ function quantityOffers(question: CompletionQuestion, phrase: Phrase, quantity: 
   const word = {
     label: name,
     kind,
-    detail: detailOf(question.carried, quantity),
+    detail: detailOf(question.state, quantity),
     meaning,
     text: name,
     from: phrase.from,
@@ -95,18 +95,18 @@ function isMeant({ typed }: CompletionQuestion, phrase: Phrase, spelling: string
   return spelling.startsWith(phrase.begun + typed.toLowerCase());
 }
 
-function detailOf({ settings }: Carried, { name, kind, unit }: Quantity): string {
+function detailOf({ settings }: State, { name, kind, unit }: Quantity): string {
   const now = settings.get(`${name}|`);
   const symbol = unit === undefined ? '' : unitById(unit).symbol;
   return [kind, symbol, now && `now ${settingText(now)}`].filter(Boolean).join(', ');
 }
 
 function readyOffers(question: CompletionQuestion, phrase: Phrase, quantity: Quantity): readonly Offer[] {
-  const { carried, rest, snapshot, line } = question;
-  if (!isOfSession(carried.section) || !/^\s*(?:;|$)/.test(rest)) return [];
+  const { state, rest, snapshot, line } = question;
+  if (!isOfSession(state.section) || !/^\s*(?:;|$)/.test(rest)) return [];
   const column = valueColumn(snapshot, line) - phrase.from;
-  return inForce(carried, quantity.name).flatMap((setting): Offer[] => {
-    const ready = readyLine(carried, setting);
+  return inForce(state, quantity.name).flatMap((setting): Offer[] => {
+    const ready = readyLine(state, setting);
     if (!ready) return [];
     return [
       {
@@ -120,14 +120,14 @@ function readyOffers(question: CompletionQuestion, phrase: Phrase, quantity: Qua
   });
 }
 
-const inForce = ({ settings }: Carried, name: string): readonly InForce[] =>
+const inForce = ({ settings }: State, name: string): readonly SettingInForce[] =>
   [...settings.values()].filter((each) => each.quantity.name === name);
 
 const isOfSession = (section: SectionKind | undefined): boolean =>
   section === 'session' || section === undefined;
 
-function quantitiesOf(carried: Carried): readonly Quantity[] {
-  const { section, words, specs } = carried;
+function quantitiesOf(state: State): readonly Quantity[] {
+  const { section, words, specs } = state;
   const own = [...words.values()];
   if (section === 'engine' || section === 'vehicle') return FACTS[section];
   if (section === 'limits' || section === 'targets') return [...own, ...NUMBERS];
@@ -144,7 +144,7 @@ const FACTS = {
 };
 
 /** What is used most comes first, then what belongs to the parts fitted or to no part, then the rest; else as in the table. */
-function ranked(quantities: readonly Quantity[], used: Used, { fitted }: Carried): readonly Quantity[] {
+function ranked(quantities: readonly Quantity[], used: UsageCounts, { fitted }: State): readonly Quantity[] {
   const uses = ({ name }: Quantity) => used.get(name) ?? 0;
   const isStrange = ({ owner }: Quantity) =>
     Number(owner !== undefined && fitted.size > 0 && !fitted.has(owner));

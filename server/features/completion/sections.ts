@@ -61,7 +61,7 @@ export const TEMPLATES: readonly (readonly string[])[] = [...SECTIONS, TRIAL]
 
 /** A head stands at the edge, wherever the cursor was; a trial only in a session. */
 export function sectionOffers(question: CompletionQuestion): readonly Offer[] {
-  const { carried, from, today, written } = question;
+  const { state, from, today, written } = question;
   if (written.text.trim() !== '') return []; // a time stands before it
   const session: Form = {
     word: 'session',
@@ -69,9 +69,9 @@ export function sectionOffers(question: CompletionQuestion): readonly Offer[] {
     lines: [`session ${today}  $1`, '  $0'],
   };
   // The first head of a notebook is its title; later ones are sessions.
-  const heads = carried.section ? [session, ...SECTIONS] : [...SECTIONS, session];
+  const heads = state.section ? [session, ...SECTIONS] : [...SECTIONS, session];
   const sections = heads.map((form) => ({ ...offerOf(form, ''), from: 0 }));
-  return carried.section === 'session'
+  return state.section === 'session'
     ? [...sections, { ...offerOf(TRIAL, indentOf(question)), from }]
     : sections;
 }

@@ -1,12 +1,12 @@
 /** A setting in force as a line that would set it again. */
 import { parseLine } from '../../../grammar/index.ts';
-import { entryOf } from '../../model/entry/read-entry.ts';
+import { readEntry } from '../../model/entry/read-entry.ts';
 import { parsedLine } from '../../model/snapshot/locate.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
-import { set } from '../../model/state/apply-setting.ts';
+import { applySetting } from '../../model/state/apply-setting.ts';
 import { sameSetting } from '../../model/state/same-setting.ts';
 import { settingText } from '../../model/state/setting-text.ts';
-import type { Carried, InForce } from '../../model/state/state.ts';
+import type { SettingInForce, State } from '../../model/state/state.ts';
 
 export interface ReadyLine {
   /** With its place. */
@@ -15,21 +15,21 @@ export interface ReadyLine {
 }
 
 /** Undefined where the line would not say exactly what holds: after changes from an unknown start, or rounded. */
-export function readyLine(carried: Carried, setting: InForce): ReadyLine | undefined {
+export function readyLine(state: State, setting: SettingInForce): ReadyLine | undefined {
   if (!setting.base) return undefined;
   const { quantity, place, text } = setting;
   const name = [quantity.name, place].filter(Boolean).join(' ');
   const written = text === undefined ? settingText(setting) : `"${text}"`;
   // A minus alone would be a change.
   const value = written.startsWith('-') ? `at ${written}` : written;
-  return value !== '' && readsAs(`${name} ${value}`, carried, setting) ? { name, value } : undefined;
+  return value !== '' && readsAs(`${name} ${value}`, state, setting) ? { name, value } : undefined;
 }
 
-function readsAs(text: string, carried: Carried, setting: InForce): boolean {
-  const entry = entryOf(parseLine(text), carried);
-  const [said] = 'said' in entry ? entry.said : [];
-  if (entry.kind !== 'setting' || !said || entry.said.length > 1) return false;
-  const [again] = set(new Map(), entry, said, setting.by).values();
+function readsAs(text: string, state: State, setting: SettingInForce): boolean {
+  const entry = readEntry(parseLine(text), state);
+  const [said] = 'statements' in entry ? entry.statements : [];
+  if (entry.kind !== 'setting' || !said || entry.statements.length > 1) return false;
+  const [again] = applySetting(new Map(), entry, said, setting.by).values();
   return again !== undefined && again.place === setting.place && sameSetting(again, setting);
 }
 

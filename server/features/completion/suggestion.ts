@@ -1,7 +1,7 @@
 /** What is suggested, and what it is suggested from. */
 import type { Line, Range } from '../../../grammar/index.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 
 export type SuggestionKind =
   | 'section'
@@ -46,7 +46,7 @@ export interface Offer extends Omit<Suggestion, 'range'> {
   readonly to?: number;
 }
 
-export interface Around {
+export interface CompletionContext {
   /** ISO date. */
   readonly today: string;
   /** What lies in the folder of `folderWanted`, where somebody looked. */
@@ -60,11 +60,11 @@ export interface FolderEntry {
   readonly isFolder: boolean;
 }
 
-export interface CompletionQuestion extends Around {
+export interface CompletionQuestion extends CompletionContext {
   readonly snapshot: Snapshot;
   readonly line: number;
   /** As carried to the line. */
-  readonly carried: Carried;
+  readonly state: State;
   /** What stands on the line before the word being typed. */
   readonly written: Line;
   /** The word being typed, up to the cursor; may be empty. */

@@ -1,12 +1,12 @@
 /** Units for a number: those the quantity may be given in, as this notebook gives it first. */
 import { KIND, type Line, tokenText } from '../../../grammar/index.ts';
-import { entryOf } from '../../model/entry/read-entry.ts';
+import { readEntry } from '../../model/entry/read-entry.ts';
 import { symbolAfter } from '../../trade/measure/format.ts';
 import { type Dimension, UNITS, type Unit, unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { type UnitChoice, unitsBeside } from '../units.ts';
 import type { CompletionQuestion, Offer } from './suggestion.ts';
-import { type Used, unitKey, usedAbove } from './usage-counts.ts';
+import { type UsageCounts, unitKey, usedAbove } from './usage-counts.ts';
 
 const NUMBERS: ReadonlySet<string> = new Set([KIND.Number, KIND.Fraction, KIND.Mixed]);
 
@@ -33,9 +33,9 @@ const NO_CHOICE: UnitChoice = new Map();
 const OF_THE_AIR: readonly Unit[] = ['C', 'F', 'hPa', 'inHg', '%RH'].map(unitById);
 
 /** Of the weather each part is said once. */
-function dimensionsSaid({ written, carried }: CompletionQuestion): readonly Dimension[] {
-  const entry = entryOf(written, carried);
-  const values = 'said' in entry ? entry.said.flatMap((each) => each.values) : [];
+function dimensionsSaid({ written, state }: CompletionQuestion): readonly Dimension[] {
+  const entry = readEntry(written, state);
+  const values = 'statements' in entry ? entry.statements.flatMap((each) => each.values) : [];
   return values.flatMap((value) =>
     value.form === 'amount' && value.unit && !value.taken ? [value.unit.dimension] : [],
   );
@@ -61,7 +61,7 @@ export const unitsOf = (
 export const allUnits = (question: CompletionQuestion): readonly Offer[] =>
   offersOf(question, [...new Set(UNITS.map(({ dimension }) => dimension))], () => 0);
 
-function weightOf(unit: Unit, usual: string | undefined, used: Used, name: string): number {
+function weightOf(unit: Unit, usual: string | undefined, used: UsageCounts, name: string): number {
   const uses = used.get(unitKey(name, unit.id)) ?? 0;
   return uses > 0 ? uses + 1 : Number(unit.id === usual);
 }
@@ -100,7 +100,7 @@ export function countedUnits(question: CompletionQuestion): readonly Offer[] {
   return offers.slice(0, order.length);
 }
 
-const usesOf = (used: Used, unit: string): number => used.get(unitKey('odometer', unit)) ?? 0;
+const usesOf = (used: UsageCounts, unit: string): number => used.get(unitKey('odometer', unit)) ?? 0;
 
 /** For time gone by before an entry: `+20 min`. */
 export const timeUnits = (question: CompletionQuestion): readonly Offer[] =>

@@ -1,19 +1,19 @@
 /** What this notebook uses, counted over the lines above: what was written often will be written again. */
 
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
-import type { Reading } from '../../model/snapshot/page.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 
 /** How often; nothing that was never used is in it. */
-export type Used = ReadonlyMap<string, number>;
+export type UsageCounts = ReadonlyMap<string, number>;
 
 /** Lines further up count no more: habits change, and a list must come at once in a notebook of any length. */
 const LINES_COUNTED = 600;
 
 /** `name of quantity`, `quantity|unit id`, `quantity@in neutral`, `quantity#left`. */
-export function usedAbove(snapshot: Snapshot, line: number): Used {
+export function usedAbove(snapshot: Snapshot, line: number): UsageCounts {
   const first = Math.max(0, line - LINES_COUNTED);
   const used = new Map<string, number>();
   for (let page = pageAt(snapshot, first); page <= pageAt(snapshot, line); page++) {
@@ -29,7 +29,7 @@ export const placeKey = (quantity: string, place: string): string => `${quantity
 const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
 
 /** The words said beside a quantity, the most usual first: `in neutral`, `probe`. */
-export function wordsBeside(used: Used, quantity: string): readonly string[] {
+export function wordsBeside(used: UsageCounts, quantity: string): readonly string[] {
   const begin = besideKey(quantity, '');
   return [...used]
     .filter(([key]) => key.startsWith(begin))
@@ -43,13 +43,13 @@ interface Use {
   readonly key: string;
 }
 
-const usesOn = keptByPage((readings: readonly Reading[]) =>
+const usesOn = keptByPage((readings: readonly LineState[]) =>
   readings.flatMap(({ entry }, row) =>
-    'said' in entry ? usesOf(entry).map((key): Use => ({ row, key })) : [],
+    'statements' in entry ? usesOf(entry).map((key): Use => ({ row, key })) : [],
   ),
 );
 
-function usesOf({ quantity: { name }, said, line }: QuantityEntry): readonly string[] {
+function usesOf({ quantity: { name }, statements: said, line }: QuantityEntry): readonly string[] {
   return [
     name,
     ...said.flatMap((each) => [
@@ -60,12 +60,12 @@ function usesOf({ quantity: { name }, said, line }: QuantityEntry): readonly str
   ];
 }
 
-const unitsIn = ({ values, points }: Said): readonly string[] =>
+const unitsIn = ({ values, points }: Statement): readonly string[] =>
   [...values, ...points.map(({ value }) => value)].flatMap((value: Value) =>
     value.form === 'amount' && value.unit ? [value.unit.id] : [],
   );
 
-const besideIn = ({ words, conditions }: Said, line: string): readonly string[] => [
+const besideIn = ({ words, conditions }: Statement, line: string): readonly string[] => [
   ...words.map(({ text }) => text.toLowerCase()),
   ...conditions
     .filter(({ words }) => words.length > 0)

@@ -61,8 +61,7 @@ function markOffers(question: CompletionQuestion, quantity: Quantity): readonly 
 const SOURCE = { label: 'source', kind: 'work', detail: 'where it is from', text: 'source ""' } as const;
 
 function besideOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
-  if (question.carried.section === 'specs')
-    return [{ ...SOURCE, from: question.from, snippet: 'source "$1"' }];
+  if (question.state.section === 'specs') return [{ ...SOURCE, from: question.from, snippet: 'source "$1"' }];
   const used = wordsBeside(usedAbove(question.snapshot, question.line), quantity.name);
   const usual = quantity.kind === 'reading' ? CONDITIONS : [];
   const all = [...new Set([...used, ...(quantity.words ?? []), ...usual])];
@@ -80,14 +79,14 @@ function textOffers(
 
 /** The setting as it stands; of one place where that is named already. */
 function carriedOffers(
-  { carried, from, rest }: CompletionQuestion,
+  { state, from, rest }: CompletionQuestion,
   { name, kind }: Quantity,
   place: string | undefined,
 ): readonly Offer[] {
   if (kind !== 'setting' || !/^\s*(?:;|$)/.test(rest)) return [];
-  return [...carried.settings.values()].flatMap((setting): Offer[] => {
+  return [...state.settings.values()].flatMap((setting): Offer[] => {
     const isMeant = setting.quantity.name === name && (place === undefined || place === setting.place);
-    const ready = isMeant ? readyLine(carried, setting) : undefined;
+    const ready = isMeant ? readyLine(state, setting) : undefined;
     if (!ready) return [];
     const text = place === undefined ? [setting.place, ready.value].filter(Boolean).join(' ') : ready.value;
     const detail = ['as it stands', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(', ');
@@ -111,7 +110,7 @@ function placeWordOffers(question: CompletionQuestion, { places: kinds = [] }: Q
 }
 
 function cylinderOffers(question: CompletionQuestion, { places: kinds = [] }: Quantity): readonly Offer[] {
-  const count = kinds.includes('cylinder') ? factOf(question.carried, 'cylinders', 'number') : undefined;
+  const count = kinds.includes('cylinder') ? factOf(question.state, 'cylinders', 'number') : undefined;
   const last = count ? Math.min(MOST_CYLINDERS, Math.floor(middle(count.value))) : 0;
   const cylinders = Array.from({ length: Math.max(0, last) }, (_, i) => `#${i + 1}`);
   return textOffers(question, cylinders, 'place', 'cylinder');

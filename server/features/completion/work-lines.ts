@@ -1,7 +1,7 @@
 /** What may follow a word of work: the ids, names and days that the notebook has. */
 import { isEmpty, type LineSyntax, type Run, tokenText } from '../../../grammar/index.ts';
 import { axesOf } from '../../analysis/trials/trial.ts';
-import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
+import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
 import { sessionsOf } from '../../model/snapshot/section-ranges.ts';
 import { isKept } from '../../model/snapshot/session-state.ts';
 import type { Dimension } from '../../trade/measure/units.ts';
@@ -23,7 +23,7 @@ interface Named {
 }
 
 export function itemOffers(question: CompletionQuestion, syntax: Syntax<'item'>): readonly Offer[] {
-  const { written, carried, from } = question;
+  const { written, state, from } = question;
   const word = tokenText(written, syntax.word).toLowerCase();
   if (word === 'fault' && written.text.endsWith('['))
     return [
@@ -37,15 +37,15 @@ export function itemOffers(question: CompletionQuestion, syntax: Syntax<'item'>)
       },
     ];
   if (word !== 'done' || syntax.text !== undefined || written.text.trimEnd().endsWith(':')) return [];
-  const items = [...carried.items].map(([name, { word, text }]) => ({ name, detail: `${word}: ${text}` }));
-  const rechecks = [...carried.rechecks.keys()].map((name) => ({ name, detail: 'recheck' }));
+  const items = [...state.items].map(([name, { word, text }]) => ({ name, detail: `${word}: ${text}` }));
+  const rechecks = [...state.rechecks.keys()].map((name) => ({ name, detail: 'recheck' }));
   return namedOffers(question, syntax.id, [...items, ...rechecks], 'item');
 }
 
 /** Put on what is off the engine, take off what is on it. */
 export function fitOffers(question: CompletionQuestion, syntax: Syntax<'fit'>): readonly Offer[] {
-  const { written, carried } = question;
-  const fitted = new Map([...carried.fitted].map(([kind, { name }]) => [name, kind]));
+  const { written, state } = question;
+  const fitted = new Map([...state.fitted].map(([kind, { name }]) => [name, kind]));
   if (tokenText(written, syntax.word).toLowerCase() === 'remove') {
     const on = [...fitted].map(([name, kind]) => ({
       name,
@@ -54,29 +54,29 @@ export function fitOffers(question: CompletionQuestion, syntax: Syntax<'fit'>): 
     }));
     return namedOffers(question, syntax.part, on, 'part');
   }
-  const known = new Set([...carried.parts.keys(), ...carried.parked.keys()]);
+  const known = new Set([...state.parts.keys(), ...state.parked.keys()]);
   const off = [...known].filter((name) => !fitted.has(name) && !name.startsWith('('));
   const named = off.map((name) => {
-    const detail = carried.parts.get(name)?.text ?? '';
+    const detail = state.parts.get(name)?.text ?? '';
     return { name, detail, written: partWritten(question, name) };
   });
   return namedOffers(question, syntax.part, named, 'part');
 }
 
 /** With the hyphens and capitals of the line that describes it. */
-function partWritten({ carried, snapshot }: CompletionQuestion, name: string): string {
-  const part = carried.parts.get(name);
+function partWritten({ state, snapshot }: CompletionQuestion, name: string): string {
+  const part = state.parts.get(name);
   const line = part && lineOf(snapshot, part.by.ref);
-  const entry = line === undefined ? undefined : readingAt(snapshot, line)?.entry;
+  const entry = line === undefined ? undefined : lineStateAt(snapshot, line)?.entry;
   return entry?.kind === 'part' ? entry.line.text.slice(entry.nameSpan.from, entry.nameSpan.to) : name;
 }
 
 /** Those that are due first. */
 export function checkOffers(question: CompletionQuestion, { words }: Syntax<'check'>): readonly Offer[] {
-  const { carried, from } = question;
-  const due = [...carried.due.keys()].map((name) => ({ name, detail: 'due since the last work on it' }));
+  const { state, from } = question;
+  const due = [...state.checksDue.keys()].map((name) => ({ name, detail: 'due since the last work on it' }));
   const usual = ROAD_CHECKS.map(({ name, why }) => ({ name, detail: why }));
-  const made = [...carried.checks.keys()].map((name) => ({ name, detail: '' }));
+  const made = [...state.checks.keys()].map((name) => ({ name, detail: '' }));
   const names = namedOffers(question, words, [...due, ...usual, ...made], 'item');
   if (isEmpty(words)) return names;
   const found = ['ok', 'bad'].map((text): Offer => ({ label: text, kind: 'value', detail: '', text, from }));
@@ -156,9 +156,9 @@ export function trialOffers(question: CompletionQuestion, syntax: Syntax<'trial'
 
 /** The unit of the knob, then of what answers; after `want` the other way round. */
 export function rowOffers(question: CompletionQuestion, syntax: Syntax<'row' | 'want'>): readonly Offer[] {
-  const { carried, written } = question;
-  if (!carried.trial || !endsInNumber(written)) return [];
-  const { knob, response } = axesOf(carried.trial, carried.words);
+  const { state, written } = question;
+  if (!state.trial || !endsInNumber(written)) return [];
+  const { knob, response } = axesOf(state.trial, state.words);
   const isFirst = syntax.groups.flatMap(({ values }) => values).length <= 1;
   const axis = isFirst === (syntax.kind === 'row') ? knob : response;
   const dimensions = [axis.unit.dimension, axis.quantity?.dimension];
@@ -170,12 +170,12 @@ export function rowOffers(question: CompletionQuestion, syntax: Syntax<'row' | '
 }
 
 function quantityNames(
-  { carried, snapshot, line }: CompletionQuestion,
+  { state, snapshot, line }: CompletionQuestion,
   kind: 'setting' | 'reading',
   isWanted: (quantity: Quantity) => boolean = () => true,
 ): readonly Named[] {
   const used = usedAbove(snapshot, line);
-  return [...carried.words.values(), ...VOCABULARY]
+  return [...state.words.values(), ...VOCABULARY]
     .filter((quantity) => quantity.kind === kind && isWanted(quantity))
     .toSorted((a, b) => (used.get(b.name) ?? 0) - (used.get(a.name) ?? 0))
     .map(({ name, meaning }) => ({ name, detail: meaning }));

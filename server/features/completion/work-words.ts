@@ -22,7 +22,7 @@ export const workOffers = (question: CompletionQuestion): readonly Offer[] =>
 
 /** Where rows of a trial stand above: what they are for. */
 export const wantOffers = (question: CompletionQuestion): readonly Offer[] =>
-  (question.carried.trial?.rows.size ?? 0) > 0 ? [offer(question, 'want', 'what the trial is to give')] : [];
+  (question.state.trial?.rows.size ?? 0) > 0 ? [offer(question, 'want', 'what the trial is to give')] : [];
 
 const offer = ({ from }: CompletionQuestion, word: string, detail: string): Offer => ({
   label: word,

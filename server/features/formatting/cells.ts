@@ -1,7 +1,7 @@
 /** What of a line stands in which column. */
 import { isEmpty, KIND, type Line, type Span, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import type { Entry, QuantityEntry } from '../../model/entry/entry.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 
 export interface Cells {
   /** The line it was made of, whose tokens it keeps. */
@@ -33,7 +33,7 @@ export interface Laid {
 }
 
 /** Undefined for a line that cannot be read, wholly or in part: it stays as it stands. */
-export function cellsOf(entry: Entry, before: Carried): Cells | undefined {
+export function cellsOf(entry: Entry, before: State): Cells | undefined {
   const { line } = entry;
   if (isBroken(entry)) return undefined;
   const count = line.comment ?? line.tokens.kinds.length;
@@ -59,14 +59,14 @@ function isBroken({ kind, line }: Entry): boolean {
   return kind === 'unknown' || kind === 'conflict' || line.tooLong || strange || !isEmpty(line.syntax.stray);
 }
 
-function depthOf({ kind, line }: Entry, { section, trial }: Carried): Cells['depth'] {
+function depthOf({ kind, line }: Entry, { section, trial }: State): Cells['depth'] {
   if (kind === 'section' || kind === 'session' || section === undefined) return 0;
   // A comment at the edge of the page is a heading of its own.
   if (kind === 'blank' && line.tokens.starts[0] === 0) return 0;
   return trial && (kind === 'row' || kind === 'want') ? 2 : 1;
 }
 
-function trialPart({ kind }: Entry, { trial }: Carried): Cells['trial'] {
+function trialPart({ kind }: Entry, { trial }: State): Cells['trial'] {
   if (kind === 'trial') return 'head';
   if (!trial) return undefined;
   if (kind === 'row' || kind === 'want') return 'row';
@@ -102,7 +102,7 @@ function gapIn({ tokens, syntax }: Line): number | undefined {
 }
 
 /** A single place belongs to the name, where it stands right after it: `plug #4`, `mixture right`. */
-function nameEnd({ name, said, line }: QuantityEntry): number {
+function nameEnd({ name, statements: said, line }: QuantityEntry): number {
   const place: Span | undefined = said.length === 1 ? said[0]?.place?.span : undefined;
   if (!place || place.from < name.to) return name.to;
   return line.text.slice(name.to, place.from).trim() === '' ? place.to : name.to;

@@ -1,17 +1,17 @@
 /** Units as the table of units prints them. */
 import { parseLine } from '../../../grammar/index.ts';
 import type { Entry } from '../../model/entry/entry.ts';
-import type { Around } from '../../model/entry/name-lookup.ts';
-import { entryOf } from '../../model/entry/read-entry.ts';
+import type { NameScope } from '../../model/entry/name-lookup.ts';
+import { readEntry } from '../../model/entry/read-entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import { same } from '../../model/state/immutable.ts';
 import { symbolAfter } from '../../trade/measure/format.ts';
 
 /** The entry with its units spelled anew; as it is where that would make something else of it. */
-export function inTableUnits(entry: Entry, around: Around): Entry {
+export function inTableUnits(entry: Entry, around: NameScope): Entry {
   const text = respelled(entry);
   if (text === entry.line.text) return entry;
-  const spelled = entryOf(parseLine(text), around);
+  const spelled = readEntry(parseLine(text), around);
   return same(meaningOf(spelled), meaningOf(entry)) ? spelled : entry;
 }
 

@@ -1,7 +1,7 @@
 /** What is said of the distributor, told of the crank: the distributor turns once in two turns of it. */
 
-import { ofCrank, type Terms } from '../../analysis/ignition/timing-settings.ts';
-import type { Said } from '../../model/entry/entry.ts';
+import { ofCrank, type TimingTerms } from '../../analysis/ignition/timing-settings.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import type { Interval } from '../../trade/measure/interval.ts';
@@ -21,10 +21,10 @@ export function atTheCrank({ said: [said], value, point }: Focus): readonly stri
 }
 
 /** In rpm of the crank, whosever rpm it was written in; undefined where it is no speed. */
-export const crankSpeed = (said: Said, at: Value | undefined): Interval | undefined =>
+export const crankSpeed = (said: Statement, at: Value | undefined): Interval | undefined =>
   ofCrank(at, 'rpm', termsOf(said));
 
-const termsOf = ({ words, points }: Said): Terms => ({
+const termsOf = ({ words, points }: Statement): TimingTerms => ({
   words: words.map(({ text }) => text.toLowerCase()),
   points,
 });

@@ -1,8 +1,8 @@
 /** What a value is held to: the trade's band with its standing, and the notebook's own limit and target. */
 
-import { saidText } from '../../model/entry/as-written.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
-import { keyOf, type Stated } from '../../model/state/state.ts';
+import { statementText } from '../../model/entry/as-written.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
+import { type Declared, keyOf } from '../../model/state/state.ts';
 import { isComparable } from '../../rules/lib/limits.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { range } from '../../trade/measure/interval.ts';
@@ -15,16 +15,16 @@ import { whereabouts } from './whereabouts.ts';
 export const expectations = (
   question: HoverQuestion,
   { kind, quantity }: QuantityEntry,
-  said: Said,
+  said: Statement,
 ): readonly string[] =>
   kind === 'limit' || kind === 'target' ? [] : ownExpectations(question, quantity.name, said);
 
 /** The notebook's own limit and target of a quantity; of one that was read only those for its conditions. */
-export function ownExpectations(question: HoverQuestion, name: string, said?: Said): readonly string[] {
+export function ownExpectations(question: HoverQuestion, name: string, said?: Statement): readonly string[] {
   const { limits, targets } = question.reading.before;
-  const stated = (map: ReadonlyMap<string, Stated>) => {
+  const stated = (map: ReadonlyMap<string, Declared>) => {
     const found = map.get(keyOf(name, said?.place?.text)) ?? map.get(keyOf(name, undefined));
-    return found && said && !isComparable(found.said, said) ? undefined : found;
+    return found && said && !isComparable(found.statement, said) ? undefined : found;
   };
   return [
     ...statedText(question, 'Limit', stated(limits)),
@@ -38,8 +38,8 @@ export function bandText({ low, high, unit, standing, source }: Band): string {
   return plain(`Expected ${band} (${standing}: ${source})`);
 }
 
-function statedText(question: HoverQuestion, title: string, stated: Stated | undefined): readonly string[] {
+function statedText(question: HoverQuestion, title: string, stated: Declared | undefined): readonly string[] {
   if (!stated) return [];
-  const { quantity, said, text, by } = stated;
-  return [plain(`${title} ${text ?? saidText(said, quantity.unit)} (${whereabouts(question, by)})`)];
+  const { quantity, statement: said, text, by } = stated;
+  return [plain(`${title} ${text ?? statementText(said, quantity.unit)} (${whereabouts(question, by)})`)];
 }

@@ -24,8 +24,8 @@ export function figuresText(question: HoverQuestion, word: string): string {
 /** All but the totals, the most wanted first. */
 function figuresOf(question: HoverQuestion, word: string): readonly Figure[] {
   const { snapshot, line, files } = question;
-  const carried = asTheSectionEnds(question);
-  const figures = figuresAbout(word, { carried, snapshot, line, ...(files && { files }) });
+  const state = asTheSectionEnds(question);
+  const figures = figuresAbout(word, { state, snapshot, line, ...(files && { files }) });
   return figures.filter(({ name }) => !TOTALS.has(name));
 }
 

@@ -1,13 +1,13 @@
 /** What of a line about a quantity the cursor is on. */
 import type { Span } from '../../../grammar/index.ts';
-import type { Point, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Point, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 import { touches } from '../../model/snapshot/locate.ts';
 
 export interface Focus {
   readonly span: Span;
   /** At least one; all of the line where the cursor is on the name. */
-  readonly said: readonly [Said, ...Said[]];
+  readonly said: readonly [Statement, ...Statement[]];
   /** Undefined where it is on the name, or on no single value. */
   readonly value: Value | undefined;
   /** The point of a curve that the value belongs to. */
@@ -15,7 +15,7 @@ export interface Focus {
 }
 
 /** Undefined where the cursor is on neither the name nor anything that is said. */
-export function focusOf({ name, said }: QuantityEntry, column: number): Focus | undefined {
+export function focusOf({ name, statements: said }: QuantityEntry, column: number): Focus | undefined {
   const nothing = { value: undefined, point: undefined };
   const [first, ...others] = said;
   if (first && touches(name, column)) return { span: name, said: [first, ...others], ...nothing };

@@ -1,12 +1,12 @@
 /** How a value came to be: for a setting what it was before, for a reading the last one that can be compared. */
 
-import { differenceText, saidText } from '../../model/entry/as-written.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
-import { lineOf, readingAt } from '../../model/snapshot/locate.ts';
+import { differenceText, statementText } from '../../model/entry/as-written.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
+import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { pageAt } from '../../model/snapshot/snapshot.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
-import { type InForce, keyOf, type Taken } from '../../model/state/state.ts';
+import { keyOf, type SessionReading, type SettingInForce } from '../../model/state/state.ts';
 import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import { plain, strong } from '../markdown.ts';
 import type { HoverQuestion } from './question.ts';
@@ -16,13 +16,13 @@ import { whereabouts } from './whereabouts.ts';
 export function settingHistory(
   question: HoverQuestion,
   { quantity }: QuantityEntry,
-  said: Said,
+  said: Statement,
 ): readonly string[] {
   const { before, after } = question.reading;
   const key = keyOf(quantity.name, said.place?.text);
   const now = after.settings.get(key);
   if (!now) return [];
-  const earlier = (settings: ReadonlyMap<string, InForce> | undefined) =>
+  const earlier = (settings: ReadonlyMap<string, SettingInForce> | undefined) =>
     settings?.get(key) ?? settings?.get(keyOf(quantity.name, undefined));
   const last = earlier(before.settings);
   const atStart = earlier(settingsBeforeSession(question));
@@ -34,20 +34,20 @@ export function settingHistory(
   ];
 }
 
-const sameLine = (a: InForce | undefined, b: InForce | undefined): boolean =>
+const sameLine = (a: SettingInForce | undefined, b: SettingInForce | undefined): boolean =>
   a?.by.ref.page === b?.by.ref.page && a?.by.ref.line === b?.by.ref.line;
 
 /** Undefined outside sessions. */
 function settingsBeforeSession({
   snapshot,
   reading,
-}: HoverQuestion): ReadonlyMap<string, InForce> | undefined {
+}: HoverQuestion): ReadonlyMap<string, SettingInForce> | undefined {
   const head = reading.after.session && lineOf(snapshot, reading.after.session.by.ref);
-  return head === undefined ? undefined : readingAt(snapshot, head)?.before.settings;
+  return head === undefined ? undefined : lineStateAt(snapshot, head)?.before.settings;
 }
 
 /** Said where the line does not give the setting whole: `mixture in 1/4 turn`, `vacuum advance plugged`. */
-function sumText(question: HoverQuestion, title: string, now: InForce): readonly string[] {
+function sumText(question: HoverQuestion, title: string, now: SettingInForce): readonly string[] {
   if (now.base && lineOf(question.snapshot, now.base.ref) === question.line) return [];
   const since = now.base ? `, counted from ${whereabouts(question, now.base)}` : '';
   return [`${plain(title)} ${strong(settingText(now))}${plain(since)}`];
@@ -56,8 +56,8 @@ function sumText(question: HoverQuestion, title: string, now: InForce): readonly
 function earlierText(
   question: HoverQuestion,
   title: string,
-  earlier: InForce | undefined,
-  now: InForce,
+  earlier: SettingInForce | undefined,
+  now: SettingInForce,
 ): readonly string[] {
   if (!earlier) return [];
   const change = changeText(earlier, now);
@@ -69,15 +69,15 @@ function earlierText(
 export function readingHistory(
   question: HoverQuestion,
   { quantity }: QuantityEntry,
-  said: Said,
+  said: Statement,
 ): readonly string[] {
   const last = isResponse(quantity) ? undefined : lastOf(question, quantity.name, said.place?.text);
   if (!last) return [];
   const title = said.place ? `${said.place.text}: last` : 'Last';
   const where = whereabouts(question, last.by);
-  const [was, is] = [last.said, said].map(({ values }) => (values.length === 1 ? values[0] : undefined));
+  const [was, is] = [last.statement, said].map(({ values }) => (values.length === 1 ? values[0] : undefined));
   const change = differenceText(was, is, quantity.unit);
-  const text = `${title} ${saidText(last.said, quantity.unit)} (${where})`;
+  const text = `${title} ${statementText(last.statement, quantity.unit)} (${where})`;
   return [plain(change ? `${text}: ${change}` : text)];
 }
 
@@ -86,9 +86,11 @@ function lastOf(
   { snapshot, line, reading }: HoverQuestion,
   name: string,
   place: string | undefined,
-): Taken | undefined {
-  const among = (readings: ReadonlyMap<string, Taken>) =>
-    [...readings.values()].findLast((each) => each.quantity.name === name && each.said.place?.text === place);
+): SessionReading | undefined {
+  const among = (readings: ReadonlyMap<string, SessionReading>) =>
+    [...readings.values()].findLast(
+      (each) => each.quantity.name === name && each.statement.place?.text === place,
+    );
   const today = among(reading.before.readings);
   if (today) return today;
   for (let page = pageAt(snapshot, line) - 1; page >= 0; page--) {

@@ -1,7 +1,7 @@
 /** What is to do, what is at fault and what was done about it; the looks taken before a run. */
 
 import type { CheckEntry, ItemEntry } from '../../model/entry/entry.ts';
-import { readingAt } from '../../model/snapshot/locate.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
 import { ROAD_CHECKS } from '../../trade/practice/road-checks.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import { mentionsOf } from '../mentions.ts';
@@ -30,7 +30,7 @@ function openedText(question: HoverQuestion, id: string): string {
 function doneText(question: HoverQuestion, id: string): string {
   const { snapshot, line } = question;
   for (const { at, role } of mentionsOf(snapshot, { of: 'item', name: id })) {
-    const reading = at > line && role === 'writes' ? readingAt(snapshot, at) : undefined;
+    const reading = at > line && role === 'writes' ? lineStateAt(snapshot, at) : undefined;
     if (reading?.entry.kind !== 'item') continue;
     const { text } = reading.entry;
     const where = whereabouts(question, reading.where);
@@ -42,7 +42,7 @@ function doneText(question: HoverQuestion, id: string): string {
 /** Markdown: what the look is for, and which work made it due. */
 export function checkText(question: HoverQuestion, { name, ok }: CheckEntry): string {
   const why = ROAD_CHECKS.find((check) => check.name === name)?.why;
-  const due = question.reading.before.due.get(name);
+  const due = question.reading.before.checksDue.get(name);
   return stacked([
     strong(`check ${name}${ok === undefined ? '' : ok ? ' ok' : ' bad'}`),
     ...(why === undefined ? [] : [plain(`Before a run: ${why}.`)]),

@@ -1,10 +1,10 @@
 /** A part, where it is described and where it is fitted: what it is, when it was on the engine, which settings it holds. */
 
 import type { FitEntry, PartEntry } from '../../model/entry/entry.ts';
-import { readingAt } from '../../model/snapshot/locate.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { settingText } from '../../model/state/setting-text.ts';
-import type { Carried, InForce } from '../../model/state/state.ts';
+import type { SettingInForce, State } from '../../model/state/state.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import { mentionsOf } from '../mentions.ts';
@@ -38,7 +38,7 @@ function timesText(question: HoverQuestion, { kind, name }: PartEntry | FitEntry
   const { snapshot, line } = question;
   const lines = mentionsOf(snapshot, { of: 'part', name }).filter(({ role }) => role === 'writes');
   const told = lines.slice(-MOST_TIMES).flatMap(({ at }) => {
-    const reading = readingAt(snapshot, at);
+    const reading = lineStateAt(snapshot, at);
     if (reading?.entry.kind !== 'fit' || at === line) return [];
     const what = reading.entry.word === 'fit' ? 'fitted' : 'removed';
     return [`${what} ${whereabouts(question, reading.where)}`];
@@ -49,7 +49,7 @@ function timesText(question: HoverQuestion, { kind, name }: PartEntry | FitEntry
 }
 
 function settingsText(
-  { settings, fitted, parked }: Carried,
+  { settings, fitted, parked }: State,
   { kind: lineKind, name }: PartEntry | FitEntry,
   kind: PartKind | undefined,
 ): readonly string[] {
@@ -63,5 +63,5 @@ function settingsText(
 
 const TITLES = { fit: 'Its settings', part: 'Its settings now' } as const;
 
-const ofOwner = (settings: Carried['settings'], owner: PartKind): readonly InForce[] =>
+const ofOwner = (settings: State['settings'], owner: PartKind): readonly SettingInForce[] =>
   [...settings.values()].filter(({ quantity }) => quantity.owner === owner);

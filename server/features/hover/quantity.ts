@@ -1,6 +1,6 @@
 /** The hover of a quantity: its value in other units, what the word means, how it came to be, its totals, what is usual. */
 import { cautionsOf } from '../../analysis/upkeep/cautions.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { blocks, plain, stacked } from '../markdown.ts';
 import { cautionsText } from './cautions.ts';
 import { bandText, expectations } from './expected.ts';
@@ -31,7 +31,7 @@ export function quantityHover(question: HoverQuestion): HoverAnswer | undefined 
   return { span: focus.span, text };
 }
 
-function historyOf(question: HoverQuestion, entry: QuantityEntry, said: Said): readonly string[] {
+function historyOf(question: HoverQuestion, entry: QuantityEntry, said: Statement): readonly string[] {
   if (entry.kind === 'setting') return settingHistory(question, entry, said);
   return entry.kind === 'reading' ? readingHistory(question, entry, said) : [];
 }

@@ -1,7 +1,7 @@
 /** What a teller of hovers is asked and what it answers. */
 import type { Span } from '../../../grammar/index.ts';
 import type { Files } from '../../model/snapshot/named-files.ts';
-import type { Reading } from '../../model/snapshot/page.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { UnitChoice } from '../units.ts';
 
@@ -11,7 +11,7 @@ export interface HoverQuestion {
   readonly line: number;
   readonly column: number;
   /** The line as read. */
-  readonly reading: Reading;
+  readonly reading: LineState;
   readonly units: UnitChoice;
   /** Files the line names, where somebody read them. */
   readonly files?: Files;

@@ -1,17 +1,17 @@
 /** What an engine, or a set of ports, is like is known when the last line about it has been read, wherever the cursor is. */
 
 import type { EntryKind } from '../../model/entry/entry.ts';
-import { readingsBetween } from '../../model/snapshot/locate.ts';
-import type { Carried } from '../../model/state/state.ts';
+import { linesBetween } from '../../model/snapshot/locate.ts';
+import type { State } from '../../model/state/state.ts';
 import type { HoverQuestion } from './question.ts';
 
 const WHOLE_SECTION: ReadonlySet<EntryKind> = new Set(['fact', 'port']);
 
 /** After the line; for a fact or a port, after the last line of its section. */
-export function asTheSectionEnds({ snapshot, line, reading }: HoverQuestion): Carried {
+export function asTheSectionEnds({ snapshot, line, reading }: HoverQuestion): State {
   if (!WHOLE_SECTION.has(reading.entry.kind)) return reading.after;
   let { after } = reading;
-  for (const { entry, after: next } of readingsBetween(snapshot, line + 1)) {
+  for (const { entry, after: next } of linesBetween(snapshot, line + 1)) {
     if (HEADS.has(entry.kind)) break;
     after = next;
   }

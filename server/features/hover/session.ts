@@ -1,7 +1,12 @@
 /** What a session did, in three lines: changed, read, open. */
 
 import { causeText } from '../../analysis/evidence/effects.ts';
-import { type Changed, everyChange, stepText, stoodText } from '../../analysis/evidence/setup-changes.ts';
+import {
+  type Changed,
+  everyChange,
+  settingOrWordsText,
+  stepText,
+} from '../../analysis/evidence/setup-changes.ts';
 import { sessionsOf } from '../../model/snapshot/section-ranges.ts';
 import { carriedAfter, carriedBefore } from '../../model/snapshot/session-state.ts';
 import { plain, stacked } from '../markdown.ts';
@@ -31,7 +36,7 @@ export function sessionText({ snapshot, line }: HoverQuestion): string {
 function changeTold(change: Changed): string {
   const { after } = change;
   const step = stepText(change);
-  return `${causeText(change)} ${after === undefined ? 'off' : stoodText(after)}${step ? ` (${step})` : ''}`;
+  return `${causeText(change)} ${after === undefined ? 'off' : settingOrWordsText(after)}${step ? ` (${step})` : ''}`;
 }
 
 function listed(title: string, names: readonly string[]): readonly string[] {

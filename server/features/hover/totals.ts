@@ -2,11 +2,11 @@
 
 import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../analysis/ignition/timing-totals.ts';
 import { amountIn } from '../../model/entry/amount.ts';
-import type { Origin, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
-import type { Page, Reading } from '../../model/snapshot/page.ts';
+import type { LineState, Page } from '../../model/snapshot/page.ts';
 import { pageAt } from '../../model/snapshot/snapshot.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { isWithoutVacuum } from '../../rules/ignition/measured-differs.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, middle } from '../../trade/measure/interval.ts';
@@ -57,14 +57,14 @@ export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus:
 function speedOf(
   entry: QuantityEntry,
   { said: [said], point }: Focus,
-  { before }: Reading,
+  { before }: LineState,
 ): number | undefined {
   const at = entry.quantity.name === 'mechanical' ? point?.at : measuredSpeed(entry, said, before);
   const speed = crankSpeed(said, at);
   return speed && speed.low === speed.high ? speed.low : undefined;
 }
 
-function measuredSpeed({ kind, quantity }: QuantityEntry, said: Said, before: Carried): Value | undefined {
+function measuredSpeed({ kind, quantity }: QuantityEntry, said: Statement, before: State): Value | undefined {
   const isTiming = kind === 'reading' && (quantity.name === 'total' || quantity.name === 'timing');
   return isTiming && isWithoutVacuum(quantity.name, said, before) ? said.conditions[0]?.value : undefined;
 }
@@ -94,7 +94,7 @@ function totalsFor(question: HoverQuestion): TotalsFor {
   const now = totalsOf(question.reading.after);
   const end = atEndOfSession(question);
   if (end === question.reading.after) return now;
-  const isRead = [...end.lastly.values()].some(({ by }) => isThisLine(question, by));
+  const isRead = [...end.latest.values()].some(({ by }) => isThisLine(question, by));
   const atEnd = totalsOf(end);
   const among = (totals: readonly { readonly name: string }[], name: string) =>
     totals.some((each) => each.name === name);
@@ -110,15 +110,15 @@ function totalsFor(question: HoverQuestion): TotalsFor {
 const isThisLine = ({ reading }: HoverQuestion, { ref }: Origin): boolean =>
   ref.page === reading.where.ref.page && ref.line === reading.where.ref.line;
 
-function atEndOfSession({ snapshot, line, reading }: HoverQuestion): Carried {
+function atEndOfSession({ snapshot, line, reading }: HoverQuestion): State {
   const head = reading.after.session?.by.ref.line;
-  let carried = reading.after;
+  let state = reading.after;
   for (let page = pageAt(snapshot, line); page < snapshot.pages.length; page++) {
     const { after } = snapshot.pages[page] as Page;
     if (after.session?.by.ref.line !== head) break;
-    carried = after;
+    state = after;
   }
-  return carried;
+  return state;
 }
 
 /** With its limit and target, unless the hover has them already because it is about that very word. */

@@ -1,7 +1,7 @@
 /** How far a reading is from the last one under the same conditions. */
 
 import { type Observation, observationsOn } from '../../analysis/evidence/observations.ts';
-import type { Page, Reading } from '../../model/snapshot/page.ts';
+import type { LineState, Page } from '../../model/snapshot/page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, middle } from '../../trade/measure/interval.ts';
@@ -11,7 +11,7 @@ import type { Remark } from './hint.ts';
 /** Lines above that are searched for the reading before: hints must come at once in a notebook of any length. */
 const LINES_SEARCHED = 2000;
 
-type Line = Reading & { readonly at: number };
+type Line = LineState & { readonly at: number };
 
 /** By line. Of a list its mean; `lines` follow one another. */
 export function readingChanges(snapshot: Snapshot, lines: readonly Line[]): ReadonlyMap<number, Remark> {

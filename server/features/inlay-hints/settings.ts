@@ -1,15 +1,15 @@
 /** How far a setting is from what it was. */
 
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
-import { type Carried, type InForce, keyOf } from '../../model/state/state.ts';
+import { keyOf, type SettingInForce, type State } from '../../model/state/state.ts';
 import type { Remark } from './hint.ts';
 
 /** One remark for the line, whatever number of places it is about. */
-export function settingChanges(entry: QuantityEntry, before: Carried, after: Carried): readonly Remark[] {
+export function settingChanges(entry: QuantityEntry, before: State, after: State): readonly Remark[] {
   if (entry.kind !== 'setting') return [];
   const { name } = entry.quantity;
-  const told = entry.said.flatMap((said) => {
+  const told = entry.statements.flatMap((said) => {
     const now = after.settings.get(keyOf(name, said.place?.text));
     const was = standing(before, name, said.place?.text);
     const text = now && changeOf(said, was, now);
@@ -20,19 +20,23 @@ export function settingChanges(entry: QuantityEntry, before: Carried, after: Car
   return [{ kind: 'change', text: told.map(({ text }) => text).join(', '), about: earlier.join('\n') }];
 }
 
-const standing = ({ settings }: Carried, name: string, place: string | undefined): InForce | undefined =>
+const standing = ({ settings }: State, name: string, place: string | undefined): SettingInForce | undefined =>
   settings.get(keyOf(name, place)) ?? settings.get(keyOf(name, undefined));
 
 /** What a change comes to, or by how much a whole value differs; undefined where that cannot be said or is nothing. */
-function changeOf({ values }: Said, was: InForce | undefined, now: InForce): string | undefined {
+function changeOf(
+  { values }: Statement,
+  was: SettingInForce | undefined,
+  now: SettingInForce,
+): string | undefined {
   const [value] = values;
   if (value?.form === 'amount' && value.relative) return now.base ? `= ${settingText(now)}` : undefined;
   const change = was && changeText(was, now);
   return change === 'unchanged' ? undefined : change;
 }
 
-const placed = ({ said }: QuantityEntry, { place }: Said, text: string): string =>
+const placed = ({ statements: said }: QuantityEntry, { place }: Statement, text: string): string =>
   said.length > 1 && place ? `${place.text} ${text}` : text;
 
-const earlierText = ({ by, ...setting }: InForce): string =>
+const earlierText = ({ by, ...setting }: SettingInForce): string =>
   [`before: ${settingText({ ...setting, by })}`, by.date && `of ${by.date}`].filter(Boolean).join(' ');

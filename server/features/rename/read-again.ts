@@ -1,14 +1,14 @@
 /** Whether a notebook says the same with another name in it: its lines are read again, as far as they can differ. */
 
-import type { Steps } from '../../model/snapshot/interruptible.ts';
+import type { Interruptible } from '../../model/snapshot/interruptible.ts';
 import { lineCount } from '../../model/snapshot/locate.ts';
-import { type Page, type Reading, readings } from '../../model/snapshot/page.ts';
+import { type LineState, lineStates, type Page } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { readAs } from '../../model/snapshot/reread.ts';
 import { linesOf, lookUpAbove, pageAt, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { givenOf, stateGiven } from '../../model/snapshot/used-notebooks.ts';
 import { kindOfPart } from '../../model/state/fitted-parts.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { isOf, type LocatedMention, mentionsIn } from '../mentions.ts';
 
 interface Renamed {
@@ -25,9 +25,9 @@ interface Renamed {
  * Read again, the notebook must say what it said, of the same lines. A page a step.
  * @returns what it gives to others then; why it would not say the same, where it would not.
  */
-export function* readAgain(snapshot: Snapshot, renamed: Renamed): Steps<Carried | string> {
+export function* readAgain(snapshot: Snapshot, renamed: Renamed): Interruptible<State | string> {
   const { mentions, name } = renamed;
-  const naming = (reading: Reading) =>
+  const naming = (reading: LineState) =>
     mentionsIn(reading).filter((mention) => isOf({ of: mentions[0]?.of ?? 'word', name }, mention));
   const namedAt: number[] = [];
   let given = stateGiven(snapshot);
@@ -47,7 +47,7 @@ export function* readAgain(snapshot: Snapshot, renamed: Renamed): Steps<Carried 
   return isSame ? given : 'the lines would not be read the same, it has a meaning already';
 }
 
-type PageRead = readonly [index: number, readings: readonly Reading[]];
+type PageRead = readonly [index: number, readings: readonly LineState[]];
 
 /** Words are known by their names on every line below; parts and items only where they are named. */
 const pagesToRead = (snapshot: Snapshot, renamed: Renamed): Iterable<PageRead> =>
@@ -62,16 +62,16 @@ function* namingPages(snapshot: Snapshot, renamed: Renamed): Generator<PageRead>
     const { id, lineIds, before } = snapshot.pages[index] as Page;
     const lines = linesAt(index);
     const from = { id, text: lines.join(''), lines, lineIds };
-    yield [index, readings(from, withPart(before, renamed), lookUpAbove(snapshot, index))];
+    yield [index, lineStates(from, withPart(before, renamed), lookUpAbove(snapshot, index))];
   }
 }
 
 /** A part that is declared is known by its new name from there on. */
-function withPart(carried: Carried, { mentions, name }: Renamed): Carried {
+function withPart(state: State, { mentions, name }: Renamed): State {
   const [first] = mentions;
-  if (first?.of !== 'part') return carried;
-  const named = [...carried.parts].map(([key, part]) => [key === first.name ? name : key, part] as const);
-  return { ...carried, parts: new Map(named) };
+  if (first?.of !== 'part') return state;
+  const named = [...state.parts].map(([key, part]) => [key === first.name ? name : key, part] as const);
+  return { ...state, parts: new Map(named) };
 }
 
 function* pagesBelow(snapshot: Snapshot, renamed: Renamed): Generator<PageRead> {
@@ -103,7 +103,7 @@ function renamedLines(snapshot: Snapshot, { mentions, text }: Renamed): (page: n
 /** The kind of each line's entry, and of the part that it names. */
 const formsOn = keptByPage((readings) => readings.map(formOf));
 
-function formOf({ entry, before }: Reading): string {
+function formOf({ entry, before }: LineState): string {
   const part =
     entry.kind === 'part' ? entry.part : entry.kind === 'fit' ? kindOfPart(before, entry.name) : undefined;
   return part ? `${entry.kind} ${part}` : entry.kind;

@@ -1,6 +1,6 @@
 /** The words of one line with what they mean. */
 import { KIND, type Kind, type Line, type Span, tokenSpan } from '../../../grammar/index.ts';
-import type { Entry, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Entry, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 
 /** Never reordered: an editor keeps what it was told by number. */
@@ -41,7 +41,7 @@ export function meaningsOf(entry: Entry): readonly Meant[] {
 function* wordsOf(entry: Entry): Generator<Meant> {
   if (entry.kind === 'unknown') return;
   yield* keywordIn(entry.line);
-  yield* 'said' in entry ? quantityWords(entry) : otherWords(entry);
+  yield* 'statements' in entry ? quantityWords(entry) : otherWords(entry);
   for (const [kind, meaning] of ALWAYS) yield* tokensIn(entry.line, kind, meaning);
   yield* tokensIn(entry.line, KIND.Prose, isHead(entry) ? 'title' : 'note');
 }
@@ -62,12 +62,12 @@ function* keywordIn(line: Line): Generator<Meant> {
     yield { span: tokenSpan(line, time[1]), meaning: 'keyword' };
 }
 
-function* quantityWords({ kind, quantity, name, said }: QuantityEntry): Generator<Meant> {
+function* quantityWords({ kind, quantity, name, statements: said }: QuantityEntry): Generator<Meant> {
   yield { span: name, meaning: kind === 'limit' || kind === 'target' ? quantity.kind : kind };
   for (const each of said) yield* saidWords(each);
 }
 
-function* saidWords({ place, values, points, words, conditions }: Said): Generator<Meant> {
+function* saidWords({ place, values, points, words, conditions }: Statement): Generator<Meant> {
   if (place) yield { span: place.span, meaning: 'place' };
   yield* valueWords(values);
   for (const point of points) yield* valueWords([point.value, point.at]);

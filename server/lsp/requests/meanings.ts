@@ -5,7 +5,7 @@ import {
   SemanticTokensRequest,
 } from 'vscode-languageserver';
 import { semanticTokens } from '../../features/semantic-tokens.ts';
-import { readingAhead } from '../../model/snapshot/per-page.ts';
+import { preparePages } from '../../model/snapshot/per-page.ts';
 import { aboutNotebook, type Handler } from '../request.ts';
 import { encoded, encodedAll, LEGEND } from '../semantic.ts';
 
@@ -15,14 +15,14 @@ export const MEANINGS_ASKED: readonly Handler[] = [
   aboutNotebook({
     request: SemanticTokensRequest.type,
     capability,
-    ahead: readingAhead,
+    ahead: preparePages,
     run: ({ snapshot }) => encodedAll(snapshot),
     convert: (data, { uri, coloured }) => coloured.full(uri, data),
   }),
   aboutNotebook({
     request: SemanticTokensDeltaRequest.type,
     capability,
-    ahead: readingAhead,
+    ahead: preparePages,
     run: ({ snapshot, uri, coloured }, { previousResultId }) =>
       coloured.delta(uri, previousResultId, encodedAll(snapshot)),
     convert: (tokens) => tokens,

@@ -13,10 +13,10 @@ import { type Definition, definitionAt } from '../../features/definition.ts';
 import { linksIn } from '../../features/document-links.ts';
 import { type Mention, mentionsOf, type Subject } from '../../features/mentions.ts';
 import { highlighting } from '../../features/references.ts';
-import { readingAhead } from '../../model/snapshot/per-page.ts';
+import { preparePages } from '../../model/snapshot/per-page.ts';
 import { aboutNotebook, type Handler, type NotebookAsked } from '../request.ts';
 import { referencesEverywhere } from '../workspace/references-everywhere.ts';
-import { taken } from '../yielding.ts';
+import { runWithPauses } from '../yielding.ts';
 
 const HIGHLIGHTS: Readonly<Record<Mention['role'], DocumentHighlightKind>> = {
   defines: DocumentHighlightKind.Write,
@@ -43,13 +43,13 @@ export const NAVIGATION: readonly Handler[] = [
   aboutNotebook({
     request: DocumentHighlightRequest.type,
     capability: { documentHighlightProvider: true },
-    run: ({ snapshot, pause }, { position }) => taken(highlighting(snapshot, position), pause),
+    run: ({ snapshot, pause }, { position }) => runWithPauses(highlighting(snapshot, position), pause),
     convert: (highlights) => highlights.map(({ range, role }) => ({ range, kind: HIGHLIGHTS[role] })),
   }),
   aboutNotebook({
     request: DocumentLinkRequest.type,
     capability: { documentLinkProvider: {} },
-    ahead: readingAhead,
+    ahead: preparePages,
     run: fileLinks,
     convert: (links) => [...links],
   }),

@@ -10,13 +10,13 @@ import { lensesOf } from '../../features/code-lens.ts';
 import { folderWanted, suggestionsAt } from '../../features/completion.ts';
 import { type Hint, hintsOf } from '../../features/inlay-hints.ts';
 import { lineCount } from '../../model/snapshot/locate.ts';
-import { readingAhead } from '../../model/snapshot/per-page.ts';
+import { preparePages } from '../../model/snapshot/per-page.ts';
 import { today } from '../clock.ts';
 import { COMMAND_NAMES, runCommand } from '../commands.ts';
 import { toCodeLens, toCompletionItem, toInlayHint } from '../convert-writing.ts';
 import { isBetweenStops } from '../fresh-template.ts';
 import { aboutNotebook, aboutWorkspace, type Handler } from '../request.ts';
-import { allOf } from '../yielding.ts';
+import { mapWithPauses } from '../yielding.ts';
 
 const LINES_AT_ONCE = 500;
 
@@ -42,7 +42,7 @@ export const WHILE_TYPING: readonly Handler[] = [
   aboutNotebook({
     request: InlayHintRequest.type,
     capability: { inlayHintProvider: true },
-    ahead: readingAhead,
+    ahead: preparePages,
     run: async ({ snapshot, settings: { hints: kinds, units }, pause }, { range: { start, end } }) => {
       const hints: Hint[] = [];
       // Some editors ask for the whole notebook at once.
@@ -58,7 +58,8 @@ export const WHILE_TYPING: readonly Handler[] = [
   aboutNotebook({
     request: CodeLensRequest.type,
     capability: { codeLensProvider: {} },
-    run: ({ snapshot, uri, pause }) => allOf(lensesOf(snapshot), (lens) => toCodeLens(lens, uri), pause),
+    run: ({ snapshot, uri, pause }) =>
+      mapWithPauses(lensesOf(snapshot), (lens) => toCodeLens(lens, uri), pause),
     convert: (lenses) => lenses,
   }),
   aboutWorkspace({

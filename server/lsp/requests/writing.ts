@@ -9,7 +9,7 @@ import { formatEdits, formatting } from '../../features/formatting.ts';
 import { selectionsAt } from '../../features/selection-ranges.ts';
 import { toSelectionRange, toTextEdit } from '../convert.ts';
 import { aboutNotebook, type Handler } from '../request.ts';
-import { taken } from '../yielding.ts';
+import { runWithPauses } from '../yielding.ts';
 
 const BREAK = '\n';
 
@@ -17,14 +17,14 @@ export const WRITING: readonly Handler[] = [
   aboutNotebook({
     request: DocumentFormattingRequest.type,
     capability: { documentFormattingProvider: true },
-    run: ({ snapshot, settings, pause }) => taken(formatting(snapshot, settings.format), pause),
+    run: ({ snapshot, settings, pause }) => runWithPauses(formatting(snapshot, settings.format), pause),
     convert: (edits) => edits.map(toTextEdit),
   }),
   aboutNotebook({
     request: DocumentRangeFormattingRequest.type,
     capability: { documentRangeFormattingProvider: true },
     run: ({ snapshot, settings, pause }, { range }) =>
-      taken(formatting(snapshot, settings.format, range), pause),
+      runWithPauses(formatting(snapshot, settings.format, range), pause),
     convert: (edits) => edits.map(toTextEdit),
   }),
   aboutNotebook({

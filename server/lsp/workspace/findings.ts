@@ -17,7 +17,7 @@ export type EveryReport = (
   pause: Pause,
 ) => Promise<WorkspaceDocumentDiagnosticReport[]>;
 
-interface Around {
+interface WorkspaceFindingsDeps {
   readonly documents: Documents;
   readonly workspace: Workspace;
   /** Of a notebook or a folder. */
@@ -33,7 +33,12 @@ interface Kept {
 }
 
 /** Editors ask again every few seconds: what is not open is read again only when it, or one that it uses, has changed. */
-export function createEveryReport({ documents, workspace, settings, client }: Around): EveryReport {
+export function createEveryReport({
+  documents,
+  workspace,
+  settings,
+  client,
+}: WorkspaceFindingsDeps): EveryReport {
   const { namedFiles } = workspace;
   const kept = new WeakMap<IndexedNotebook, Kept>();
   const reportOf = async (

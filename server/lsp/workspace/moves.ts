@@ -1,8 +1,8 @@
 /** Paths follow the files they name, and notebooks that move keep what they name. */
 import { pathEdits } from '../../features/document-links.ts';
-import { readingAhead } from '../../model/snapshot/per-page.ts';
+import { preparePages } from '../../model/snapshot/per-page.ts';
 import type { NotebookChanges } from '../changes.ts';
-import { type Pause, taken } from '../yielding.ts';
+import { type Pause, runWithPauses } from '../yielding.ts';
 import { addressBelow, partsBelow, pathBetween, plainAddress } from './addresses.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
@@ -26,7 +26,7 @@ export async function editsForMoves(
   };
   await workspace.whenRead();
   for (const notebook of opened) {
-    await taken(readingAhead(notebook.snapshot), pause);
+    await runWithPauses(preparePages(notebook.snapshot), pause);
     look(notebook);
   }
   for (const { uri, names } of workspace.closed()) {

@@ -6,7 +6,7 @@
 import { filesAskedBy } from '../../model/snapshot/used-notebooks.ts';
 import type { Absent } from '../../model/state/lookup.ts';
 import type { Documents } from '../documents.ts';
-import { othersFirst } from '../yielding.ts';
+import { yieldToEventLoop } from '../yielding.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
@@ -21,7 +21,7 @@ export interface NamedFiles {
   readonly lookFor: (addresses: readonly string[]) => Promise<void>;
 }
 
-interface Around {
+interface NamedFilesDeps {
   readonly documents: Documents;
   readonly places: Places;
   readonly isMissing: (address: string) => Promise<boolean>;
@@ -43,7 +43,7 @@ interface Look {
   readonly at: number;
 }
 
-export function createNamedFiles({ documents, places, isMissing, renewed, log }: Around): NamedFiles {
+export function createNamedFiles({ documents, places, isMissing, renewed, log }: NamedFilesDeps): NamedFiles {
   const known = new Map<string, Look>();
   let looking: Promise<void> = Promise.resolve();
 
@@ -67,7 +67,7 @@ export function createNamedFiles({ documents, places, isMissing, renewed, log }:
   async function lookNow(addresses: readonly string[]): Promise<void> {
     const turned = new Set<string>();
     for (let i = 0; i < addresses.length; i += AT_ONCE) {
-      await othersFirst();
+      await yieldToEventLoop();
       const some = addresses.slice(i, i + AT_ONCE);
       const missing = await Promise.all(some.map(isMissing));
       for (const [j, address] of some.entries())

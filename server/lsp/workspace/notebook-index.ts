@@ -1,13 +1,13 @@
 /** What the notebooks of the open folders have in them, open or not: no more of each than is asked of those that are not. */
 
 import { linksIn } from '../../features/document-links.ts';
-import { outlineAhead } from '../../features/symbols.ts';
+import { prepareOutline } from '../../features/symbols.ts';
 import { type ListedSymbol, listedIn } from '../../features/workspace-symbols.ts';
 import type { FileText } from '../../model/snapshot/named-files.ts';
-import { readingAhead } from '../../model/snapshot/per-page.ts';
+import { preparePages } from '../../model/snapshot/per-page.ts';
 import { opening } from '../../model/snapshot/snapshot.ts';
 import { usesOf } from '../../model/snapshot/used-notebooks.ts';
-import { othersFirst, politely, taken } from '../yielding.ts';
+import { pauseOnly, runWithPauses, yieldToEventLoop } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
@@ -40,7 +40,7 @@ export interface Progress {
   readonly report: (percent: number) => void;
 }
 
-interface Around {
+interface NotebookIndexDeps {
   readonly places: Places;
   readonly read: (uri: string) => Promise<FileText>;
   readonly list: (root: string, most: number) => Promise<readonly string[]>;
@@ -52,7 +52,7 @@ export const MOST_NOTEBOOKS = 2000;
 const MOST_SYMBOLS = 5000;
 const MOST_SYMBOLS_OF_ALL = 100_000;
 
-export function createIndex({ places, read, list, log }: Around): NotebookIndex {
+export function createIndex({ places, read, list, log }: NotebookIndexDeps): NotebookIndex {
   const indexed = new Map<string, IndexedNotebook>();
   let symbols = 0;
   let run = 0;
@@ -130,7 +130,7 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
           if (mine !== run) return;
           await readOne(uri);
           report(Math.floor(((i + 1) / uris.length) * 100));
-          await othersFirst();
+          await yieldToEventLoop();
         }
       } finally {
         if (mine === run) letGo();
@@ -140,8 +140,8 @@ export function createIndex({ places, read, list, log }: Around): NotebookIndex 
 }
 
 async function indexedText(uri: string, text: string, { resolve }: Places): Promise<IndexedNotebook> {
-  const pause = politely();
-  const snapshot = await taken(
+  const pause = pauseOnly();
+  const snapshot = await runWithPauses(
     opening(
       text,
       () => [],
@@ -149,8 +149,8 @@ async function indexedText(uri: string, text: string, { resolve }: Places): Prom
     ),
     pause,
   );
-  await taken(readingAhead(snapshot), pause);
-  await taken(outlineAhead(snapshot), pause);
+  await runWithPauses(preparePages(snapshot), pause);
+  await runWithPauses(prepareOutline(snapshot), pause);
   const targets = (paths: readonly string[]) => [
     ...new Set(paths.flatMap((path) => resolve(uri, path) ?? [])),
   ];

@@ -2,18 +2,18 @@
 import type { Position, Range } from '../../../grammar/index.ts';
 import { mentionAt } from '../../features/mentions.ts';
 import { referring } from '../../features/references.ts';
-import { type Pause, taken } from '../yielding.ts';
+import { type Pause, runWithPauses } from '../yielding.ts';
 import { othersSharing } from './sharing.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
-interface Asked extends Notebook {
+interface ReferencesRequest extends Notebook {
   readonly workspace: Workspace;
   readonly pause: Pause;
 }
 
 /** By notebook, the one that is asked first. `definitions`: the lines that say what it is too. Only words go from one notebook to another. */
 export async function referencesEverywhere(
-  asked: Asked,
+  asked: ReferencesRequest,
   { line, character }: Position,
   definitions: boolean,
 ): Promise<ReadonlyMap<string, readonly Range[]>> {
@@ -22,6 +22,6 @@ export async function referencesEverywhere(
   const places = new Map<string, readonly Range[]>();
   const others = subject.of === 'word' ? (await othersSharing(asked, subject)).notebooks : [];
   for (const { uri, snapshot } of [asked, ...others])
-    places.set(uri, await taken(referring(snapshot, subject, definitions), asked.pause));
+    places.set(uri, await runWithPauses(referring(snapshot, subject, definitions), asked.pause));
   return places;
 }

@@ -2,34 +2,34 @@
 
 import type { Subject } from '../../features/mentions.ts';
 import { type Refusal, renaming } from '../../features/rename.ts';
-import { type Known, sharedFor } from '../../model/snapshot/used-notebooks.ts';
-import type { Carried } from '../../model/state/state.ts';
+import { type NotebookTexts, sharedFor } from '../../model/snapshot/used-notebooks.ts';
+import type { State } from '../../model/state/state.ts';
 import type { NotebookChanges } from '../changes.ts';
-import { type Pause, taken } from '../yielding.ts';
+import { type Pause, runWithPauses } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
 import { MOST_NOTEBOOKS } from './notebook-index.ts';
 import { othersSharing } from './sharing.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
-interface Asked extends Notebook {
+interface RenameRequest extends Notebook {
   readonly workspace: Workspace;
   readonly pause: Pause;
 }
 
 /** The changes of each notebook, or why one of them stands in the way. Only words go from one notebook to another. */
 export async function renameEverywhere(
-  asked: Asked,
+  asked: RenameRequest,
   subject: Subject,
   newName: string,
 ): Promise<readonly NotebookChanges[] | Refusal> {
   const { uri, version, snapshot, workspace, pause } = asked;
-  const own = await taken(renaming(snapshot, subject, newName), pause);
+  const own = await runWithPauses(renaming(snapshot, subject, newName), pause);
   if ('refused' in own) return own;
   const changes: NotebookChanges[] = [{ uri, version, edits: own.edits }];
   if (subject.of !== 'word') return changes;
   // What each gives once it is changed, for those that use it: they must be read the same with the new name.
-  const given = new Map<string, Carried>([[plainAddress(uri), own.given]]);
-  const known: Known = {
+  const given = new Map<string, State>([[plainAddress(uri), own.given]]);
+  const known: NotebookTexts = {
     ...workspace.known,
     stateOf: (name) => given.get(name) ?? workspace.known.stateOf(name),
   };
@@ -38,7 +38,10 @@ export async function renameEverywhere(
   if (refused !== undefined) return { refused };
   for (const user of notebooks) {
     const name = plainAddress(user.uri);
-    const found = await taken(renaming(user.snapshot, subject, newName, sharedFor(name, known)), pause);
+    const found = await runWithPauses(
+      renaming(user.snapshot, subject, newName, sharedFor(name, known)),
+      pause,
+    );
     if ('refused' in found) return { refused: `${fileName(name)}: ${found.refused}` };
     if (found.edits.length > 0) changes.push({ ...user, edits: found.edits });
     given.set(name, found.given);

@@ -6,7 +6,7 @@ import type { Pause } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
 import type { Notebook, Workspace } from './workspace.ts';
 
-interface Asked extends Notebook {
+interface SharingRequest extends Notebook {
   readonly workspace: Workspace;
   readonly pause: Pause;
 }
@@ -19,7 +19,7 @@ interface Others {
 }
 
 /** All of them but the one that is asked about. */
-export async function othersSharing(asked: Asked, word: Subject): Promise<Others> {
+export async function othersSharing(asked: SharingRequest, word: Subject): Promise<Others> {
   const { workspace, pause } = asked;
   await workspace.whenRead();
   const mine = plainAddress(asked.uri);
@@ -42,7 +42,7 @@ export async function othersSharing(asked: Asked, word: Subject): Promise<Others
 type At = (address: string) => Promise<Notebook | undefined>;
 
 /** Each notebook is read once in an answer, however many use it. */
-function readOnce({ uri, version, snapshot, workspace, pause }: Asked): At {
+function readOnce({ uri, version, snapshot, workspace, pause }: SharingRequest): At {
   const read = new Map<string, Promise<Notebook | undefined>>([
     [plainAddress(uri), Promise.resolve({ uri, version, snapshot })],
   ]);
@@ -57,7 +57,7 @@ function readOnce({ uri, version, snapshot, workspace, pause }: Asked): At {
  * The address of the notebook that says what a word means in another: itself, or that of what it has the word from. To be
  * asked one after another: each is looked at once, and a circle gives nothing.
  */
-function findingOrigins({ workspace }: Asked, word: Subject, at: At) {
+function findingOrigins({ workspace }: SharingRequest, word: Subject, at: At) {
   const origins = new Map<string, string | undefined>();
   return async function originOf(address: string): Promise<string | undefined> {
     if (origins.has(address)) return origins.get(address);

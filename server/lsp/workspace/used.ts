@@ -3,15 +3,15 @@
 import type { FileText } from '../../model/snapshot/named-files.ts';
 import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { findingCircles, usedFirst } from '../../model/snapshot/use-circles.ts';
-import { type Known, sharedFor, stateGiven, usesOf } from '../../model/snapshot/used-notebooks.ts';
+import { type NotebookTexts, sharedFor, stateGiven, usesOf } from '../../model/snapshot/used-notebooks.ts';
 import type { Absent } from '../../model/state/lookup.ts';
 import type { Documents, OpenDocument } from '../documents.ts';
 import { inTime } from '../timeout.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 import type { Places } from './places.ts';
 
-export interface Used {
-  readonly known: Known;
+export interface UsedNotebooks {
+  readonly known: NotebookTexts;
   readonly sharedFor: (uri: string) => Shared;
   /** A notebook was opened or changed: what it uses is read, and those that use it are told. */
   readonly changed: (uri: string) => void;
@@ -26,11 +26,11 @@ export interface Used {
   readonly whenRead: (uri: string) => Promise<void>;
 }
 
-interface Around {
+interface UsedNotebooksDeps {
   readonly documents: Documents;
   readonly places: Places;
   readonly read: (uri: string) => Promise<FileText>;
-  readonly missing: Known['missing'];
+  readonly missing: NotebookTexts['missing'];
   /** A notebook reads differently now, though its text is the same. */
   readonly renewed: (uri: string) => void;
 }
@@ -42,7 +42,7 @@ const LEAST_PAUSE = 50;
 const LONGEST_PAUSE = 300;
 const NOT_READ: Absent = { problem: 'not readable' };
 
-export function createUsed({ documents, places, read, missing, renewed }: Around): Used {
+export function createUsed({ documents, places, read, missing, renewed }: UsedNotebooksDeps): UsedNotebooks {
   /** Undefined while it is being read. */
   const files = new Map<string, Snapshot | Absent | undefined>();
   const openAt = (name: string): OpenDocument | undefined => {
@@ -53,7 +53,7 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
     const file = openAt(name)?.snapshot ?? files.get(name);
     return file && 'pages' in file ? file : undefined;
   };
-  const known: Known = {
+  const known: NotebookTexts = {
     resolve: places.resolve,
     isCircle: (notebook, used) => (circles ?? lookingForCircle)(notebook, used),
     stateOf: (name) => {
@@ -73,9 +73,9 @@ export function createUsed({ documents, places, read, missing, renewed }: Around
   const targetsOf = (name: string, uses = usesAt(name)) =>
     uses.flatMap((path) => places.resolve(name, path) ?? []);
   /** Holds while no text changes. */
-  let circles: Known['isCircle'] | undefined;
+  let circles: NotebookTexts['isCircle'] | undefined;
   /** At a keystroke: what the notebook itself uses is not known yet, and not asked. */
-  const lookingForCircle: Known['isCircle'] = (notebook, used) =>
+  const lookingForCircle: NotebookTexts['isCircle'] = (notebook, used) =>
     reachedFrom([used], targetsOf).has(notebook);
   const names = () => [...[...documents.all()].map(({ uri }) => plainAddress(uri)), ...files.keys()];
 

@@ -5,13 +5,13 @@ import { LARGEST_USED, usesIn, usesOf } from '../../model/snapshot/used-notebook
 import type { Documents, OpenDocument } from '../documents.ts';
 import type { ReadBelow } from '../files.ts';
 import type { ListFolder } from '../folders.ts';
-import { type Pause, taken } from '../yielding.ts';
+import { type Pause, runWithPauses } from '../yielding.ts';
 import { pathBetween, plainAddress } from './addresses.ts';
 import { createNamedFiles, type NamedFiles } from './named-files.ts';
 import { createIndex, type IndexedNotebook, type NotebookIndex } from './notebook-index.ts';
 import { notebooksBelow } from './notebooks-below.ts';
 import { createPlaces, type Places } from './places.ts';
-import { createUsed, type Used } from './used.ts';
+import { createUsed, type UsedNotebooks } from './used.ts';
 
 /** What answers are made from. */
 export interface Workspace {
@@ -19,7 +19,7 @@ export interface Workspace {
   readonly resolve: Places['resolve'];
   /** The open folder that a notebook lies in; its own folder where none is open around it. */
   readonly rootOf: (uri: string) => string;
-  readonly known: Used['known'];
+  readonly known: UsedNotebooks['known'];
   /** Whether there is a file at an address; it is not read. */
   readonly isThere: (uri: string) => Promise<boolean>;
   /** A notebook at an address, as its editor has it or as the file is; undefined where it cannot be read. */
@@ -35,7 +35,7 @@ export interface Workspace {
   /** Waits until all that was told of their files so far is known. */
   readonly whenUpToDate: () => Promise<void>;
   /** Waits until what an open notebook uses has been read, though not for ever. */
-  readonly whenUsedRead: Used['whenRead'];
+  readonly whenUsedRead: UsedNotebooks['whenRead'];
   /** The addresses of all that use a notebook, through others too; the nearest first. */
   readonly usersOf: (uri: string) => readonly string[];
   /** The paths by which a notebook names others that have the file name of a path; the shortest first. */
@@ -52,11 +52,11 @@ export interface Notebook {
 
 export interface WorkspaceKeeper extends Workspace {
   readonly places: Places;
-  readonly used: Used;
+  readonly used: UsedNotebooks;
   readonly index: NotebookIndex;
 }
 
-interface Around {
+interface WorkspaceDeps {
   readonly documents: Documents;
   readonly readBelow: ReadBelow;
   readonly listFolder: ListFolder;
@@ -67,7 +67,13 @@ interface Around {
 /** More are of no use to choose from. */
 const MOST_ELSEWHERE = 5;
 
-export function createWorkspace({ documents, readBelow, listFolder, log, renewed }: Around): WorkspaceKeeper {
+export function createWorkspace({
+  documents,
+  readBelow,
+  listFolder,
+  log,
+  renewed,
+}: WorkspaceDeps): WorkspaceKeeper {
   const places = createPlaces();
   const readAt = (uri: string, largest: number) => {
     const { root, parts } = places.placeOf(uri);
@@ -105,7 +111,7 @@ export function createWorkspace({ documents, readBelow, listFolder, log, renewed
     const file = await read(uri);
     if (!('text' in file)) return undefined;
     await used.readFor(uri, usesIn(file.text));
-    const snapshot = await taken(
+    const snapshot = await runWithPauses(
       opening(file.text, () => [], used.sharedFor(uri)),
       pause,
     );

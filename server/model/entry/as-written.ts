@@ -2,11 +2,11 @@
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, middle, width } from '../../trade/measure/interval.ts';
 import { convert, unitById } from '../../trade/measure/units.ts';
-import type { Point, Said } from './entry.ts';
+import type { Point, Statement } from './entry.ts';
 import type { Amount, Value } from './value.ts';
 
 /** What one place was said to have, as it would be written; `unit`: of numbers without one. */
-export function saidText(said: Said, unit: string | undefined): string {
+export function statementText(said: Statement, unit: string | undefined): string {
   const values = [
     ...said.points.map((point) => pointText(point, unit)),
     ...said.values.map((value) => valueText(value, unit)),
@@ -27,7 +27,7 @@ const conditionText = (words: readonly string[]): string =>
 const IN_GEAR = /^(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)$/i;
 
 /** `388 401 F` is one value after another of the same kind; points and the parts of the weather stand apart. */
-const isList = ({ points, values }: Said): boolean =>
+const isList = ({ points, values }: Statement): boolean =>
   points.length === 0 &&
   values.every((value) => value.form === 'amount' && value.unit?.id === (values[0] as Amount).unit?.id);
 

@@ -4,29 +4,29 @@
  */
 import { parseLine } from '../../../grammar/index.ts';
 import type { Entry } from './entry.ts';
-import type { Around } from './name-lookup.ts';
-import { entryOf } from './read-entry.ts';
+import type { NameScope } from './name-lookup.ts';
+import { readEntry } from './read-entry.ts';
 
 /** Entries held in each of two generations; the older is dropped as a whole. */
 const HELD = 1000;
 /** Sections and stocks of own words held at once. */
-const AROUNDS = 8;
+const SCOPES = 8;
 
-interface Known {
-  readonly around: Around;
+interface CachedScope {
+  readonly around: NameScope;
   young: Map<string, Entry>;
   old: Map<string, Entry>;
 }
 
-const known: Known[] = [];
+const known: CachedScope[] = [];
 let next = 0;
 
 /** The entry of a line, by its text without the break. */
-export function entryOfText(text: string, around: Around): Entry {
+export function entryOfText(text: string, around: NameScope): Entry {
   const entries = entriesIn(around);
   const young = entries.young.get(text);
   if (young) return young;
-  const entry = entries.old.get(text) ?? entryOf(parseLine(text), around);
+  const entry = entries.old.get(text) ?? readEntry(parseLine(text), around);
   if (entries.young.size >= HELD) {
     entries.old = entries.young;
     entries.young = new Map();
@@ -35,7 +35,7 @@ export function entryOfText(text: string, around: Around): Entry {
   return entry;
 }
 
-function entriesIn({ section, inConflict, words, specs }: Around): Known {
+function entriesIn({ section, inConflict, words, specs }: NameScope): CachedScope {
   for (const each of known) {
     const { around } = each;
     if (
@@ -46,12 +46,12 @@ function entriesIn({ section, inConflict, words, specs }: Around): Known {
     )
       return each;
   }
-  const made: Known = {
+  const made: CachedScope = {
     around: { section, inConflict, words, specs },
     young: new Map(),
     old: new Map(),
   };
   known[next] = made;
-  next = (next + 1) % AROUNDS;
+  next = (next + 1) % SCOPES;
   return made;
 }

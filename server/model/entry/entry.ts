@@ -52,7 +52,7 @@ export interface Point {
 }
 
 /** What a line says of one place: its values, what goes with them, and under which conditions. */
-export interface Said {
+export interface Statement {
   readonly place: Place | undefined;
   readonly values: readonly Value[];
   readonly points: readonly Point[];
@@ -60,7 +60,7 @@ export interface Said {
   readonly words: readonly Word[];
   readonly conditions: readonly Condition[];
   /** All words, beside the values and in the conditions; lower case. */
-  readonly heard: readonly string[];
+  readonly qualifiers: readonly string[];
   readonly span: Span;
 }
 
@@ -69,7 +69,7 @@ export interface QuantityEntry extends Base {
   readonly quantity: Quantity;
   readonly name: Span;
   /** At least one; more where a line gives several places. */
-  readonly said: readonly Said[];
+  readonly statements: readonly Statement[];
   /** For quantities that are text: what was said, without quotes. */
   readonly text: string | undefined;
 }

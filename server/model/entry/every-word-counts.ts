@@ -7,7 +7,7 @@ import { unitById } from '../../trade/measure/units.ts';
 import type { PlaceKind, Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity, PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
 import { CHANGES, COMPARISONS, LOOKS, REMARKS, STATES, TROUBLES, WANTS } from '../spoken/lexicon.ts';
-import type { Condition, Entry, QuantityEntry, Said, SectionKind } from './entry.ts';
+import type { Condition, Entry, QuantityEntry, SectionKind, Statement } from './entry.ts';
 import type { Amount, Value, Word } from './value.ts';
 
 /** Words, numbers and signs without a part in what the entry means; empty where the line is wholly accounted for. */
@@ -44,16 +44,16 @@ const brokenTime = ({ time, line }: Entry): readonly Word[] =>
 const wordAt = (line: Line, span: Span): Word => ({ text: line.text.slice(span.from, span.to), span });
 
 function inQuantity(entry: QuantityEntry, section: SectionKind | undefined): readonly Word[] {
-  const { quantity, said, line } = entry;
+  const { quantity, statements: said, line } = entry;
   if (said.every((each) => isEmptySaid(each)) && !entry.text) return [wordAt(line, entry.name)];
   if (quantity.form === 'text') return inText(entry, section);
   return said.flatMap((each) => inSaid(line, each, quantity));
 }
 
-const isEmptySaid = ({ values, points, words, conditions }: Said): boolean =>
+const isEmptySaid = ({ values, points, words, conditions }: Statement): boolean =>
   values.length + points.length + words.length + conditions.length === 0;
 
-function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
+function inSaid(line: Line, said: Statement, quantity: Quantity): readonly Word[] {
   const values = [...said.values, ...said.points.map(({ value }) => value)];
   const isUnsaid =
     quantity.name === 'timing' && said.conditions.length + said.words.length === 0 && !values.some(hasUnit);
@@ -73,7 +73,7 @@ function inSaid(line: Line, said: Said, quantity: Quantity): readonly Word[] {
 }
 
 /** Numbers that stand in no value, place, name or condition; of `68 -> 67` and `1/4 in to 3/8 in` the first is what was. */
-function numbersLeft({ line, said, name, quantity, text }: QuantityEntry): readonly Word[] {
+function numbersLeft({ line, statements: said, name, quantity, text }: QuantityEntry): readonly Word[] {
   if (quantity.form === 'text' && text !== undefined) return [];
   const isStep =
     quantity.kind !== 'reading' && (line.tokens.kinds.includes(KIND.Arrow) || /\bto\b/i.test(line.text));
@@ -88,7 +88,7 @@ function numbersLeft({ line, said, name, quantity, text }: QuantityEntry): reado
 
 const NUMBER_KINDS = [KIND.Number, KIND.Fraction, KIND.Mixed, KIND.CommaNumber].join('');
 
-const spansOf = ({ values, points, words, conditions, place }: Said): readonly Span[] => [
+const spansOf = ({ values, points, words, conditions, place }: Statement): readonly Span[] => [
   ...[...values, ...points, ...words, ...conditions].map(({ span }) => span),
   ...(place ? [place.span] : []),
 ];
@@ -96,7 +96,7 @@ const spansOf = ({ values, points, words, conditions, place }: Said): readonly S
 const hasUnit = (value: Value): boolean => value.form === 'amount' && value.unit !== undefined;
 
 /** A place that the word does not take; `lower` may always be how much as well as where. */
-function wrongPlace({ place }: Said, { places = [] }: Quantity): readonly Word[] {
+function wrongPlace({ place }: Statement, { places = [] }: Quantity): readonly Word[] {
   if (!place) return [];
   const words = place.text.split(' ');
   const kinds = words.map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));
@@ -116,7 +116,7 @@ const takes = (places: readonly PlaceKind[], kind: PlaceKind): boolean =>
   (kind === 'carburettor' && places.includes('side'));
 
 /** Numbers beyond the one that a quantity without cylinders takes; two of a setting, or with a word between, are no list. */
-function valuesOver({ values, words }: Said, { form, places, name, kind }: Quantity): readonly Value[] {
+function valuesOver({ values, words }: Statement, { form, places, name, kind }: Quantity): readonly Value[] {
   const amounts = values.filter((value) => value.form === 'amount');
   const [first] = amounts;
   const last = amounts.at(-1);
@@ -179,7 +179,7 @@ const isSpeed = ({ value }: Condition): boolean =>
   (value.unit?.dimension === 'rotation' || (!value.unit && value.interval.low >= 200));
 
 /** `hours idle 850`: a word of the trade before the number may be what it is of. */
-const isNameBefore = ({ text, span }: Word, { values }: Said): boolean =>
+const isNameBefore = ({ text, span }: Word, { values }: Statement): boolean =>
   /^(?:idle|speed|throttle|road|load|water|oil|head|air|fuel|exhaust)$/i.test(text) &&
   values.some((value) => value.span.from > span.from);
 
@@ -194,7 +194,7 @@ function inCondition(line: Line, { value, words, span }: Condition): readonly Wo
 
 /** Text in quotes is text; bare words are, where they name nothing, change nothing and complain of nothing. */
 function inText(
-  { quantity, said, line, text, name }: QuantityEntry,
+  { quantity, statements: said, line, text, name }: QuantityEntry,
   section: SectionKind | undefined,
 ): readonly Word[] {
   const values = said.flatMap((each) => each.values);
@@ -220,7 +220,7 @@ function inText(
   return text === '' ? [wordAt(line, name)] : left;
 }
 
-const besideQuotes = (said: readonly Said[], quantity: Quantity): readonly Word[] =>
+const besideQuotes = (said: readonly Statement[], quantity: Quantity): readonly Word[] =>
   said
     .flatMap((each) => each.words)
     .filter(

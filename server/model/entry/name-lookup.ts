@@ -5,7 +5,7 @@ import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { SectionKind } from './entry.ts';
 import { type NamedSpec, specNames } from './spec-names.ts';
 
-export interface Around {
+export interface NameScope {
   readonly section: SectionKind | undefined;
   /** Inside a merge that was not finished, where no line says anything. */
   readonly inConflict: boolean;
@@ -24,7 +24,7 @@ export const nameOf = (line: Line, run: Run): string =>
 export function nameAt(
   words: readonly string[],
   from: number,
-  around: Around,
+  around: NameScope,
 ): { quantity: Quantity; length: number } | undefined {
   const { section } = around;
   const known = findQuantity(

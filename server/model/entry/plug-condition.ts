@@ -1,10 +1,10 @@
 /** Plugs told by their numbers: `1 3 4 tan, 6 sooty`, `1+2 brown`, `1-6 grey`. A number there is a cylinder. */
 import { isExact } from '../../trade/measure/interval.ts';
-import type { Said } from './entry.ts';
+import type { Statement } from './entry.ts';
 import type { Value, Word } from './value.ts';
 
 /** One for each cylinder that is named; what is said of none stays as it is. */
-export function plugLooks(said: Said): readonly Said[] {
+export function plugConditions(said: Statement): readonly Statement[] {
   const numbered = said.values.filter((value) => cylindersIn(value).length > 0);
   if (said.place || numbered.length === 0 || numbered.length < said.values.length) return [said];
   const looks = groupsOf(numbered, said.words);
@@ -13,7 +13,7 @@ export function plugLooks(said: Said): readonly Said[] {
   );
 }
 
-const lookOf = (said: Said, cylinder: number, { span }: Value, words: readonly Word[]): Said => ({
+const lookOf = (said: Statement, cylinder: number, { span }: Value, words: readonly Word[]): Statement => ({
   ...said,
   place: { text: `#${cylinder}`, cylinder, span },
   values: [],

@@ -17,15 +17,15 @@ import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { isoDate } from './date.ts';
 import type { Entry, QuantityEntry, SectionKind, SessionEntry } from './entry.ts';
 import { markOf } from './merge-conflict.ts';
-import { type Around, nameAt, nameOf } from './name-lookup.ts';
-import { spoken } from './resolve-quantity.ts';
+import { type NameScope, nameAt, nameOf } from './name-lookup.ts';
+import { resolveQuantity } from './resolve-quantity.ts';
 import { partEntry, portEntry, specEntry, wordEntry } from './section-entry.ts';
-import { placeIn, placeLength, saidBy } from './statement.ts';
+import { placeIn, placeLength, statementsOf } from './statement.ts';
 import { lowerValue, type Word, wordsOf } from './value.ts';
 
 type Syntax<Kind extends LineSyntax['kind']> = LineSyntax & { readonly kind: Kind };
 
-export function entryOf(line: Line, around: Around): Entry {
+export function readEntry(line: Line, around: NameScope): Entry {
   const time = timeOf(line);
   const syntax = line.syntax;
   if (syntax.kind === 'conflict' || around.inConflict)
@@ -214,7 +214,7 @@ function recheckEntry(line: Line, syntax: Syntax<'recheck'>, time: string | unde
   };
 }
 
-function wordsEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time: string | undefined): Entry {
+function wordsEntry(line: Line, syntax: Syntax<'entry'>, around: NameScope, time: string | undefined): Entry {
   if (around.section === 'parts') return partEntry(line, syntax, time);
   if (around.section === 'ports') return portEntry(line, syntax, time);
   if (around.section === 'words') return wordEntry(line, syntax, time);
@@ -222,7 +222,12 @@ function wordsEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time: s
   return quantityEntry(line, syntax, around, time);
 }
 
-function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time: string | undefined): Entry {
+function quantityEntry(
+  line: Line,
+  syntax: Syntax<'entry'>,
+  around: NameScope,
+  time: string | undefined,
+): Entry {
   const head = wordsOf(line, syntax.head);
   const found = named(head, around);
   if (!found && namesDrill(head)) return rowOf(line, 'row', head, syntax.groups, time);
@@ -234,13 +239,13 @@ function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time
     .slice(0, from)
     .map((word) => (/^no$/i.test(word.text) ? { ...word, text: 'none' } : word));
   const beside = placeIn([...before, ...head.slice(from + length)]);
-  const told = saidBy(line, syntax.groups, beside.place, beside.rest, found.quantity);
-  const { quantity, said } = spoken(line, found.quantity, told);
+  const told = statementsOf(line, syntax.groups, beside.place, beside.rest, found.quantity);
+  const { quantity, said } = resolveQuantity(line, found.quantity, told);
   return {
     kind: roleOf(quantity, around.section),
     quantity,
     name,
-    said,
+    statements: said,
     text: quantity.form === 'text' ? textOf(line, syntax, beside.rest) : undefined,
     time,
     line,
@@ -250,7 +255,7 @@ function quantityEntry(line: Line, syntax: Syntax<'entry'>, around: Around, time
 /** A place may stand before the name: `left mixture 1 1/4 turns`; the name may be a place's own word: `left bank 1-3`. */
 function named(
   head: readonly Word[],
-  around: Around,
+  around: NameScope,
 ): { quantity: Quantity; from: number; length: number } | undefined {
   const texts = head.map((word) => word.text);
   const atOnce = nameAt(texts, 0, around);

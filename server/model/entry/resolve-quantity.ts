@@ -4,38 +4,38 @@ import { unitById } from '../../trade/measure/units.ts';
 import { quantityBySize, quantityByUnit, quantityByWords } from '../../trade/vocabulary/homonyms.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { firstAmount } from './amount.ts';
-import type { Said } from './entry.ts';
-import { plugLooks } from './plug-condition.ts';
-import { writtenOut } from './shorthand.ts';
-import { heardIn } from './statement.ts';
+import type { Statement } from './entry.ts';
+import { plugConditions } from './plug-condition.ts';
+import { expandShorthand } from './shorthand.ts';
+import { qualifiersOf } from './statement.ts';
 import type { Amount, Value, Word } from './value.ts';
 
-interface Spoken {
+interface Resolved {
   readonly quantity: Quantity;
-  readonly said: readonly Said[];
+  readonly said: readonly Statement[];
 }
 
 /** The quantity and what is said of it, from the word that was written and what `said.ts` read beside it. */
-export function spoken(line: Line, word: Quantity, told: readonly Said[]): Spoken {
-  const { quantity, said } = asMeant(line, word, told);
+export function resolveQuantity(line: Line, word: Quantity, told: readonly Statement[]): Resolved {
+  const { quantity, said } = resolve(line, word, told);
   return {
     quantity,
-    said: said.map((each) => (told.includes(each) ? each : { ...each, heard: heardIn(each) })),
+    said: said.map((each) => (told.includes(each) ? each : { ...each, qualifiers: qualifiersOf(each) })),
   };
 }
 
-function asMeant(line: Line, word: Quantity, told: readonly Said[]): Spoken {
+function resolve(line: Line, word: Quantity, told: readonly Statement[]): Resolved {
   const quantity = meant(line, word, told);
-  if (quantity.name === 'plug') return { quantity, said: told.flatMap(plugLooks) };
+  if (quantity.name === 'plug') return { quantity, said: told.flatMap(plugConditions) };
   const isStep = line.tokens.kinds.includes(KIND.Arrow) || TO.test(line.text);
   const stands = isStep ? told.map((said) => onlyLast(said, line)) : told;
   const sized = quantity.name === 'main needle' && word.name !== quantity.name ? stands.map(inTurns) : stands;
-  const said = sized.map((each) => writtenOut(ofDistributor(each, line, quantity), quantity));
+  const said = sized.map((each) => expandShorthand(ofDistributor(each, line, quantity), quantity));
   return { quantity, said: quantity.ofDistributor ? said.map(inOwnDegrees) : said };
 }
 
 /** `oil 48 psi` is the oil's pressure; `plugs tan` is how they look. */
-function meant(line: Line, word: Quantity, said: readonly Said[]): Quantity {
+function meant(line: Line, word: Quantity, said: readonly Statement[]): Quantity {
   const first = firstAmount(said.flatMap(({ values }) => values));
   const dimension = first?.unit?.dimension;
   const byUnit = dimension && quantityByUnit(word, dimension);
@@ -45,7 +45,7 @@ function meant(line: Line, word: Quantity, said: readonly Said[]): Quantity {
 }
 
 /** `main jet 1 5/8`, `main jet in 1/8`: turns of a needle; `plugs .025`: their gap. */
-function bySize(word: Quantity, said: readonly Said[], first: Amount, line: Line): Quantity {
+function bySize(word: Quantity, said: readonly Statement[], first: Amount, line: Line): Quantity {
   const isOne = said.every(
     ({ values, words }) => values.length < 2 && (word.form !== 'text' || words.length === 0),
   );
@@ -58,18 +58,18 @@ function bySize(word: Quantity, said: readonly Said[], first: Amount, line: Line
 /** `70/75` are two sizes and no part of one. */
 const isPair = (number: string): boolean => /^[2-9]\d+\/\d+$/.test(number);
 
-const inTurns = (said: Said): Said => ({
+const inTurns = (said: Statement): Statement => ({
   ...said,
   values: said.values.map((value) =>
     value.form === 'amount' && !value.unit ? { ...value, unit: unitById('turn'), taken: true } : value,
   ),
 });
 
-const textsIn = (said: readonly Said[]): readonly string[] =>
+const textsIn = (said: readonly Statement[]): readonly string[] =>
   said.flatMap(({ words }) => words.map(({ text }) => text.toLowerCase()));
 
 /** `distributor curve`: the word counts for the line, though it is part of the name. */
-function ofDistributor(said: Said, line: Line, { form }: Quantity): Said {
+function ofDistributor(said: Statement, line: Line, { form }: Quantity): Statement {
   const at = form === 'curve' ? line.text.search(/\bdistributor curve\b/i) : -1;
   if (at < 0 || said.words.some(({ text }) => /^dist/i.test(text))) return said;
   const span = { from: at, to: at + 'distributor'.length };
@@ -79,7 +79,7 @@ function ofDistributor(said: Said, line: Line, { form }: Quantity): Said {
 const TO = /\bto\b/i;
 
 /** `68 -> 67`, `3/8 in to 1/2 in`: what was, and what is now. */
-function onlyLast(said: Said, line: Line): Said {
+function onlyLast(said: Statement, line: Line): Statement {
   const [was, is, ...more] = said.values;
   if (was?.form !== 'amount' || is?.form !== 'amount' || more.length > 0) return said;
   const between = line.text.slice(was.span.to, is.span.from);
@@ -93,7 +93,7 @@ const isTo = ({ span }: Word, was: Amount, is: Amount): boolean =>
   span.from >= was.span.to && span.to <= is.span.from;
 
 /** `dwell 50 dist deg` is what a dwell meter reads anyway: no degrees of the crank. */
-const inOwnDegrees = (said: Said): Said => ({
+const inOwnDegrees = (said: Statement): Statement => ({
   ...said,
   values: said.values.map((value) =>
     value.form === 'amount' && value.unit?.id === 'dist-deg' ? { ...value, unit: unitById('deg') } : value,

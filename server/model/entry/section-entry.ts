@@ -13,7 +13,7 @@ import { matchUnit, type Unit } from '../../trade/measure/units.ts';
 import { partKind } from '../../trade/vocabulary/parts.ts';
 import type { Band, Quantity, QuantityKind } from '../../trade/vocabulary/quantity.ts';
 import type { Entry } from './entry.ts';
-import { type Around, nameAt, nameOf } from './name-lookup.ts';
+import { type NameScope, nameAt, nameOf } from './name-lookup.ts';
 import { placeLength } from './statement.ts';
 import { asRange, lowerValue, type Value, type Word, wordsOf } from './value.ts';
 
@@ -117,7 +117,7 @@ const STATES = /^(?:capped|plugged|blanked|blocked|open)$/i;
 const JOINING = /^(?:and|but|then|with)$/i;
 
 /** `head bolts  torque 58..62 lb-ft  source "workshop manual"`: the last word of the trade is what is specified. */
-export function specEntry(line: Line, syntax: Syntax, around: Around, time: Time): Entry {
+export function specEntry(line: Line, syntax: Syntax, around: NameScope, time: Time): Entry {
   const head = wordsOf(line, syntax.head);
   const values = specValues(line, syntax);
   const found = specified(head, values, around);
@@ -138,7 +138,7 @@ export function specEntry(line: Line, syntax: Syntax, around: Around, time: Time
 function specified(
   head: readonly Word[],
   values: readonly Value[],
-  around: Around,
+  around: NameScope,
 ): { readonly quantity: Quantity; readonly name: readonly Word[] } | undefined {
   const texts = head.map((word) => word.text);
   const isTorque = values.some((value) => value.form === 'amount' && value.unit?.dimension === 'torque');

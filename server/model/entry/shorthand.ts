@@ -5,18 +5,18 @@
 import { atLeast, atMost, isExact } from '../../trade/measure/interval.ts';
 import { convertInterval, type Dimension, unitById } from '../../trade/measure/units.ts';
 import type { Band, Quantity } from '../../trade/vocabulary/quantity.ts';
-import type { Condition, Point, Said } from './entry.ts';
+import type { Condition, Point, Statement } from './entry.ts';
 import type { Amount, Value, Word } from './value.ts';
 
 /** What a line says, with its shorthand written out. */
-export const writtenOut = (said: Said, quantity: Quantity): Said => {
+export const expandShorthand = (said: Statement, quantity: Quantity): Statement => {
   if (quantity.form === 'text' || quantity.form === 'order') return said;
   const steps = [bounded, inGears, inDepression, overWhat, bySize, turnedBack, atMark];
   return steps.reduce((each, step) => step(each, quantity), said);
 };
 
 /** `min 35 psi`, `34 deg max`. */
-function bounded(said: Said): Said {
+function bounded(said: Statement): Statement {
   const [value] = said.values;
   const word = said.words.find(({ text }) => BOUNDS.get(text.toLowerCase()));
   const bound = word && BOUNDS.get(word.text.toLowerCase());
@@ -42,10 +42,10 @@ const GEARS: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** `850 in D`, `900 N`: the letter after the value is a gear, and an N no newton. */
-function inGears(said: Said, { kind, dimension }: Quantity): Said {
+function inGears(said: Statement, { kind, dimension }: Quantity): Statement {
   if (kind !== 'reading' || !dimension || !IN_A_GEAR.has(dimension)) return said;
   const newtons = said.values.filter(isNewton).map(({ unitSpan }) => ({ text: 'neutral', span: unitSpan }));
-  if (newtons.length === 0 && !said.heard.some((word) => GEARS.has(word))) return said;
+  if (newtons.length === 0 && !said.qualifiers.some((word) => GEARS.has(word))) return said;
   return {
     ...said,
     values: said.values.map((value) => (isNewton(value) ? withoutUnit(value) : value)),
@@ -72,7 +72,7 @@ const withoutUnit = (amount: Amount): Amount => ({
 });
 
 /** Inches of a vacuum gauge or a barometer are inches of mercury. */
-function inDepression(said: Said, { unit, against, parts, dimension }: Quantity): Said {
+function inDepression(said: Statement, { unit, against, parts, dimension }: Quantity): Statement {
   if (!parts && !inInches(said)) return said;
   const values = unit === 'inHg' ? said.values.map(ofMercury) : said.values;
   const atIsDepression = against?.unit === 'inHg';
@@ -83,7 +83,7 @@ function inDepression(said: Said, { unit, against, parts, dimension }: Quantity)
 }
 
 /** Most lines have no inch in them, and are left as they are. */
-const inInches = ({ values, points, conditions }: Said): boolean =>
+const inInches = ({ values, points, conditions }: Statement): boolean =>
   values.some(isInch) ||
   points.some(({ at }) => isInch(at)) ||
   conditions.some(({ value }) => value !== undefined && isInch(value));
@@ -115,7 +115,7 @@ const ALSO_READ_IN: ReadonlyMap<string, readonly string[]> = new Map(
 );
 
 /** A bare number far outside the usual, which another unit brings inside it. */
-function bySize(said: Said, { unit, band, bare, orIn }: Quantity): Said {
+function bySize(said: Statement, { unit, band, bare, orIn }: Quantity): Statement {
   const amounts = said.values.filter((value): value is Amount => value.form === 'amount');
   if (
     !unit ||
@@ -144,7 +144,7 @@ function isUsual({ interval }: Amount, id: string, { low, high, unit }: Band): b
 }
 
 /** `initial retard 2 deg` takes away, `mixture up 2 flats` winds a jet up: said before the value, both are changes. */
-function turnedBack(said: Said, { kind, dimension }: Quantity): Said {
+function turnedBack(said: Statement, { kind, dimension }: Quantity): Statement {
   const [value] = said.values;
   const ways = kind === 'setting' && dimension ? WAYS[dimension] : undefined;
   if (!ways || said.values.length !== 1 || value?.form !== 'amount' || value.relative) return said;
@@ -166,7 +166,7 @@ const WAYS: Partial<Record<Dimension, ReadonlyMap<string, Amount['relative']>>> 
 };
 
 /** `fuel used 14 L in 130 km`, `run 50-80 km/h 11.2 s`: what it was used up in, or run over, is no second value. */
-function overWhat(said: Said, { name, dimension }: Quantity): Said {
+function overWhat(said: Statement, { name, dimension }: Quantity): Statement {
   const [first, second] = said.values;
   if (first?.form !== 'amount' || second?.form !== 'amount' || said.values.length > 2) return said;
   if (name === 'fuel used' && second.relative === 'in' && second.unit?.dimension !== dimension)
@@ -190,7 +190,7 @@ const remark = ({ interval, numberSpan, span, relative, unit }: Amount): Word =>
 };
 
 /** `float level at the bottom of the sight hole`: where it stands is what is set. */
-function atMark(said: Said, { kind, words }: Quantity): Said {
+function atMark(said: Statement, { kind, words }: Quantity): Statement {
   if (kind !== 'setting' || !words || said.values.length + said.points.length > 0) return said;
   const marks = said.conditions.filter(({ value }) => value === undefined);
   const told = marks.flatMap((each) => each.words);

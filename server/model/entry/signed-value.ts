@@ -2,15 +2,15 @@
 import { scale } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
-import type { Condition, Said } from './entry.ts';
+import type { Condition, Statement } from './entry.ts';
 import { type Amount, asWhole } from './value.ts';
 
 /** `at -4 deg` is the whole value, `4 deg retarded` is one below nought. */
-export const withSigns = (said: Said, quantity: Quantity): Said =>
+export const withSigns = (said: Statement, quantity: Quantity): Statement =>
   quantity.form === 'number' ? withDirection(valueAt(said, quantity), quantity) : said;
 
 /** Where no value is given but one at which it is: `initial at 4 deg`. What it was taken at is of another kind. */
-function valueAt(said: Said, quantity: Quantity): Said {
+function valueAt(said: Statement, quantity: Quantity): Statement {
   if (said.values.length > 0 || said.conditions.length === 0) return said;
   const value = said.conditions.find((condition) => isOwn(condition, quantity))?.value;
   const whole = value && asWhole(value);
@@ -30,7 +30,7 @@ const DIRECTIONS: ReadonlyMap<string, 1 | -1> = new Map([
   ['retarded', -1],
 ]);
 
-function withDirection(said: Said, { words: known }: Quantity): Said {
+function withDirection(said: Statement, { words: known }: Quantity): Statement {
   const word = known && said.words.find(({ text }) => DIRECTIONS.has(text.toLowerCase()));
   if (!word || !known.includes(word.text.toLowerCase())) return said;
   const sign = DIRECTIONS.get(word.text.toLowerCase()) as 1 | -1;
@@ -38,7 +38,7 @@ function withDirection(said: Said, { words: known }: Quantity): Said {
     ...said,
     values: said.values.map((value) => (value.form === 'amount' ? onSide(value, sign) : value)),
     words: said.words.filter((each) => each !== word),
-    heard: said.heard.filter((each) => each !== word.text.toLowerCase()),
+    qualifiers: said.qualifiers.filter((each) => each !== word.text.toLowerCase()),
   };
 }
 

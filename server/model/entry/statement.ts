@@ -6,7 +6,7 @@ import type { ConditionSyntax, GroupSyntax, Line, Span } from '../../../grammar/
 import { runSpan } from '../../../grammar/index.ts';
 import type { Quantity, ValueForm } from '../../trade/vocabulary/quantity.ts';
 import { PLACE_NAMES, PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
-import type { Condition, Place, Point, Said } from './entry.ts';
+import type { Condition, Place, Point, Statement } from './entry.ts';
 import { withSigns } from './signed-value.ts';
 import { type Amount, asRange, lowerValue, type Value, type Word, wordsOf } from './value.ts';
 
@@ -47,24 +47,26 @@ function placeOf(naming: readonly Word[]): Place | undefined {
 const placeName = ({ text }: Word): string => PLACE_NAMES.get(text.toLowerCase()) ?? text.toLowerCase();
 
 /** What groups say of a quantity, where `place` and `words` stand already in the entry's head. */
-export function saidBy(
+export function statementsOf(
   line: Line,
   groups: readonly GroupSyntax[],
   place: Place | undefined,
   words: readonly Word[],
   quantity: Quantity,
-): readonly Said[] {
-  return saidInGroups(line, groups, place, words, quantity.form).map((said) => withSigns(said, quantity));
+): readonly Statement[] {
+  return statementsInGroups(line, groups, place, words, quantity.form).map((said) =>
+    withSigns(said, quantity),
+  );
 }
 
-function saidInGroups(
+function statementsInGroups(
   line: Line,
   groups: readonly GroupSyntax[],
   place: Place | undefined,
   words: readonly Word[],
   form: ValueForm,
-): readonly Said[] {
-  const said: Said[] = [];
+): readonly Statement[] {
+  const said: Statement[] = [];
   let current: Open = open(place, words);
   let heard = place !== undefined && words.length > 0;
   for (const group of groups) {
@@ -134,20 +136,23 @@ function conditionOf(line: Line, syntax: ConditionSyntax, beside: Word[]): Condi
 }
 
 /** Where each value is told apart by its unit, none lends its own to another. */
-function close(open: Open, form: ValueForm): Said {
+function close(open: Open, form: ValueForm): Statement {
   return {
     place: open.place,
     values: form === 'several' ? open.values : withSharedUnit(open.values),
     points: pointsWithSharedUnits(open.points),
     words: open.words,
     conditions: open.conditions,
-    heard: heardIn(open),
+    qualifiers: qualifiersOf(open),
     span: spanOf([...open.values, ...open.points, ...open.conditions, ...open.words], open.place),
   };
 }
 
 /** Every word beside the values and in the conditions, lower case. */
-export function heardIn({ words, conditions }: Pick<Said, 'words' | 'conditions'>): readonly string[] {
+export function qualifiersOf({
+  words,
+  conditions,
+}: Pick<Statement, 'words' | 'conditions'>): readonly string[] {
   const heard = words.map(({ text }) => text.toLowerCase());
   for (const condition of conditions) for (const { text } of condition.words) heard.push(text.toLowerCase());
   return heard;

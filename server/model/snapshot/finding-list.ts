@@ -2,7 +2,7 @@
 import type { LocatedFinding } from './finding.ts';
 import type { LineFinding, Page } from './page.ts';
 
-export interface Listed {
+export interface FindingList {
   readonly pages: readonly Page[];
   /** First line of each page, from zero; one more at the end for the number of lines. */
   readonly starts: readonly number[];
@@ -10,12 +10,12 @@ export interface Listed {
   readonly findings: readonly LocatedFinding[];
 }
 
-export const NOTHING_LISTED: Listed = { pages: [], starts: [0], findings: [] };
+export const EMPTY_LIST: FindingList = { pages: [], starts: [0], findings: [] };
 
 /** The findings of pages that came about by an edit: only those of new pages, and of pages that moved, are made again. */
-export function listedAfter(
-  before: Listed,
-  { pages, starts }: Omit<Listed, 'findings'>,
+export function findingListAfter(
+  before: FindingList,
+  { pages, starts }: Omit<FindingList, 'findings'>,
 ): readonly LocatedFinding[] {
   const above = sameAbove(before.pages, pages);
   const below = sameBelow(before.pages, pages, above);

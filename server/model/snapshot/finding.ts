@@ -2,7 +2,7 @@
 import type { Span } from '../../../grammar/index.ts';
 import type { Entry, Origin } from '../entry/entry.ts';
 import type { LookUp } from '../state/lookup.ts';
-import type { Carried } from '../state/state.ts';
+import type { State } from '../state/state.ts';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
 
@@ -29,8 +29,8 @@ export interface LocatedFinding extends Finding {
 
 /** All that a check may look at: the line's entry, what was carried to it, and what is carried on. */
 export interface Context {
-  readonly before: Carried;
-  readonly after: Carried;
+  readonly before: State;
+  readonly after: State;
   readonly where: Origin;
   readonly lookUp: LookUp;
 }

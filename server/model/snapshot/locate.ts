@@ -3,7 +3,7 @@ import { type Line, parseLine, type Span, withoutBreak } from '../../../grammar/
 import type { Ref } from '../entry/entry.ts';
 import type { LocatedFinding } from './finding.ts';
 import { firstFrom } from './finding-list.ts';
-import { type Page, type Reading, readings } from './page.ts';
+import { type LineState, lineStates, type Page } from './page.ts';
 import { linesOf, lookUpAbove, pageAt, type Snapshot } from './snapshot.ts';
 
 /** At least one: an empty text is one empty line. */
@@ -30,29 +30,29 @@ function pageIndexes({ pages, starts }: Snapshot): ReadonlyMap<number, number> {
 }
 
 /** The lines of a page as read. They are not kept: a notebook of 100,000 lines would not fit. */
-export function pageReadings(snapshot: Snapshot, index: number): readonly Reading[] {
+export function pageLines(snapshot: Snapshot, index: number): readonly LineState[] {
   const page = snapshot.pages[index] as Page;
-  return readings(linesOf(page), page.before, lookUpAbove(snapshot, index));
+  return lineStates(linesOf(page), page.before, lookUpAbove(snapshot, index));
 }
 
 /** One line as read; undefined outside the text. */
-export function readingAt(snapshot: Snapshot, line: number): Reading | undefined {
+export function lineStateAt(snapshot: Snapshot, line: number): LineState | undefined {
   if (line < 0 || line >= lineCount(snapshot)) return undefined;
   const page = pageAt(snapshot, line);
-  return pageReadings(snapshot, page)[line - (snapshot.starts[page] as number)];
+  return pageLines(snapshot, page)[line - (snapshot.starts[page] as number)];
 }
 
 /** Every line as read, with its number, from one line to before another. */
-export function* readingsBetween(
+export function* linesBetween(
   snapshot: Snapshot,
   from = 0,
   to = lineCount(snapshot),
-): Generator<Reading & { readonly at: number }> {
+): Generator<LineState & { readonly at: number }> {
   if (from >= to) return;
   for (let page = pageAt(snapshot, from); page < snapshot.pages.length; page++) {
     const start = snapshot.starts[page] as number;
     if (start >= to) return;
-    for (const [i, reading] of pageReadings(snapshot, page).entries()) {
+    for (const [i, reading] of pageLines(snapshot, page).entries()) {
       if (start + i >= from && start + i < to) yield { ...reading, at: start + i };
     }
   }

@@ -5,10 +5,10 @@
 import { withoutBreak } from '../../../grammar/index.ts';
 import type { Entry, Origin } from '../entry/entry.ts';
 import { entryOfText } from '../entry/entry-cache.ts';
-import { step } from '../state/apply-entry.ts';
+import { applyEntry } from '../state/apply-entry.ts';
 import { same } from '../state/immutable.ts';
-import type { Found, LookUp, Question } from '../state/lookup.ts';
-import type { Carried } from '../state/state.ts';
+import type { LookUp, LookUpResult, Question } from '../state/lookup.ts';
+import type { State } from '../state/state.ts';
 import type { Check, Context, Finding } from './finding.ts';
 
 export interface Page {
@@ -16,17 +16,17 @@ export interface Page {
   /** Raw lines, joined: with their breaks. */
   readonly text: string;
   readonly lineIds: readonly number[];
-  readonly before: Carried;
-  readonly after: Carried;
+  readonly before: State;
+  readonly after: State;
   /** By line of the page, only lines that have any. */
   readonly findings: readonly LineFinding[];
   /** What its lines asked of other pages and notebooks, and what was found. */
-  readonly asked: readonly Asked[];
+  readonly asked: readonly AskedQuestion[];
 }
 
-interface Asked {
+interface AskedQuestion {
   readonly question: Question;
-  readonly found: Found;
+  readonly found: LookUpResult;
 }
 
 export interface LineFinding extends Finding {
@@ -35,7 +35,7 @@ export interface LineFinding extends Finding {
 }
 
 /** One line as read: what it says, and what was carried to it and from it. */
-export interface Reading extends Context {
+export interface LineState extends Context {
   readonly entry: Entry;
 }
 
@@ -86,16 +86,16 @@ export interface Lines {
 }
 
 /** Reads the lines of a page. `lookUp` answers for the pages above. */
-export function readPage(from: Lines, before: Carried, check: Check, lookUp: LookUp): Page {
+export function readPage(from: Lines, before: State, check: Check, lookUp: LookUp): Page {
   const findings: LineFinding[] = [];
-  const asked: Asked[] = [];
+  const asked: AskedQuestion[] = [];
   const ask: LookUp = (question) => {
     const found = lookUp(question);
     asked.push({ question, found });
     return found;
   };
   // First all are read, then all are checked: in turns, each would push the other's code and data out of the processor's caches.
-  const read = readings(from, before, ask);
+  const read = lineStates(from, before, ask);
   for (const [line, reading] of read.entries())
     for (const finding of check(reading.entry, reading)) findings.push({ ...finding, line });
   const after = read.at(-1)?.after ?? before;
@@ -103,25 +103,25 @@ export function readPage(from: Lines, before: Carried, check: Check, lookUp: Loo
 }
 
 /** The lines of a page as read. */
-export function readings(from: Lines, before: Carried, lookUp: LookUp): readonly Reading[] {
-  let carried = before;
+export function lineStates(from: Lines, before: State, lookUp: LookUp): readonly LineState[] {
+  let state = before;
   return from.lines.map((_, line) => {
-    const reading = readLine(from, line, carried, lookUp);
-    carried = reading.after;
+    const reading = readLine(from, line, state, lookUp);
+    state = reading.after;
     return reading;
   });
 }
 
-function readLine({ id, lines, lineIds }: Lines, line: number, before: Carried, lookUp: LookUp): Reading {
+function readLine({ id, lines, lineIds }: Lines, line: number, before: State, lookUp: LookUp): LineState {
   const entry = entryOfText(withoutBreak(lines[line] as string), before);
   const date = entry.kind === 'session' ? entry.date : before.session?.date;
   const where: Origin = { ref: { page: id, line: lineIds[line] as number }, date };
-  const after = entry.kind === 'blank' ? before : step(before, entry, where, lookUp);
+  const after = entry.kind === 'blank' ? before : applyEntry(before, entry, where, lookUp);
   return { entry, before, after, where, lookUp };
 }
 
 /** True where reading the page again, from `before`, would give what it gave. */
-export function stillHolds(page: Page, before: Carried, lookUp: LookUp): boolean {
+export function stillHolds(page: Page, before: State, lookUp: LookUp): boolean {
   return (
     same(page.before, before) && page.asked.every(({ question, found }) => same(found, lookUp(question)))
   );

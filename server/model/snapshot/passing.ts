@@ -5,7 +5,7 @@
 import { cutLines, withoutBreak } from '../../../grammar/index.ts';
 import type { Ref } from '../entry/entry.ts';
 import type { LookUp } from '../state/lookup.ts';
-import { type Carried, NOTHING_CARRIED } from '../state/state.ts';
+import { EMPTY_STATE, type State } from '../state/state.ts';
 import type { Check, LocatedFinding } from './finding.ts';
 import { partIntoPages, readPage } from './page.ts';
 import type { Shared } from './snapshot.ts';
@@ -33,35 +33,35 @@ export function inPassing(text: string, check: Check, shared: Shared): Passing {
 function* findings(lines: readonly string[], check: Check, shared: Shared): Generator<LocatedFinding> {
   const days = daysWanted(lines);
   const lookUp = lookUpAmong(days, shared);
-  let carried = NOTHING_CARRIED;
+  let state = EMPTY_STATE;
   let first = 0;
   for (const piece of partIntoPages(lines)) {
     const lineIds = piece.map((_, i) => first + i + 1);
-    const page = readPage({ id: first + 1, text: '', lines: piece, lineIds }, carried, check, lookUp);
+    const page = readPage({ id: first + 1, text: '', lines: piece, lineIds }, state, check, lookUp);
     for (const { line, ...finding } of page.findings) yield { ...finding, at: first + line };
-    carried = page.after;
-    remember(days, carried);
+    state = page.after;
+    remember(days, state);
     first += piece.length;
   }
 }
 
 /** The states at the ends of the sessions of days that may be gone back to, one a session; no other is kept. */
-type Days = ReadonlyMap<string, Carried[]>;
+type Days = ReadonlyMap<string, State[]>;
 
 /** Every date on a line that may go back. */
 function daysWanted(lines: readonly string[]): Days {
-  const days = new Map<string, Carried[]>();
+  const days = new Map<string, State[]>();
   for (const line of lines)
     if (/revert/i.test(line)) for (const [date] of line.matchAll(/\d{4}-\d\d-\d\d/g)) days.set(date, []);
   return days;
 }
 
-function remember(days: Days, carried: Carried): void {
-  const { session } = carried;
+function remember(days: Days, state: State): void {
+  const { session } = state;
   const states = days.get(session?.date ?? '');
   if (!session || !states) return;
   if (states.at(-1)?.session?.by.ref.line === session.by.ref.line) states.pop();
-  states.push(carried);
+  states.push(state);
 }
 
 const lookUpAmong =

@@ -1,11 +1,11 @@
 /** Questions about the whole notebook, asked page by page, so that after a keystroke only what was read again is asked again. */
 
-import type { Steps } from './interruptible.ts';
-import { pageReadings } from './locate.ts';
-import type { Page, Reading } from './page.ts';
+import type { Interruptible } from './interruptible.ts';
+import { pageLines } from './locate.ts';
+import type { LineState, Page } from './page.ts';
 import type { Snapshot } from './snapshot.ts';
 
-type Question = (readings: readonly Reading[]) => readonly unknown[];
+type Question = (readings: readonly LineState[]) => readonly unknown[];
 
 type OnPage<T> = (snapshot: Snapshot, page: number) => readonly T[];
 
@@ -15,13 +15,13 @@ const QUESTIONS: Question[] = [];
 const answers = new WeakMap<Page, readonly (readonly unknown[])[]>();
 
 /** Keeps the answer of each page as long as the page itself is kept. `ask` depends on the page's readings alone. */
-export function keptByPage<T>(ask: (readings: readonly Reading[]) => readonly T[]): OnPage<T> {
+export function keptByPage<T>(ask: (readings: readonly LineState[]) => readonly T[]): OnPage<T> {
   const question = QUESTIONS.push(ask) - 1;
   return (snapshot, index) => answersOn(snapshot, index)[question] as readonly T[];
 }
 
 /** Asks every page, a page a step: what is asked of the whole notebook afterwards need read none of it. */
-export function* readingAhead(snapshot: Snapshot): Steps<void> {
+export function* preparePages(snapshot: Snapshot): Interruptible<void> {
   for (let page = 0; page < snapshot.pages.length; page++) {
     answersOn(snapshot, page);
     yield;
@@ -33,7 +33,7 @@ function answersOn(snapshot: Snapshot, index: number): readonly (readonly unknow
   const page = snapshot.pages[index] as Page;
   const known = answers.get(page);
   if (known && known.length === QUESTIONS.length) return known;
-  const readings = pageReadings(snapshot, index);
+  const readings = pageLines(snapshot, index);
   const fresh = QUESTIONS.map((ask) => ask(readings));
   answers.set(page, fresh);
   return fresh;

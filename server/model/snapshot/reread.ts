@@ -1,6 +1,6 @@
 /** A notebook read with other texts in the place of its lines, without making another notebook of it. */
-import { NOTHING_CARRIED } from '../state/state.ts';
-import { type Page, type Reading, readings } from './page.ts';
+import { EMPTY_STATE } from '../state/state.ts';
+import { type LineState, lineStates, type Page } from './page.ts';
 import { lookUpAbove, type Shared, type Snapshot } from './snapshot.ts';
 
 /**
@@ -12,16 +12,16 @@ export function* readAs(
   first: number,
   linesAt: (page: number) => readonly string[],
   shared: Shared,
-): Generator<readonly Reading[]> {
+): Generator<readonly LineState[]> {
   const above: Pick<Page, 'after'>[] = pages.slice(0, first);
   const lookUp = lookUpAbove({ pages: above, shared }, Number.POSITIVE_INFINITY);
-  let carried = above.at(-1)?.after ?? NOTHING_CARRIED;
+  let state = above.at(-1)?.after ?? EMPTY_STATE;
   for (let index = first; index < pages.length; index++) {
     const { id, lineIds } = pages[index] as Page;
     const lines = linesAt(index);
-    const read = readings({ id, text: lines.join(''), lines, lineIds }, carried, lookUp);
-    carried = read.at(-1)?.after ?? carried;
-    above.push({ after: carried });
+    const read = lineStates({ id, text: lines.join(''), lines, lineIds }, state, lookUp);
+    state = read.at(-1)?.after ?? state;
+    above.push({ after: state });
     yield read;
   }
 }

@@ -4,7 +4,7 @@ import type { SectionKind } from '../entry/entry.ts';
 import type { Page } from './page.ts';
 import { linesOf, pageAt, type Snapshot } from './snapshot.ts';
 
-export interface Stretch {
+export interface SectionRange {
   readonly kind: SectionKind;
   readonly title: string;
   /** ISO date of a session, as written. */
@@ -20,8 +20,8 @@ export interface Stretch {
 }
 
 /** Every section from its head to the next. Lines before the first head belong to none. Reads only the heads. */
-export function stretchesOf(snapshot: Snapshot): readonly Stretch[] {
-  const stretches: Stretch[] = [];
+export function stretchesOf(snapshot: Snapshot): readonly SectionRange[] {
+  const stretches: SectionRange[] = [];
   for (const [i, page] of snapshot.pages.entries()) {
     const head = headOf(page);
     const from = snapshot.starts[i] as number;
@@ -34,7 +34,7 @@ export function stretchesOf(snapshot: Snapshot): readonly Stretch[] {
 }
 
 /** In the order of their lines. */
-export const sessionsOf = (snapshot: Snapshot): readonly Stretch[] =>
+export const sessionsOf = (snapshot: Snapshot): readonly SectionRange[] =>
   stretchesOf(snapshot).filter((stretch) => stretch.kind === 'session');
 
 /** Pages by their numbers: from the first to before `to`. */
@@ -67,7 +67,7 @@ export function sectionEnd(snapshot: Snapshot, page: number): number {
 
 const isHeaded = ({ pages }: Snapshot, page: number): boolean => headOf(pages[page] as Page) !== undefined;
 
-type Head = Pick<Stretch, 'kind' | 'title' | 'date' | 'clock'>;
+type Head = Pick<SectionRange, 'kind' | 'title' | 'date' | 'clock'>;
 
 const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
 

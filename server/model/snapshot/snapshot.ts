@@ -10,14 +10,14 @@ import {
   type Range,
   replaceIn,
 } from '../../../grammar/index.ts';
-import type { Found, LookUp } from '../state/lookup.ts';
-import { type Carried, NOTHING_CARRIED } from '../state/state.ts';
+import type { LookUp, LookUpResult } from '../state/lookup.ts';
+import { EMPTY_STATE, type State } from '../state/state.ts';
 import type { Check } from './finding.ts';
-import { type Listed, listedAfter, NOTHING_LISTED } from './finding-list.ts';
-import { finished, type Steps } from './interruptible.ts';
+import { EMPTY_LIST, type FindingList, findingListAfter } from './finding-list.ts';
+import { type Interruptible, runToEnd } from './interruptible.ts';
 import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
 
-export interface Snapshot extends Listed {
+export interface Snapshot extends FindingList {
   /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
   readonly asking: number;
   readonly check: Check;
@@ -32,7 +32,7 @@ export interface Snapshot extends Listed {
  * By a path as the notebook writes it: of a notebook, the state at its end; of any other file, that it is missing.
  * Undefined where nobody looked, and of a file that is there.
  */
-export type Shared = (path: string, of: 'notebook' | 'file') => Found;
+export type Shared = (path: string, of: 'notebook' | 'file') => LookUpResult;
 
 const NONE_SHARED: Shared = () => undefined;
 
@@ -48,7 +48,7 @@ export const open = (
   check: Check,
   shared: Shared = NONE_SHARED,
   longestPage = LONGEST_PAGE,
-): Snapshot => finished(opening(text, check, shared, longestPage));
+): Snapshot => runToEnd(opening(text, check, shared, longestPage));
 
 /** As `open`, a page a step. */
 export function* opening(
@@ -56,18 +56,18 @@ export function* opening(
   check: Check,
   shared: Shared,
   longestPage = LONGEST_PAGE,
-): Steps<Snapshot> {
+): Interruptible<Snapshot> {
   const ids = counter(1);
   const pages: Page[] = [];
-  let carried = NOTHING_CARRIED;
+  let state = EMPTY_STATE;
   for (const lines of partIntoPages(cutLines(text), longestPage)) {
-    const page = readPage(numbered(lines, ids), carried, check, lookUpIn(pages, shared));
+    const page = readPage(numbered(lines, ids), state, check, lookUpIn(pages, shared));
     pages.push(page);
-    carried = page.after;
+    state = page.after;
     yield;
   }
   const starts = startsOf([0], pages);
-  const findings = listedAfter(NOTHING_LISTED, { pages, starts });
+  const findings = findingListAfter(EMPTY_LIST, { pages, starts });
   return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId: ids() };
 }
 
@@ -81,19 +81,19 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
   const rewritten = rewrite(snapshot, { range, text: change.text }, first, last, ids);
   const next: Page[] = pages.slice(0, first);
   const lookUp = lookUpIn(next, snapshot.shared);
-  let carried = next.at(-1)?.after ?? NOTHING_CARRIED;
+  let state = next.at(-1)?.after ?? EMPTY_STATE;
   for (const lines of rewritten) {
-    next.push(readPage(lines, carried, snapshot.check, lookUp));
-    carried = (next.at(-1) as Page).after;
+    next.push(readPage(lines, state, snapshot.check, lookUp));
+    state = (next.at(-1) as Page).after;
   }
   const starts = movedStarts(snapshot, first, last, next.slice(first));
   const asking = snapshot.asking - askingIn(pages.slice(first, last + 1)) + askingIn(next.slice(first));
-  const read = carryOn({ ...snapshot, asking }, next, last + 1, carried);
+  const read = carryOn({ ...snapshot, asking }, next, last + 1, state);
   return {
     ...snapshot,
     ...read,
     starts,
-    findings: listedAfter(snapshot, { ...read, starts }),
+    findings: findingListAfter(snapshot, { ...read, starts }),
     nextId: ids(),
   };
 }
@@ -101,8 +101,8 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
 /** The notebook after another one it uses has changed: only the pages that asked for it, and what follows, are read again. */
 export function refresh(snapshot: Snapshot, shared: Shared): Snapshot {
   const renewed = { ...snapshot, shared };
-  const read = carryOn(renewed, [], 0, NOTHING_CARRIED);
-  return { ...renewed, ...read, findings: listedAfter(snapshot, { ...renewed, ...read }) };
+  const read = carryOn(renewed, [], 0, EMPTY_STATE);
+  return { ...renewed, ...read, findings: findingListAfter(snapshot, { ...renewed, ...read }) };
 }
 
 /** Pages below are read again as far as what is carried to them, or what they look up, has changed; the rest are kept as they are. */
@@ -110,21 +110,21 @@ function carryOn(
   snapshot: Snapshot,
   next: Page[],
   from: number,
-  carriedIn: Carried,
+  carriedIn: State,
 ): Pick<Snapshot, 'pages' | 'asking'> {
   const lookUp = lookUpIn(next, snapshot.shared);
   let { asking } = snapshot;
-  let carried = carriedIn;
+  let state = carriedIn;
   let changed = true;
   for (let i = from; i < snapshot.pages.length; i++) {
     const page = snapshot.pages[i] as Page;
-    const holds: boolean = changed || page.asked.length > 0 ? stillHolds(page, carried, lookUp) : true;
+    const holds: boolean = changed || page.asked.length > 0 ? stillHolds(page, state, lookUp) : true;
     if (holds && asking === 0) return { pages: next.concat(snapshot.pages.slice(i)), asking };
-    const after = holds ? page : readPage(linesOf(page), carried, snapshot.check, lookUp);
+    const after = holds ? page : readPage(linesOf(page), state, snapshot.check, lookUp);
     asking += askingIn([after]) - askingIn([page]);
     next.push(after);
     changed = !holds;
-    carried = after.after;
+    state = after.after;
   }
   return { pages: next, asking };
 }

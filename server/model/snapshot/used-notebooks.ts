@@ -2,19 +2,19 @@
 import { cutLines, parseLine, tokenText, withoutBreak } from '../../../grammar/index.ts';
 import type { Origin } from '../entry/entry.ts';
 import { isOpenAfter, markOf } from '../entry/merge-conflict.ts';
-import type { Absent, Found } from '../state/lookup.ts';
-import { type Carried, NOTHING_CARRIED } from '../state/state.ts';
+import type { Absent, LookUpResult } from '../state/lookup.ts';
+import { EMPTY_STATE, type State } from '../state/state.ts';
 import type { Page } from './page.ts';
 import type { Shared, Snapshot } from './snapshot.ts';
 
 /** What is known of the notebooks, by a name that each has once. */
-export interface Known {
+export interface NotebookTexts {
   /** The name of the notebook that another one writes as `path`; undefined outside the folders that may be read. */
   readonly resolve: (notebook: string, path: string) => string | undefined;
   /** Whether a notebook that one uses is that one, or leads back to it. */
   readonly isCircle: (notebook: string, used: string) => boolean;
   /** Undefined where nobody has looked yet. */
-  readonly stateOf: (notebook: string) => Found;
+  readonly stateOf: (notebook: string) => LookUpResult;
   /** That a file is not there; undefined where it is, or nobody has looked yet. */
   readonly missing: (file: string) => Absent | undefined;
 }
@@ -30,7 +30,7 @@ const CYCLE: Absent = { problem: 'cycle' };
  * Every `use` along a cycle is told as one, so that none waits for another.
  */
 export const sharedFor =
-  (notebook: string, known: Known): Shared =>
+  (notebook: string, known: NotebookTexts): Shared =>
   (path, of) => {
     const used = known.resolve(notebook, path);
     if (of === 'file') return used === undefined ? undefined : known.missing(used);
@@ -39,21 +39,21 @@ export const sharedFor =
   };
 
 const NOWHERE: Origin = { ref: { page: 0, line: 0 }, date: undefined };
-const givenBy = new WeakMap<Snapshot, Carried>();
+const givenBy = new WeakMap<Snapshot, State>();
 
 /** What a notebook gives to those that use it; the same for two texts that differ in nothing they take. */
-export function stateGiven(snapshot: Snapshot): Carried {
+export function stateGiven(snapshot: Snapshot): State {
   let given = givenBy.get(snapshot);
   if (!given) {
-    given = givenOf(snapshot.pages.at(-1)?.after ?? NOTHING_CARRIED);
+    given = givenOf(snapshot.pages.at(-1)?.after ?? EMPTY_STATE);
     givenBy.set(snapshot, given);
   }
   return given;
 }
 
 /** What is given of all that is carried at a notebook's end. */
-export const givenOf = ({ specs, limits, words }: Carried): Carried => ({
-  ...NOTHING_CARRIED,
+export const givenOf = ({ specs, limits, words }: State): State => ({
+  ...EMPTY_STATE,
   specs: saidNowhere(specs),
   limits: saidNowhere(limits),
   words,

@@ -1,7 +1,7 @@
 /** Tokens to pieces: which words name something of the trade, which say how, and which numbers with which units. */
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import { PLACE_NAMES, PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
-import { type Around, nameAt } from '../entry/name-lookup.ts';
+import { type NameScope, nameAt } from '../entry/name-lookup.ts';
 import * as lexicon from './lexicon.ts';
 import { numberAt, type SpokenAmount } from './spoken-amount.ts';
 import { type Token, tokensOf } from './tokens.ts';
@@ -26,7 +26,7 @@ const NAMES = phraseTree([...lexicon.SPOKEN_NAMES].map(([name, means]) => [name,
 const STATES = phraseTree(lexicon.GEARS);
 const same = (word: string): string => word;
 
-export function classify(text: string, scope: Around): readonly Piece[] {
+export function classify(text: string, scope: NameScope): readonly Piece[] {
   const tokens = tokensOf(text, lexicon.SPELLINGS);
   const words = tokens.map((token) => (token.kind === 'word' ? token.text : '\u0000'));
   const pieces: Piece[] = [];
@@ -47,7 +47,7 @@ function pieceAt(
   tokens: readonly Token[],
   words: readonly string[],
   at: number,
-  scope: Around,
+  scope: NameScope,
   before: Piece | undefined,
 ): Made {
   const token = tokens[at] as Token;
@@ -79,7 +79,7 @@ function wordAt(
   tokens: readonly Token[],
   words: readonly string[],
   at: number,
-  scope: Around,
+  scope: NameScope,
   before: Piece | undefined,
   make: (kind: string, length?: number, more?: Partial<Piece>) => Made,
 ): Made {

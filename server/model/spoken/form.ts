@@ -1,5 +1,5 @@
 /** What a form is: a row with a pattern over the kinds of a clause's pieces, and what it means. */
-import type { Around } from '../entry/name-lookup.ts';
+import type { NameScope } from '../entry/name-lookup.ts';
 import type { Piece } from './classify.ts';
 import type { Clause } from './clauses.ts';
 import type { Habits } from './habits.ts';
@@ -23,7 +23,7 @@ export interface Fact {
 
 export interface Context {
   readonly text: string;
-  readonly scope: Around;
+  readonly scope: NameScope;
   readonly habits: Habits;
   /** What the clauses before it said. */
   readonly facts: readonly Fact[];

@@ -4,7 +4,7 @@
  */
 
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
-import type { Around } from '../entry/name-lookup.ts';
+import type { NameScope } from '../entry/name-lookup.ts';
 import { classify, type Piece } from './classify.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Context, type Fact, type Meaning, matches } from './form.ts';
@@ -25,7 +25,7 @@ import { holds } from './verify.ts';
 /** Longer lines are left to the notation: nobody pencils one. */
 const LONGEST = 300;
 
-export function readSpoken(text: string, scope: Around, habits: Habits): SpokenReading {
+export function readSpoken(text: string, scope: NameScope, habits: Habits): SpokenReading {
   const line = text.trim();
   if (line === '' || line.length > LONGEST) return UNREAD;
   const head = headOf(line, habits);
@@ -46,14 +46,14 @@ function troubled(
   line: string,
   trouble: NonNullable<ReturnType<typeof troubleIn>>,
   settled: Settled,
-  scope: Around,
+  scope: NameScope,
   habits: Habits,
 ): SpokenReading {
   const read = readLine(line, settled, scope, habits)?.lines ?? [];
   return faultOffers(line, trouble, holds(read, scope) ? read : []);
 }
 
-function inOrder(line: string, settled: Settled, scope: Around, habits: Habits): SpokenReading {
+function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habits): SpokenReading {
   const { pieces } = settled;
   const whole = firingIn(line) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
@@ -80,14 +80,14 @@ function inOrder(line: string, settled: Settled, scope: Around, habits: Habits):
 }
 
 /** `dont go past 36 total or 220 on the temp`. */
-function limits(line: string, scope: Around, habits: Habits): readonly string[] | undefined {
+function limits(line: string, scope: NameScope, habits: Habits): readonly string[] | undefined {
   const limited = limitedIn(line)?.replace(/ or /g, ', ');
   const read = limited && readLine(limited, settle(classify(limited, scope), habits), scope, habits);
   return read && read.others.length === 0 ? atMost(read.lines) : undefined;
 }
 
 /** A row of a table is read by its heading above: offered. */
-function rowOf(line: string, scope: Around, habits: Habits): SpokenReading | undefined {
+function rowOf(line: string, scope: NameScope, habits: Habits): SpokenReading | undefined {
   const row = rowUnder(line, habits.lines ?? []);
   const lines = row?.cells.map(({ name, text }) => {
     const amount = classify(text, scope)[0]?.amount;
@@ -107,7 +107,7 @@ interface Read {
   readonly doubts: SpokenReading['doubts'];
 }
 
-function decided({ lines, others, doubts }: Read, scope: Around): SpokenReading | undefined {
+function decided({ lines, others, doubts }: Read, scope: NameScope): SpokenReading | undefined {
   if (lines.length === 0 || !holds(lines, scope)) return undefined;
   if (!saysSomething(lines)) return undefined;
   if (others.length === 0 && doubts.length === 0) return spokenAs(lines);
@@ -115,7 +115,7 @@ function decided({ lines, others, doubts }: Read, scope: Around): SpokenReading 
 }
 
 /** What leans on an earlier line, or could not be read whole: offered, never counted. */
-function leaning(line: string, settled: Settled, scope: Around, habits: Habits): SpokenReading {
+function leaning(line: string, settled: Settled, scope: NameScope, habits: Habits): SpokenReading {
   const subjects: readonly (string | undefined)[] = [...subjectsOf(habits.lines ?? []), undefined];
   const offers = subjects.flatMap((subject) => {
     const read = readLine(line, settled, scope, habits, subject);
@@ -135,7 +135,7 @@ function leaning(line: string, settled: Settled, scope: Around, habits: Habits):
 function readLine(
   text: string,
   { pieces, time }: Settled,
-  scope: Around,
+  scope: NameScope,
   habits: Habits,
   subject?: string,
 ): Read | undefined {

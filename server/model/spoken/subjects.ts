@@ -15,8 +15,8 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   if (frame.names) return fitting(narrowed(frame.names, frame, context), frame.amount, habits, true);
   const amount = withUnitOf(frame, context);
   for (const names of [context.names, ...context.earlier]) {
-    const carried = names ? fitting(narrowed(names, frame, context), amount, habits, false) : [];
-    if (carried.length > 0) return carried;
+    const state = names ? fitting(narrowed(names, frame, context), amount, habits, false) : [];
+    if (state.length > 0) return state;
   }
   return guessed ? fitting(guessed, frame.amount, habits, true) : [];
 }

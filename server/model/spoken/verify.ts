@@ -3,15 +3,15 @@ import { parseLine } from '../../../grammar/index.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import type { Entry, SectionKind } from '../entry/entry.ts';
 import { unaccounted } from '../entry/every-word-counts.ts';
-import type { Around } from '../entry/name-lookup.ts';
-import { entryOf } from '../entry/read-entry.ts';
+import type { NameScope } from '../entry/name-lookup.ts';
+import { readEntry } from '../entry/read-entry.ts';
 import type { Value } from '../entry/value.ts';
 
 /** True where each line is read whole, one after the other, each in the section that the ones before have begun. */
-export function holds(lines: readonly string[], scope: Around): boolean {
+export function holds(lines: readonly string[], scope: NameScope): boolean {
   let section: SectionKind | undefined = scope.section;
   return lines.every((text) => {
-    const entry = entryOf(parseLine(text), { ...scope, section });
+    const entry = readEntry(parseLine(text), { ...scope, section });
     if (entry.kind === 'section') section = entry.section;
     return isWhole(entry, section);
   });
@@ -26,10 +26,10 @@ const isWhole = (entry: Entry, section: SectionKind | undefined): boolean =>
 
 /** No value is several times out of its band, where the number could be read at all. */
 function isPossible(entry: Entry): boolean {
-  if (!('said' in entry)) return true;
+  if (!('statements' in entry)) return true;
   const { band } = entry.quantity;
   if (!band) return true;
-  return entry.said.every(({ values }) => values.every((value) => isNear(value, band)));
+  return entry.statements.every(({ values }) => values.every((value) => isNear(value, band)));
 }
 
 function isNear(

@@ -10,16 +10,16 @@ import type {
   SessionEntry,
 } from '../entry/entry.ts';
 import { isOpenAfter } from '../entry/merge-conflict.ts';
-import { set } from './apply-setting.ts';
-import { withTurned } from './changed-since-reading.ts';
+import { applySetting } from './apply-setting.ts';
+import { withChange } from './changed-since-reading.ts';
 import { fitPart, remove } from './fitted-parts.ts';
-import { withShared } from './from-used-notebook.ts';
+import { withUsedNotebook } from './from-used-notebook.ts';
 import { put, putLast, same, withoutKey } from './immutable.ts';
-import { jetDayAfter } from './jet-air.ts';
-import { type Found, isAbsent, type LookUp } from './lookup.ts';
+import { jetAirAfter } from './jet-air.ts';
+import { isAbsent, type LookUp, type LookUpResult } from './lookup.ts';
 import { withPort } from './ports.ts';
 import { readingKey } from './reading-key.ts';
-import { aged, withReading } from './reading-window.ts';
+import { ageWindows, withReading } from './reading-window.ts';
 import {
   rechecksAfterReading,
   rechecksAfterSession,
@@ -27,14 +27,14 @@ import {
   rechecksDone,
   withRecheck,
 } from './rechecks.ts';
-import { sinceTried, withUntried } from './replaced-unused.ts';
-import { isMoving, NO_WORK, withDue } from './road-checks-due.ts';
-import { type Carried, keyOf, type Taken } from './state.ts';
-import { rowOf, trialBegun, trialWith } from './trial-rows.ts';
+import { afterUse, withUnused } from './replaced-unused.ts';
+import { isUnderWay, NO_WORK, withChecksDue } from './road-checks-due.ts';
+import { keyOf, type SessionReading, type State } from './state.ts';
+import { newTrial, rowOf, trialWith } from './trial-rows.ts';
 
-export function step(carried: Carried, entry: Entry, where: Origin, lookUp: LookUp): Carried {
-  if (entry.kind === 'conflict') return throughConflict(carried, entry.mark);
-  const since = sinceTried(carried, entry);
+export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
+  if (entry.kind === 'conflict') return throughConflict(before, entry.mark);
+  const since = afterUse(before, entry);
   const state = since.trial && endsTrial(entry) ? { ...since, trial: undefined } : since;
   switch (entry.kind) {
     case 'section':
@@ -44,8 +44,8 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
         session: undefined,
         portsHead: entry.section === 'ports' ? where : undefined,
         readings: NO_READINGS,
-        dueSinceRun: NO_WORK,
-        jetDay: jetDayAfter(state),
+        checksDueSinceRun: NO_WORK,
+        jetAir: jetAirAfter(state),
         rechecks: rechecksAfterSession(state.rechecks),
         notebook: entry.title || state.notebook,
       };
@@ -86,11 +86,11 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
     case 'recheck':
       return { ...state, rechecks: withRecheck(state, entry, where) };
     case 'trial':
-      return { ...state, trial: trialBegun(entry, where) };
+      return { ...state, trial: newTrial(entry, where) };
     case 'row':
       return withRow(state, entry, where);
     case 'keep':
-      return { ...state, kept: { date: state.session?.date, by: where } };
+      return { ...state, keptSession: { date: state.session?.date, by: where } };
     case 'file':
       return entry.word === 'use' ? use(state, lookUp({ of: 'notebook', path: entry.path }), where) : state;
     case 'revert':
@@ -106,17 +106,17 @@ export function step(carried: Carried, entry: Entry, where: Origin, lookUp: Look
   }
 }
 
-function throughConflict(carried: Carried, mark: ConflictMark | undefined): Carried {
-  const inConflict = isOpenAfter(carried.inConflict, mark);
-  return inConflict === carried.inConflict ? carried : { ...carried, inConflict };
+function throughConflict(state: State, mark: ConflictMark | undefined): State {
+  const inConflict = isOpenAfter(state.inConflict, mark);
+  return inConflict === state.inConflict ? state : { ...state, inConflict };
 }
 
-const NO_READINGS: Carried['readings'] = new Map();
-const NOTHING_TURNED: Carried['turned'] = [];
+const NO_READINGS: State['readings'] = new Map();
+const NOTHING_TURNED: State['changesSinceReading'] = [];
 
 const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', 'file'].includes(entry.kind);
 
-function startSession(state: Carried, entry: SessionEntry, where: Origin): Carried {
+function startSession(state: State, entry: SessionEntry, where: Origin): State {
   const { date, clock, title } = entry;
   const later = date !== undefined && (state.lastDate === undefined || date >= state.lastDate.date);
   return {
@@ -126,49 +126,66 @@ function startSession(state: Carried, entry: SessionEntry, where: Origin): Carri
     lastDate: later ? { date, clock, by: where } : state.lastDate,
     portsHead: undefined,
     readings: NO_READINGS,
-    dueSinceRun: NO_WORK,
-    jetDay: jetDayAfter(state),
+    checksDueSinceRun: NO_WORK,
+    jetAir: jetAirAfter(state),
     rechecks: rechecksAfterSession(state.rechecks),
-    past: aged(state.past),
+    recentReadings: ageWindows(state.recentReadings),
   };
 }
 
-function withSettings(state: Carried, entry: QuantityEntry, where: Origin): Carried {
+function withSettings(state: State, entry: QuantityEntry, where: Origin): State {
   let settings = state.settings;
-  for (const said of entry.said) settings = set(settings, entry, said, where);
-  const turned = withTurned(state.turned, entry, state.settings, settings, where);
-  const untried = withUntried(state.untried, entry, where);
+  for (const said of entry.statements) settings = applySetting(settings, entry, said, where);
+  const turned = withChange(state.changesSinceReading, entry, state.settings, settings, where);
+  const untried = withUnused(state.notYetUsed, entry, where);
   const rechecks = rechecksAfterWork(state, entry, where);
-  return withDue({ ...state, settings, turned, untried, rechecks }, [entry.quantity], where);
+  return withChecksDue(
+    { ...state, settings, changesSinceReading: turned, notYetUsed: untried, rechecks },
+    [entry.quantity],
+    where,
+  );
 }
 
 /** What totals and reminders ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
 const ASKED_LATER: ReadonlySet<string> = new Set(['idle', 'depression', 'odometer', 'hours']);
 
-function withReadings(state: Carried, entry: QuantityEntry, where: Origin): Carried {
-  let { readings, lastly, past } = state;
-  for (const said of entry.said) {
-    const taken: Taken = { quantity: entry.quantity, said, time: entry.time, by: where };
+function withReadings(state: State, entry: QuantityEntry, where: Origin): State {
+  let { readings, latest: lastly, recentReadings: past } = state;
+  for (const said of entry.statements) {
+    const taken: SessionReading = { quantity: entry.quantity, statement: said, time: entry.time, by: where };
     const key = readingKey(entry.quantity.name, said);
     readings = putLast(readings, key, taken); // as its line is the last
     past = withReading(past, key, entry.quantity, said);
     if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
   }
-  const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.turned;
+  const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.changesSinceReading;
   const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry, where), entry, where);
-  const dueSinceRun = isMoving(entry.quantity) ? NO_WORK : state.dueSinceRun;
-  return { ...state, readings, lastly, past, turned, rechecks, dueSinceRun };
+  const dueSinceRun = isUnderWay(entry.quantity) ? NO_WORK : state.checksDueSinceRun;
+  return {
+    ...state,
+    readings,
+    latest: lastly,
+    recentReadings: past,
+    changesSinceReading: turned,
+    rechecks,
+    checksDueSinceRun: dueSinceRun,
+  };
 }
 
-function withStated(map: Carried['facts'], entry: QuantityEntry, where: Origin): Carried['facts'] {
+function withStated(map: State['facts'], entry: QuantityEntry, where: Origin): State['facts'] {
   const { quantity, text } = entry;
   let after = map;
-  for (const said of entry.said)
-    after = put(after, keyOf(quantity.name, said.place?.text), { quantity, said, text, by: where });
+  for (const said of entry.statements)
+    after = put(after, keyOf(quantity.name, said.place?.text), {
+      quantity,
+      statement: said,
+      text,
+      by: where,
+    });
   return after;
 }
 
-function withItem(state: Carried, entry: ItemEntry, where: Origin): Carried {
+function withItem(state: State, entry: ItemEntry, where: Origin): State {
   if (entry.word === 'done') {
     const rechecks = rechecksDone(state, entry.id, where);
     return { ...state, items: withoutKey(state.items, entry.id), rechecks };
@@ -177,27 +194,31 @@ function withItem(state: Carried, entry: ItemEntry, where: Origin): Carried {
   return { ...state, items: put(state.items, entry.id, { word, text, safety, by: where }) };
 }
 
-function withCheck(state: Carried, entry: CheckEntry, where: Origin): Carried {
+function withCheck(state: State, entry: CheckEntry, where: Origin): State {
   if (entry.ok === undefined) return state;
   const checks = put(state.checks, entry.name, { ok: entry.ok, by: where });
   if (!entry.ok) return { ...state, checks };
   const rechecks = rechecksDone(state, entry.name, where);
-  return { ...state, checks, due: withoutKey(state.due, entry.name), rechecks };
+  return { ...state, checks, checksDue: withoutKey(state.checksDue, entry.name), rechecks };
 }
 
-function withRow(state: Carried, entry: RowEntry, where: Origin): Carried {
+function withRow(state: State, entry: RowEntry, where: Origin): State {
   if (!state.trial) return state;
   return { ...state, trial: trialWith(state.trial, rowOf(entry, where)) };
 }
 
 /** The settings and the parts of that day; items, limits and what was read stay as they are now. */
-function revert(state: Carried, then: Found, where: Origin): Carried {
+function revert(state: State, then: LookUpResult, where: Origin): State {
   if (!then || isAbsent(then)) return state;
   const { settings, fitted, parked } = then;
   const work = [...settings].filter(([key, setting]) => !same(state.settings.get(key), setting));
   const quantities = work.map(([, { quantity }]) => quantity);
-  return withDue({ ...state, settings, fitted, parked, turned: NOTHING_TURNED }, quantities, where);
+  return withChecksDue(
+    { ...state, settings, fitted, parked, changesSinceReading: NOTHING_TURNED },
+    quantities,
+    where,
+  );
 }
 
-const use = (state: Carried, shared: Found, where: Origin): Carried =>
-  shared && !isAbsent(shared) ? withShared(state, shared, where) : state;
+const use = (state: State, shared: LookUpResult, where: Origin): State =>
+  shared && !isAbsent(shared) ? withUsedNotebook(state, shared, where) : state;

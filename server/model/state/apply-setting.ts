@@ -3,15 +3,20 @@ import { add, type Interval, scale } from '../../trade/measure/interval.ts';
 import { convertDifference, unitById } from '../../trade/measure/units.ts';
 import { turnSign } from '../../trade/sums/turns.ts';
 import { amountIn } from '../entry/amount.ts';
-import type { Origin, QuantityEntry, Said } from '../entry/entry.ts';
+import type { Origin, QuantityEntry, Statement } from '../entry/entry.ts';
 import type { Amount } from '../entry/value.ts';
 import { ofName, put, withoutKey } from './immutable.ts';
-import { type Carried, type InForce, keyOf } from './state.ts';
+import { keyOf, type SettingInForce, type State } from './state.ts';
 
-type Settings = Carried['settings'];
+type Settings = State['settings'];
 
 /** The settings after a line said something of one place, or of none. */
-export function set(settings: Settings, entry: QuantityEntry, said: Said, where: Origin): Settings {
+export function applySetting(
+  settings: Settings,
+  entry: QuantityEntry,
+  said: Statement,
+  where: Origin,
+): Settings {
   if (saysNothing(entry, said)) return settings;
   const place = said.place?.text ?? '';
   const change = said.values[0];
@@ -36,7 +41,7 @@ export function set(settings: Settings, entry: QuantityEntry, said: Said, where:
 }
 
 /** `initial` alone, `choke linkage ok`: what was in force still is. */
-const saysNothing = ({ quantity, text }: QuantityEntry, { values, points, words }: Said): boolean =>
+const saysNothing = ({ quantity, text }: QuantityEntry, { values, points, words }: Statement): boolean =>
   text === undefined &&
   values.length + points.length === 0 &&
   !words.some((word) => quantity.words?.includes(word.text.toLowerCase()));
@@ -49,15 +54,15 @@ function placesMeant(settings: Settings, name: string, place: string): readonly 
 }
 
 /** `vacuum advance plugged` says where the canister is connected; its curve stays. */
-const onlyWords = (entry: QuantityEntry, said: Said): boolean =>
+const onlyWords = (entry: QuantityEntry, said: Statement): boolean =>
   entry.quantity.form === 'curve' &&
   said.values.length === 0 &&
   said.points.length === 0 &&
   said.words.length > 0;
 
-const wordsIn = (said: Said): readonly string[] => said.words.map((word) => word.text.toLowerCase());
+const wordsIn = (said: Statement): readonly string[] => said.words.map((word) => word.text.toLowerCase());
 
-function whole(entry: QuantityEntry, said: Said, where: Origin): InForce {
+function whole(entry: QuantityEntry, said: Statement, where: Origin): SettingInForce {
   return {
     quantity: entry.quantity,
     place: said.place?.text ?? '',
@@ -73,10 +78,10 @@ function whole(entry: QuantityEntry, said: Said, where: Origin): InForce {
 function changed(
   settings: Settings,
   entry: QuantityEntry,
-  { said, place }: { readonly said: Said; readonly place: string },
+  { said, place }: { readonly said: Statement; readonly place: string },
   change: Amount,
   where: Origin,
-): InForce {
+): SettingInForce {
   const name = entry.quantity.name;
   const before = settings.get(keyOf(name, place)) ?? settings.get(keyOf(name, undefined));
   const from = before?.values[0];
@@ -115,7 +120,7 @@ function stepFactor(from: Amount, change: Amount): number | undefined {
 }
 
 /** A setting's single value in a unit; undefined for a list, a mere change, or none. */
-export function settingIn(setting: InForce | undefined, unit: string): Interval | undefined {
+export function settingIn(setting: SettingInForce | undefined, unit: string): Interval | undefined {
   if (!setting?.base || setting.values.length !== 1) return undefined;
   return amountIn(setting.values[0], unit, setting.quantity.unit ?? unit);
 }

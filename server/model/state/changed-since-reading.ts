@@ -2,33 +2,37 @@
 
 import type { Origin, QuantityEntry } from '../entry/entry.ts';
 import { sameSetting } from './same-setting.ts';
-import { type Carried, type InForce, keyOf, type Turned } from './state.ts';
+import { keyOf, type PendingChange, type SettingInForce, type State } from './state.ts';
 
 /** More than are told; keeps a long list of settings from growing what is carried. */
 const MOST = 12;
 
 /** A setting written for the first time is no change: it may have stood there all along. */
-export function withTurned(
-  turned: readonly Turned[],
+export function withChange(
+  turned: readonly PendingChange[],
   entry: QuantityEntry,
-  before: Carried['settings'],
-  after: Carried['settings'],
+  before: State['settings'],
+  after: State['settings'],
   by: Origin,
-): readonly Turned[] {
+): readonly PendingChange[] {
   const { name } = entry.quantity;
-  const changed = entry.said.some(({ place, values }) => {
+  const changed = entry.statements.some(({ place, values }) => {
     const [from, to] = [standing(before, name, place?.text), standing(after, name, place?.text)];
     const turned = values[0]?.form === 'amount' && values[0].relative !== undefined;
     return turned || (from !== undefined && to !== undefined && !sameSetting(from, to));
   });
-  return changed ? alsoTurned(turned, name, by) : turned;
+  return changed ? addChange(turned, name, by) : turned;
 }
 
-export const alsoTurned = (turned: readonly Turned[], name: string, by: Origin): readonly Turned[] =>
+export const addChange = (
+  turned: readonly PendingChange[],
+  name: string,
+  by: Origin,
+): readonly PendingChange[] =>
   turned.length >= MOST || turned.some((each) => each.name === name) ? turned : [...turned, { name, by }];
 
 const standing = (
-  settings: Carried['settings'],
+  settings: State['settings'],
   name: string,
   place: string | undefined,
-): InForce | undefined => settings.get(keyOf(name, place)) ?? settings.get(keyOf(name, undefined));
+): SettingInForce | undefined => settings.get(keyOf(name, place)) ?? settings.get(keyOf(name, undefined));

@@ -2,43 +2,45 @@
 import { partKind } from '../../trade/vocabulary/parts.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 import type { FitEntry, Origin } from '../entry/entry.ts';
-import { alsoTurned } from './changed-since-reading.ts';
+import { addChange } from './changed-since-reading.ts';
 import { put, putAll, without, withoutKey } from './immutable.ts';
-import { withDue } from './road-checks-due.ts';
-import type { Carried } from './state.ts';
+import { withChecksDue } from './road-checks-due.ts';
+import type { State } from './state.ts';
 
 /** The kind of a part by its name: as declared, else by the words of the name. */
-export function kindOfPart(state: Carried, name: string): PartKind | undefined {
+export function kindOfPart(state: State, name: string): PartKind | undefined {
   return state.parts.get(name)?.part ?? partKind(name.split(' '));
 }
 
 /** What the part before it owned is put aside under its name; what this one owned when it came off is back. */
-export function fitPart(state: Carried, entry: FitEntry, where: Origin): Carried {
+export function fitPart(state: State, entry: FitEntry, where: Origin): State {
   const kind = kindOfPart(state, entry.name);
   if (!kind || state.fitted.get(kind)?.name === entry.name) return state;
   const bare = takeOff(state, kind);
   const back = bare.parked.get(entry.name) ?? new Map();
-  const after = {
+  const after: State = {
     ...bare,
-    turned: state.fitted.has(kind) ? alsoTurned(state.turned, kind, where) : state.turned,
+    changesSinceReading: state.fitted.has(kind)
+      ? addChange(state.changesSinceReading, kind, where)
+      : state.changesSinceReading,
     settings: putAll(bare.settings, back),
     fitted: put(bare.fitted, kind, { name: entry.name, written: writtenName(entry), by: where }),
     parked: withoutKey(bare.parked, entry.name),
   };
-  return withDue(after, [{ name: entry.name, owner: kind }], where);
+  return withChecksDue(after, [{ name: entry.name, owner: kind }], where);
 }
 
 const writtenName = ({ line, nameSpan }: FitEntry): string =>
   line.text.slice(nameSpan.from, nameSpan.to).replace(/\s+/g, ' ');
 
-export function remove(state: Carried, entry: FitEntry, where: Origin): Carried {
+export function remove(state: State, entry: FitEntry, where: Origin): State {
   const kind = kindOfPart(state, entry.name);
   if (!kind || state.fitted.get(kind)?.name !== entry.name) return state;
-  return withDue(takeOff(state, kind), [{ name: entry.name, owner: kind }], where);
+  return withChecksDue(takeOff(state, kind), [{ name: entry.name, owner: kind }], where);
 }
 
 /** A part that was never named keeps its settings under the empty name of its kind. */
-function takeOff(state: Carried, kind: PartKind): Carried {
+function takeOff(state: State, kind: PartKind): State {
   const owned = new Map([...state.settings].filter(([, setting]) => setting.quantity.owner === kind));
   const name = state.fitted.get(kind)?.name ?? `(${kind})`;
   return {

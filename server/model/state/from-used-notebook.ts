@@ -2,13 +2,13 @@
 
 import type { Origin } from '../entry/entry.ts';
 import { putAll } from './immutable.ts';
-import type { Carried } from './state.ts';
+import type { State } from './state.ts';
 
 /**
  * A shared page gives its specs, limits and words; where both say something, the later line holds. They count as said
  * by the line that uses the page: references of another notebook mean nothing in this one.
  */
-export function withShared(state: Carried, shared: Carried, where: Origin): Carried {
+export function withUsedNotebook(state: State, shared: State, where: Origin): State {
   const saidHere = <T extends { readonly by: Origin }>(map: ReadonlyMap<string, T>) =>
     [...map].map(([key, value]) => [key, { ...value, by: where }] as const);
   return {

@@ -1,7 +1,7 @@
 /** What a line looks up beyond the state at its place: another day, another notebook, a file. */
 
 import type { Ref } from '../entry/entry.ts';
-import type { Carried } from './state.ts';
+import type { State } from './state.ts';
 
 /** What a line may ask beyond what is carried to it. */
 export type Question =
@@ -20,11 +20,11 @@ export interface Absent {
 }
 
 /** Undefined where there is no such day, the file is there, or nobody looked. */
-export type Found = Carried | Absent | undefined;
+export type LookUpResult = State | Absent | undefined;
 
-export type LookUp = (question: Question) => Found;
+export type LookUp = (question: Question) => LookUpResult;
 
-export const isAbsent = (found: Found): found is Absent => found !== undefined && 'problem' in found;
+export const isAbsent = (found: LookUpResult): found is Absent => found !== undefined && 'problem' in found;
 
 /** `outside`: the path leaves the folder it may be read from. */
 export type FileProblem = 'missing' | 'too large' | 'outside' | 'not text' | 'not readable';

@@ -2,12 +2,12 @@
 import { portState } from '../../trade/sums/ports.ts';
 import type { Origin, PortEntry } from '../entry/entry.ts';
 import { ofName, put, withoutKey } from './immutable.ts';
-import { type Carried, keyOf } from './state.ts';
+import { keyOf, type State } from './state.ts';
 
-type Ports = Pick<Carried, 'ports' | 'connected'>;
+type Ports = Pick<State, 'ports' | 'connected'>;
 
 /** A later section may put a hose on another port: the port it was on is then without it, and nobody has said what it has now. */
-export function withPort(state: Carried, entry: PortEntry, by: Origin): Ports {
+export function withPort(state: State, entry: PortEntry, by: Origin): Ports {
   const { name, on = '' } = entry;
   const path = entry.path.map((word) => word.text);
   const thing = path.length === 0 ? thingOn(on) : '';
@@ -25,7 +25,7 @@ export function withPort(state: Carried, entry: PortEntry, by: Origin): Ports {
 
 /** The other ports of this section that a thing is on. */
 export const alsoOn = (
-  { ports, connected, portsHead }: Carried,
+  { ports, connected, portsHead }: State,
   thing: string,
   name: string,
 ): readonly string[] =>

@@ -5,11 +5,11 @@
  */
 import { isResponse, type Quantity } from '../../trade/vocabulary/quantity.ts';
 import { amountIn } from '../entry/amount.ts';
-import type { Said } from '../entry/entry.ts';
+import type { Statement } from '../entry/entry.ts';
 import { put } from './immutable.ts';
-import type { Carried, Window } from './state.ts';
+import type { ReadingWindow, State } from './state.ts';
 
-type Past = Carried['past'];
+type Past = State['recentReadings'];
 
 /** Past readings that are held of each kind. */
 export const WINDOW = 12;
@@ -19,7 +19,7 @@ const FORGOTTEN_AFTER = 24;
 const MOST_KINDS = 64;
 
 /** The window with one more reading in it; the same one where there is nothing to hold. */
-export function withReading(past: Past, key: string, quantity: Quantity, said: Said): Past {
+export function withReading(past: Past, key: string, quantity: Quantity, said: Statement): Past {
   const values = numbersIn(quantity, said);
   const before = past.get(key);
   if (!values || (!before && past.size >= MOST_KINDS)) return past;
@@ -28,16 +28,16 @@ export function withReading(past: Past, key: string, quantity: Quantity, said: S
 }
 
 /** At the start of a session. */
-export function aged(past: Past): Past {
+export function ageWindows(past: Past): Past {
   if (past.size === 0) return past;
-  const after = new Map<string, Window>();
+  const after = new Map<string, ReadingWindow>();
   for (const [key, { lists, unread }] of past)
     if (unread < FORGOTTEN_AFTER) after.set(key, { lists, unread: unread + 1 });
   return after;
 }
 
 /** The middles of a reading's values in the quantity's usual unit; undefined where one of them is no number known on both sides. */
-export function numbersIn(quantity: Quantity, said: Said): readonly number[] | undefined {
+export function numbersIn(quantity: Quantity, said: Statement): readonly number[] | undefined {
   if (!isResponse(quantity) || said.values.length === 0) return undefined;
   const numbers: number[] = [];
   for (const value of said.values) {

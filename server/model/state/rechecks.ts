@@ -9,7 +9,7 @@ import type { Origin, QuantityEntry, RecheckEntry } from '../entry/entry.ts';
 import { specNames } from '../entry/spec-names.ts';
 import type { Amount } from '../entry/value.ts';
 import { put, withoutKey } from './immutable.ts';
-import type { Carried, Recheck } from './state.ts';
+import type { Recheck, State } from './state.ts';
 import { showsWarm } from './warm-engine.ts';
 
 /** What a reminder counts, and in which unit of the table. Undefined where the amount counts nothing a notebook keeps. */
@@ -25,15 +25,15 @@ function countedBy({ unit }: Amount): Counted | undefined {
   return OF_DAYS.has(unit.id) ? 'days' : 'hours';
 }
 
-type Rechecks = Carried['rechecks'];
+type Rechecks = State['rechecks'];
 
 /** The reminders after one more; under a name that is there already the new one holds. */
-export function withRecheck(state: Carried, { name, after, again }: RecheckEntry, by: Origin): Rechecks {
+export function withRecheck(state: State, { name, after, again }: RecheckEntry, by: Origin): Rechecks {
   return after ? put(state.rechecks, name, begunAt(state, { after, again }, by)) : state.rechecks;
 }
 
 /** One that was done is gone, or begins anew where it is to be done every so often. */
-export function rechecksDone(state: Carried, name: string, by: Origin): Rechecks {
+export function rechecksDone(state: State, name: string, by: Origin): Rechecks {
   const recheck = state.rechecks.get(name);
   if (!recheck) return state.rechecks;
   return recheck.again
@@ -41,27 +41,27 @@ export function rechecksDone(state: Carried, name: string, by: Origin): Rechecks
     : withoutKey(state.rechecks, name);
 }
 
-function begunAt(state: Carried, { after, again }: Pick<Recheck, 'after' | 'again'>, by: Origin): Recheck {
+function begunAt(state: State, { after, again }: Pick<Recheck, 'after' | 'again'>, by: Origin): Recheck {
   const counted = countedBy(after);
-  const meter = counted === 'odometer' || counted === 'hours' ? state.lastly.get(counted) : undefined;
+  const meter = counted === 'odometer' || counted === 'hours' ? state.latest.get(counted) : undefined;
   const warm = counted === 'heat cycles' && isWarm(state);
   return { after, again, by, start: meter, cycles: 0, cycle: warm ? 'warm before' : 'not yet' };
 }
 
-const isWarm = (state: Carried): boolean =>
-  [...state.readings.values()].some(({ quantity, said }) => showsWarm(quantity, said));
+const isWarm = (state: State): boolean =>
+  [...state.readings.values()].some(({ quantity, statement: said }) => showsWarm(quantity, said));
 
 /** A meter's reading is where those start that had none; a sign of warmth begins a heat cycle. */
 export function rechecksAfterReading(rechecks: Rechecks, entry: QuantityEntry, by: Origin): Rechecks {
   if (rechecks.size === 0) return rechecks;
-  const { quantity, said, time } = entry;
+  const { quantity, statements: said, time } = entry;
   const first = said[0];
   const warm = said.some((each) => showsWarm(quantity, each));
   return mapped(rechecks, (recheck) => {
     const counted = countedBy(recheck.after);
     if (counted === 'heat cycles') return warm ? begun(recheck) : recheck;
     if (counted !== quantity.name || recheck.start || !first) return recheck;
-    return { ...recheck, start: { quantity, said: first, time, by } };
+    return { ...recheck, start: { quantity, statement: first, time, by } };
   });
 }
 
@@ -69,7 +69,7 @@ const begun = (recheck: Recheck): Recheck =>
   recheck.cycle === 'not yet' && !isReached(recheck) ? { ...recheck, cycle: 'under way' } : recheck;
 
 /** What was set or read again once it was due has been looked at. */
-export function rechecksAfterWork(state: Carried, { quantity }: QuantityEntry, by: Origin): Rechecks {
+export function rechecksAfterWork(state: State, { quantity }: QuantityEntry, by: Origin): Rechecks {
   const { rechecks, specs } = state;
   if (rechecks.size === 0) return rechecks;
   const isIt = (name: string): boolean =>
@@ -112,26 +112,26 @@ export interface Progress {
 const ROUNDING = 1e-9;
 
 /** Undefined where what is to go by is no amount that a notebook counts. */
-export function progressOf(recheck: Recheck, carried: Carried): Progress | undefined {
+export function progressOf(recheck: Recheck, state: State): Progress | undefined {
   const counted = countedBy(recheck.after);
   const wanted = counted && amountIn(recheck.after, COUNTED_IN[counted]);
   if (!counted || !wanted) return undefined;
-  const gone = goneBy(counted, recheck, carried);
+  const gone = goneBy(counted, recheck, state);
   return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low * (1 - ROUNDING) };
 }
 
 /** False where there is no reminder, or nothing that it counts by. */
-export const isDue = (recheck: Recheck | undefined, carried: Carried): boolean =>
-  recheck !== undefined && (progressOf(recheck, carried)?.due ?? false);
+export const isDue = (recheck: Recheck | undefined, state: State): boolean =>
+  recheck !== undefined && (progressOf(recheck, state)?.due ?? false);
 
-function goneBy(counted: Counted, recheck: Recheck, carried: Carried): Interval | undefined {
+function goneBy(counted: Counted, recheck: Recheck, state: State): Interval | undefined {
   if (counted === 'heat cycles') return number(recheck.cycles);
   if (counted === 'days') {
-    const [from, to] = [recheck.by.date, carried.lastDate?.date];
+    const [from, to] = [recheck.by.date, state.lastDate?.date];
     return from && to ? number(daysBetween(from, to)) : undefined;
   }
-  const [start, now] = [recheck.start, carried.lastly.get(counted)].map((taken) =>
-    amountIn(taken?.said.values[0], COUNTED_IN[counted], taken?.quantity.unit),
+  const [start, now] = [recheck.start, state.latest.get(counted)].map((taken) =>
+    amountIn(taken?.statement.values[0], COUNTED_IN[counted], taken?.quantity.unit),
   );
   return start && now && subtract(now, start);
 }

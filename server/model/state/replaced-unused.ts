@@ -2,20 +2,24 @@
 
 import type { Entry, Origin, QuantityEntry } from '../entry/entry.ts';
 import type { Value } from '../entry/value.ts';
-import { type Carried, keyOf } from './state.ts';
+import { keyOf, type State } from './state.ts';
 
-type Untried = Carried['untried'];
+type Untried = State['notYetUsed'];
 
 const NOTHING_UNTRIED: Untried = new Map();
 
 /** Any line but a setting is taken for a sign that what was set was in use. */
-export function sinceTried(carried: Carried, entry: Entry): Carried {
-  if (entry.kind === 'setting' || carried.untried.size === 0) return carried;
-  return { ...carried, untried: NOTHING_UNTRIED };
+export function afterUse(state: State, entry: Entry): State {
+  if (entry.kind === 'setting' || state.notYetUsed.size === 0) return state;
+  return { ...state, notYetUsed: NOTHING_UNTRIED };
 }
 
 /** A change builds on the value before it, so that one has had its use. */
-export function withUntried(untried: Untried, { quantity, said, text }: QuantityEntry, by: Origin): Untried {
+export function withUnused(
+  untried: Untried,
+  { quantity, statements: said, text }: QuantityEntry,
+  by: Origin,
+): Untried {
   const after = new Map(untried);
   for (const { place, values, points } of said) {
     const key = keyOf(quantity.name, place?.text);

@@ -3,10 +3,10 @@ import type { Interval } from '../../trade/measure/interval.ts';
 import { amountIn } from '../entry/amount.ts';
 import type { Point } from '../entry/entry.ts';
 import type { Amount, Value } from '../entry/value.ts';
-import type { InForce } from './state.ts';
+import type { SettingInForce } from './state.ts';
 
 /** The same values, points and words, in whichever unit they were written. */
-export function sameSetting(a: InForce, b: InForce): boolean {
+export function sameSetting(a: SettingInForce, b: SettingInForce): boolean {
   const unit = b.quantity.unit;
   return (
     sameValues(a.values, b.values, unit) &&

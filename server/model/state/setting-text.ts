@@ -2,10 +2,10 @@
 
 import { differenceText, pointText, valueText } from '../entry/as-written.ts';
 import type { Value } from '../entry/value.ts';
-import type { InForce } from './state.ts';
+import type { SettingInForce } from './state.ts';
 
 /** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
-export function settingText(setting: InForce): string {
+export function settingText(setting: SettingInForce): string {
   if (setting.text !== undefined) return setting.text;
   const values = [
     ...setting.points.map((point) => pointText(point, setting.quantity.unit)),
@@ -18,9 +18,9 @@ export function settingText(setting: InForce): string {
 }
 
 /** `2 deg more`, `unchanged`; undefined where the two cannot be compared. */
-export function changeText(before: InForce, after: InForce): string | undefined {
+export function changeText(before: SettingInForce, after: SettingInForce): string | undefined {
   return differenceText(only(before), only(after), after.quantity.unit);
 }
 
-const only = (setting: InForce): Value | undefined =>
+const only = (setting: SettingInForce): Value | undefined =>
   setting.base && setting.values.length === 1 ? setting.values[0] : undefined;

@@ -1,7 +1,7 @@
 /** Which specification a value is held against. */
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { namedIn } from '../entry/spec-names.ts';
-import { type Carried, keyOf, type Spec } from './state.ts';
+import { keyOf, type Spec, type State } from './state.ts';
 
 /** What is said of a quantity, as far as it tells what it is of. */
 interface Beside {
@@ -14,7 +14,7 @@ interface Beside {
  * head bolts`), else of that place, else of the quantity as a whole. Undefined where none is written.
  */
 export function specFor(
-  specs: Carried['specs'],
+  specs: State['specs'],
   quantity: Quantity,
   said: Beside | undefined,
 ): Spec | undefined {

@@ -3,11 +3,11 @@
  * give the same reading of whatever follows, which is where a rebuild stops.
  */
 import type { PartKind, Quantity } from '../../trade/vocabulary/quantity.ts';
-import type { Origin, Point, Said, SectionKind } from '../entry/entry.ts';
+import type { Origin, Point, SectionKind, Statement } from '../entry/entry.ts';
 import type { Amount, Value } from '../entry/value.ts';
 
 /** A setting as it stands. */
-export interface InForce {
+export interface SettingInForce {
   readonly quantity: Quantity;
   /** Empty where it was given for no place. */
   readonly place: string;
@@ -23,17 +23,17 @@ export interface InForce {
 }
 
 /** A fact, limit or target as it stands. */
-export interface Stated {
+export interface Declared {
   readonly quantity: Quantity;
-  readonly said: Said;
+  readonly statement: Statement;
   readonly text: string | undefined;
   readonly by: Origin;
 }
 
 /** A reading of the session that is being read. */
-export interface Taken {
+export interface SessionReading {
   readonly quantity: Quantity;
-  readonly said: Said;
+  readonly statement: Statement;
   readonly time: string | undefined;
   readonly by: Origin;
 }
@@ -77,7 +77,7 @@ export interface Row {
 }
 
 /** The last readings of one quantity, place and conditions. */
-export interface Window {
+export interface ReadingWindow {
   /** Each the values of one line, in the quantity's usual unit: one, or one for each cylinder. The latest last. */
   readonly lists: readonly (readonly number[])[];
   /** Sessions begun since the last of them. */
@@ -85,13 +85,13 @@ export interface Window {
 }
 
 /** A setting or a kind of part that was changed, by its name. */
-export interface Turned {
+export interface PendingChange {
   readonly name: string;
   readonly by: Origin;
 }
 
 /** A part on the engine. */
-export interface Fitted {
+interface FittedPart {
   readonly name: string;
   /** The name as its line spells it. */
   readonly written: string;
@@ -117,21 +117,21 @@ export interface Recheck {
   readonly again: boolean;
   readonly by: Origin;
   /** The meter as last read before it; the first reading after it where there was none. */
-  readonly start: Taken | undefined;
+  readonly start: SessionReading | undefined;
   /** Heat cycles complete since; counted no further than needed. */
   readonly cycles: number;
   /** Whether this session's cycle counts: once the engine gets warm, and not where it was so before the line. */
   readonly cycle: 'not yet' | 'under way' | 'warm before';
 }
 
-export interface JetDay {
+export interface JetAir {
   readonly date: string;
-  readonly air: ReadonlyMap<string, Taken>;
+  readonly air: ReadonlyMap<string, SessionReading>;
 }
 
 type By<T> = ReadonlyMap<string, T>;
 
-export interface Carried {
+export interface State {
   readonly section: SectionKind | undefined;
   /** Inside a merge that was not finished. */
   readonly inConflict: boolean;
@@ -144,16 +144,16 @@ export interface Carried {
     | undefined;
   readonly notebook: string;
   /** By `name|place`, as all below where a place may be given. */
-  readonly settings: By<InForce>;
-  readonly facts: By<Stated>;
-  readonly limits: By<Stated>;
-  readonly targets: By<Stated>;
+  readonly settings: By<SettingInForce>;
+  readonly facts: By<Declared>;
+  readonly limits: By<Declared>;
+  readonly targets: By<Declared>;
   /** By `name|quantity`. */
   readonly specs: By<Spec>;
   readonly parts: By<Part>;
-  readonly fitted: ReadonlyMap<PartKind, Fitted>;
+  readonly fitted: ReadonlyMap<PartKind, FittedPart>;
   /** The settings of parts that are off the engine, by part name. */
-  readonly parked: By<By<InForce>>;
+  readonly parked: By<By<SettingInForce>>;
   readonly ports: By<Port>;
   /** The names of the ports that a thing is on, by `thing|name`. */
   readonly connected: By<string>;
@@ -164,32 +164,32 @@ export interface Carried {
   /** Checks made and not yet made due again by later work. */
   readonly checks: By<{ readonly ok: boolean; readonly by: Origin }>;
   /** Checks that work has made due, with that work. */
-  readonly due: By<Origin>;
+  readonly checksDue: By<Origin>;
   /** Those that work of this session has made due after its last run. */
-  readonly dueSinceRun: By<Origin>;
+  readonly checksDueSinceRun: By<Origin>;
   /** Reminders that are not yet done. */
   readonly rechecks: By<Recheck>;
   /** Readings of this session, by name, place and conditions; the last of each. */
-  readonly readings: By<Taken>;
+  readonly readings: By<SessionReading>;
   /** The latest reading of the quantities that the totals take, and of the meters: by name, whichever session it is from. */
-  readonly lastly: By<Taken>;
+  readonly latest: By<SessionReading>;
   /** The last few readings of each kind that is still read. */
-  readonly past: By<Window>;
+  readonly recentReadings: By<ReadingWindow>;
   /** Settings and parts changed since the last reading that answers to them. */
-  readonly turned: readonly Turned[];
+  readonly changesSinceReading: readonly PendingChange[];
   /** Settings given whole on the lines right above, with nothing but settings between; by `name|place`. */
-  readonly untried: By<Origin>;
+  readonly notYetUsed: By<Origin>;
   /** The last session that set a jet, with its air. */
-  readonly jetDay: JetDay | undefined;
+  readonly jetAir: JetAir | undefined;
   readonly trial: Trial | undefined;
   /** The last session marked as one to keep. */
-  readonly kept: { readonly date: string | undefined; readonly by: Origin } | undefined;
+  readonly keptSession: { readonly date: string | undefined; readonly by: Origin } | undefined;
 }
 
 // biome-ignore lint/suspicious/noExplicitAny: an empty map is a map of anything
 const NONE: ReadonlyMap<any, any> = new Map();
 
-export const NOTHING_CARRIED: Carried = {
+export const EMPTY_STATE: State = {
   section: undefined,
   inConflict: false,
   session: undefined,
@@ -209,17 +209,17 @@ export const NOTHING_CARRIED: Carried = {
   words: NONE,
   items: NONE,
   checks: NONE,
-  due: NONE,
-  dueSinceRun: NONE,
+  checksDue: NONE,
+  checksDueSinceRun: NONE,
   rechecks: NONE,
   readings: NONE,
-  lastly: NONE,
-  past: NONE,
-  turned: [],
-  untried: NONE,
-  jetDay: undefined,
+  latest: NONE,
+  recentReadings: NONE,
+  changesSinceReading: [],
+  notYetUsed: NONE,
+  jetAir: undefined,
   trial: undefined,
-  kept: undefined,
+  keptSession: undefined,
 };
 
 export const keyOf = (name: string, place: string | undefined): string => `${name}|${place ?? ''}`;

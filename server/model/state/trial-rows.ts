@@ -9,7 +9,7 @@ import { put } from './immutable.ts';
 import type { Row, Trial } from './state.ts';
 
 /** A trial without its rows. */
-export const trialBegun = ({ knob, response, under }: TrialEntry, by: Origin): Trial => {
+export const newTrial = ({ knob, response, under }: TrialEntry, by: Origin): Trial => {
   return { knob, response, under, rows: NO_ROWS, units: { knob: undefined, response: undefined }, by };
 };
 

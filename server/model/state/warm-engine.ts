@@ -1,9 +1,9 @@
 /** Whether the engine got warm, by what was read. Common practice, no source. */
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { amountIn } from '../entry/amount.ts';
-import type { Said } from '../entry/entry.ts';
+import type { Statement } from '../entry/entry.ts';
 import { ofName } from './immutable.ts';
-import type { Carried } from './state.ts';
+import type { State } from './state.ts';
 
 /** From this on water, oil, gearbox or head tell of a warm engine, degC. */
 const WARM = 60;
@@ -17,7 +17,7 @@ const WARMTH_OF: ReadonlySet<string> = new Set([
 const OF_A_RUN: ReadonlySet<string> = new Set(['speed', 'run time', 'power']);
 
 /** True where the reading says `hot` or `warm`, is of a run, or is of a temperature that only a warm engine has. */
-export function showsWarm(quantity: Quantity, said: Said): boolean {
+export function showsWarm(quantity: Quantity, said: Statement): boolean {
   const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)];
   if (words.some(({ text }) => /^cold$/i.test(text))) return false;
   if (words.some(({ text }) => /^(?:hot|warm|warmed)$/i.test(text)) || OF_A_RUN.has(quantity.name))
@@ -36,13 +36,14 @@ export const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'co
  * Cold where it is said, or where the water is or was last read so in this session; else a reading is taken to be of the
  * warm engine.
  */
-export function isCold(quantity: Quantity, said: Said, carried: Carried): boolean {
+export function isCold(quantity: Quantity, said: Statement, state: State): boolean {
   const words = wordsOf(said);
   if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
-  const water = quantity.name === 'water' ? { quantity, said } : ofName(carried.readings, 'water', 1)[0];
-  const celsius = water && amountIn(water.said.values[0], 'C', water.quantity.unit);
+  const water =
+    quantity.name === 'water' ? { quantity, statement: said } : ofName(state.readings, 'water', 1)[0];
+  const celsius = water && amountIn(water.statement.values[0], 'C', water.quantity.unit);
   return celsius !== undefined && celsius.high < WARM_WATER;
 }
 
-export const wordsOf = (said: Said): string[] =>
+export const wordsOf = (said: Statement): string[] =>
   [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());

@@ -1,7 +1,7 @@
 import { judgeCold } from '../../analysis/engine/cold-cylinder.ts';
 import { setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
 import { amountIn } from '../../model/entry/amount.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
 import { convert, unitById } from '../../trade/measure/units.ts';
 import { cylinderSpan } from '../lib/cylinder-span.ts';
@@ -18,7 +18,7 @@ export const coldCylinder = rule({
   on: ['reading'],
   about: ({ name }) => name === 'tube' || name === 'egt',
   check(entry, { after, where }) {
-    if (entry.said.every(isEven)) return [];
+    if (entry.statements.every(isEven)) return [];
     return setsOfLine(after, entry.quantity.name, where).flatMap((set) => {
       const judged = judgeCold(after, set);
       const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
@@ -39,7 +39,7 @@ export const coldCylinder = rule({
  * A list whose coldest tube is nearly as hot as its hottest, which is above 100 degC: up to an outside air of 57 degC none
  * of them is cold by the rule (0.85 - 0.65 of 100 is 0.35 of 57). Most lists need no closer check.
  */
-function isEven({ values, place }: Said): boolean {
+function isEven({ values, place }: Statement): boolean {
   if (place || values.length < 3) return false;
   const celsius = values.map((value) => amountIn(value, 'C', 'F')?.low ?? Number.NaN);
   const hottest = Math.max(...celsius);

@@ -20,7 +20,7 @@ export const effectiveRatioHigh = rule({
   bad: 'engine\n  compression 9:1\nsession 2026-05-02\n  boost 10 psi\n',
   on: ['reading', 'setting'],
   about: ({ name }) => name === 'boost' || name === 'wastegate',
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const fuel = fuelOf(after);
     const ratio = compressionOf(after);
     if (!ratio || !fuel || !PUMP_FUELS.has(fuel.fuel.name)) return NO_PROBLEMS;

@@ -19,7 +19,7 @@ export const pistonSpeedHigh = rule({
   bad: 'engine\n  stroke 94 mm\n  red line 7000 rpm\n',
   on: ['fact', 'setting', 'reading'],
   about: ({ name }) => SPEEDS.has(name),
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const stroke = factOf(after, 'stroke', 'm');
     if (!stroke) return NO_PROBLEMS;
     return problemsIn(said, (each) => {

@@ -1,6 +1,6 @@
 import { topSpeedOf } from '../../analysis/engine/engine-facts.ts';
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove } from '../../trade/measure/interval.ts';
@@ -18,7 +18,7 @@ export const revsAboveRedLine = rule({
   good: 'engine\n  red line 5500\nsession 2026-05-02\n  oil pressure 52 psi @ 5000 rpm\n',
   bad: 'engine\n  red line 5500\nsession 2026-05-02\n  oil pressure 52 psi @ 6200 rpm\n',
   on: ['reading'],
-  check({ quantity, said }, { before }) {
+  check({ quantity, statements: said }, { before }) {
     const speeds = said.flatMap((each) => speedsIn(quantity, each));
     const red = speeds.length === 0 ? undefined : topSpeedOf(before);
     if (!red) return NO_PROBLEMS;
@@ -38,7 +38,7 @@ export const revsAboveRedLine = rule({
 
 const OF_SPEED: ReadonlySet<string> = new Set(['engine speed']);
 
-function speedsIn({ name }: Quantity, said: Said): readonly Amount[] {
+function speedsIn({ name }: Quantity, said: Statement): readonly Amount[] {
   const value = OF_SPEED.has(name) ? firstAmount(said.values) : undefined;
   const at = said.conditions.flatMap((condition) => condition.value ?? []);
   return value ? [value, ...at] : at;

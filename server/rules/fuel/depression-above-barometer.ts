@@ -1,7 +1,7 @@
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, type Interval, surelyAbove } from '../../trade/measure/interval.ts';
 import { convertInterval, type Unit, unitById } from '../../trade/measure/units.ts';
@@ -20,7 +20,7 @@ export const depressionAboveBarometer = rule({
   outranks: ['outside-band', 'ten-times', 'units-mixed-up'],
   on: ['reading'],
   about: ({ name }) => name === 'depression',
-  check({ said }, { before }) {
+  check({ statements: said }, { before }) {
     const air = barometer(before);
     return said.flatMap(ownAmounts).flatMap(({ interval, unit: written, span }) => {
       const unit = written ?? unitById('inHg');
@@ -49,8 +49,8 @@ interface Air {
 /** Barometers above a line that are looked at. */
 const MOST_OF_AIR = 24;
 
-function barometer({ readings }: Carried): Air {
-  for (const { quantity, said, by } of ofName(readings, ['barometer', 'weather'], MOST_OF_AIR)) {
+function barometer({ readings }: State): Air {
+  for (const { quantity, statement: said, by } of ofName(readings, ['barometer', 'weather'], MOST_OF_AIR)) {
     const value =
       quantity.name === 'barometer'
         ? valueIn(said, 'hPa', quantity)

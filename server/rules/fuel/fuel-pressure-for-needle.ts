@@ -16,7 +16,7 @@ export const fuelPressureForNeedle = rule({
   outranks: ['outside-band'],
   on: ['reading', 'setting'],
   about: ({ name }) => name === 'fuel pressure' || name === 'fuel regulator',
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const kind = carburettorKind(after);
     const band = NEEDLE_BANDS[kind];
     const rise = settingOf(after, 'needle height', 'in')?.value ?? exact(0);

@@ -19,7 +19,7 @@ export const idleDropLarge = rule({
   about: ({ name }) => name === 'idle',
   check(entry, { before, after, where }) {
     // A setting changed between the two explains the difference.
-    if (before.turned.length > 0) return [];
+    if (before.changesSinceReading.length > 0) return [];
     const { inGear, outOfGear } = idleOf(after);
     if (!inGear || !outOfGear || (inGear.by !== where && outOfGear.by !== where)) return [];
     const drop = subtract(outOfGear.value, inGear.value);
@@ -28,7 +28,7 @@ export const idleDropLarge = rule({
     const other = inGear.by === where ? outOfGear : inGear;
     return [
       {
-        span: entry.said[0]?.span ?? entry.name,
+        span: entry.statements[0]?.span ?? entry.name,
         message: `Idle drops by ${formatValue(drop, rpm)} into gear, from ${formatValue(outOfGear.value, rpm)} to ${formatValue(inGear.value, rpm)}; 50 to 150 rpm is typical, over ${LARGE} is worth a look (from memory).`,
         related: other.by === where ? [] : [{ origin: other.by, message: 'Other idle reading' }],
       },

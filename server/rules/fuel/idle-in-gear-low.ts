@@ -1,6 +1,6 @@
 import { isInGear } from '../../analysis/fuel/idle-readings.ts';
-import type { Said } from '../../model/entry/entry.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { Statement } from '../../model/entry/entry.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { valueIn } from '../lib/statement-values.ts';
@@ -20,7 +20,7 @@ export const idleInGearLow = rule({
   bad: 'session 2026-05-02\n  idle 500 rpm in drive\n',
   on: ['reading'],
   about: ({ name }) => name === 'idle',
-  check({ quantity, said }, { before }) {
+  check({ quantity, statements: said }, { before }) {
     return problemsIn(said, (each) => {
       const value = valueIn(each, 'rpm', quantity);
       if (!value || !(value.high < LOWEST) || !isInGear(each) || !isAutomatic(before, each)) return [];
@@ -35,7 +35,7 @@ export const idleInGearLow = rule({
 });
 
 /** Whether the gearbox is an automatic; where it is not written, whether the reading is `in drive`, which no other gearbox has. */
-function isAutomatic({ facts }: Carried, said: Said): boolean {
+function isAutomatic({ facts }: State, said: Statement): boolean {
   const gearbox = facts.get('transmission|')?.text?.toLowerCase();
-  return gearbox === undefined ? said.heard.includes('drive') : gearbox.includes('automatic');
+  return gearbox === undefined ? said.qualifiers.includes('drive') : gearbox.includes('automatic');
 }

@@ -1,8 +1,8 @@
 import { isInGear, isOutOfGear } from '../../analysis/fuel/idle-readings.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import type { Taken } from '../../model/state/state.ts';
+import type { SessionReading } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { type Interval, surelyAbove } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
@@ -20,27 +20,27 @@ export const idleSwapped = rule({
   on: ['reading'],
   about: ({ name }) => name === 'idle',
   check(entry, context) {
-    return problemsIn(entry.said, (said) => problemsOf(entry, said, context));
+    return problemsIn(entry.statements, (said) => problemsOf(entry, said, context));
   },
 });
 
 /** Idles above a line that it is held to: a session has one or two for each gear. */
 const MOST_IDLES = 24;
 
-function problemsOf({ quantity }: QuantityEntry, said: Said, { before }: Context): Problem[] {
+function problemsOf({ quantity }: QuantityEntry, said: Statement, { before }: Context): Problem[] {
   const where = loadOf(said);
   const value = valueIn(said, 'rpm', quantity);
-  if (!where || !value || before.turned.length > 0) return [];
+  if (!where || !value || before.changesSinceReading.length > 0) return [];
   for (const other of ofName(before.readings, 'idle', MOST_IDLES)) {
-    const otherValue = valueIn(other.said, 'rpm', quantity);
-    if (!otherValue || loadOf(other.said) !== (where === 'gear' ? 'neutral' : 'gear')) continue;
+    const otherValue = valueIn(other.statement, 'rpm', quantity);
+    if (!otherValue || loadOf(other.statement) !== (where === 'gear' ? 'neutral' : 'gear')) continue;
     const [inGear, inNeutral] = where === 'gear' ? [value, otherValue] : [otherValue, value];
     if (surelyAbove(inGear, inNeutral)) return [problemOf(said, inGear, inNeutral, other)];
   }
   return [];
 }
 
-function problemOf(said: Said, inGear: Interval, inNeutral: Interval, other: Taken): Problem {
+function problemOf(said: Statement, inGear: Interval, inNeutral: Interval, other: SessionReading): Problem {
   const text = (value: Interval) => formatValue(value, unitById('rpm'));
   return {
     span: said.span,
@@ -49,7 +49,7 @@ function problemOf(said: Said, inGear: Interval, inNeutral: Interval, other: Tak
   };
 }
 
-function loadOf(said: Said): 'gear' | 'neutral' | undefined {
+function loadOf(said: Statement): 'gear' | 'neutral' | undefined {
   if (isInGear(said)) return 'gear';
   return isOutOfGear(said) ? 'neutral' : undefined;
 }

@@ -2,7 +2,7 @@ import { airOf, densityOf } from '../../analysis/air/session-air.ts';
 import { inWords } from '../../analysis/inputs.ts';
 import { settingIn } from '../../model/state/apply-setting.ts';
 import { MAIN_JETS } from '../../model/state/jet-air.ts';
-import { type Carried, type InForce, keyOf } from '../../model/state/state.ts';
+import { keyOf, type SettingInForce, type State } from '../../model/state/state.ts';
 import { exact, middle, monotoneEach } from '../../trade/measure/interval.ts';
 import { jetAreaForAir, relativeDensity } from '../../trade/sums/air.ts';
 import { areaRatio } from '../../trade/sums/carburation.ts';
@@ -24,14 +24,14 @@ export const jetAgainstAir = rule({
   bad: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 128\n',
   on: ['setting'],
   about: ({ name }) => MAIN_JETS.includes(name),
-  check({ quantity, said }, { before, after }) {
+  check({ quantity, statements: said }, { before, after }) {
     return problemsIn(said, (each) => {
       const key = keyOf(quantity.name, each.place?.text);
       const [was, now] = [before.settings.get(key), after.settings.get(key)];
       const date = was?.by.date;
       const made = was && now && areaMade(was, now);
       if (!was || made === undefined || Math.abs(made) < 0.01) return [];
-      const then = before.jetDay?.date === date ? before.jetDay : undefined;
+      const then = before.jetAir?.date === date ? before.jetAir : undefined;
       const ratio = then ? densityRatio({ ...before, readings: then.air }, before) : undefined;
       if (ratio === undefined) return [];
       const needed = jetAreaForAir(ratio) - 1;
@@ -49,7 +49,7 @@ export const jetAgainstAir = rule({
 });
 
 /** Change of jet area as a share: area goes with the square of the jet number or of the bore. */
-function areaMade(was: InForce, now: InForce): number | undefined {
+function areaMade(was: SettingInForce, now: SettingInForce): number | undefined {
   for (const unit of ['number', 'mm']) {
     const [from, to] = [settingIn(was, unit), settingIn(now, unit)];
     if (from && to && from.low > 0) return areaRatio(middle(from), middle(to)) - 1;
@@ -57,7 +57,7 @@ function areaMade(was: InForce, now: InForce): number | undefined {
   return undefined;
 }
 
-function densityRatio(then: Carried, now: Carried): number | undefined {
+function densityRatio(then: State, now: State): number | undefined {
   const [before, after] = [airOf(then), airOf(now)];
   if (!before || !after) return undefined;
   return middle(monotoneEach([densityOf(after), densityOf(before)] as const, relativeDensity));

@@ -1,7 +1,7 @@
 import { fuelOf } from '../../analysis/fuel/lambda.ts';
 import { inWords } from '../../analysis/inputs.ts';
 import { readingKey } from '../../model/state/reading-key.ts';
-import type { Taken } from '../../model/state/state.ts';
+import type { SessionReading } from '../../model/state/state.ts';
 import { type Interval, monotone } from '../../trade/measure/interval.ts';
 import { lambdaOf } from '../../trade/sums/carburation.ts';
 import { valueIn } from '../lib/statement-values.ts';
@@ -24,7 +24,7 @@ export const mixtureReadingsDiffer = rule({
   bad: 'engine\n  fuel gasoline\nsession 2026-05-02\n  lambda 0.85\n  air fuel ratio 14.0\n',
   on: ['reading'],
   about: ({ name }) => OTHER.get(name) !== undefined,
-  check({ quantity, said }, { before, after }) {
+  check({ quantity, statements: said }, { before, after }) {
     const other = OTHER.get(quantity.name);
     const burnt = other === undefined ? undefined : fuelOf(after);
     if (other === undefined || !burnt) return NO_PROBLEMS;
@@ -48,7 +48,7 @@ export const mixtureReadingsDiffer = rule({
   },
 });
 
-const inOne = ({ said, quantity }: Taken, unit: string): Interval | undefined =>
+const inOne = ({ statement: said, quantity }: SessionReading, unit: string): Interval | undefined =>
   valueIn(said, unit, quantity);
 
 /** The smallest possible difference between two intervals. */

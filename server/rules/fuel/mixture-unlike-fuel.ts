@@ -20,7 +20,7 @@ export const mixtureUnlikeFuel = rule({
   bad: 'engine\n  fuel methanol\nsession 2026-05-02\n  air fuel ratio 12.5\n',
   on: ['reading'],
   about: ({ name }) => name === 'air fuel ratio',
-  check({ quantity, said }, { after }) {
+  check({ quantity, statements: said }, { after }) {
     const burnt = fuelOf(after);
     if (!burnt || !GASOLINE || burnt.fuel.name === GASOLINE.name) return NO_PROBLEMS;
     return problemsIn(said, (each) => {

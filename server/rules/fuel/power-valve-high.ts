@@ -19,7 +19,7 @@ export const powerValveHigh = rule({
   bad: 'session 2026-05-02\n  depression 10 inHg at idle in drive\n  power valve 8.5 inHg\n',
   on: ['setting', 'reading'],
   about: ({ name }) => name === 'power valve' || name === 'depression',
-  check({ kind, said, name }, { after, where }) {
+  check({ kind, statements: said, name }, { after, where }) {
     const setting = after.settings.get(keyOf('power valve', undefined));
     const rating = settingIn(setting, 'inHg');
     const depression = idleDepression(after);

@@ -11,7 +11,7 @@ export const ratingWithoutDepression = rule({
   bad: 'session 2026-05-02\n  carb rating 500 cfm\n',
   on: ['setting'],
   about: ({ name }) => name === 'carb rating',
-  check({ said }) {
+  check({ statements: said }) {
     return problemsIn(said, ({ points, values, span }) =>
       points.length > 0 || values.length === 0
         ? []

@@ -1,5 +1,5 @@
 import { readTrial } from '../../analysis/trials/trial.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
@@ -26,7 +26,7 @@ export const screwsWithoutEffect = rule({
   },
 });
 
-const isReportedAbove = ({ trial, words }: Carried): boolean =>
+const isReportedAbove = ({ trial, words }: State): boolean =>
   trial !== undefined && trial.rows.size >= ROWS.fewest && readTrial(trial, words).fit?.flat !== undefined;
 
 const messageOf = (response: string): string =>

@@ -21,7 +21,7 @@ export const sidesApart = rule({
       .map(({ left, right }) => {
         const other = left.by === where ? right : left;
         const own = other === right ? left : right;
-        const span = entry.said.find(({ place }) => place?.text === own.place)?.span ?? entry.name;
+        const span = entry.statements.find(({ place }) => place?.text === own.place)?.span ?? entry.name;
         return {
           span,
           message: `Mixture ${left.place} is at ${settingText(left)}, ${right.place} at ${settingText(right)}. They usually end up within about ${formatValue(exact(SIDES_APART), unitById('turn'))} of each other: look for another cause on one side (common practice, no source).`,

@@ -18,7 +18,7 @@ export const boostWithoutRetard = rule({
     const { initial, mechanical } = timingOf(before);
     const reported =
       ofName(before.readings, 'boost', 1).length > 0 ||
-      [...before.past.keys()].some((key) => key.startsWith('boost|'));
+      [...before.recentReadings.keys()].some((key) => key.startsWith('boost|'));
     if (!initial || !mechanical || reported) return NO_PROBLEMS;
     return [
       {

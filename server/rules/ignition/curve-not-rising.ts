@@ -16,7 +16,7 @@ export const curveNotRising = rule({
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm, 22 deg @ 320 rpm\n',
   on: ['setting'],
   about: ({ against }) => against !== undefined,
-  check({ quantity, said }) {
+  check({ quantity, statements: said }) {
     const { against } = quantity;
     if (!against) return [];
     const unit = unitById(against.unit);

@@ -21,7 +21,7 @@ export const dwellTooLong = rule({
   about: ({ name }) => name === 'dwell',
   check(entry, { before }) {
     const engine = cylindersOf(before);
-    return entry.said.flatMap(ownAmounts).flatMap((amount) => {
+    return entry.statements.flatMap(ownAmounts).flatMap((amount) => {
       const most = engine && dwellAvailable(engine.count);
       const problem = amount.unit?.dimension === 'percent' ? overAll(amount) : overMost(amount, most);
       const related = engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [];

@@ -1,7 +1,7 @@
 import type { QuantityEntry } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
-import type { Stated } from '../../model/state/state.ts';
+import type { Declared } from '../../model/state/state.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { cylindersOf } from '../lib/engine.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
@@ -26,7 +26,7 @@ export const firingOrder = rule({
   },
 });
 
-function orderProblems({ said }: QuantityEntry, { before }: Context): Problem[] {
+function orderProblems({ statements: said }: QuantityEntry, { before }: Context): Problem[] {
   const values = said.flatMap((each) => each.values);
   const first = values[0];
   const last = values.at(-1);
@@ -43,8 +43,8 @@ function orderProblems({ said }: QuantityEntry, { before }: Context): Problem[] 
 
 /** Problems of a `cylinders` line: it may be written, or changed, below the firing order. */
 function countProblems({ line }: QuantityEntry, { before, after }: Context): Problem[] {
-  const order: Stated | undefined = before.facts.get(keyOf('firing order', undefined));
-  const numbers = order?.said.values[0] && numbersOf(order.said.values[0]);
+  const order: Declared | undefined = before.facts.get(keyOf('firing order', undefined));
+  const numbers = order?.statement.values[0] && numbersOf(order.statement.values[0]);
   const engine = cylindersOf(after);
   if (!order || !numbers || !engine || !faultOf(numbers, engine.count)) return [];
   return [

@@ -1,5 +1,5 @@
 import { ofName } from '../../model/state/immutable.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
@@ -30,9 +30,9 @@ export const keptWithoutTiming = rule({
 });
 
 /** Whether the timing was set on an earlier day, so that it may have moved. */
-const timingBefore = ({ settings, session }: Carried): boolean => {
+const timingBefore = ({ settings, session }: State): boolean => {
   const initial = settings.get('initial|');
   return initial !== undefined && initial.by.date !== session?.date;
 };
 
-const timingNow = ({ readings }: Carried): boolean => ofName(readings, [...TIMINGS], 1).length > 0;
+const timingNow = ({ readings }: State): boolean => ofName(readings, [...TIMINGS], 1).length > 0;

@@ -5,9 +5,9 @@ import {
   totalAtSpeed,
   totalNamed,
 } from '../../analysis/ignition/timing-totals.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
 import { type Interval, middle, subtract } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
@@ -29,11 +29,11 @@ export const measuredDiffers = rule({
   on: ['reading'],
   about: ({ name }) => name === 'total' || name === 'timing',
   check(entry, context) {
-    return problemsIn(entry.said, (said) => problemsOf(entry, said, context));
+    return problemsIn(entry.statements, (said) => problemsOf(entry, said, context));
   },
 });
 
-function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): Problem[] {
+function problemsOf({ quantity }: QuantityEntry, said: Statement, context: Context): Problem[] {
   const measured = valueIn(said, 'deg', quantity);
   const speed = speedOf(said);
   if (!measured || !speed) return [];
@@ -55,10 +55,10 @@ function problemsOf({ quantity }: QuantityEntry, said: Said, context: Context): 
 function vacuumProblems(
   measured: Interval,
   computed: Derived | Lacking,
-  said: Said,
+  said: Statement,
   context: Context,
 ): Problem[] {
-  if (!('value' in computed) || said.heard.includes('static')) return [];
+  if (!('value' in computed) || said.qualifiers.includes('static')) return [];
   const most = mostVacuum(context.before);
   const range = { low: computed.value.low, high: computed.value.high + most, about: computed.value.about };
   if (apart(measured, range) <= MEASURED_WITHIN + 1e-9) return [];
@@ -75,15 +75,15 @@ function vacuumProblems(
 }
 
 /** The most the canister can add, in degrees; infinite where no canister is written. */
-function mostVacuum(before: Carried): number {
+function mostVacuum(before: State): number {
   const [cruise, total] = [totalNamed(before, 'cruise total'), totalNamed(before, 'total')];
   return cruise && total ? cruise.value.high - total.value.low : Number.POSITIVE_INFINITY;
 }
 
 /** Whether a timing was read with the vacuum off. `total` is, unless written otherwise; any other timing only where it is written. */
-export function isWithoutVacuum(name: string, said: Said, before: Carried): boolean {
-  const plugged = said.heard.includes('plugged') || timingOf(before).source?.value === 'plugged';
-  return name === 'total' ? !said.heard.includes('connected') : plugged;
+export function isWithoutVacuum(name: string, said: Statement, before: State): boolean {
+  const plugged = said.qualifiers.includes('plugged') || timingOf(before).source?.value === 'plugged';
+  return name === 'total' ? !said.qualifiers.includes('connected') : plugged;
 }
 
 /** The smallest possible difference between the two intervals. */

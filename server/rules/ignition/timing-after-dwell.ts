@@ -1,6 +1,6 @@
 import type { Origin } from '../../model/entry/entry.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
@@ -30,10 +30,10 @@ export const timingAfterDwell = rule({
 });
 
 /** Whether gap and dwell are set one right after the other: one adjustment, which moves the timing once. */
-const isOneAct = ({ untried }: Carried, name: string): boolean =>
+const isOneAct = ({ notYetUsed: untried }: State, name: string): boolean =>
   [...untried.keys()].at(-1) === (name === 'dwell' ? 'points gap|' : 'dwell|');
 
-function timingInSession({ settings, readings, session }: Carried): Origin | undefined {
+function timingInSession({ settings, readings, session }: State): Origin | undefined {
   const initial = settings.get('initial|')?.by;
   if (session && initial && initial.date === session.date) return initial;
   return ofName(readings, [...TIMINGS])[0]?.by;

@@ -4,7 +4,7 @@ import { type Derived, TOTAL_NAMES, totalNamed } from '../../analysis/ignition/t
 import type { Entry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { recently } from '../../model/snapshot/memo.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { equal } from '../../trade/measure/interval.ts';
 import { statedFor } from './limits.ts';
 
@@ -26,7 +26,7 @@ export function changedTotals(
 }
 
 /** Names of the totals that have a limit or target. */
-export const namesIn = (stated: Carried['limits']): readonly string[] =>
+export const namesIn = (stated: State['limits']): readonly string[] =>
   stated.size === 0 ? NO_NAMES : TOTAL_NAMES.filter((name) => statedFor(stated, name, undefined));
 
 /** The other lines a total is worked out from, for `related`. */
@@ -41,10 +41,10 @@ const AT_IDLE: ReadonlySet<string> = new Set(['timing at idle']);
 const NO_NAMES: readonly string[] = [];
 
 /** Cache of totals by state: three rules judge the same two states in turn, and most lines change neither settings nor totals. */
-const totalsIn = recently(2, (_: Carried | Carried['settings']) => new Map<string, Derived | undefined>());
+const totalsIn = recently(2, (_: State | State['settings']) => new Map<string, Derived | undefined>());
 
-function totalIn(carried: Carried, name: string): Derived | undefined {
-  const totals = totalsIn(AT_IDLE.has(name) ? carried : carried.settings);
-  if (!totals.has(name)) totals.set(name, totalNamed(carried, name));
+function totalIn(state: State, name: string): Derived | undefined {
+  const totals = totalsIn(AT_IDLE.has(name) ? state : state.settings);
+  if (!totals.has(name)) totals.set(name, totalNamed(state, name));
   return totals.get(name);
 }

@@ -3,8 +3,8 @@ import type { QuantityEntry } from '../../model/entry/entry.ts';
 
 /** Columns of one cylinder on a line: its value in a list, or the part for its place; else everything after the word. */
 export function cylinderSpan(entry: QuantityEntry, cylinder: number): Span {
-  const own = entry.said.find(({ place }) => place?.cylinder === cylinder);
+  const own = entry.statements.find(({ place }) => place?.cylinder === cylinder);
   if (own) return own.span;
-  const list = entry.said.find(({ values }) => values.length > 1);
-  return list?.values[cylinder - 1]?.span ?? entry.said[0]?.span ?? entry.name;
+  const list = entry.statements.find(({ values }) => values.length > 1);
+  return list?.values[cylinder - 1]?.span ?? entry.statements[0]?.span ?? entry.name;
 }

@@ -2,8 +2,8 @@
 
 import { FIRST_WORDS } from '../../../grammar/index.ts';
 import { lastKeys } from '../../model/state/immutable.ts';
-import type { Carried } from '../../model/state/state.ts';
-import { plausibleSlips, slips } from '../../trade/text/spelling-distance.ts';
+import type { State } from '../../model/state/state.ts';
+import { editDistance, maxEdits } from '../../trade/text/spelling-distance.ts';
 import { nearestWords } from '../../trade/vocabulary/vocabulary.ts';
 
 export interface Guess {
@@ -14,10 +14,10 @@ export interface Guess {
 }
 
 /** Guesses among the words of the trade, of the notation and of the notebook. */
-export function guessWord(word: string, carried: Carried): Guess {
+export function guessWord(word: string, state: State): Guess {
   return guessAmong(
     word,
-    nearestWords(word, 3, [...Object.keys(FIRST_WORDS), ...lastKeys(carried.words, MOST_GUESSED)]),
+    nearestWords(word, 3, [...Object.keys(FIRST_WORDS), ...lastKeys(state.words, MOST_GUESSED)]),
   );
 }
 
@@ -28,7 +28,7 @@ const MOST_GUESSED = 200;
 export function guessAmong(word: string, known: Iterable<string>): Guess {
   const key = spelled(word);
   const near = [...new Set(known)]
-    .map((text) => ({ text, distance: slips(key, spelled(text), plausibleSlips(key.length)) }))
+    .map((text) => ({ text, distance: editDistance(key, spelled(text), maxEdits(key.length)) }))
     .filter(({ distance }) => distance !== Number.POSITIVE_INFINITY)
     .sort((a, b) => a.distance - b.distance);
   const [first, second] = near;

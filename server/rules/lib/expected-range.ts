@@ -1,6 +1,6 @@
 /** Values outside the usual band of their quantity, and the mistake that would explain each. */
 
-import type { Origin, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { keyOf } from '../../model/state/state.ts';
@@ -29,7 +29,7 @@ export type Slip =
 export const isBanded = ({ band, parts }: Quantity): boolean => band !== undefined || parts !== undefined;
 
 /** The values of a line that are wholly outside their bands. */
-export function outsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
+export function valuesOutsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
   if (latest?.where !== context.where) latest = { where: context.where, found: judgeAll(entry, context) };
   return latest.found;
 }
@@ -41,7 +41,7 @@ let latest: { readonly where: Origin; readonly found: readonly Outside[] } | und
 function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
   const { quantity } = entry;
   const found: Outside[] = [];
-  for (const said of entry.said) {
+  for (const said of entry.statements) {
     if (isColdOne(quantity, said)) continue;
     for (const amount of signedAmounts(said, entry.kind)) {
       const outside = judge(entry, said, amount, context);
@@ -52,10 +52,15 @@ function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
 }
 
 /** Whether a temperature was taken on a cold engine, which is as cold as the day. */
-const isColdOne = (quantity: Quantity, said: Said): boolean =>
-  quantity.dimension === 'temperature' && said.heard.includes('cold');
+const isColdOne = (quantity: Quantity, said: Statement): boolean =>
+  quantity.dimension === 'temperature' && said.qualifiers.includes('cold');
 
-function judge(entry: QuantityEntry, said: Said, amount: Amount, { after }: Context): Outside | undefined {
+function judge(
+  entry: QuantityEntry,
+  said: Statement,
+  amount: Amount,
+  { after }: Context,
+): Outside | undefined {
   const { quantity } = entry;
   const whole = amount.relative ? sumOf(after.settings.get(keyOf(quantity.name, said.place?.text))) : amount;
   const unit = whole?.unit ?? unitById(quantity.unit ?? 'number');

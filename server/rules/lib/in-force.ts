@@ -1,17 +1,17 @@
 /** Settings and totals in force where a limit or target is written. Readings are left out: each is one moment and over. */
 
 import { totalAtSpeed, totalNamed } from '../../analysis/ignition/timing-totals.ts';
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Finding } from '../../model/snapshot/finding.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import { type Carried, type InForce, keyOf, type Stated } from '../../model/state/state.ts';
+import { type Declared, keyOf, type SettingInForce, type State } from '../../model/state/state.ts';
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { isAmount, speedOf } from './statement-values.ts';
 
-export interface Standing {
+interface ValueInForce {
   /** Name of the setting or total, with its place. */
   readonly name: string;
   readonly value: Interval;
@@ -22,22 +22,22 @@ export interface Standing {
 }
 
 /** The settings and totals in force that a limit or target applies to. One with conditions applies to totals alone. */
-export function standingFor(
-  { quantity, said }: Pick<Stated, 'quantity' | 'said'>,
-  carried: Carried,
-): readonly Standing[] {
-  const total = totalFor(quantity, said, carried);
+export function valuesInForceFor(
+  { quantity, statement: said }: Pick<Declared, 'quantity' | 'statement'>,
+  state: State,
+): readonly ValueInForce[] {
+  const total = totalFor(quantity, said, state);
   if (total) return [total];
-  if (said.heard.length > 0 || said.conditions.length > 0) return NOTHING;
-  return settingsMeant(quantity, said, carried).flatMap(standing);
+  if (said.qualifiers.length > 0 || said.conditions.length > 0) return NOTHING;
+  return settingsMeant(quantity, said, state).flatMap(standing);
 }
 
-const NOTHING: readonly Standing[] = [];
+const NOTHING: readonly ValueInForce[] = [];
 
-function totalFor({ name }: Quantity, said: Said, carried: Carried): Standing | undefined {
+function totalFor({ name }: Quantity, said: Statement, state: State): ValueInForce | undefined {
   const speed = speedOf(said);
-  const atSpeed = name === 'total' && speed ? totalAtSpeed(carried, middle(speed)) : undefined;
-  const total = speed ? atSpeed : totalNamed(carried, name);
+  const atSpeed = name === 'total' && speed ? totalAtSpeed(state, middle(speed)) : undefined;
+  const total = speed ? atSpeed : totalNamed(state, name);
   if (!total || !('value' in total)) return undefined;
   const related = total.inputs.flatMap(({ name, value, by }) =>
     by ? [{ origin: by, message: `${name}: ${value}` }] : [],
@@ -46,13 +46,17 @@ function totalFor({ name }: Quantity, said: Said, carried: Carried): Standing | 
 }
 
 /** The setting of the place, else of the whole engine; without a place, the settings of all places. */
-function settingsMeant({ name }: Quantity, { place }: Said, { settings }: Carried): readonly InForce[] {
+function settingsMeant(
+  { name }: Quantity,
+  { place }: Statement,
+  { settings }: State,
+): readonly SettingInForce[] {
   if (!place) return ofName(settings, name);
   const found = settings.get(keyOf(name, place.text)) ?? settings.get(keyOf(name, undefined));
   return found ? [found] : [];
 }
 
-function standing(setting: InForce): readonly Standing[] {
+function standing(setting: SettingInForce): readonly ValueInForce[] {
   const { quantity, place, values, points, by, base } = setting;
   if (!base) return NOTHING;
   const name = [quantity.name, place].filter(Boolean).join(' ');

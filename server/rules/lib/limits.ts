@@ -1,7 +1,7 @@
 /** Limits and targets: which one applies to a value, and whether the value is past it. */
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
-import type { Origin, Said } from '../../model/entry/entry.ts';
-import type { Carried, Stated } from '../../model/state/state.ts';
+import type { Origin, Statement } from '../../model/entry/entry.ts';
+import type { Declared, State } from '../../model/state/state.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { atMost, type Interval, isExact } from '../../trade/measure/interval.ts';
@@ -10,32 +10,32 @@ import { conditionIn } from './statement-values.ts';
 
 /** The limit or target for the quantity at this place, else for the whole engine. */
 export function statedFor(
-  map: Carried['limits'],
+  map: State['limits'],
   name: string,
   place: string | undefined,
-): Stated | undefined {
+): Declared | undefined {
   if (map.size === 0) return undefined;
   return map.get(keyOf(name, place)) ?? map.get(keyOf(name, undefined));
 }
 
 /** The value of a limit or target in a unit; undefined where it is not a number or of another dimension. */
-export function statedIn({ said, quantity }: Stated, unit: Unit): Interval | undefined {
+export function statedIn({ statement: said, quantity }: Declared, unit: Unit): Interval | undefined {
   return amountIn(firstAmount(said.values), unit.id, quantity.unit ?? unit.id);
 }
 
 /** A limit in a unit; a single number is a maximum. */
-export function limitIn(limit: Stated, unit: Unit): Interval | undefined {
+export function limitIn(limit: Declared, unit: Unit): Interval | undefined {
   const stated = statedIn(limit, unit);
   return stated && isExact(stated) ? atMost(stated.low) : stated;
 }
 
 /** Whether a value was taken under the conditions of the limit or target: its words are there, and speed and depression agree. */
-export function isComparable(stated: Said, taken: Said): boolean {
+export function isComparable(stated: Statement, taken: Statement): boolean {
   const sameAt = ['rpm', 'inHg'].every((unit) => {
     const [wanted, at] = [conditionIn(stated, unit), conditionIn(taken, unit)];
     return !wanted || (at !== undefined && at.low <= wanted.high && at.high >= wanted.low);
   });
-  return sameAt && stated.heard.every((word) => taken.heard.includes(word));
+  return sameAt && stated.qualifiers.every((word) => taken.qualifiers.includes(word));
 }
 
 /** Which side of a limit a value is on: all of it, or its known end; undefined within the limit. */

@@ -10,12 +10,12 @@ import { amountsOf } from './statement-values.ts';
 
 /** Problems of a meter reading that is surely less than the last one. */
 export function backwards(
-  { quantity, said }: QuantityEntry,
+  { quantity, statements: said }: QuantityEntry,
   { before }: Context,
   unit: string,
 ): readonly Problem[] {
-  const last = before.lastly.get(quantity.name);
-  const [then] = last ? amountsOf(last.said.values) : [];
+  const last = before.latest.get(quantity.name);
+  const [then] = last ? amountsOf(last.statement.values) : [];
   const [value] = said[0] ? amountsOf(said[0].values) : [];
   const [was, is] = [then, value].map((each) => amountIn(each, unit, quantity.unit ?? unit));
   if (!last || !then || !value || !was || !is || !surelyBelow(is, was)) return [];

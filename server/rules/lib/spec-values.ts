@@ -1,7 +1,7 @@
 /** Values compared with their specification. */
 import { amountIn } from '../../model/entry/amount.ts';
 import { valueText } from '../../model/entry/as-written.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { specFor } from '../../model/state/spec-for.ts';
@@ -20,7 +20,7 @@ interface Beside {
 
 /** Problems of the values that are surely not as specified; `say` words each finding. */
 export function outsideSpecs(
-  { quantity, said }: QuantityEntry,
+  { quantity, statements: said }: QuantityEntry,
   { before: { specs } }: Context,
   say: (value: string, past: Beside['past'], spec: Spec) => string,
 ): readonly Problem[] {
@@ -36,7 +36,7 @@ export function outsideSpecs(
 }
 
 /** Values surely above or below the specification; none where the dimensions differ. Relative changes are skipped. */
-function besideSpec(spec: Spec, said: Said, quantity: Quantity): readonly Beside[] {
+function besideSpec(spec: Spec, said: Statement, quantity: Quantity): readonly Beside[] {
   const unit = spec.quantity.unit;
   const [only] = spec.values;
   const wanted = unit && spec.values.length === 1 ? amountIn(only, unit, unit) : undefined;

@@ -1,7 +1,7 @@
 /** Values, words and conditions of a line, as several rules need them. */
 import type { Line } from '../../../grammar/index.ts';
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
-import type { Entry, QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { Entry, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Amount, Value, Word } from '../../model/entry/value.ts';
 import { type Interval, scale } from '../../trade/measure/interval.ts';
 import type { Dimension } from '../../trade/measure/units.ts';
@@ -17,13 +17,13 @@ export const amountsOf = (values: readonly Value[]): readonly Amount[] =>
   values.every(isRead) ? values : values.filter(isRead);
 
 /** Every amount of a place in the quantity's unit: its values and those of its points. */
-export const ownAmounts = ({ values, points }: Said): readonly Amount[] =>
+export const ownAmounts = ({ values, points }: Statement): readonly Amount[] =>
   points.length === 0
     ? amountsOf(values)
     : [...amountsOf(values), ...amountsOf(points.map((point) => point.value))];
 
 /** As `ownAmounts`, but with + or - taken as part of the number, except in the values of a setting, where it is a change. */
-export function signedAmounts({ values, points }: Said, kind: Entry['kind']): readonly Amount[] {
+export function signedAmounts({ values, points }: Statement, kind: Entry['kind']): readonly Amount[] {
   const own = kind === 'setting' ? amountsOf(values) : amountsOf(values).map(signed);
   return points.length === 0 ? own : [...own, ...amountsOf(points.map((point) => point.value)).map(signed)];
 }
@@ -38,10 +38,10 @@ const signed = (amount: Amount): Amount =>
     : amount;
 
 /** Engine speed a value was taken at, in rpm. */
-export const speedOf = (said: Said): Interval | undefined => conditionIn(said, 'rpm');
+export const speedOf = (said: Statement): Interval | undefined => conditionIn(said, 'rpm');
 
 /** The first condition that is an amount of the unit's dimension, in that unit. */
-export function conditionIn(said: Said, unit: string): Interval | undefined {
+export function conditionIn(said: Statement, unit: string): Interval | undefined {
   for (const { value } of said.conditions) {
     const amount = value && amountIn(value, unit);
     if (amount) return amount;
@@ -50,7 +50,7 @@ export function conditionIn(said: Said, unit: string): Interval | undefined {
 }
 
 /** The one value of a place in a unit; a bare number is taken to be in the quantity's own. */
-export const valueIn = (said: Said, unit: string, quantity: Quantity): Interval | undefined =>
+export const valueIn = (said: Statement, unit: string, quantity: Quantity): Interval | undefined =>
   amountIn(firstAmount(said.values), unit, quantity.unit ?? unit);
 
 /** All dimensions a quantity may be given in; none where it is not a number. */
@@ -69,14 +69,19 @@ function wordForUnit(line: Line, amount: Amount, words: readonly Word[]): Word |
 }
 
 /** The word in place of a unit, unless it is otherwise known beside this quantity. */
-export const strangeUnit = (line: Line, amount: Amount, said: Said, quantity: Quantity): Word | undefined => {
+export const strangeUnit = (
+  line: Line,
+  amount: Amount,
+  said: Statement,
+  quantity: Quantity,
+): Word | undefined => {
   const word = wordForUnit(line, amount, said.words);
   return word && !knownBeside(quantity, word.text) ? word : undefined;
 };
 
 /** Values of a quantity line or a specification, place by place; a specification has no place. */
-export function saidIn(entry: QuantityEntry | (Entry & { readonly kind: 'spec' })): readonly Said[] {
-  if (entry.kind !== 'spec') return entry.said;
+export function saidIn(entry: QuantityEntry | (Entry & { readonly kind: 'spec' })): readonly Statement[] {
+  if (entry.kind !== 'spec') return entry.statements;
   const { nameSpan: span, values } = entry;
-  return [{ place: undefined, values, points: [], words: [], conditions: [], heard: [], span }];
+  return [{ place: undefined, values, points: [], words: [], conditions: [], qualifiers: [], span }];
 }

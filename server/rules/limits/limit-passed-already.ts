@@ -1,9 +1,9 @@
 import type { Span } from '../../../grammar/index.ts';
 import type { FileEntry, QuantityEntry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
-import { keyOf, type Stated } from '../../model/state/state.ts';
+import { type Declared, keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
-import { standingFor } from '../lib/in-force.ts';
+import { valuesInForceFor } from '../lib/in-force.ts';
 import { boundText, limitIn, pastLimit } from '../lib/limits.ts';
 import { type Problem, problemsIn, rule } from '../rule.ts';
 
@@ -21,7 +21,7 @@ export const limitPassedAlready = rule({
 });
 
 interface Written {
-  readonly limit: Stated;
+  readonly limit: Declared;
   readonly span: Span;
 }
 
@@ -32,7 +32,7 @@ function statedBy(entry: QuantityEntry | FileEntry, { before, after }: Context):
     const brought = [...after.limits].filter(([key, limit]) => before.limits.get(key) !== limit);
     return brought.map(([, limit]) => ({ limit, span: entry.pathSpan }));
   }
-  return entry.said.flatMap(({ place, span }) => {
+  return entry.statements.flatMap(({ place, span }) => {
     const limit = after.limits.get(keyOf(entry.quantity.name, place?.text));
     return limit ? [{ limit, span }] : [];
   });
@@ -40,8 +40,8 @@ function statedBy(entry: QuantityEntry | FileEntry, { before, after }: Context):
 
 const NOTHING: readonly Written[] = [];
 
-function problemsOf(limit: Stated, span: Span, { before }: Context): readonly Problem[] {
-  const passed = standingFor(limit, before).flatMap((standing) => {
+function problemsOf(limit: Declared, span: Span, { before }: Context): readonly Problem[] {
+  const passed = valuesInForceFor(limit, before).flatMap((standing) => {
     const allowed = limitIn(limit, standing.unit);
     const past = allowed && pastLimit(standing.value, allowed);
     return past ? [{ ...standing, past, allowed }] : [];

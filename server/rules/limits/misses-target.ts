@@ -1,6 +1,6 @@
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
-import type { Stated } from '../../model/state/state.ts';
+import type { Declared } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove, surelyBelow } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
@@ -22,13 +22,13 @@ export const missesTarget = rule({
   check(entry, context) {
     if (context.before.targets.size === 0) return NO_PROBLEMS;
     if (entry.kind === 'setting') return totalProblems(entry, context);
-    return problemsIn(entry.said, (said) => readingProblems(entry, said, context));
+    return problemsIn(entry.statements, (said) => readingProblems(entry, said, context));
   },
 });
 
-function readingProblems({ quantity, kind }: QuantityEntry, said: Said, { before }: Context): Problem[] {
+function readingProblems({ quantity, kind }: QuantityEntry, said: Statement, { before }: Context): Problem[] {
   const target = statedFor(before.targets, quantity.name, said.place?.text);
-  if (!target || !isComparable(target.said, said)) return [];
+  if (!target || !isComparable(target.statement, said)) return [];
   return signedAmounts(said, kind)
     .flatMap(({ interval, unit: written, span }) => {
       const unit = written ?? unitById(quantity.unit ?? 'number');
@@ -63,7 +63,7 @@ const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
     ];
   });
 
-const relatedTo = (target: Stated) => ({
+const relatedTo = (target: Declared) => ({
   origin: target.by,
   message: `Target for ${target.quantity.name}`,
 });

@@ -1,7 +1,7 @@
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
-import { keyOf, type Stated } from '../../model/state/state.ts';
+import { type Declared, keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { boundText, isComparable, limitIn, pastLimit, setOn, statedFor } from '../lib/limits.ts';
@@ -19,13 +19,17 @@ export const overLimit = rule({
   on: ['setting', 'reading'],
   check(entry, context) {
     if (context.before.limits.size === 0) return NO_PROBLEMS;
-    return problemsIn(entry.said, (said) => problemsOf(entry, said, context));
+    return problemsIn(entry.statements, (said) => problemsOf(entry, said, context));
   },
 });
 
-function problemsOf({ quantity, kind }: QuantityEntry, said: Said, { before, after }: Context): Problem[] {
+function problemsOf(
+  { quantity, kind }: QuantityEntry,
+  said: Statement,
+  { before, after }: Context,
+): Problem[] {
   const limit = statedFor(before.limits, quantity.name, said.place?.text);
-  if (!limit || !isComparable(limit.said, said)) return [];
+  if (!limit || !isComparable(limit.statement, said)) return [];
   const inForce = after.settings.get(keyOf(quantity.name, said.place?.text));
   return signedAmounts(said, kind)
     .flatMap((amount) => {
@@ -35,7 +39,7 @@ function problemsOf({ quantity, kind }: QuantityEntry, said: Said, { before, aft
     .slice(0, 1);
 }
 
-function problemOf(limit: Stated, amount: Amount, whole: Amount): Problem[] {
+function problemOf(limit: Declared, amount: Amount, whole: Amount): Problem[] {
   const { name, unit: usual } = limit.quantity;
   const unit = whole.unit ?? unitById(usual ?? 'number');
   const allowed = limitIn(limit, unit);

@@ -1,7 +1,7 @@
 import { keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove, surelyBelow } from '../../trade/measure/interval.ts';
-import { standingFor } from '../lib/in-force.ts';
+import { valuesInForceFor } from '../lib/in-force.ts';
 import { statedIn } from '../lib/limits.ts';
 import { rule } from '../rule.ts';
 
@@ -15,14 +15,16 @@ export const targetNotMetYet = rule({
   bad: 'session 2026-05-02\n  mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm\ntargets\n  all in 2600..3000 rpm\n',
   on: ['target'],
   check: (entry, { before, after }) =>
-    entry.said.flatMap((said) => {
+    entry.statements.flatMap((said) => {
       const target = after.targets.get(keyOf(entry.quantity.name, said.place?.text));
-      const missed = standingFor({ quantity: entry.quantity, said }, before).flatMap((standing) => {
-        const wanted = target && statedIn(target, standing.unit);
-        if (!wanted) return [];
-        if (surelyAbove(standing.value, wanted)) return [{ ...standing, side: 'above' }];
-        return surelyBelow(standing.value, wanted) ? [{ ...standing, side: 'below' }] : [];
-      });
+      const missed = valuesInForceFor({ quantity: entry.quantity, statement: said }, before).flatMap(
+        (standing) => {
+          const wanted = target && statedIn(target, standing.unit);
+          if (!wanted) return [];
+          if (surelyAbove(standing.value, wanted)) return [{ ...standing, side: 'above' }];
+          return surelyBelow(standing.value, wanted) ? [{ ...standing, side: 'below' }] : [];
+        },
+      );
       return missed.slice(0, 1).map(({ name, value, unit, side, working, related }) => ({
         span: said.span,
         message: `${name} is now ${formatValue(value, unit)}, ${side} this target${working}.`,

@@ -16,7 +16,7 @@ export const nothingSaid = rule({
     const lack = lackIn(entry);
     if (lack === undefined) return [];
     const span = lineSpan(entry.line);
-    const last = entry.kind === 'revert' ? before.kept?.date : undefined;
+    const last = entry.kind === 'revert' ? before.keptSession?.date : undefined;
     if (last === undefined) return [{ span, message: lack }];
     const message = `${lack} The last session marked to keep is ${last}.`;
     return [{ span, message, fixes: [replaceWith(span, `revert to ${last}`)] }];

@@ -1,7 +1,7 @@
-import { coolerOrder } from '../../trade/sums/ports.ts';
+import { coolerPositions } from '../../trade/sums/ports.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
-export const coolerOrderRule = rule({
+export const coolerOrder = rule({
   code: 'cooler-order',
   severity: 'warning',
   title: 'A small cooler ahead of the large one, or on its own',
@@ -13,7 +13,7 @@ export const coolerOrderRule = rule({
   check({ name, path }) {
     if (path.length === 0) return NO_PROBLEMS;
     const texts = path.map(({ text }) => text);
-    const order = coolerOrder(texts);
+    const order = coolerPositions(texts);
     const [first, last] = [path[0], path.at(-1)];
     if (!order || !first || !last) return NO_PROBLEMS;
     const span = { from: first.span.from, to: last.span.to };

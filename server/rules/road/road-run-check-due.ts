@@ -1,6 +1,6 @@
 import { ofName } from '../../model/state/immutable.ts';
 import { ON_THE_MOVE } from '../../model/state/road-checks-due.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { ROAD_CHECKS } from '../../trade/practice/road-checks.ts';
 import { ofDay } from '../lib/limits.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
@@ -24,7 +24,10 @@ export const roadRunCheckDue = rule({
 });
 
 /** Checks due at the first run of a session; at later runs only those due since the run before. */
-const dueProblems = ({ due, dueSinceRun, checks, readings }: Carried, span: Problem['span']): Problem[] => {
+const dueProblems = (
+  { checksDue: due, checksDueSinceRun: dueSinceRun, checks, readings }: State,
+  span: Problem['span'],
+): Problem[] => {
   const hadRun = ofName(readings, ON_THE_MOVE, 1).length > 0;
   return [...due]
     .filter(([name]) => checks.get(name)?.ok !== false && (!hadRun || dueSinceRun.has(name)))
@@ -35,7 +38,7 @@ const dueProblems = ({ due, dueSinceRun, checks, readings }: Carried, span: Prob
     }));
 };
 
-const badProblems = ({ checks }: Carried, span: Problem['span']): Problem[] =>
+const badProblems = ({ checks }: State, span: Problem['span']): Problem[] =>
   [...checks]
     .filter(([, { ok }]) => !ok)
     .map(([name, { by }]) => ({

@@ -7,7 +7,7 @@ import {
   speedIn,
   speedRead,
 } from '../../analysis/road/gearing.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import type { Interval } from '../../trade/measure/interval.ts';
 import { convertInterval, type Unit, unitById } from '../../trade/measure/units.ts';
@@ -25,7 +25,7 @@ export const speedNotPossible = rule({
   bad: 'vehicle\n  tyre diameter 25 in\n  final drive 3.9\n  gear ratios 3.5 2 1.3 1\nsession 2026-05-02\n  speed 80 mph @ 3000 rpm in fourth\n',
   on: ['reading'],
   about: ({ name }) => name === 'speed',
-  check({ said }, { before }) {
+  check({ statements: said }, { before }) {
     const gearing = gearingOf(before);
     if (!gearing) return NO_PROBLEMS;
     return problemsIn(said, (each) => {
@@ -42,7 +42,7 @@ function messageFor(
   gearing: Gearing,
   read: SpeedRead,
   rpm: Interval,
-  carried: Carried,
+  state: State,
   unit: Unit,
 ): string | undefined {
   const fastest = gearing.gears.reduce((a, b) => (b.overall.low < a.overall.low ? b : a));
@@ -53,13 +53,13 @@ function messageFor(
   const where = gear.name === 'direct' ? 'direct drive' : gear.name;
   if (slip.high < PLAUSIBLE_SLIP.low)
     return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}, so a faster reading is not possible in ${read.gear ? 'that' : 'any'} gear (common practice, no source).`;
-  if (read.gear && slip.low > PLAUSIBLE_SLIP.high && !slipsMuch(carried))
+  if (read.gear && slip.low > PLAUSIBLE_SLIP.high && !slipsMuch(state))
     return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}. This is much slower: another gear, or something is slipping (common practice, no source).`;
   return undefined;
 }
 
 /** Whether the gearbox has a torque converter, which may slip more than a tyre. */
-const slipsMuch = ({ facts }: Carried): boolean => /auto/i.test(facts.get('transmission|')?.text ?? '');
+const slipsMuch = ({ facts }: State): boolean => /auto/i.test(facts.get('transmission|')?.text ?? '');
 
 const rounded = (iv: Interval): Interval => ({
   ...iv,

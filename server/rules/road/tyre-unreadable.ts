@@ -12,7 +12,7 @@ export const tyreUnreadable = rule({
   bad: 'vehicle\n  tyre "big blocks"\n',
   on: ['fact'],
   about: ({ name }) => name === 'tyre',
-  check({ text, said }, { before: { facts } }) {
+  check({ text, statements: said }, { before: { facts } }) {
     if (!text || parseTyreSize(text) || facts.has('tyre diameter|')) return NO_PROBLEMS;
     return [
       {

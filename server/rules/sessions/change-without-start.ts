@@ -11,7 +11,7 @@ export const changeWithoutStart = rule({
   good: 'session 2026-05-02\n  mixture 1 1/2 turns\n  mixture in 1/4 turn\n',
   bad: 'session 2026-05-02\n  mixture in 1/4 turn\n',
   on: ['setting'],
-  check: ({ quantity, said }, { before, after }) =>
+  check: ({ quantity, statements: said }, { before, after }) =>
     problemsIn(said, ({ place, values }) => {
       const change = values.find((value) => isAmount(value) && value.relative && value.interval);
       const key = keyOf(quantity.name, place?.text);

@@ -13,7 +13,7 @@ export const changedTogether = rule({
   on: ['reading'],
   about: isResponse,
   check(entry, { before }) {
-    const { turned } = before;
+    const { changesSinceReading: turned } = before;
     if (new Set(turned.map(({ name }) => actOf(name))).size < 2) return NO_PROBLEMS;
     const names = turned.map(({ name }) => name);
     return [

@@ -1,4 +1,4 @@
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';
 
 export const dateBackwards = rule({
@@ -27,7 +27,7 @@ export const dateBackwards = rule({
 function sameDay(
   span: Problem['span'],
   clock: string | undefined,
-  { clock: before, by }: NonNullable<Carried['lastDate']>,
+  { clock: before, by }: NonNullable<State['lastDate']>,
 ): readonly Problem[] {
   if (!clock || !before || minutes(clock) > minutes(before)) return NO_PROBLEMS;
   const message = `${clock} is not after ${before}, the time of a session above on the same day. Is the date right?`;

@@ -22,12 +22,12 @@ export const overridden = rule({
   isAboutRelated: true,
   on: ['setting'],
   about: ({ name }) => !MEASURED.has(name),
-  check({ quantity, said, name }, { before, after, where }) {
+  check({ quantity, statements: said, name }, { before, after, where }) {
     return problemsIn(said, ({ place }): readonly Problem[] => {
       const key = keyOf(quantity.name, place?.text);
-      const first = before.untried.get(key);
+      const first = before.notYetUsed.get(key);
       // A relative change builds on the first value, which is used then.
-      if (!first || after.untried.get(key)?.ref !== where.ref) return [];
+      if (!first || after.notYetUsed.get(key)?.ref !== where.ref) return [];
       const what = [quantity.name, place?.text].filter(Boolean).join(' ');
       const message = `${what} is set twice with nothing in between; the first value was never used.`;
       return [

@@ -1,9 +1,9 @@
 import type { Span } from '../../../grammar/index.ts';
 import { firstAmount } from '../../model/entry/amount.ts';
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { readingKey } from '../../model/state/reading-key.ts';
 import { numbersIn } from '../../model/state/reading-window.ts';
-import type { Carried, Window } from '../../model/state/state.ts';
+import type { ReadingWindow, State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, type Interval } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
@@ -25,12 +25,16 @@ export const unlikeItsPast = rule({
   on: ['reading'],
   about: isResponse,
   check(entry, { before }) {
-    if (before.past.size === 0) return NO_PROBLEMS;
-    return problemsIn(entry.said, (said) => problemsOf(entry, said, before.past));
+    if (before.recentReadings.size === 0) return NO_PROBLEMS;
+    return problemsIn(entry.statements, (said) => problemsOf(entry, said, before.recentReadings));
   },
 });
 
-function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): readonly Problem[] {
+function problemsOf(
+  entry: QuantityEntry,
+  said: Statement,
+  past: State['recentReadings'],
+): readonly Problem[] {
   const lists = past.get(readingKey(entry.quantity.name, said))?.lists;
   const numbers = lists ? numbersIn(entry.quantity, said) : undefined;
   if (!lists || !numbers) return NO_PROBLEMS;
@@ -45,7 +49,7 @@ function problemsOf(entry: QuantityEntry, said: Said, past: Carried['past']): re
 }
 
 /** Whether a number lies between earlier readings: then it is not odd, and most readings need no closer check. */
-function isAmong(number: number, i: number, lists: Window['lists'], length: number): boolean {
+function isAmong(number: number, i: number, lists: ReadingWindow['lists'], length: number): boolean {
   let [above, below] = [false, false];
   for (const list of lists) {
     if (list.length !== length) continue;
@@ -57,7 +61,7 @@ function isAmong(number: number, i: number, lists: Window['lists'], length: numb
 
 function problemOf(
   { quantity }: QuantityEntry,
-  said: Said,
+  said: Statement,
   span: Span,
   number: number,
   before: readonly number[],

@@ -1,4 +1,4 @@
-import { isBanded, outsideBand } from '../lib/expected-range.ts';
+import { isBanded, valuesOutsideBand } from '../lib/expected-range.ts';
 import { mixedUp } from '../lib/mixed-up.ts';
 import { rule } from '../rule.ts';
 
@@ -14,5 +14,7 @@ export const degreesMixedUp = rule({
   on: ['setting', 'reading', 'fact'],
   about: isBanded,
   check: (entry, context) =>
-    outsideBand(entry, context).flatMap((outside) => mixedUp(outside, (kind) => kind === 'temperature')),
+    valuesOutsideBand(entry, context).flatMap((outside) =>
+      mixedUp(outside, (kind) => kind === 'temperature'),
+    ),
 });

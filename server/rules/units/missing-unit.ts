@@ -1,9 +1,9 @@
 import type { Line } from '../../../grammar/index.ts';
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Context, Fix } from '../../model/snapshot/finding.ts';
 import { ofName } from '../../model/state/immutable.ts';
-import { type Carried, keyOf } from '../../model/state/state.ts';
+import { keyOf, type State } from '../../model/state/state.ts';
 import { type Dimension, type Unit, unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { QUANTITY_KINDS } from '../lib/kinds.ts';
@@ -29,7 +29,7 @@ export const missingUnit = rule({
   },
 });
 
-function problemsOf(line: Line, said: Said, quantity: Quantity, { before }: Context): Problem[] {
+function problemsOf(line: Line, said: Statement, quantity: Quantity, { before }: Context): Problem[] {
   const bare = quantity.bare || quantity.dimension === 'number';
   const amount = ownAmounts(said).find((each) => each.taken || (!each.unit && !bare));
   const last = ownAmounts(said).at(-1);
@@ -41,7 +41,7 @@ function problemsOf(line: Line, said: Said, quantity: Quantity, { before }: Cont
 }
 
 /** Problems of the values after `@` in a curve: a bare speed is in rpm, a bare pressure could be in any unit. */
-function pressureProblems({ points }: Said, { against }: Quantity): Problem[] {
+function pressureProblems({ points }: Statement, { against }: Quantity): Problem[] {
   if (!against || against.dimension === 'rotation') return [];
   const at = points.map((point) => point.at).find((each) => !each.unit && each.interval);
   if (!at) return [];
@@ -80,15 +80,15 @@ const adding = (symbol: string, at: number): Fix => ({
 
 /** The unit this quantity was last written in, as far as that is carried. */
 function lastUnit(
-  { settings, lastly, readings, limits, targets, specs }: Carried,
+  { settings, latest: lastly, readings, limits, targets, specs }: State,
   name: string,
 ): Unit | undefined {
   const of = ({ quantity }: { readonly quantity: Quantity }): boolean => quantity.name === name;
   const values =
     ofName(settings, name, 1)[0]?.values ??
-    ofName(readings, name, 1)[0]?.said.values ??
-    lastly.get(name)?.said.values ??
-    (ofName(targets, name, 1)[0] ?? ofName(limits, name, 1)[0])?.said.values ??
+    ofName(readings, name, 1)[0]?.statement.values ??
+    lastly.get(name)?.statement.values ??
+    (ofName(targets, name, 1)[0] ?? ofName(limits, name, 1)[0])?.statement.values ??
     [...specs.values()].findLast(of)?.values;
   const last = values?.at(-1);
   return last?.form === 'amount' ? last.unit : undefined;

@@ -1,8 +1,8 @@
 import { formatValue } from '../../trade/measure/format.ts';
-import { bandIn, bandText, isBanded, type Outside, outsideBand } from '../lib/expected-range.ts';
+import { bandIn, bandText, isBanded, type Outside, valuesOutsideBand } from '../lib/expected-range.ts';
 import { rule } from '../rule.ts';
 
-export const outsideBandRule = rule({
+export const outsideBand = rule({
   code: 'outside-band',
   severity: 'warning',
   title: 'A value outside the usual range',
@@ -13,7 +13,7 @@ export const outsideBandRule = rule({
   on: ['setting', 'reading', 'fact'],
   about: isBanded,
   check: (entry, context) =>
-    outsideBand(entry, context)
+    valuesOutsideBand(entry, context)
       .filter(({ slip }) => slip === undefined)
       .map((outside) => ({ span: outside.amount.span, message: messageOf(outside) })),
 });

@@ -1,5 +1,5 @@
 import { formatValue } from '../../trade/measure/format.ts';
-import { bandText, isBanded, outsideBand } from '../lib/expected-range.ts';
+import { bandText, isBanded, valuesOutsideBand } from '../lib/expected-range.ts';
 import { replaceWith, rule } from '../rule.ts';
 
 export const tenTimes = rule({
@@ -13,7 +13,7 @@ export const tenTimes = rule({
   on: ['setting', 'reading', 'fact'],
   about: isBanded,
   check: (entry, context) =>
-    outsideBand(entry, context).flatMap(({ quantity, amount, value, unit, band, slip }) => {
+    valuesOutsideBand(entry, context).flatMap(({ quantity, amount, value, unit, band, slip }) => {
       if (slip?.kind !== 'ten times') return [];
       const plain = /^[\d.]+$/.test(entry.line.text.slice(amount.numberSpan.from, amount.numberSpan.to));
       return [

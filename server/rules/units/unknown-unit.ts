@@ -1,5 +1,5 @@
 import type { Line } from '../../../grammar/index.ts';
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import { nearestUnit } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
@@ -18,11 +18,12 @@ export const unknownUnit = rule({
   outranks: ['misspelt-word', 'missing-unit'],
   on: QUANTITY_KINDS,
   about: (quantity) => dimensionsOf(quantity).length > 0,
-  check: ({ quantity, said, line }) => problemsIn(said, (each) => problemsOf(line, each, quantity)),
+  check: ({ quantity, statements: said, line }) =>
+    problemsIn(said, (each) => problemsOf(line, each, quantity)),
 });
 
 /** The problem of a word in place of a unit. Where the trade leaves the unit out any word may follow, so only one close to a unit is reported. */
-function problemsOf(line: Line, said: Said, quantity: Quantity): Problem[] {
+function problemsOf(line: Line, said: Statement, quantity: Quantity): Problem[] {
   const amount = ownAmounts(said).find((each) => strangeUnit(line, each, said, quantity));
   const word = amount && strangeUnit(line, amount, said, quantity);
   if (!word || findQuantity([word.text])) return [];

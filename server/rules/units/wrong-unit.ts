@@ -1,4 +1,4 @@
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import { type Dimension, unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
@@ -22,7 +22,7 @@ export const wrongUnit = rule({
   },
 });
 
-function problemsOf(quantity: Quantity, said: Said, allowed: readonly Dimension[]): Problem[] {
+function problemsOf(quantity: Quantity, said: Statement, allowed: readonly Dimension[]): Problem[] {
   const wrong = ownAmounts(said).filter((amount) => isWrong(amount, allowed));
   const value = wrong.find(saysItsUnit) ?? wrong[0];
   const { against } = quantity;

@@ -13,7 +13,7 @@ export const changeOfReading = rule({
   on: ['reading'],
   about: ({ name }) => settingBehind(name) !== undefined,
   formed: ({ kinds }) => /[-+iu]/.test(kinds),
-  check({ quantity, said, line }) {
+  check({ quantity, statements: said, line }) {
     return said.flatMap(({ values }) =>
       amountsOf(values).flatMap(({ relative, span, numberSpan }): Problem[] => {
         const apart = /[-−]\s$/.test(line.text.slice(0, numberSpan.from));

@@ -12,7 +12,7 @@ export const directionInWords = rule({
   outranks: ['unknown-place'],
   on: QUANTITY_KINDS,
   about: ({ dimension, words }) => dimension === 'angle' && !words?.includes('retarded'),
-  check: ({ said }) =>
+  check: ({ statements: said }) =>
     said.flatMap(({ words }) =>
       words
         .filter(({ text }) => DIRECTION.test(text))

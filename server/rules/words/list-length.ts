@@ -1,4 +1,4 @@
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { cylindersAt, cylindersOf } from '../lib/engine.ts';
@@ -16,12 +16,12 @@ export const listLength = rule({
   on: ['setting', 'reading'],
   // A list of jets or screws may be of any length: one carburettor per cylinder is rare.
   about: ({ places = [] }) => places.includes('cylinder') && !places.includes('carburettor'),
-  check({ quantity, said }, context) {
+  check({ quantity, statements: said }, context) {
     return problemsIn(said, (each) => problemsOf(quantity, each, context));
   },
 });
 
-function problemsOf(quantity: Quantity, said: Said, { before }: Context): Problem[] {
+function problemsOf(quantity: Quantity, said: Statement, { before }: Context): Problem[] {
   const values = amountsOf(said.values);
   const first = values[0];
   const last = values.at(-1);

@@ -1,7 +1,7 @@
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Word } from '../../model/entry/value.ts';
 import { matchUnit } from '../../trade/measure/units.ts';
-import { slips } from '../../trade/text/spelling-distance.ts';
+import { editDistance } from '../../trade/text/spelling-distance.ts';
 import { didYouMean, guessAmong } from '../lib/did-you-mean.ts';
 import { QUANTITY_KINDS } from '../lib/kinds.ts';
 import { knownBeside, wordsBeside } from '../lib/known-words.ts';
@@ -17,11 +17,11 @@ export const misspeltWord = rule({
   bad: 'session 2026-05-02\n  idle 850 rpm in nuetral\n',
   on: QUANTITY_KINDS,
   check: (entry) =>
-    problemsIn(entry.said, (said) => wordsOf(entry, said).flatMap((word) => misspelt(entry, word))),
+    problemsIn(entry.statements, (said) => wordsOf(entry, said).flatMap((word) => misspelt(entry, word))),
 });
 
-function wordsOf(entry: QuantityEntry, said: Said): readonly Word[] {
-  if (said.heard.length === 0) return [];
+function wordsOf(entry: QuantityEntry, said: Statement): readonly Word[] {
+  if (said.qualifiers.length === 0) return [];
   if (entry.quantity.form === 'text')
     return entry.quantity.words && said.words.length === 1 ? said.words : [];
   const start = said.values[0]?.span.from ?? said.points[0]?.span.from ?? 0;
@@ -45,4 +45,4 @@ function misspelt({ quantity }: QuantityEntry, { text, span }: Word): Problem[] 
 
 /** Whether two words are one edit apart. A plural or another ending is not a misspelling. */
 const oneSlip = (text: string, known: string): boolean =>
-  slips(text, known, 1) <= 1 && !text.startsWith(known) && !known.startsWith(text);
+  editDistance(text, known, 1) <= 1 && !text.startsWith(known) && !known.startsWith(text);

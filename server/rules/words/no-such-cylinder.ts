@@ -13,7 +13,7 @@ export const noSuchCylinder = rule({
   bad: 'engine\n  cylinders 4\nsession 2026-05-02\n  plug #5 "sooty, wet"\n',
   on: QUANTITY_KINDS,
   formed: ({ kinds }) => kinds.includes(KIND.Cylinder),
-  check({ said }, { before }) {
+  check({ statements: said }, { before }) {
     return problemsIn(said, ({ place }) => {
       if (place?.cylinder === undefined) return [];
       const engine = cylindersOf(before);

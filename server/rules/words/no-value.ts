@@ -1,4 +1,4 @@
-import type { QuantityEntry, Said } from '../../model/entry/entry.ts';
+import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { drillNamed } from '../../trade/sums/drills.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
@@ -22,7 +22,7 @@ export const noValue = rule({
     const wanted = quantity.words
       ? `${inWords(quantity)}, or one of: ${quantity.words.join(', ')}`
       : inWords(quantity);
-    const remark = entry.said.some((said) => said.words.length > 0) ? ' Write a remark as a note.' : '';
+    const remark = entry.statements.some((said) => said.words.length > 0) ? ' Write a remark as a note.' : '';
     const drill = quantity.dimension === 'length' ? drillIn(entry) : undefined;
     const said = drill ? ` The ${drill.text} is ${drill.size}.` : remark;
     const message = `No value for ${quantity.name}: it takes ${wanted}.${said}`;
@@ -43,10 +43,10 @@ function drillIn({ line, name }: QuantityEntry) {
 
 function saysEnough(entry: QuantityEntry): boolean {
   if (entry.quantity.form === 'text') return entry.text !== '';
-  return entry.said.every((said) => said.points.length > 0 || saysValue(entry.quantity, said));
+  return entry.statements.every((said) => said.points.length > 0 || saysValue(entry.quantity, said));
 }
 
-function saysValue(quantity: Quantity, said: Said): boolean {
+function saysValue(quantity: Quantity, said: Statement): boolean {
   if (quantity.form === 'order') return said.values.length > 0;
   if (said.values.some((value) => value.form === 'amount')) return true;
   return said.words.some((word) => quantity.words?.includes(word.text.toLowerCase()));

@@ -1,5 +1,5 @@
 import type { Line } from '../../../grammar/index.ts';
-import type { Said } from '../../model/entry/entry.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
 import { ownAmounts } from '../lib/statement-values.ts';
@@ -16,10 +16,11 @@ export const placeAfterValue = rule({
   outranks: ['list-length', 'too-many-values', 'unknown-unit'],
   on: ['setting', 'reading', 'limit', 'target'],
   about: ({ places }) => (places?.length ?? 0) > 0,
-  check: ({ quantity, said, line }) => problemsIn(said, (each) => problemsOf(quantity, each, line)),
+  check: ({ quantity, statements: said, line }) =>
+    problemsIn(said, (each) => problemsOf(quantity, each, line)),
 });
 
-function problemsOf(quantity: Quantity, said: Said, line: Line): Problem[] {
+function problemsOf(quantity: Quantity, said: Statement, line: Line): Problem[] {
   const first = ownAmounts(said)[0];
   if (!first || said.place || !quantity.places?.length) return [];
   const after = said.words.filter(({ text, span }) => span.from > first.span.from && isPlace(text));

@@ -24,7 +24,7 @@ export const tooManyValues = rule({
     'change-of-reading',
   ],
   on: ['setting', 'reading', 'limit', 'target'],
-  check({ quantity, said, line }) {
+  check({ quantity, statements: said, line }) {
     if (quantity.form === 'text' || quantity.form === 'several' || quantity.places?.length) return [];
     if (quantity.kind === 'fact') return [];
     return problemsIn(said, ({ values, points, place }) => {

@@ -14,7 +14,7 @@ export const unknownPlace = rule({
   bad: 'session 2026-05-02\n  mixture lefft 1 1/4 turns\n',
   on: ['setting', 'reading', 'limit', 'target'],
   about: ({ form }) => form !== 'text' && form !== 'order',
-  check({ quantity, said }) {
+  check({ quantity, statements: said }) {
     return problemsIn(said, ({ words, values, points }) => {
       const value = values[0]?.span.from ?? points[0]?.span.from ?? 0;
       return words

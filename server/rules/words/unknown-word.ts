@@ -1,7 +1,7 @@
 import { FIRST_WORDS, isEmpty, type Line, runSpan, runText, type Span } from '../../../grammar/index.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import type { Word } from '../../model/entry/value.ts';
-import type { Carried } from '../../model/state/state.ts';
+import type { State } from '../../model/state/state.ts';
 import { didYouMean, guessAmong, guessWord } from '../lib/did-you-mean.ts';
 import { NO_PROBLEMS, type Problem, replaceWith, rule } from '../rule.ts';
 
@@ -66,7 +66,7 @@ const INSTEAD: ReadonlyMap<string, string> = new Map(
 );
 
 /** The problem of an unknown first word; its longest beginning close to a known word gives the guess. */
-function wordProblem(words: readonly Word[], all: Span, { line, time }: Entry, before: Carried): Problem {
+function wordProblem(words: readonly Word[], all: Span, { line, time }: Entry, before: State): Problem {
   for (let count = Math.min(4, words.length); count > 0; count--) {
     const naming = words.slice(0, count);
     const guess = guessWord(textOf(naming), before);

@@ -11,7 +11,7 @@ export const wrongPlace = rule({
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns\n',
   bad: 'session 2026-05-02\n  initial left 9 deg\n',
   on: ['setting', 'reading'],
-  check({ quantity, said }, { before }) {
+  check({ quantity, statements: said }, { before }) {
     if (before.words.has(quantity.name)) return [];
     const places = quantity.places ?? [];
     return problemsIn(said, ({ place }) => {

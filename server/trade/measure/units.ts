@@ -1,7 +1,7 @@
 /** How units are looked up by what people write, and how values go from one unit to another. */
 
 import { longestPhrase, phraseTree } from '../text/phrase-tree.ts';
-import { plausibleSlips, slips } from '../text/spelling-distance.ts';
+import { editDistance, maxEdits } from '../text/spelling-distance.ts';
 import { type Interval, monotone } from './interval.ts';
 import { normalSpelling, UNITS, type Unit } from './unit-table.ts';
 
@@ -52,10 +52,10 @@ export function convertDifference(value: number, from: Unit, to: Unit): number {
 /** The unit whose spelling is nearest to a word that is none, if any is near enough to have been meant. */
 export function nearestUnit(word: string): Unit | undefined {
   const key = normalSpelling(word);
-  let fewest = plausibleSlips(key.length);
+  let fewest = maxEdits(key.length);
   let nearest: Unit | undefined;
   for (const [spelling, candidate] of BY_SPELLING) {
-    const distance = slips(key, spelling, fewest);
+    const distance = editDistance(key, spelling, fewest);
     if (distance > fewest || (nearest && distance === fewest)) continue;
     fewest = distance;
     nearest = candidate;

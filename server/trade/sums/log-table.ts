@@ -104,13 +104,13 @@ function collect(text: string, head: Head): LogTable {
   return { columns, values, rows: values[0]?.length ?? 0, unread, faults: [...faults.values()] };
 }
 
-interface Row {
+interface LogRow {
   /** Undefined where the line is of no use. */
   readonly numbers: readonly (number | undefined)[] | undefined;
   readonly what: LogFault['what'] | undefined;
 }
 
-function rowIn(cells: readonly string[], { columns, width, delimiter }: Head): Row {
+function rowIn(cells: readonly string[], { columns, width, delimiter }: Head): LogRow {
   if (cells.length !== width) return { numbers: undefined, what: 'more or fewer cells than headings' };
   const numbers = columns.map(({ index }) => numberIn(cells[index] ?? '', delimiter));
   if (numbers.every((n) => n === undefined))

@@ -19,7 +19,7 @@ export interface UnreadHeading {
   readonly why: 'not a known word' | 'no unit' | 'wrong kind of unit' | 'a second column of the same';
 }
 
-interface Known {
+interface KnownChannel {
   readonly name: string;
   readonly dimension: Unit['dimension'];
   /** Taken where the heading and the line of units say none: only where nothing else is in use. */
@@ -139,7 +139,7 @@ function withoutUnit(name: string): { readonly name: string; readonly unit: Unit
 }
 
 /** A number at its end is a cylinder's: `egt 1`, `egt#1`, `egt1`. */
-function knownAs(name: string): Known | undefined {
+function knownAs(name: string): KnownChannel | undefined {
   const whole = knownWord(name);
   if (whole) return whole;
   const numbered = /^(.*?[a-z]) ?(?:#|cyl(?:inder)?)? ?(\d{1,2})$/.exec(name);
@@ -147,7 +147,7 @@ function knownAs(name: string): Known | undefined {
   return known && numbered ? { ...known, name: `${known.name} #${Number(numbered[2])}` } : undefined;
 }
 
-function knownWord(name: string): Known | undefined {
+function knownWord(name: string): KnownChannel | undefined {
   const logger = Object.hasOwn(LOGGER_WORDS, name) ? LOGGER_WORDS[name] : undefined;
   if (logger) {
     const [own, unit, needsUnit] = logger;

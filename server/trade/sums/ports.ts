@@ -35,7 +35,7 @@ const AUXILIARY = /\b(?:auxiliary|aux|additional|add on|extra|second|small|stack
 type CoolerOrder = 'auxiliary before main' | 'no main';
 
 /** The large cooler takes the bulk of the heat; a small one trims what is left, and is too small to work first or alone. */
-export function coolerOrder(path: readonly string[]): CoolerOrder | undefined {
+export function coolerPositions(path: readonly string[]): CoolerOrder | undefined {
   const auxiliary = path.findIndex((element) => COOLER.test(element) && AUXILIARY.test(element));
   if (auxiliary < 0) return undefined;
   const main = path.findIndex((element) => COOLER.test(element) && !AUXILIARY.test(element));

@@ -4,7 +4,7 @@
  * The fewest single slips of the pen (a letter left out, put in, changed, or two neighbours swapped) that turn one
  * word into the other: the restricted Damerau-Levenshtein distance. `Infinity` once it is over `limit`.
  */
-export function slips(a: string, b: string, limit: number): number {
+export function editDistance(a: string, b: string, limit: number): number {
   if (Math.abs(a.length - b.length) > limit) return Infinity;
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
@@ -22,7 +22,7 @@ export function slips(a: string, b: string, limit: number): number {
  * How many slips still leave a word recognisable: none below three letters, one up to five, two up to nine, then three.
  * Common practice, no source.
  */
-export function plausibleSlips(length: number): number {
+export function maxEdits(length: number): number {
   if (length < 3) return 0;
   if (length < 6) return 1;
   return length < 10 ? 2 : 3;
@@ -36,7 +36,7 @@ export function letterSet(word: string): number {
 }
 
 /** How many bits two letter sets differ in: one slip changes two at most, so most words are ruled out at a glance. */
-export function lettersApart(a: number, b: number): number {
+export function letterDifference(a: number, b: number): number {
   let differing = a ^ b;
   let count = 0;
   for (; differing !== 0; differing &= differing - 1) count++;

@@ -1,6 +1,6 @@
 /** Facts of the engine and the vehicle, written once in their sections. */
 import type { Quantity } from './quantity.ts';
-import { air, measured, ofKind, order, type Row, remembered, told, usual } from './vocabulary-row.ts';
+import { air, fromMemory, measured, ofKind, order, type Row, told, usual } from './vocabulary-row.ts';
 
 const ENGINE = inSection('engine', [
   measured('cylinders', 'number', 'How many cylinders the engine has.', {
@@ -33,11 +33,11 @@ const ENGINE = inSection('engine', [
   measured('chamber volume', 'cc', 'Volume of the combustion chamber in the head.', {
     also: 'chamber, chambers, combustion chamber, head volume',
     places: ['cylinder'],
-    band: remembered(3, 400, 'workshop habit: 30 to 120 cc'),
+    band: fromMemory(3, 400, 'workshop habit: 30 to 120 cc'),
   }),
   measured('piston volume', 'cc', 'Volume of the piston crown: a dish counts up, a dome down.', {
     also: 'piston dish, dish volume, dish',
-    band: remembered(-80, 120, 'workshop habit'),
+    band: fromMemory(-80, 120, 'workshop habit'),
   }),
   measured(
     'deck clearance',
@@ -45,7 +45,7 @@ const ENGINE = inSection('engine', [
     'How far the piston stays below the block at the top; above it is minus.',
     {
       also: 'deck height, deck',
-      band: remembered(-3, 6, 'workshop habit: 0 to 2 mm'),
+      band: fromMemory(-3, 6, 'workshop habit: 0 to 2 mm'),
     },
   ),
   measured('gasket bore', 'mm', 'Bore of the head gasket.', {
@@ -54,7 +54,7 @@ const ENGINE = inSection('engine', [
   }),
   measured('gasket thickness', 'mm', 'Thickness of the head gasket as clamped.', {
     also: 'head gasket thickness, head gasket, gasket',
-    band: remembered(0.1, 4, 'workshop habit: 0.4 to 1.6 mm'),
+    band: fromMemory(0.1, 4, 'workshop habit: 0.4 to 1.6 mm'),
   }),
   told('fuel', 'What it burns.', {
     words: 'gasoline, petrol, e10, e85, ethanol, methanol, nitromethane, propane, natural gas',

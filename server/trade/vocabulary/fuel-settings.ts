@@ -1,6 +1,6 @@
 /** Settings of the carburettor and of the fuel system that feeds it. */
 import type { PlaceKind } from './quantity.ts';
-import { curve, measured, ofKind, ownedBy, remembered, told, usual } from './vocabulary-row.ts';
+import { curve, fromMemory, measured, ofKind, ownedBy, told, usual } from './vocabulary-row.ts';
 
 const ANY_CARB: readonly PlaceKind[] = ['carburettor', 'side', 'barrel', 'bank', 'cylinder'];
 /** A jet is known by its number in its maker's series, by its bore, or by what it passes. */
@@ -98,12 +98,12 @@ const CARBURETTOR = ownedBy('carburettor', [
       also: 'float, float height, float setting, floats, bowl level, fuel level',
       words: 'sight, hole, plug, glass',
       places: ANY_CARB,
-      band: remembered(0.05, 2, 'workshop habit; measured differently by every maker'),
+      band: fromMemory(0.05, 2, 'workshop habit; measured differently by every maker'),
     },
   ),
   measured('float drop', 'in', 'How far the float may fall.', {
     places: ANY_CARB,
-    band: remembered(0.1, 2.5, 'workshop habit'),
+    band: fromMemory(0.1, 2.5, 'workshop habit'),
   }),
   told('accelerator pump', 'How the pump that squirts fuel as the throttle opens is set.', {
     also: 'accelerator pump setting, pump, pump lever, pump linkage, pump hole, accel pump, accel pump setting, acc pump',
@@ -112,7 +112,7 @@ const CARBURETTOR = ownedBy('carburettor', [
   measured('pump shot', 'cc', 'Fuel the accelerator pump gives in one stroke.', {
     also: 'accelerator pump shot, pump volume, shot, accel pump shot',
     places: ANY_CARB,
-    band: remembered(0.1, 5, 'workshop habit: 0.5 to 3 cc a stroke'),
+    band: fromMemory(0.1, 5, 'workshop habit: 0.5 to 3 cc a stroke'),
   }),
   told('pump cam', 'The cam that moves the accelerator pump and the hole it is fixed in.', {
     also: 'accelerator pump cam, accel pump cam',
@@ -132,12 +132,12 @@ const CARBURETTOR = ownedBy('carburettor', [
   }),
   measured('choke cable', 'in', 'Play in the cable of a hand choke with the knob home.', {
     also: 'choke cable play, choke cable slack',
-    band: remembered(0, 0.5, 'workshop habit: about 1/16 in'),
+    band: fromMemory(0, 0.5, 'workshop habit: about 1/16 in'),
   }),
   measured('choke pull off', 'in', 'Opening of the choke plate once the engine has fired.', {
     also: 'pull off, choke opening, choke qualifying, vacuum break',
     places: ANY_CARB,
-    band: remembered(0.03, 0.5, 'workshop habit: a drill of 1/8 to 1/4 in'),
+    band: fromMemory(0.03, 0.5, 'workshop habit: a drill of 1/8 to 1/4 in'),
   }),
   told('needle', 'The jet needle fitted (variable-venturi carburettors).', {
     also: 'needles, jet needle, needle profile',
@@ -153,7 +153,7 @@ const CARBURETTOR = ownedBy('carburettor', [
   measured('needle seat', 'in', "Bore of the inlet needle's seat.", {
     also: 'needle and seat, inlet seat, inlet needle, float valve',
     places: ANY_CARB,
-    band: remembered(0.04, 0.2, 'workshop habit: 0.082 to 0.120 in'),
+    band: fromMemory(0.04, 0.2, 'workshop habit: 0.082 to 0.120 in'),
   }),
   told('secondary spring', 'Spring that says when the secondaries open.', {
     also: 'secondary diaphragm spring, secondary opening, sec spring, sec opening',

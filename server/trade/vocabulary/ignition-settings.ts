@@ -1,5 +1,5 @@
 /** Settings of the ignition, of the engine's own parts and of the vehicle. */
-import { curve, measured, ofKind, ownedBy, published, remembered, told, usual } from './vocabulary-row.ts';
+import { curve, fromMemory, measured, ofKind, ownedBy, published, told, usual } from './vocabulary-row.ts';
 
 const DISTRIBUTOR = ownedBy('distributor', [
   measured(
@@ -65,7 +65,7 @@ const DISTRIBUTOR = ownedBy('distributor', [
   ),
   measured('points gap', 'in', 'Opening of the contact points on the peak of the cam.', {
     also: 'points, point gap, contact gap, contact breaker gap, breaker gap, contact points, magneto points, mag points',
-    band: remembered(0.01, 0.025, 'workshop habit: 0.014 to 0.020 in'),
+    band: fromMemory(0.01, 0.025, 'workshop habit: 0.014 to 0.020 in'),
   }),
   told('ignition source', 'What tells the coil to fire: points, electronic or magneto.', {
     also: 'ignition, trigger, ignition trigger',
@@ -83,12 +83,12 @@ const DISTRIBUTOR = ownedBy('distributor', [
   ),
   measured('condenser', 'uF', 'Capacitor across the points.', {
     also: 'capacitor',
-    band: remembered(0.1, 0.4, 'workshop habit: about 0.2 to 0.3 µF'),
+    band: fromMemory(0.1, 0.4, 'workshop habit: about 0.2 to 0.3 µF'),
   }),
   told('coil', 'The ignition coil fitted.', { also: 'ignition coil' }),
   measured('ballast', 'ohm', 'Resistance in line with the coil.', {
     also: 'ballast resistor, coil ballast, resistor',
-    band: remembered(0.3, 4, 'workshop habit: about 0.5 to 1.8 ohm'),
+    band: fromMemory(0.3, 4, 'workshop habit: about 0.5 to 1.8 ohm'),
   }),
   told('distributor cap', 'The distributor cap fitted.', { also: 'cap' }),
   told('rotor', 'The rotor arm fitted.', { also: 'rotor arm' }),
@@ -102,7 +102,7 @@ const PLUGS = ownedBy('plugs', [
   measured('plug gap', 'in', 'Gap between the electrodes of the spark plugs.', {
     also: 'spark plug gap, electrode gap, gap',
     places: ['cylinder'],
-    band: remembered(0.015, 0.065, 'workshop habit: 0.025 to 0.045 in, less under boost'),
+    band: fromMemory(0.015, 0.065, 'workshop habit: 0.025 to 0.045 in, less under boost'),
   }),
   told('plug type', 'The spark plugs fitted.', {
     also: 'plugs, spark plugs, plug number',
@@ -163,7 +163,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
   measured('valve lash', 'in', 'Play in the valve gear with the valve shut.', {
     also: 'lash, valve clearance, valve clearances, tappet clearance, tappets, valves',
     places: ['valve', 'cylinder'],
-    band: remembered(0.002, 0.035, 'workshop habit: 0.004 to 0.028 in; the maker gives it, hot or cold'),
+    band: fromMemory(0.002, 0.035, 'workshop habit: 0.004 to 0.028 in; the maker gives it, hot or cold'),
   }),
   measured(
     'lifter preload',
@@ -172,7 +172,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
     {
       also: 'preload',
       bare: true,
-      band: remembered(0, 2, 'workshop habit: 1/4 to 1 turn'),
+      band: fromMemory(0, 2, 'workshop habit: 1/4 to 1 turn'),
     },
   ),
   measured(

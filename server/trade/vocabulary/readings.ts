@@ -1,6 +1,6 @@
 /** Readings: what was seen, heard or measured at one moment. */
 import type { PlaceKind, Quantity } from './quantity.ts';
-import { air, measured, ofKind, published, remembered, told, usual } from './vocabulary-row.ts';
+import { air, fromMemory, measured, ofKind, published, told, usual } from './vocabulary-row.ts';
 
 const EACH_CYLINDER: readonly PlaceKind[] = ['cylinder', 'bank', 'side'];
 const LIMIT_TIMING =
@@ -106,7 +106,7 @@ const PRESSURES = [
   }),
   measured('crankcase pressure', 'inH2O', 'Pressure of the gas that blows past the rings.', {
     also: 'blow by',
-    band: remembered(-10, 20, 'workshop habit: within a few inches of water of nought'),
+    band: fromMemory(-10, 20, 'workshop habit: within a few inches of water of nought'),
   }),
   measured('back pressure', 'psi', 'Pressure in the exhaust before the silencer.', {
     also: 'exhaust back pressure',
@@ -225,12 +225,12 @@ const ELECTRICAL = [
   }),
   measured('coil resistance', 'ohm', "Resistance of the coil's primary.", {
     also: 'primary resistance',
-    band: remembered(0.2, 6, 'workshop habit: 0.5 to 4 ohm'),
+    band: fromMemory(0.2, 6, 'workshop habit: 0.5 to 4 ohm'),
   }),
   measured('lead resistance', 'kohm', 'Resistance of a plug lead.', {
     also: 'plug lead resistance, plug wire resistance',
     places: EACH_CYLINDER,
-    band: remembered(0, 50, 'workshop habit: under 12 kohm a foot'),
+    band: fromMemory(0, 50, 'workshop habit: under 12 kohm a foot'),
   }),
 ];
 

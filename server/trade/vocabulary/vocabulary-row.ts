@@ -78,7 +78,7 @@ export function published(low: number, high: number, source: string): Limits {
 }
 
 /** Limits not yet confirmed by any source. */
-export function remembered(low: number, high: number, source: string): Limits {
+export function fromMemory(low: number, high: number, source: string): Limits {
   return limits(low, high, 'from memory', source);
 }
 

@@ -1,7 +1,7 @@
 /** The words of the trade: the one table that completion, hover, checks and documentation read. */
 
 import { longestPhrase, phraseTree } from '../text/phrase-tree.ts';
-import { letterSet, lettersApart, plausibleSlips, slips } from '../text/spelling-distance.ts';
+import { editDistance, letterDifference, letterSet, maxEdits } from '../text/spelling-distance.ts';
 import { FACTS } from './facts.ts';
 import { FUEL_SETTINGS } from './fuel-settings.ts';
 import { IGNITION_SETTINGS } from './ignition-settings.ts';
@@ -91,10 +91,10 @@ export function findQuantity(
  */
 export function nearestWords(word: string, count: number, extra: readonly string[] = []): string[] {
   const { key, letters } = spelled(word);
-  const limit = plausibleSlips(key.length);
+  const limit = maxEdits(key.length);
   return [...KNOWN, ...extra.map(spelled)]
-    .filter((known) => lettersApart(letters, known.letters) <= 2 * limit)
-    .map((known) => ({ ...known, distance: slips(key, known.key, limit) }))
+    .filter((known) => letterDifference(letters, known.letters) <= 2 * limit)
+    .map((known) => ({ ...known, distance: editDistance(key, known.key, limit) }))
     .filter(({ distance }) => distance <= limit)
     .sort((a, b) => a.distance - b.distance)
     .map((known) => known.word)

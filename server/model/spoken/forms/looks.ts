@@ -182,8 +182,8 @@ function told(clause: Clause, context: Context): Meaning | undefined {
     at < 0 &&
     !clause.some(({ kind }) => /[t?]/.test(kind)) &&
     STARTS.test(clause.map(({ text }) => text).join(' '));
-  const carried = at < 0 && clause.some(({ kind }) => kind === 'p') ? (context.names?.[0] ?? '') : '';
-  const name = isStart ? 'starting' : at < 0 ? carried : (clause[at]?.names[0] ?? '');
+  const state = at < 0 && clause.some(({ kind }) => kind === 'p') ? (context.names?.[0] ?? '') : '';
+  const name = isStart ? 'starting' : at < 0 ? state : (clause[at]?.names[0] ?? '');
   if (!TOLD.has(name) || clause.slice(0, Math.max(at, 0)).some(({ kind }) => kind !== 'f')) return undefined;
   const rest = clause.slice(at + 1).filter(({ kind }) => kind !== ':' && kind !== 'f');
   if (rest.length === 0 && name !== 'hesitation') return { names: [name], isHeading: true };
