@@ -10,18 +10,22 @@ test('no file imports itself by a way round', () => expect(cycles(project)).toEq
 test('nothing pure leans on Node', () => expect(impurities(project)).toEqual([]));
 
 const WRONG: readonly (readonly [path: string, text: string])[] = [
-  ['server/trade/a.ts', `import { b } from '../../grammar/b.ts';`],
-  ['grammar/a.ts', `export * from '../server/trade/b.ts';`],
-  ['server/model/a.ts', `import type { B } from '../rules/b.ts';`],
+  ['server/trade/measure/a.ts', `import { b } from '../../../grammar/b.ts';`],
+  ['server/trade/vocabulary/a.ts', `import { b } from '../sums/b.ts';`],
+  ['server/model/entry/a.ts', `import type { B } from '../state/b.ts';`],
+  ['server/analysis/air/a.ts', `import { b } from '../evidence/b.ts';`],
+  ['server/rules/lib/a.ts', `import { b } from '../fuel/b.ts';`],
+  ['grammar/a.ts', `export * from '../server/trade/sums/b.ts';`],
+  ['server/model/snapshot/a.ts', `import type { B } from '../../rules/b.ts';`],
   ['server/features/a.ts', `import {\n  b,\n} from "../report/b.ts";`],
-  ['client/a.ts', `import { b } from '../server/model/b.ts';`],
+  ['client/a.ts', `import { b } from '../server/model/entry/b.ts';`],
   ['server/lsp/a.ts', `const b = await import('../cli/b.ts');`],
-  ['server/model/a.ts', `import 'chevrotain';`],
+  ['server/model/entry/a.ts', `import 'chevrotain';`],
   ['server/rules/a.ts', `import { b } from 'vscode-languageserver';`],
   ['server/main.worker.ts', `import { b } from 'node:fs';`],
 ];
 const RIGHT: readonly (readonly [path: string, text: string])[] = [
-  ['server/model/a.ts', `import { b } from '../../grammar/b.ts';`],
+  ['server/model/entry/a.ts', `import { b } from '../../../grammar/b.ts';`],
   ['server/lsp/a.ts', `import { b } from '../features/b.ts';\nimport 'vscode-languageserver';`],
   ['server/main.node.ts', `import { b } from './lsp/b.ts';\nimport 'node:fs';`],
   ['client/a.ts', `import 'vscode';\nimport './b.ts';`],
@@ -41,6 +45,6 @@ test('a cycle is found', () => {
 });
 
 test.each([
-  ['server/model/a.ts', 'process.exit(1);'],
+  ['server/model/entry/a.ts', 'process.exit(1);'],
   ['grammar/a.ts', `import { b } from './b';`],
 ])('impure: %s %s', (path, text) => expect(impurities(new Map([[path, text]]))).toHaveLength(1));

@@ -32,7 +32,7 @@ const LARGEST_COPIED = 64;
 
 const isLarge = <T>(map: Maps<T>): map is Large<T> => 'innards' in map;
 
-export const isMap = (value: object): value is Maps<unknown> => value instanceof Map || 'innards' in value;
+const isMap = (value: object): value is Maps<unknown> => value instanceof Map || 'innards' in value;
 
 /** With one thing more, or another in its place. */
 export const put = <K extends string, T>(map: ReadonlyMap<K, T>, key: K, value: T): ReadonlyMap<K, T> =>
@@ -117,11 +117,7 @@ function lastIn<T>(group: Maps<T> | undefined, most: number): Item<T>[] {
 }
 
 /** Whether both have the same in the same order: what is listed from a map must not depend on how the text came about. */
-export function sameMaps(
-  a: Maps<unknown>,
-  b: Maps<unknown>,
-  same: (a: unknown, b: unknown) => boolean,
-): boolean {
+function sameMaps(a: Maps<unknown>, b: Maps<unknown>, same: (a: unknown, b: unknown) => boolean): boolean {
   if (a.size !== b.size) return false;
   if (isLarge(a) && isLarge(b) && alike(a.innards.items, b.innards.items, same)) return true;
   const others = b.entries();
