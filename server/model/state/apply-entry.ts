@@ -1,5 +1,6 @@
 import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import type {
+  AskedEntry,
   CheckEntry,
   ConflictMark,
   Entry,
@@ -8,12 +9,15 @@ import type {
   QuantityEntry,
   RowEntry,
   SessionEntry,
+  SpokenEntry,
 } from '../entry/entry.ts';
 import { isOpenAfter } from '../entry/merge-conflict.ts';
-import { applySetting } from './apply-setting.ts';
+import { machineIn } from '../spoken/machines.ts';
+import { applySetting, inDoubt } from './apply-setting.ts';
 import { withChange } from './changed-since-reading.ts';
 import { fitPart, remove } from './fitted-parts.ts';
 import { withUsedNotebook } from './from-used-notebook.ts';
+import { habitsAfter, habitsAfterHead } from './habits.ts';
 import { put, putLast, same, withoutKey } from './immutable.ts';
 import { jetAirAfter } from './jet-air.ts';
 import { isAbsent, type LookUp, type LookUpResult } from './lookup.ts';
@@ -32,7 +36,32 @@ import { isUnderWay, NO_WORK, withChecksDue } from './road-checks-due.ts';
 import { keyOf, type SessionReading, type State } from './state.ts';
 import { newTrial, rowOf, trialWith } from './trial-rows.ts';
 
+/** The state after a line; after a line of plain speech that of all it means, one after the other. */
 export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
+  if (entry.kind === 'blank' || entry.isVoid) return before;
+  if (entry.kind === 'asked') return withAsked(before, entry, where);
+  if (entry.kind !== 'spoken')
+    return withLines(applyOne(before, entry, where, lookUp), [entry.line.text.trim()]);
+  const after = entry.entries.reduce(
+    (state, each) => applyOne(state, each, originIn(state, each, where), lookUp),
+    before,
+  );
+  return withLines(withHead(after, entry), entry.as);
+}
+
+/** Of something that a line says: the line, and the day it belongs to. */
+export const originIn = (state: State, entry: Entry, { ref }: Origin): Origin => ({
+  ref,
+  date: entry.kind === 'session' ? entry.date : state.session?.date,
+});
+
+function applyOne(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
+  const after = applied(before, entry, where, lookUp);
+  const habits = habitsAfter(after.habits, entry);
+  return habits === after.habits ? after : { ...after, habits };
+}
+
+function applied(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
   if (entry.kind === 'conflict') return throughConflict(before, entry.mark);
   const since = afterUse(before, entry);
   const state = since.trial && endsTrial(entry) ? { ...since, trial: undefined } : since;
@@ -42,6 +71,9 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
         ...state,
         section: entry.section,
         session: undefined,
+        recentLines: NO_LINES,
+        isElsewhere: false,
+        machine: machineIn(entry.title) ?? state.machine,
         portsHead: entry.section === 'ports' ? where : undefined,
         readings: NO_READINGS,
         checksDueSinceRun: NO_WORK,
@@ -111,6 +143,46 @@ function throughConflict(state: State, mark: ConflictMark | undefined): State {
   return inConflict === state.inConflict ? state : { ...state, inConflict };
 }
 
+/** A day begins where its date is asked too: what is below it is none of the day before. */
+function withAsked(before: State, entry: AskedEntry, where: Origin): State {
+  const state = before.trial ? { ...before, trial: undefined } : before;
+  if (entry.head) {
+    const title = entry.line.text.trim();
+    const head: SessionEntry = {
+      ...entry,
+      kind: 'session',
+      date: undefined,
+      dateText: undefined,
+      clock: undefined,
+      title,
+    };
+    const after = startSession(state, head, { ...where, date: undefined });
+    return entry.head === 'elsewhere' ? { ...after, isElsewhere: true } : after;
+  }
+  return entry.doubts.length === 0
+    ? state
+    : { ...state, settings: inDoubt(state.settings, entry.doubts, where) };
+}
+
+/** What a spoken head shows of how days are dated here, and what the notebook is kept of. */
+function withHead(state: State, { entries, line }: SpokenEntry): State {
+  const head = entries.find((entry) => entry.kind === 'session');
+  if (!head) return state;
+  const habits = habitsAfterHead(state.habits, line.text, head);
+  return { ...state, habits, machine: state.machine ?? machineIn(head.title) };
+}
+
+/** Lines that what follows may lean on: a table's head and its rows, "2 more". */
+const RECENT_LINES = 12;
+const NO_LINES: State['recentLines'] = [];
+
+function withLines(state: State, lines: readonly string[]): State {
+  if (state.section !== 'session' || state.inConflict) return state;
+  const said = lines.filter((line) => !/^session\b/i.test(line));
+  if (said.length === 0) return state;
+  return { ...state, recentLines: [...state.recentLines, ...said].slice(-RECENT_LINES) };
+}
+
 const NO_READINGS: State['readings'] = new Map();
 const NOTHING_TURNED: State['changesSinceReading'] = [];
 
@@ -122,6 +194,8 @@ function startSession(state: State, entry: SessionEntry, where: Origin): State {
   return {
     ...state,
     section: 'session',
+    recentLines: NO_LINES,
+    isElsewhere: false,
     session: { date, title, by: where },
     lastDate: later ? { date, clock, by: where } : state.lastDate,
     portsHead: undefined,

@@ -1,0 +1,150 @@
+/**
+ * A line to its entry: read strictly, and where a word or number is left over, as plain speech. The text and what is carried to
+ * it decide (law 3), so both are remembered by the text: at the bench the same things are written again and again.
+ */
+import { parseLine, tokenSpan } from '../../../grammar/index.ts';
+import { nearestWords } from '../../trade/vocabulary/vocabulary.ts';
+import type { Entry, SectionKind } from '../entry/entry.ts';
+import { unaccounted } from '../entry/every-word-counts.ts';
+import type { NameScope } from '../entry/name-lookup.ts';
+import { readEntry } from '../entry/read-entry.ts';
+import { mayBeDated } from './dated-line.ts';
+import { headOf } from './forms/heads.ts';
+import type { Habits, SpokenReading } from './habits.ts';
+import { isOtherMachine } from './machines.ts';
+import { readSpoken } from './read.ts';
+import { remembering } from './remembering.ts';
+
+/** What is carried to a line, as far as its meaning hangs on it. */
+export interface LineScope extends NameScope {
+  readonly habits: Habits;
+  /** Of the last session, ISO 8601. */
+  readonly lastDate: { readonly date: string } | undefined;
+  /** The last lines of the session as they were read, the latest last. */
+  readonly recentLines: readonly string[];
+  readonly trial: object | undefined;
+  /** What the notebook is kept of, as its heads say. */
+  readonly machine: string | undefined;
+  /** Below a head of another machine, where nothing counts. */
+  readonly isElsewhere: boolean;
+}
+
+/** The entry of a line, by its text without the break. */
+export function entryOfLine(text: string, around: LineScope): Entry {
+  const { entry, isWhole } = strictly(around)(text);
+  const counts = entry.kind === 'row' ? isWhole && around.trial !== undefined : isWhole;
+  if (counts && !around.isElsewhere) return entry;
+  if (entry.kind === 'blank' || entry.kind === 'conflict' || entry.line.tooLong) return entry;
+  const { date } = around.lastDate ?? {};
+  return spokenly(around)(
+    [text, date, around.machine, around.isElsewhere, ...around.recentLines].join('\n'),
+    () => plainEntry(entry, counts, around),
+  );
+}
+
+interface Strict {
+  readonly entry: Entry;
+  readonly isWhole: boolean;
+}
+
+/** By the section and the stocks of names that a line is read in. */
+const strict = remembering<NameScope, Strict>(['section', 'inConflict', 'words', 'specs']);
+const spoken = remembering<LineScope, Entry>(['section', 'habits', 'words', 'specs', 'trial']);
+
+function strictly(around: NameScope): (text: string) => Strict {
+  const cached = strict(around);
+  return (text) =>
+    cached(text, () => {
+      const entry = readEntry(parseLine(text), around);
+      return { entry, isWhole: isWhole(entry, around.section) };
+    });
+}
+
+const spokenly = (around: LineScope) => spoken(around);
+
+/** A head without a date may have one that is written in another way. */
+const isWhole = (entry: Entry, section: SectionKind | undefined): boolean =>
+  entry.kind !== 'unknown' &&
+  unaccounted(entry, section).length === 0 &&
+  !(entry.kind === 'session' && entry.dateText === undefined && entry.title !== '');
+
+function plainEntry(entry: Entry, counts: boolean, around: LineScope): Entry {
+  const text = withoutComment(entry);
+  const habits = { ...around.habits, ...(around.lastDate && { date: around.lastDate.date }) };
+  const head = mayBeDated(text) ? headOf(text, habits) : undefined;
+  if (head) return headEntry(entry, head, around);
+  if (entry.kind === 'section' || entry.kind === 'session') return entry;
+  if (around.isElsewhere) return spokenEntry(entry, [`note ${text.trim()}`], around);
+  if (counts) return entry;
+  if (around.section !== undefined && around.section !== 'session') return voided(entry);
+  const reading = readSpoken(text, around, { ...habits, section: 'session', lines: around.recentLines });
+  if (reading.status === 'spoken' || reading.status === 'note')
+    return isHead(reading.as) ? voided(entry) : spokenEntry(entry, reading.as, around);
+  return reading.status === 'asked' && isWorthAsking(entry, reading)
+    ? askedEntry(entry, reading)
+    : voided(entry);
+}
+
+function withoutComment({ line }: Entry): string {
+  return line.comment === undefined ? line.text : line.text.slice(0, tokenSpan(line, line.comment).from);
+}
+
+/** What was read says what is wrong with it; nothing of it is in force. */
+const voided = (entry: Entry): Entry => (entry.kind === 'unknown' ? entry : { ...entry, isVoid: true });
+
+/** Pages begin at heads by their text: what that does not show begins none. */
+const isHead = (as: readonly string[]): boolean => as.some((line) => /^session\b/.test(line));
+
+function headEntry(entry: Entry, head: SpokenReading, around: LineScope): Entry {
+  const isOther = isOtherMachine(head.as[0] ?? head.offers[0] ?? '', around.machine);
+  if (isOther)
+    return askedEntry(
+      entry,
+      {
+        ...head,
+        question: `The head names another machine than this notebook's, the ${around.machine}. What is below it counts for nothing here, up to the next head: another engine has a notebook of its own.`,
+        offers: [...head.as, ...head.offers],
+      },
+      'elsewhere',
+    );
+  return head.status === 'spoken' ? spokenEntry(entry, head.as, around) : askedEntry(entry, head, 'undated');
+}
+
+function spokenEntry({ time, line }: Entry, as: readonly string[], around: NameScope): Entry {
+  let section: SectionKind | undefined = around.section;
+  const entries = as.map((text) => {
+    const entry = readEntry(parseLine(text), { ...around, section });
+    if (entry.kind === 'section') section = entry.section;
+    if (entry.kind === 'session') section = 'session';
+    return entry;
+  });
+  return { kind: 'spoken', as, entries, time, line };
+}
+
+const askedEntry = (
+  { time, line }: Entry,
+  { question = 'What does this mean?', offers, safety, doubts }: SpokenReading,
+  head?: 'undated' | 'elsewhere',
+): Entry => ({
+  kind: 'asked',
+  question,
+  offers: offers.map((offer) => offer.split(' | ')),
+  safety,
+  doubts,
+  head,
+  time,
+  line,
+});
+
+/** Where all that is offered is to keep the line as it is, what the strict reading found wrong says more. */
+function isWorthAsking(entry: Entry, { offers, safety, doubts }: SpokenReading): boolean {
+  if (safety || doubts.length > 0 || offers.some((offer) => !/^(?:note|todo)\b/.test(offer))) return true;
+  return entry.kind === 'unknown' && !isMisspelt(entry.words.map((word) => word.text));
+}
+
+/** The line begins with a word that is one or two letters off one of the trade. */
+const isMisspelt = ([first = '', second]: readonly string[]): boolean =>
+  (first.length >= SHORTEST_GUESSED && nearestWords(first, 1, []).length > 0) ||
+  (second !== undefined && nearestWords(`${first} ${second}`, 1, []).length > 0);
+
+const SHORTEST_GUESSED = 5;
