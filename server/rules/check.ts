@@ -20,7 +20,10 @@ export const openNotebook = (text: string, shared?: Shared): Snapshot => open(te
 
 /** All findings of one line in the order of their columns, except those its comment silences. */
 export const checkLine: Check = (entry, context) => {
-  const found = [...foundIn(entry, context), ...(entry.kind === 'spoken' ? foundInSpoken(entry, context) : NOTHING_FOUND)];
+  const found = [
+    ...foundIn(entry, context),
+    ...(entry.kind === 'spoken' ? foundInSpoken(entry, context) : NOTHING_FOUND),
+  ];
   return found.length === 0 ? NOTHING_FOUND : judged(found, entry);
 };
 

@@ -16,7 +16,7 @@ export function cautionsOf(entry: Entry): readonly Caution[] {
 }
 
 const idsOn = keptByPage((readings): readonly string[] => [
-  ...new Set(readings.flatMap(({ entry }) => cautionsOf(entry).map(({ id }) => id))),
+  ...new Set(saidBy(readings).flatMap(({ entry }) => cautionsOf(entry).map(({ id }) => id))),
 ]);
 
 /** Those of the whole session a line stands in, each once, in the table's order; none outside sessions. */

@@ -80,6 +80,8 @@ interface Base {
   readonly line: Line;
   /** Read, but something on the line has no part in that: nothing of it is in force. */
   readonly isVoid?: true;
+  /** Whole readings to choose from instead, each as lines of the notation, the likeliest first. */
+  readonly offers?: readonly (readonly string[])[];
 }
 
 export interface SessionEntry extends Base {
@@ -222,7 +224,6 @@ export interface AskedEntry extends Base {
   readonly kind: 'asked';
   /** What is not known, in plain English. */
   readonly question: string;
-  /** Whole readings to choose from, each as lines of the notation, the likeliest first. */
   readonly offers: readonly (readonly string[])[];
   /** It may be dangerous. */
   readonly safety: boolean;

@@ -209,7 +209,9 @@ function inText(
   if (known) return [];
   const measured = values.find((value) => value.form === 'amount' && value.unit !== undefined);
   if (measured) return [wordAt(line, measured.span)];
-  if (SWITCHED.has(quantity.name) && values.some(isNumber)) return [wordAt(line, values[0]?.span ?? name)];
+  const isDescribed = section === 'engine' || section === 'vehicle';
+  if (!isDescribed && SWITCHED.has(quantity.name) && values.some(isNumber))
+    return [wordAt(line, values[0]?.span ?? name)];
   // Of what the word knows its own names for, any other word is something else that happened.
   if (quantity.words && section === 'session') return words.filter((word) => !isRemark(word, quantity));
   if (quantity.kind === 'fact' && section === 'session') return [wordAt(line, name)];

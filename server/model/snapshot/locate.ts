@@ -58,6 +58,12 @@ export function* linesBetween(
   }
 }
 
+/** What one line says, as `saidBy`. */
+export function saidAt(snapshot: Snapshot, line: number): readonly LineState[] {
+  const reading = lineStateAt(snapshot, line);
+  return reading ? saidOn(reading) : [];
+}
+
 /** What the lines from one to before another say, one thing after the other, each with the number of its line. */
 export function* saidBetween(
   snapshot: Snapshot,

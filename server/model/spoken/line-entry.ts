@@ -2,15 +2,18 @@
  * A line to its entry: read strictly, and where a word or number is left over, as plain speech. The text and what is carried to
  * it decide (law 3), so both are remembered by the text: at the bench the same things are written again and again.
  */
-import { parseLine, tokenSpan } from '../../../grammar/index.ts';
+import { FIRST_WORDS, isEmpty, parseLine, tokenSpan } from '../../../grammar/index.ts';
+import { editDistance, maxEdits } from '../../trade/text/spelling-distance.ts';
 import { nearestWords } from '../../trade/vocabulary/vocabulary.ts';
-import type { Entry, SectionKind } from '../entry/entry.ts';
+import type { Entry, QuantityEntry, SectionKind } from '../entry/entry.ts';
 import { unaccounted } from '../entry/every-word-counts.ts';
 import type { NameScope } from '../entry/name-lookup.ts';
 import { readEntry } from '../entry/read-entry.ts';
+import type { Word } from '../entry/value.ts';
 import { mayBeDated } from './dated-line.ts';
 import { headOf } from './forms/heads.ts';
 import type { Habits, SpokenReading } from './habits.ts';
+import { CHANGES, COMPARISONS, LOOKS, TROUBLES, WANTS } from './lexicon.ts';
 import { isOtherMachine } from './machines.ts';
 import { readSpoken } from './read.ts';
 import { remembering } from './remembering.ts';
@@ -34,13 +37,16 @@ export function entryOfLine(text: string, around: LineScope): Entry {
   const { entry, isWhole } = strictly(around)(text);
   const counts = entry.kind === 'row' ? isWhole && around.trial !== undefined : isWhole;
   if (counts && !around.isElsewhere) return entry;
-  if (entry.kind === 'blank' || entry.kind === 'conflict' || entry.line.tooLong) return entry;
+  if (isEmptyLine(entry) || entry.kind === 'conflict' || entry.line.tooLong) return entry;
   const { date } = around.lastDate ?? {};
   return spokenly(around)(
     [text, date, around.machine, around.isElsewhere, ...around.recentLines].join('\n'),
     () => plainEntry(entry, counts, around),
   );
 }
+
+/** Nothing but a comment; a line of signs alone is none. */
+const isEmptyLine = ({ kind, line }: Entry): boolean => kind === 'blank' && isEmpty(line.syntax.stray);
 
 interface Strict {
   readonly entry: Entry;
@@ -77,12 +83,67 @@ function plainEntry(entry: Entry, counts: boolean, around: LineScope): Entry {
   if (around.isElsewhere) return spokenEntry(entry, [`note ${text.trim()}`], around);
   if (counts) return entry;
   if (around.section !== undefined && around.section !== 'session') return voided(entry);
+  if (saysEnough(entry, text, around)) return voided(entry);
   const reading = readSpoken(text, around, { ...habits, section: 'session', lines: around.recentLines });
-  if (reading.status === 'spoken' || reading.status === 'note')
-    return isHead(reading.as) ? voided(entry) : spokenEntry(entry, reading.as, around);
-  return reading.status === 'asked' && isWorthAsking(entry, reading)
-    ? askedEntry(entry, reading)
-    : voided(entry);
+  return takenAs(reading, entry, text, around) ?? { ...voided(entry), offers: choicesOf(reading) };
+}
+
+/** Undefined where the strict reading says better what is wrong. */
+function takenAs(reading: SpokenReading, entry: Entry, text: string, around: LineScope): Entry | undefined {
+  switch (reading.status) {
+    case 'spoken':
+      return isHead(reading.as) || losesSign(text, reading.as)
+        ? undefined
+        : spokenEntry(entry, reading.as, around);
+    case 'note':
+      return isRemark(entry, text) ? spokenEntry(entry, reading.as, around) : undefined;
+    case 'asked':
+      return isWorthAsking(entry, reading, around) ? askedEntry(entry, reading) : undefined;
+    default:
+      return undefined;
+  }
+}
+
+/** Nothing but a time, or one word off from what is known: the strict reading tells that best. */
+function saysEnough(entry: Entry, text: string, around: LineScope): boolean {
+  if (/^\s*\+\s*\d/.test(text) && !('statements' in entry)) return true;
+  if (entry.kind === 'unknown') return entry.words.length === 0;
+  if (!('statements' in entry)) return false;
+  const left = unaccounted(entry, around.section);
+  const [word] = left;
+  if (!word || left.length > 1) return false;
+  return isMisspeltValue(word.text, entry) || isUnitOf(word, entry, text);
+}
+
+/** `850 rmp`: a word of no meaning at the end, straight after a number without a unit. */
+const isUnitOf = ({ text: word, span }: Word, { statements }: QuantityEntry, text: string): boolean =>
+  /^\p{L}+$/u.test(word) &&
+  !isSpokenWord(word) &&
+  text.slice(span.to).trim() === '' &&
+  statements.some(({ values }) =>
+    values.some((value) => value.form === 'amount' && !value.unit && span.from - value.span.to === 1),
+  );
+
+const isSpokenWord = (word: string): boolean =>
+  [CHANGES, COMPARISONS, TROUBLES, WANTS, LOOKS].some((words) => words.has(word.toLowerCase()));
+
+const isMisspeltValue = (word: string, { quantity: { words = [] } }: QuantityEntry): boolean =>
+  word.length >= SHORTEST_GUESSED &&
+  words.some(
+    (known) => editDistance(word.toLowerCase(), known, maxEdits(word.length)) <= maxEdits(word.length),
+  );
+
+/** `timing - 2`: a sign, or a dash? */
+const losesSign = (text: string, as: readonly string[]): boolean =>
+  /(?:^|[\s\p{L}])[-−] \d/u.test(text) &&
+  !/\d *[-−]/.test(text) &&
+  !as.some((line) => /(?:^|\s)-\d/.test(line));
+
+/** What names a word of the trade and gives a number, or hardly more, was meant to say something of it. */
+function isRemark(entry: Entry, text: string): boolean {
+  if (entry.kind === 'unknown' || entry.kind === 'row' || entry.kind === 'blank') return true;
+  const words = text.match(/\p{L}+/gu) ?? [];
+  return 'statements' in entry && words.length >= (/\d/.test(text) ? 4 : 3);
 }
 
 function withoutComment({ line }: Entry): string {
@@ -128,7 +189,7 @@ const askedEntry = (
 ): Entry => ({
   kind: 'asked',
   question,
-  offers: offers.map((offer) => offer.split(' | ')),
+  offers: choicesOf({ offers }),
   safety,
   doubts,
   head,
@@ -136,15 +197,37 @@ const askedEntry = (
   line,
 });
 
+const choicesOf = ({ offers }: Pick<SpokenReading, 'offers'>): readonly (readonly string[])[] =>
+  offers.map((offer) => offer.split(' | '));
+
 /** Where all that is offered is to keep the line as it is, what the strict reading found wrong says more. */
-function isWorthAsking(entry: Entry, { offers, safety, doubts }: SpokenReading): boolean {
+function isWorthAsking(entry: Entry, { offers, safety, doubts }: SpokenReading, around: LineScope): boolean {
   if (safety || doubts.length > 0 || offers.some((offer) => !/^(?:note|todo)\b/.test(offer))) return true;
-  return entry.kind === 'unknown' && !isMisspelt(entry.words.map((word) => word.text));
+  if (entry.kind === 'blank') return true;
+  // Numbers and units alone are a row that has lost its trial.
+  if (entry.kind === 'row') return entry.words.length > 0 || !isEmpty(entry.line.syntax.stray);
+  return (
+    entry.kind === 'unknown' &&
+    !isMisspelt(
+      entry.words.map((word) => word.text),
+      around,
+    )
+  );
 }
 
-/** The line begins with a word that is one or two letters off one of the trade. */
-const isMisspelt = ([first = '', second]: readonly string[]): boolean =>
-  (first.length >= SHORTEST_GUESSED && nearestWords(first, 1, []).length > 0) ||
-  (second !== undefined && nearestWords(`${first} ${second}`, 1, []).length > 0);
+/** The line begins with words that are one or two letters off a name. */
+function isMisspelt(words: readonly string[], { words: own }: NameScope): boolean {
+  const names = [...Object.keys(FIRST_WORDS), ...lastOf(own.keys(), MOST_GUESSED)];
+  return [1, 2, 3].some((count) => {
+    const naming = words.slice(0, count).join(' ');
+    return (
+      count <= words.length && naming.length >= SHORTEST_GUESSED && nearestWords(naming, 1, names).length > 0
+    );
+  });
+}
 
 const SHORTEST_GUESSED = 5;
+/** Own words of a notebook that are compared, the latest. */
+const MOST_GUESSED = 200;
+
+const lastOf = (names: Iterable<string>, most: number): readonly string[] => [...names].slice(-most);

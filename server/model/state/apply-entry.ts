@@ -46,7 +46,24 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
     (state, each) => applyOne(state, each, originIn(state, each, where), lookUp),
     before,
   );
-  return withLines(withHead(after, entry), entry.as);
+  return withLines(withHead(backIn(before, after), entry), entry.as);
+}
+
+/** The section that a spoken line goes to is its own: what is below it still belongs to the day. */
+function backIn(before: State, after: State): State {
+  if (before.section === after.section || after.section === 'session') return after;
+  const { section, session, portsHead, readings, checksDueSinceRun, rechecks, jetAir, recentLines } = before;
+  return {
+    ...after,
+    section,
+    session,
+    portsHead,
+    readings,
+    checksDueSinceRun,
+    rechecks,
+    jetAir,
+    recentLines,
+  };
 }
 
 /** Of something that a line says: the line, and the day it belongs to. */

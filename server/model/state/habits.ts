@@ -15,11 +15,11 @@ export function habitsAfter(habits: Habits, entry: Entry): Habits {
 
 /** After a head with an order of day and month that can be no other. */
 export function habitsAfterHead(habits: Habits, text: string, { date }: SessionEntry): Habits {
-  const [, first, second] = /(?<!\d)(\d{1,2})[/](\d{1,2})(?!\d)/.exec(text) ?? [];
+  const [, first, sign, second] = /(?<!\d)(\d{1,2})([/.])(\d{1,2})(?!\d)/.exec(text) ?? [];
   const [, month, day] = /^\d{4}-(\d\d)-(\d\d)$/.exec(date ?? '') ?? [];
   if (!first || Number(first) === Number(second) || month === undefined) return habits;
   const isMonthFirst = Number(first) === Number(month) && Number(second) === Number(day);
-  const isSure = Number(first) > 12 || Number(second) > 12;
+  const isSure = Number(first) > 12 || Number(second) > 12 || sign === '.';
   const dayOrder = isMonthFirst ? 'month first' : 'day first';
   return isSure && habits.dayOrder !== dayOrder ? { ...habits, dayOrder } : habits;
 }

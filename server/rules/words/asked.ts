@@ -16,8 +16,11 @@ export const asked = rule({
 });
 
 function problemOf({ line, question, offers, doubts, head }: AskedEntry): Problem {
-  const likeliest = offers.find((offer) => !isNote(offer));
-  const understood = likeliest && head !== 'elsewhere' ? `Perhaps ${likeliest.map((each) => `"${each}"`).join(' and ')}. ` : '';
+  const likeliest = offers.find((offer) => !offer.every((each) => /^(?:note|todo)\b/.test(each)));
+  const understood =
+    likeliest && head !== 'elsewhere'
+      ? `Perhaps ${likeliest.map((each) => `"${each}"`).join(' and ')}. `
+      : '';
   const moved = [...new Set(doubts.map(({ name }) => name))].join(' and ');
   const so = head
     ? head === 'undated'

@@ -16,11 +16,19 @@ export const wordLeftOver = rule({
   isLastResort: true,
   check(entry, { before }) {
     if (!entry.isVoid) return NO_PROBLEMS;
-    const { line } = entry;
+    const { line, offers = [] } = entry;
     const [first] = unaccounted(entry, before.section);
     const message = first
       ? `"${first.text}" has no part in what the line means, so nothing of it is in force. Put a remark in quotes or behind ";", or keep the line as a note.`
       : 'What this line means is not clear, so nothing of it is in force.';
-    return [{ span: first?.span ?? lineSpan(line), message, fixes: [offerOf(line, [`note ${line.text.trim()}`])] }];
+    return [
+      {
+        span: first?.span ?? lineSpan(line),
+        message,
+        fixes: (offers.length > 0 ? offers : [[`note ${line.text.trim()}`]]).map((offer) =>
+          offerOf(line, offer),
+        ),
+      },
+    ];
   },
 });
