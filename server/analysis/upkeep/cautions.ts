@@ -2,6 +2,7 @@
 
 import type { Entry } from '../../model/entry/entry.ts';
 import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
+import { saidBy } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { CAUTIONS, type Caution, cautionsFor } from '../../trade/practice/cautions.ts';
