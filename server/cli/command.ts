@@ -86,6 +86,7 @@ function addCheck(program: Command, terminal: Terminal, end: End): void {
         .choices(LEVELS)
         .default('warning'),
     )
+    .option('--fix', 'first write plain speech as it was read, and put right what is sure, in place')
     .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((files: readonly string[], options: CheckOptions) => end(check(files, options, terminal)));
 }

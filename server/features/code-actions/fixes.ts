@@ -32,7 +32,11 @@ export function fixAll(snapshot: Snapshot, around: ActionAround): readonly CodeA
   return [{ ...mended, title, kind: 'source.fixAll', isSure: false }];
 }
 
-const toldIn = (snapshot: Snapshot, { levels }: ActionAround): readonly Told[] =>
+/** The changes of `fixAll`, of every rule at its own severity. */
+export const sureFixes = (snapshot: Snapshot): readonly Change[] =>
+  mending(snapshot, toldIn(snapshot, { levels: new Map() })).edits;
+
+const toldIn = (snapshot: Snapshot, { levels }: Pick<ActionAround, 'levels'>): readonly Told[] =>
   diagnosticsOf(snapshot, { levels, leaveOut: () => false }).filter(
     (told): told is Told => told.finding !== undefined,
   );

@@ -63,7 +63,9 @@ function inSaid(line: Line, said: Statement, quantity: Quantity): readonly Word[
     ...wrongPlace(said, quantity),
     ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
     ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
-    ...said.words.filter((word) => !isRemark(word, quantity) || isNameBefore(word, said)),
+    ...said.words.filter(
+      (word) => !isSelf(word, quantity) && (!isRemark(word, quantity) || isNameBefore(word, said)),
+    ),
     ...said.conditions.flatMap((condition) => inCondition(line, condition)),
     ...said.conditions
       .filter(isSpeed)
@@ -174,6 +176,9 @@ const isRemark = ({ text }: Word, { words }: Quantity): boolean => {
   return (words?.includes(lower) ?? false) || REMARKS.has(lower) || STATES.has(lower);
 };
 
+/** `timing 11 deg initial`: what it was resolved to. */
+const isSelf = ({ text }: Word, { name }: Quantity): boolean => text.toLowerCase() === name;
+
 const isSpeed = ({ value }: Condition): boolean =>
   value?.interval !== undefined &&
   (value.unit?.dimension === 'rotation' || (!value.unit && value.interval.low >= 200));
@@ -197,6 +202,8 @@ function inText(
   { quantity, statements: said, line, text, name }: QuantityEntry,
   section: SectionKind | undefined,
 ): readonly Word[] {
+  // A word of the notebook's own without a unit takes any text.
+  if (findQuantity(quantity.name.split(' '))?.quantity !== quantity) return [];
   const values = said.flatMap((each) => each.values);
   const elsewhere = said.flatMap((each) => wrongPlace(each, quantity));
   if (elsewhere.length > 0) return elsewhere;
@@ -210,7 +217,8 @@ function inText(
   const measured = values.find((value) => value.form === 'amount' && value.unit !== undefined);
   if (measured) return [wordAt(line, measured.span)];
   const isDescribed = section === 'engine' || section === 'vehicle';
-  if (!isDescribed && SWITCHED.has(quantity.name) && values.some(isNumber))
+  const isGraded = quantity.name === 'oil grade' && /\bsae\b|\dw\b/i.test(text ?? '');
+  if (!isDescribed && !isGraded && SWITCHED.has(quantity.name) && values.some(isNumber))
     return [wordAt(line, values[0]?.span ?? name)];
   // Of what the word knows its own names for, any other word is something else that happened.
   if (quantity.words && section === 'session') return words.filter((word) => !isRemark(word, quantity));

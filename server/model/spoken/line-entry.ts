@@ -62,17 +62,22 @@ function strictly(around: NameScope): (text: string) => Strict {
   return (text) =>
     cached(text, () => {
       const entry = readEntry(parseLine(text), around);
-      return { entry, isWhole: isWhole(entry, around.section) };
+      return { entry, isWhole: isWhole(entry, around) };
     });
 }
 
 const spokenly = (around: LineScope) => spoken(around);
 
 /** A head without a date may have one that is written in another way. */
-const isWhole = (entry: Entry, section: SectionKind | undefined): boolean =>
+const isWhole = (entry: Entry, around: NameScope): boolean =>
   entry.kind !== 'unknown' &&
-  unaccounted(entry, section).length === 0 &&
+  unaccounted(entry, around.section).every((word) => isOfSpec(word, around)) &&
   !(entry.kind === 'session' && entry.dateText === undefined && entry.title !== '');
+
+/** `torque 50 lb-ft head bolts`: the name of what is specified. */
+const isOfSpec = ({ text }: Word, { section, specs }: NameScope): boolean =>
+  section === 'session' &&
+  [...specs.values()].some(({ name }) => name.split(' ').includes(text.toLowerCase()));
 
 function plainEntry(entry: Entry, counts: boolean, around: LineScope): Entry {
   const text = withoutComment(entry);
@@ -96,6 +101,7 @@ function takenAs(reading: SpokenReading, entry: Entry, text: string, around: Lin
         ? undefined
         : spokenEntry(entry, reading.as, around);
     case 'note':
+      if (isDescription(entry)) return askedEntry(entry, described(entry, reading));
       return isRemark(entry, text) ? spokenEntry(entry, reading.as, around) : undefined;
     case 'asked':
       return isWorthAsking(entry, reading, around) ? askedEntry(entry, reading) : undefined;
@@ -121,7 +127,7 @@ const isUnitOf = ({ text: word, span }: Word, { statements }: QuantityEntry, tex
   !isSpokenWord(word) &&
   text.slice(span.to).trim() === '' &&
   statements.some(({ values }) =>
-    values.some((value) => value.form === 'amount' && !value.unit && span.from - value.span.to === 1),
+    values.some((value) => value.form === 'amount' && (!value.unit || value.taken) && span.from - value.span.to === 1),
   );
 
 const isSpokenWord = (word: string): boolean =>
@@ -138,6 +144,18 @@ const losesSign = (text: string, as: readonly string[]): boolean =>
   /(?:^|[\s\p{L}])[-−] \d/u.test(text) &&
   !/\d *[-−]/.test(text) &&
   !as.some((line) => /(?:^|\s)-\d/.test(line));
+
+/** `plug type long reach, as found`: a setting by its full name, and words that may be what it is. */
+const isDescription = (entry: Entry): entry is QuantityEntry =>
+  entry.kind === 'setting' && entry.text !== undefined && /\s/.test(nameText(entry));
+
+const nameText = ({ line, name }: QuantityEntry): string => line.text.slice(name.from, name.to);
+
+const described = (entry: QuantityEntry, reading: SpokenReading): SpokenReading => ({
+  ...reading,
+  question: 'Is this what it is, or a remark?',
+  offers: [`${nameText(entry)} "${(entry.text ?? '').replaceAll('"', '')}"`, ...reading.as],
+});
 
 /** What names a word of the trade and gives a number, or hardly more, was meant to say something of it. */
 function isRemark(entry: Entry, text: string): boolean {
