@@ -147,9 +147,18 @@ export function saidOn<T extends LineState>(reading: T): readonly T[] {
   });
 }
 
+/** What is carried to a page, without what its first line lets go: the lines of the session that it ends. */
+const asLeantOn = ({ text }: Page, before: State): State =>
+  before.recentLines.length > 0 && !before.inConflict && /^\s*session\b/i.test(text)
+    ? { ...before, recentLines: NO_LINES }
+    : before;
+
+const NO_LINES: State['recentLines'] = [];
+
 /** True where reading the page again, from `before`, would give what it gave. */
 export function stillHolds(page: Page, before: State, lookUp: LookUp): boolean {
   return (
-    same(page.before, before) && page.asked.every(({ question, found }) => same(found, lookUp(question)))
+    same(asLeantOn(page, page.before), asLeantOn(page, before)) &&
+    page.asked.every(({ question, found }) => same(found, lookUp(question)))
   );
 }

@@ -38,11 +38,7 @@ export function entryOfLine(text: string, around: LineScope): Entry {
   const counts = entry.kind === 'row' ? isWhole && around.trial !== undefined : isWhole;
   if (counts && !around.isElsewhere) return entry;
   if (isEmptyLine(entry) || entry.kind === 'conflict' || entry.line.tooLong) return entry;
-  const { date } = around.lastDate ?? {};
-  return spokenly(around)(
-    [text, date, around.machine, around.isElsewhere, ...around.recentLines].join('\n'),
-    () => plainEntry(entry, counts, around),
-  );
+  return spokenly(around)(keyOf(text, around), () => plainEntry(entry, counts, around));
 }
 
 /** Nothing but a comment; a line of signs alone is none. */
@@ -55,7 +51,7 @@ interface Strict {
 
 /** By the section and the stocks of names that a line is read in. */
 const strict = remembering<NameScope, Strict>(['section', 'inConflict', 'words', 'specs']);
-const spoken = remembering<LineScope, Entry>(['section', 'habits', 'words', 'specs', 'trial']);
+const spokenly = remembering<NameScope, Entry>(['section', 'inConflict', 'words', 'specs']);
 
 function strictly(around: NameScope): (text: string) => Strict {
   const cached = strict(around);
@@ -66,7 +62,25 @@ function strictly(around: NameScope): (text: string) => Strict {
     });
 }
 
-const spokenly = (around: LineScope) => spoken(around);
+/** All else that the reading hangs on, as text: the same habits are made anew whenever a page is read again. */
+const keyOf = (
+  text: string,
+  { lastDate, trial, machine, isElsewhere, habits, recentLines }: LineScope,
+): string =>
+  [text, lastDate?.date, trial !== undefined, machine, isElsewhere, habitsKey(habits), ...recentLines].join(
+    '\n',
+  );
+
+const habitsKeys = new WeakMap<Habits, string>();
+
+function habitsKey(habits: Habits): string {
+  let key = habitsKeys.get(habits);
+  if (key === undefined) {
+    key = JSON.stringify({ ...habits, used: [...(habits.used ?? [])] });
+    habitsKeys.set(habits, key);
+  }
+  return key;
+}
 
 /** A head without a date may have one that is written in another way. */
 const isWhole = (entry: Entry, around: NameScope): boolean =>
@@ -127,7 +141,9 @@ const isUnitOf = ({ text: word, span }: Word, { statements }: QuantityEntry, tex
   !isSpokenWord(word) &&
   text.slice(span.to).trim() === '' &&
   statements.some(({ values }) =>
-    values.some((value) => value.form === 'amount' && (!value.unit || value.taken) && span.from - value.span.to === 1),
+    values.some(
+      (value) => value.form === 'amount' && (!value.unit || value.taken) && span.from - value.span.to === 1,
+    ),
   );
 
 const isSpokenWord = (word: string): boolean =>

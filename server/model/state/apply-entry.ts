@@ -1,6 +1,5 @@
 import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import type {
-  AskedEntry,
   CheckEntry,
   ConflictMark,
   Entry,
@@ -8,22 +7,21 @@ import type {
   Origin,
   QuantityEntry,
   RowEntry,
-  SessionEntry,
-  SpokenEntry,
 } from '../entry/entry.ts';
 import { isOpenAfter } from '../entry/merge-conflict.ts';
 import { machineIn } from '../spoken/machines.ts';
-import { applySetting, inDoubt } from './apply-setting.ts';
+import { applySetting } from './apply-setting.ts';
 import { withChange } from './changed-since-reading.ts';
 import { fitPart, remove } from './fitted-parts.ts';
 import { withUsedNotebook } from './from-used-notebook.ts';
-import { habitsAfter, habitsAfterHead } from './habits.ts';
+import { habitsAfter } from './habits.ts';
 import { put, putLast, same, withoutKey } from './immutable.ts';
 import { jetAirAfter } from './jet-air.ts';
 import { isAbsent, type LookUp, type LookUpResult } from './lookup.ts';
+import { backIn, withAsked, withHead, withLines } from './plain-speech.ts';
 import { withPort } from './ports.ts';
 import { readingKey } from './reading-key.ts';
-import { ageWindows, withReading } from './reading-window.ts';
+import { withReading } from './reading-window.ts';
 import {
   rechecksAfterReading,
   rechecksAfterSession,
@@ -33,6 +31,7 @@ import {
 } from './rechecks.ts';
 import { afterUse, withUnused } from './replaced-unused.ts';
 import { isUnderWay, NO_WORK, withChecksDue } from './road-checks-due.ts';
+import { startSession } from './start-session.ts';
 import { keyOf, type SessionReading, type State } from './state.ts';
 import { newTrial, rowOf, trialWith } from './trial-rows.ts';
 
@@ -47,23 +46,6 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
     before,
   );
   return withLines(withHead(backIn(before, after), entry), entry.as);
-}
-
-/** The section that a spoken line goes to is its own: what is below it still belongs to the day. */
-function backIn(before: State, after: State): State {
-  if (before.section === after.section || after.section === 'session') return after;
-  const { section, session, portsHead, readings, checksDueSinceRun, rechecks, jetAir, recentLines } = before;
-  return {
-    ...after,
-    section,
-    session,
-    portsHead,
-    readings,
-    checksDueSinceRun,
-    rechecks,
-    jetAir,
-    recentLines,
-  };
 }
 
 /** Of something that a line says: the line, and the day it belongs to. */
@@ -160,69 +142,11 @@ function throughConflict(state: State, mark: ConflictMark | undefined): State {
   return inConflict === state.inConflict ? state : { ...state, inConflict };
 }
 
-/** A day begins where its date is asked too: what is below it is none of the day before. */
-function withAsked(before: State, entry: AskedEntry, where: Origin): State {
-  const state = before.trial ? { ...before, trial: undefined } : before;
-  if (entry.head) {
-    const title = entry.line.text.trim();
-    const head: SessionEntry = {
-      ...entry,
-      kind: 'session',
-      date: undefined,
-      dateText: undefined,
-      clock: undefined,
-      title,
-    };
-    const after = startSession(state, head, { ...where, date: undefined });
-    return entry.head === 'elsewhere' ? { ...after, isElsewhere: true } : after;
-  }
-  return entry.doubts.length === 0
-    ? state
-    : { ...state, settings: inDoubt(state.settings, entry.doubts, where) };
-}
-
-/** What a spoken head shows of how days are dated here, and what the notebook is kept of. */
-function withHead(state: State, { entries, line }: SpokenEntry): State {
-  const head = entries.find((entry) => entry.kind === 'session');
-  if (!head) return state;
-  const habits = habitsAfterHead(state.habits, line.text, head);
-  return { ...state, habits, machine: state.machine ?? machineIn(head.title) };
-}
-
-/** Lines that what follows may lean on: a table's head and its rows, "2 more". */
-const RECENT_LINES = 12;
 const NO_LINES: State['recentLines'] = [];
-
-function withLines(state: State, lines: readonly string[]): State {
-  if (state.section !== 'session' || state.inConflict) return state;
-  const said = lines.filter((line) => !/^session\b/i.test(line));
-  if (said.length === 0) return state;
-  return { ...state, recentLines: [...state.recentLines, ...said].slice(-RECENT_LINES) };
-}
-
 const NO_READINGS: State['readings'] = new Map();
 const NOTHING_TURNED: State['changesSinceReading'] = [];
 
 const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', 'file'].includes(entry.kind);
-
-function startSession(state: State, entry: SessionEntry, where: Origin): State {
-  const { date, clock, title } = entry;
-  const later = date !== undefined && (state.lastDate === undefined || date >= state.lastDate.date);
-  return {
-    ...state,
-    section: 'session',
-    recentLines: NO_LINES,
-    isElsewhere: false,
-    session: { date, title, by: where },
-    lastDate: later ? { date, clock, by: where } : state.lastDate,
-    portsHead: undefined,
-    readings: NO_READINGS,
-    checksDueSinceRun: NO_WORK,
-    jetAir: jetAirAfter(state),
-    rechecks: rechecksAfterSession(state.rechecks),
-    recentReadings: ageWindows(state.recentReadings),
-  };
-}
 
 function withSettings(state: State, entry: QuantityEntry, where: Origin): State {
   let settings = state.settings;
