@@ -12,7 +12,7 @@ import type { Quantity } from '../trade/vocabulary/quantity.ts';
 type Status = 'read' | 'spoken' | 'asked' | 'note' | 'unread';
 
 /** One value, or one thing that a line says. What it has not is null. */
-export interface ReadEntry {
+interface ReadEntry {
   readonly kind: string;
   readonly name: string | null;
   readonly place: string | null;

@@ -12,6 +12,7 @@ import type { Amount, Value, Word } from './value.ts';
 
 /** Words, numbers and signs without a part in what the entry means; empty where the line is wholly accounted for. */
 export function unaccounted(entry: Entry, section?: SectionKind): readonly Word[] {
+  if (entry.kind === 'spoken' || entry.kind === 'asked') return [];
   const stray = [...strayIn(entry.line), ...brokenTime(entry)];
   switch (entry.kind) {
     case 'setting':
@@ -263,20 +264,7 @@ const SWITCHED: ReadonlySet<string> = new Set([
 ]);
 
 /** Small words that no text of a setting begins or joins with at the bench. */
-const LOOSE: ReadonlySet<string> = new Set([
-  'to',
-  'now',
-  'is',
-  'are',
-  'be',
-  'do',
-  'did',
-  'with',
-  'one',
-  'when',
-  'and',
-  'it',
-]);
+const LOOSE: ReadonlySet<string> = new Set('to now is are be do did with one when and it'.split(' '));
 
 const isLoaded = (text: string): boolean => {
   const lower = text.toLowerCase();

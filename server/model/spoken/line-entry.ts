@@ -19,7 +19,7 @@ import { readSpoken } from './read.ts';
 import { remembering } from './remembering.ts';
 
 /** What is carried to a line, as far as its meaning hangs on it. */
-export interface LineScope extends NameScope {
+interface LineScope extends NameScope {
   readonly habits: Habits;
   /** Of the last session, ISO 8601. */
   readonly lastDate: { readonly date: string } | undefined;
