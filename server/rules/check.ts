@@ -20,10 +20,8 @@ export const openNotebook = (text: string, shared?: Shared): Snapshot => open(te
 
 /** All findings of one line in the order of their columns, except those its comment silences. */
 export const checkLine: Check = (entry, context) => {
-  const found = [
-    ...foundIn(entry, context),
-    ...(entry.kind === 'spoken' ? foundInSpoken(entry, context) : NOTHING_FOUND),
-  ];
+  const own = foundIn(entry, context);
+  const found = entry.kind === 'spoken' ? [...own, ...foundInSpoken(entry, context)] : own;
   return found.length === 0 ? NOTHING_FOUND : judged(found, entry);
 };
 

@@ -11,13 +11,18 @@ type Cached<T> = (key: string, make: () => T) => T;
 export function remembering<Scope, T>(by: readonly (keyof Scope)[]): (scope: Scope) => Cached<T> {
   const known: { readonly scope: Scope; readonly cached: Cached<T> }[] = [];
   let next = 0;
+  let last: (typeof known)[number] | undefined;
+  const isOf = (each: (typeof known)[number], scope: Scope): boolean =>
+    by.every((property) => each.scope[property] === scope[property]);
   return (scope) => {
-    for (const each of known)
-      if (by.every((property) => each.scope[property] === scope[property])) return each.cached;
+    if (last && isOf(last, scope)) return last.cached;
+    last = known.find((each) => isOf(each, scope));
+    if (last) return last.cached;
     const held = Object.fromEntries(by.map((property) => [property, scope[property]])) as unknown as Scope;
     const made = { scope: held, cached: inGenerations<T>() };
     known[next] = made;
     next = (next + 1) % SCOPES;
+    last = made;
     return made.cached;
   };
 }
