@@ -2,13 +2,16 @@
 
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
 import { inPassing, type Passing } from '../model/snapshot/passing.ts';
-import { checkLine } from '../rules/check.ts';
+import type { Shared } from '../model/snapshot/snapshot.ts';
+import { checkLine, openNotebook } from '../rules/check.ts';
 import { jsonFindings } from './check-json.ts';
 import { textFindings } from './check-text.ts';
+import { whyUnwritten } from './faults.ts';
+import { fixed } from './fix.ts';
 import { visible } from './layout.ts';
 import { sharingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { pathsOf, type Tell, textOf } from './texts.ts';
+import { pathsOf, STANDARD_INPUT, type Tell, type Text, textOf, wholeTextOf } from './texts.ts';
 import type { Tally, Writer } from './writer.ts';
 
 export const LEVELS = ['error', 'warning', 'info'] as const;
@@ -17,6 +20,7 @@ export const FORMATS = ['text', 'json'] as const;
 export interface CheckOptions {
   readonly format: (typeof FORMATS)[number];
   readonly failOn: (typeof LEVELS)[number];
+  readonly fix?: true;
 }
 
 /** Checks what can be read and tells what cannot. @returns the exit code. */
@@ -34,13 +38,29 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
     terminal.complain(`tappet: ${visible(path)}: ${problem}\n`);
   };
   for (const path of pathsOf(args, terminal, tell)) {
-    const read = textOf(path, terminal);
+    const read = options.fix ? mendedText(path, sharedAt(path), terminal, tell) : textOf(path, terminal);
     if ('problem' in read) tell(path, read.problem);
     else checkOne(path, inPassing(read.text, checkLine, sharedAt(path)), writer, tally);
   }
   writer.end(tally);
   if (unreadable > 0) return EXIT.unusable;
   return AT_LEAST[options.failOn].some((severity) => tally.findings[severity] > 0) ? EXIT.found : EXIT.clean;
+}
+
+/** The text of a file that was put right in its place; where it could not be written, that is told and the text is as it was. */
+function mendedText(path: string, shared: Shared, terminal: Terminal, tell: Tell): Text {
+  if (path === STANDARD_INPUT) return { problem: 'the standard input cannot be put right in its place' };
+  const read = wholeTextOf(path, terminal);
+  if ('problem' in read) return read;
+  const text = fixed(read.text, (each) => openNotebook(each, shared));
+  if (text === read.text) return read;
+  try {
+    terminal.save(path, read.mark + read.text, read.mark + text);
+  } catch (error) {
+    tell(path, whyUnwritten(error));
+    return read;
+  }
+  return { ...read, text };
 }
 
 interface Count extends Tally {

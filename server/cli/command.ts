@@ -4,6 +4,7 @@ import { type CheckOptions, check, FORMATS, LEVELS } from './check.ts';
 import { explain } from './explain.ts';
 import { type FormatOptions, format, UNIT_SPELLINGS } from './format.ts';
 import { wrap } from './layout.ts';
+import { READ_FORMATS, type ReadOptions, read } from './read.ts';
 import { type ShowOptions, show } from './show.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 
@@ -18,6 +19,7 @@ Examples:
   tappet show boat.tappet                   what holds at the end
   tappet show boat.tappet --at 2026-05-02   as it was at the end of that day
   tappet show boat.tappet --at 17           as it was after line 17
+  tappet read boat.tappet                   what each line was taken for
   tappet format boat.tappet                 laid out in columns; written with --write
   tappet explain over-limit                 why that rule asks
 
@@ -27,6 +29,9 @@ What is found here is no more than that: the maker's figures, local law and a li
 
 const JSON_LINES = `
 In JSON, lines and characters count from zero, as in the Language Server Protocol.`;
+
+const READ_LINES = `
+As ndjson, one object for each line, lines counted from one; schemas/read-line.schema.json says what is in it.`;
 
 /** Runs one command. @returns the exit code: 0 clean, 1 findings, 2 wrong usage or an unreadable file. */
 export function run(args: readonly string[], terminal: Terminal): number {
@@ -57,6 +62,7 @@ function programFor(terminal: Terminal, end: End): Command {
     .addHelpText('after', wrapped(EXAMPLES, terminal));
   addCheck(program, terminal, end);
   addShow(program, terminal, end);
+  addRead(program, terminal, end);
   addFormat(program, terminal, end);
   addExplain(program, terminal, end);
   return program;
@@ -80,6 +86,7 @@ function addCheck(program: Command, terminal: Terminal, end: End): void {
         .choices(LEVELS)
         .default('warning'),
     )
+    .option('--fix', 'first write plain speech as it was read, and put right what is sure, in place')
     .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((files: readonly string[], options: CheckOptions) => end(check(files, options, terminal)));
 }
@@ -94,6 +101,21 @@ function addShow(program: Command, terminal: Terminal, end: End): void {
     .addOption(written())
     .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((file: string, options: ShowOptions) => end(show(file, options, terminal)));
+}
+
+function addRead(program: Command, terminal: Terminal, end: End): void {
+  program
+    .command('read')
+    .summary('what each line was taken for')
+    .description(
+      'Tells of each line of a notebook what it was taken for: plain speech as the lines of the notation it means, what may mean several things with the readings to choose from.',
+    )
+    .argument('<FILE>', 'a notebook, or - for the standard input')
+    .addOption(
+      new Option('--format <form>', 'how it is written').choices(READ_FORMATS).default(READ_FORMATS[0]),
+    )
+    .addHelpText('after', wrapped(READ_LINES, terminal))
+    .action((file: string, options: ReadOptions) => end(read(file, options, terminal)));
 }
 
 function addFormat(program: Command, terminal: Terminal, end: End): void {

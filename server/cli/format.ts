@@ -1,8 +1,8 @@
 /** `tappet format`: notebooks laid out in columns. Files are written only when that is asked for. */
-import { cutLines } from '../../grammar/index.ts';
 import { type FormatStyle, formatEdits } from '../features/formatting.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { whyUnwritten } from './faults.ts';
+import { edited } from './fix.ts';
 import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
@@ -51,13 +51,7 @@ const ONE_AT_A_TIME =
   'tappet: one notebook at a time is printed; --check names those that are not laid out, --write lays them out in place\n';
 
 function formatted(snapshot: Snapshot, text: string, style: FormatStyle): string {
-  const lines = cutLines(text);
-  for (const { range, text } of formatEdits(snapshot, style).toReversed()) {
-    const { line, character } = range.start;
-    const old = lines[line] as string;
-    lines[line] = old.slice(0, character) + text + old.slice(range.end.character);
-  }
-  return lines.join('');
+  return edited(text, formatEdits(snapshot, style));
 }
 
 interface Laid {

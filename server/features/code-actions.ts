@@ -3,6 +3,7 @@ import type { Range } from '../../grammar/index.ts';
 import { lineStateAt } from '../model/snapshot/locate.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type ActionAround, type CodeAction, isWanted } from './code-actions/action.ts';
+import { allAsRead, asRead } from './code-actions/as-read.ts';
 import { fixAll, fixesAt } from './code-actions/fixes.ts';
 import { doneToday, settingsWritten } from './code-actions/lines.ts';
 import { madeAbsolute, otherUnits } from './code-actions/values.ts';
@@ -17,8 +18,9 @@ export function codeActionsAt(snapshot: Snapshot, range: Range, around: ActionAr
   return [
     ...(isWanted(around, 'quickfix') ? fixesAt(snapshot, range, around) : []),
     ...(rewrites
-      ? [otherUnits, madeAbsolute, settingsWritten, doneToday].flatMap((act) => act(place, around))
+      ? [asRead, otherUnits, madeAbsolute, settingsWritten, doneToday].flatMap((act) => act(place, around))
       : []),
     ...(isWanted(around, 'source.fixAll') ? fixAll(snapshot, around) : []),
+    ...(isWanted(around, 'source.asRead') ? allAsRead(snapshot) : []),
   ];
 }

@@ -1,7 +1,7 @@
 /** What a line is called where there is room for a few words: in an outline, in a list. */
 import type { Span } from '../../grammar/index.ts';
 import { statementText } from '../model/entry/as-written.ts';
-import type { Entry, QuantityEntry } from '../model/entry/entry.ts';
+import type { Entry, QuantityEntry, SpokenEntry } from '../model/entry/entry.ts';
 
 export interface Title {
   readonly name: string;
@@ -18,6 +18,7 @@ export function titleOf(entry: Entry): Title | undefined {
 }
 
 function written(entry: Entry): Title | undefined {
+  if (entry.isVoid) return { name: entry.line.text.trim(), detail: '' };
   switch (entry.kind) {
     case 'blank':
     case 'section':
@@ -31,6 +32,10 @@ function written(entry: Entry): Title | undefined {
     case 'limit':
     case 'target':
       return quantityTitle(entry);
+    case 'spoken':
+      return spokenTitle(entry);
+    case 'asked':
+      return entry.head ? undefined : { name: entry.line.text.trim(), detail: '' };
     case 'unknown':
       return { name: entry.line.text.trim(), detail: '' };
     case 'spec':
@@ -59,6 +64,14 @@ function written(entry: Entry): Title | undefined {
     case 'keep':
       return { name: entry.kind, detail: entry.text };
   }
+}
+
+/** As it was written, with what it means; the head of a day is none. */
+function spokenTitle({ line, as, entries }: SpokenEntry): Title | undefined {
+  const [first] = entries;
+  if (first?.kind === 'session') return undefined;
+  if (first?.kind === 'note' && entries.length === 1) return { name: 'note', detail: first.text };
+  return { name: line.text.trim(), detail: as.join(', ') };
 }
 
 function quantityTitle({ quantity, statements: said, text }: QuantityEntry): Title {

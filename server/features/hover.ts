@@ -12,6 +12,8 @@ import { namedHover } from './hover/named.ts';
 import { quantityHover } from './hover/quantity.ts';
 import type { HoverAnswer, HoverQuestion } from './hover/question.ts';
 import { meantHover } from './hover/silenced-rule.ts';
+import { askedHover, spokenHover, VOID } from './hover/spoken.ts';
+import { blocks } from './markdown.ts';
 import { onLine } from './ranges.ts';
 import type { UnitChoice } from './units.ts';
 
@@ -29,6 +31,8 @@ export interface Hover {
 
 /** Who answers for which kind of line. */
 const TELLERS: Partial<Readonly<Record<EntryKind, (question: HoverQuestion) => HoverAnswer | undefined>>> = {
+  spoken: spokenHover,
+  asked: askedHover,
   setting: quantityHover,
   reading: quantityHover,
   fact: quantityHover,
@@ -62,7 +66,9 @@ export function hoverAt(
   if (!reading) return undefined;
   const question = { snapshot, line, column: character, reading, units, ...(files && { files }) };
   const answer = meantHover(question) ?? TELLERS[reading.entry.kind]?.(question);
-  return answer && { range: onLine(line, answer.span), text: answer.text };
+  if (!answer) return undefined;
+  const text = reading.entry.isVoid ? blocks([VOID, answer.text]) : answer.text;
+  return { range: onLine(line, answer.span), text };
 }
 
 /** The paths of the files that a hover at a line tells of, as the notebook writes them. */

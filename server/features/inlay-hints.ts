@@ -1,11 +1,12 @@
 /** Small remarks behind what is written: the total it makes, how far it is from last time, the same in another unit. */
 
 import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
-import type { QuantityEntry } from '../model/entry/entry.ts';
+import type { QuantityEntry, SpokenEntry } from '../model/entry/entry.ts';
 import { linesBetween } from '../model/snapshot/locate.ts';
-import type { LineState } from '../model/snapshot/page.ts';
+import { type LineState, saidOn } from '../model/snapshot/page.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import type { State } from '../model/state/state.ts';
+import { lineSpan } from '../rules/lib/line-syntax.ts';
 import { formatValue } from '../trade/measure/format.ts';
 import type { Hint, HintKind, Remark } from './inlay-hints/hint.ts';
 import { readingChanges } from './inlay-hints/readings.ts';
@@ -26,10 +27,31 @@ export function hintsOf(snapshot: Snapshot, from: number, to: number, choice: Hi
   const changes = choice.kinds.has('change') ? readingChanges(snapshot, lines) : new Map<number, Remark>();
   return lines.flatMap((reading) => {
     const { entry, at } = reading;
-    if (!('statements' in entry)) return [];
+    if (entry.kind === 'spoken') return spokenHints(reading, entry, choice);
+    if (!('statements' in entry) || entry.isVoid) return [];
     const position = { line: at, character: endOf(entry) };
     return remarksOn(reading, entry, choice, changes.get(at)).map((remark) => ({ position, ...remark }));
   });
+}
+
+/** What the line was taken for, and the totals it changes. */
+function spokenHints(
+  reading: LineState & { readonly at: number },
+  entry: SpokenEntry,
+  { kinds }: HintChoice,
+): readonly Hint[] {
+  const position = { line: reading.at, character: lineSpan(entry.line).to };
+  const said = saidOn(reading);
+  const meant = entry.as
+    .filter((line) => !/^note\b/.test(line))
+    .map((line) => line.replace(/^(session \S+).*/, '$1'));
+  const text = `→ ${meant.join('; ')}`;
+  const about = 'what this line means; it can be written so from the light bulb';
+  const remarks: Remark[] = kinds.has('spoken') && meant.length > 0 ? [{ kind: 'spoken', text, about }] : [];
+  if (kinds.has('total'))
+    for (const { entry: each, before, after } of said)
+      if (each.kind === 'setting') remarks.push(...totals(each, before, after));
+  return remarks.map((remark) => ({ position, ...remark }));
 }
 
 const endOf = ({ statements: said, name }: QuantityEntry): number =>

@@ -80,7 +80,9 @@ export function mentionsIn(reading: LineState): readonly Mention[] {
   return named(reading).filter(({ name, span }) => name !== '' && span.to > span.from);
 }
 
-function named({ entry, before }: LineState): readonly Mention[] {
+function named(reading: LineState): readonly Mention[] {
+  const { entry, before } = reading;
+  if (entry.isVoid) return [];
   switch (entry.kind) {
     case 'setting':
     case 'reading':

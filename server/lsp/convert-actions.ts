@@ -11,6 +11,7 @@ const KINDS: Readonly<Record<ActionKind, CodeActionKind>> = {
   quickfix: CodeActionKind.QuickFix,
   'refactor.rewrite': CodeActionKind.RefactorRewrite,
   'source.fixAll': `${CodeActionKind.SourceFixAll}.tappet`,
+  'source.asRead': `${CodeActionKind.Source}.asRead.tappet`,
 };
 
 export const ACTION_KINDS: readonly CodeActionKind[] = Object.values(KINDS);

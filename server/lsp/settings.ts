@@ -22,7 +22,7 @@ export const DEFAULT_SETTINGS: Settings = {
   units: new Map(),
   holdBack: 800,
   format: DEFAULT_STYLE,
-  hints: new Set(['total', 'change']),
+  hints: new Set(['total', 'change', 'spoken']),
 };
 
 const LONGEST_HOLD_BACK = 10_000;
@@ -95,7 +95,7 @@ function hintsFrom(hints: unknown): ReadonlySet<HintKind> {
     typeof switches[name] === 'boolean' ? switches[name] : otherwise;
   if (!isOn('enabled', true)) return new Set();
   const chosen = HINTS.filter(([name, kind]) => isOn(name, DEFAULT_SETTINGS.hints.has(kind)));
-  return new Set(chosen.map(([, kind]) => kind));
+  return new Set([...chosen.map(([, kind]) => kind), 'spoken']);
 }
 
 const record = (value: unknown): Readonly<Record<string, unknown>> =>

@@ -1,11 +1,14 @@
 /** The table of rules, and the check of a line against it. */
 import type { Line, LineSyntax, Span } from '../../grammar/index.ts';
-import type { Entry, EntryKind } from '../model/entry/entry.ts';
-import type { Check, Finding, Fix } from '../model/snapshot/finding.ts';
+import type { Entry, EntryKind, SpokenEntry } from '../model/entry/entry.ts';
+import type { Check, Context, Finding, Fix } from '../model/snapshot/finding.ts';
+import { saidOn } from '../model/snapshot/page.ts';
 import { open, type Shared, type Snapshot } from '../model/snapshot/snapshot.ts';
 import { capital } from '../trade/measure/format.ts';
 import type { Quantity } from '../trade/vocabulary/quantity.ts';
 import { EVERY_KIND } from './lib/kinds.ts';
+import { lineSpan } from './lib/line-syntax.ts';
+import { writtenAs } from './lib/written-as.ts';
 import { meantIn } from './notation/meant-unknown.ts';
 import type { Problem, Rule } from './rule.ts';
 import { RULES } from './table.ts';
@@ -17,12 +20,41 @@ export const openNotebook = (text: string, shared?: Shared): Snapshot => open(te
 
 /** All findings of one line in the order of their columns, except those its comment silences. */
 export const checkLine: Check = (entry, context) => {
-  const found: Finding[] = [];
-  for (const rule of rulesFor(entry)) {
-    for (const problem of rule.check(entry, context)) found.push(findingOf(rule, problem, entry.line));
-  }
+  const own = foundIn(entry, context);
+  const found = entry.kind === 'spoken' ? [...own, ...foundInSpoken(entry, context)] : own;
   return found.length === 0 ? NOTHING_FOUND : judged(found, entry);
 };
+
+function foundIn(entry: Entry, context: Context): readonly Finding[] {
+  let found: Finding[] | undefined;
+  for (const rule of rulesFor(entry)) {
+    for (const problem of rule.check(entry, context)) {
+      found ??= [];
+      found.push(findingOf(rule, problem, entry.line));
+    }
+  }
+  return found ?? NOTHING_FOUND;
+}
+
+/** Of what a line of plain speech means: told on the line as it was written, and mended by writing it out. */
+function foundInSpoken(entry: SpokenEntry, context: Context): readonly Finding[] {
+  const span = lineSpan(entry.line);
+  return saidOn({ ...context, entry }).flatMap((said, i) =>
+    judged(foundIn(said.entry, said), said.entry).map((finding) => ({
+      ...finding,
+      span,
+      fixes: finding.fixes.map((fix) => ({
+        title: fix.title,
+        edits: [writtenAs(entry.line, entry.as.with(i, edited(entry.as[i] as string, fix)))],
+      })),
+    })),
+  );
+}
+
+const edited = (text: string, { edits }: Fix): string =>
+  [...edits]
+    .sort((a, b) => b.span.from - a.span.from)
+    .reduce((all, { span, text: put }) => all.slice(0, span.from) + put + all.slice(span.to), text);
 
 /** The rule of a code; undefined for any other text. */
 export const ruleOf = (code: string): Rule | undefined => BY_CODE.get(code);
@@ -30,7 +62,7 @@ export const ruleOf = (code: string): Rule | undefined => BY_CODE.get(code);
 const NOTHING_FOUND: readonly Finding[] = [];
 const BY_CODE: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.code, rule]));
 const RULES_ON: ReadonlyMap<EntryKind, readonly Rule[]> = new Map(
-  ([...EVERY_KIND, 'conflict'] as const).map((kind) => [
+  ([...EVERY_KIND, 'conflict', 'spoken', 'asked'] as const).map((kind) => [
     kind,
     RULES.filter((rule) => rule.on.includes(kind)),
   ]),
@@ -100,9 +132,16 @@ const isReadApart = ({ edits }: Fix, { text }: Line): boolean =>
 function judged(found: readonly Finding[], { line }: Entry): readonly Finding[] {
   const meant = new Set(meantIn(line).map(({ code }) => code));
   return found
-    .filter((finding) => !meant.has(finding.code) && !found.some((other) => outranks(other, finding)))
+    .filter(
+      (finding) =>
+        !meant.has(finding.code) &&
+        !found.some((other) => outranks(other, finding)) &&
+        (found.length === 1 || !isLastResort(finding)),
+    )
     .sort((a, b) => a.span.from - b.span.from);
 }
+
+const isLastResort = ({ code }: Finding): boolean => BY_CODE.get(code)?.isLastResort ?? false;
 
 const outranks = (other: Finding, finding: Finding): boolean =>
   (BY_CODE.get(other.code)?.outranks?.includes(finding.code) ?? false) && overlap(other.span, finding.span);

@@ -39,6 +39,8 @@ interface RuleOn<Kind extends EntryKind> {
   readonly outranks?: readonly string[];
   /** Reported on the first related line, which is shown faded as having no effect. */
   readonly isAboutRelated?: true;
+  /** Said only of a line of which no other rule says anything. */
+  readonly isLastResort?: true;
   readonly on: readonly Kind[];
   /** Quantities it applies to; all if left out. Called once per quantity, not once per line. */
   readonly about?: (quantity: Quantity) => boolean;

@@ -100,7 +100,9 @@ import { tenTimes } from './units/ten-times.ts';
 import { unitsMixedUp } from './units/units-mixed-up.ts';
 import { unknownUnit } from './units/unknown-unit.ts';
 import { wrongUnit } from './units/wrong-unit.ts';
+import { asked } from './words/asked.ts';
 import { changeOfReading } from './words/change-of-reading.ts';
+import { dangerNoted } from './words/danger-noted.ts';
 import { directionInWords } from './words/direction-in-words.ts';
 import { listLength } from './words/list-length.ts';
 import { misspeltWord } from './words/misspelt-word.ts';
@@ -112,6 +114,7 @@ import { placeAfterValue } from './words/place-after-value.ts';
 import { tooManyValues } from './words/too-many-values.ts';
 import { unknownPlace } from './words/unknown-place.ts';
 import { unknownWord } from './words/unknown-word.ts';
+import { wordLeftOver } from './words/word-left-over.ts';
 import { wrongPlace } from './words/wrong-place.ts';
 
 const ROWS: readonly Rule[] = [
@@ -135,6 +138,9 @@ const ROWS: readonly Rule[] = [
   unknownPlace,
   placeAfterValue,
   directionInWords,
+  asked,
+  dangerNoted,
+  wordLeftOver,
   misspeltWord,
   unknownFlag,
   nothingSaid,

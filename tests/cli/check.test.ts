@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { dedent } from '../harness/fixture.ts';
 import { ran } from './terminal.ts';
 
-const TYPO = 'session 2026-05-02\n  initial 9,5 deg\n';
+const TYPO = 'targets\n  initial 9,5 deg\n';
 
 describe('as JSON', () => {
   it('has the agreed form, lines and characters from zero', () => {

@@ -4,7 +4,7 @@ import { type Files, ran } from './terminal.ts';
 
 const CLEAN = 'session 2026-05-02\n  idle 820 rpm\n';
 /** An error, by a rule that stays: a number with a decimal comma. */
-const ERROR = 'session 2026-05-02\n  initial 9,5 deg\n';
+const ERROR = 'targets\n  initial 9,5 deg\n';
 /** A warning: far outside what a four-stroke idles at. */
 const WARNING = 'session 2026-05-02\n  idle 82000 rpm\n';
 

@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import manifest from '../../package.json' with { type: 'json' };
 
 const DOOR = join(import.meta.dirname, '../../server/main.cli.ts');
-const TYPO = 'session 2026-05-02\n  initial 9,5 deg\n';
+const TYPO = 'targets\n  initial 9,5 deg\n';
 let folder = '';
 
 beforeAll(() => {

@@ -22,22 +22,26 @@ const titles = (lines: string, around?: Partial<ActionAround>) =>
 
 describe('fixes', () => {
   rows([
-    ['Write "idle"', '‸idel 850 rpm', 'idle 850 rpm'],
-    ['Fix all 2 of', '‸idel 850 rpm | idle 9 rmp | idel 900 rpm', 'idle 850 rpm | idle 9 rmp | idle 900 rpm'],
+    ['Write "idle"', 'targets | ‸idlle 850 rpm', 'targets | idle 850 rpm'],
+    [
+      'Fix all 2 of',
+      'targets | ‸idlle 850 rpm | idle 9 rmp | idlle 900 rpm',
+      'targets | idle 850 rpm | idle 9 rmp | idle 900 rpm',
+    ],
     [
       'Fix all that is sure (3)',
-      '‸idel 850 rpm | idle 900 rmp | idel 900 rpm',
-      'idle 850 rpm | idle 900 rpm | idle 900 rpm',
+      'targets | ‸idlle 850 rpm | idle 900 rmp | idlle 900 rpm',
+      'targets | idle 850 rpm | idle 900 rpm | idle 900 rpm',
     ],
   ]);
 
   test('the only fix of a finding is the one to take, and it names its finding', () => {
-    const [fix] = actionsAt(inSession('‸idel 850 rpm'));
+    const [fix] = actionsAt(inSession('targets | ‸idlle 850 rpm'));
     expect(fix).toMatchObject({ kind: 'quickfix', isSure: true, found: [{ code: 'unknown-word' }] });
   });
 
   test('each rule has its page', () =>
-    expect(actionsAt(inSession('idel‸ 850 rpm')).at(1)).toMatchObject({
+    expect(actionsAt(inSession('targets | idlle‸ 850 rpm')).at(1)).toMatchObject({
       title: 'About this rule: A word that is not known',
       edits: [],
       explains: 'unknown-word',
@@ -50,14 +54,18 @@ describe('fixes', () => {
     ]));
 
   test('only what is asked for', () => {
-    expect(titles('‸idel 850 rpm', { only: ['source'] })).toEqual(['Fix all that is sure (1)']);
-    expect(titles('‸idel 850 rpm', { only: ['source.fixAll.tappet'] })).toEqual(['Fix all that is sure (1)']);
-    expect(titles('‸idel 850 rpm', { only: ['refactor'] })).toEqual([]);
-    expect(titles('‸idel 850 rpm', { only: ['quickfix'] })).not.toContain('Fix all that is sure (1)');
+    expect(titles('targets | ‸idlle 850 rpm', { only: ['source'] })).toEqual(['Fix all that is sure (1)']);
+    expect(titles('targets | ‸idlle 850 rpm', { only: ['source.fixAll.tappet'] })).toEqual([
+      'Fix all that is sure (1)',
+    ]);
+    expect(titles('targets | ‸idlle 850 rpm', { only: ['refactor'] })).toEqual([]);
+    expect(titles('targets | ‸idlle 850 rpm', { only: ['quickfix'] })).not.toContain(
+      'Fix all that is sure (1)',
+    );
   });
 
   test('nothing of a rule that is off', () =>
-    expect(titles('‸idel 850 rpm', { levels: new Map([['unknown-word', 'off']]) })).toEqual([]));
+    expect(titles('targets | ‸idlle 850 rpm', { levels: new Map([['unknown-word', 'off']]) })).toEqual([]));
 });
 
 describe('this is meant', () => {
@@ -81,7 +89,6 @@ describe('this is meant', () => {
 describe('another unit', () => {
   rows([
     ['Write as 66 C', '  water ‸150 F ; hot', '  water 66 C ; hot'],
-    ['Write as in 1.27 mm', '  pull off gap in ‸0.05 in', '  pull off gap in 1.27 mm'],
     ['Write as 198 205 C', '  tube ‸388 401 F probe', '  tube 198 205 C probe'],
     ['Write as <= 0.6895 bar', '  fuel pressure <= ‸10 psi', '  fuel pressure <= 0.6895 bar'],
     ['Write as ~1.034 bar', '  fuel pressure ~‸15 psi', '  fuel pressure ~1.034 bar'],

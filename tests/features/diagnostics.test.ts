@@ -34,7 +34,7 @@ test('a line that belongs to a finding is a range inside the text', () => {
 
 test('beyond the most that are shown the least severe are left out, and it is said how many', () => {
   const warnings = '  initial 9 F\n'.repeat(MOST_DIAGNOSTICS);
-  const errors = '  initial 9,5 deg\n'.repeat(20);
+  const errors = '  egt 1,200.5 F\n'.repeat(20);
   const text = `session 2026-05-02\n${warnings}${errors}`;
   const all = diagnosticsIn(text, { 'comma-number': 'error', overridden: 'off' });
   expect(all).toHaveLength(MOST_DIAGNOSTICS + 1);
@@ -46,8 +46,8 @@ test('beyond the most that are shown the least severe are left out, and it is sa
 
 /** Sessions with more errors than are shown, and a last one with a warning and a hint. */
 const CROWDED = `session 2026-05-02
-${'  initial 9,5 deg\n'.repeat(MOST_DIAGNOSTICS)}session 2026-05-03
-${'  initial 9,5 deg\n'.repeat(200)}  dwell 49 F
+${'  egt 1,200.5 F\n'.repeat(MOST_DIAGNOSTICS)}session 2026-05-03
+${'  egt 1,200.5 F\n'.repeat(200)}  dwell 49 F
 ${'  note rest\n'.repeat(200)}session 2026-05-04
   dwell 50 F
   egt 1250

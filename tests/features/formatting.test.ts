@@ -209,14 +209,6 @@ const ROWS: readonly (readonly [
     `,
     { unitSpelling: 'table' },
   ],
-  [
-    'the letters of a unit touch no word',
-    `1″a b
-`,
-    `1 in             a b
-`,
-    { unitSpelling: 'table' },
-  ],
   ['no indentation, if asked', 'engine\n   cylinders 4\n', 'engine\ncylinders        4\n', { indent: 0 }],
   [
     'blanks at the end of a line go, line breaks stay',

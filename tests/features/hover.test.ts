@@ -220,7 +220,7 @@ test.each([
   ['a blank line', 'session 2026-05-02\n‸\n'],
   ['the blanks before a line', 'session 2026-05-02\n ‸   idle 850 rpm\n'],
   ['a comment', 'session 2026-05-02\n  idle 850 rpm  ; in the ‸yard\n'],
-  ['a word nobody knows', 'session 2026-05-02\n  wob‸ble 3\n'],
+  ['a word nobody knows', 'engine\n  wob‸ble 3\n'],
 ])('nothing to say of %s', (_what, notebook) => expect(hoverLines(notebook)).toEqual([]));
 
 test.each([

@@ -95,7 +95,7 @@ test('every range lies inside the text, the selection inside the range, and no n
   const text = 'notebook  A\r\nengine\r\n  cylinders 4\r\nsession\r\n  ~~\r\n  todo\r\n  plug #4 "😀"\r\n';
   const lines = text.split('\r\n');
   const all = [...symbolsOf(openNotebook(text))].flatMap((symbol) => [symbol, ...symbol.children]);
-  expect(all.length).toBe(6);
+  expect(all.length).toBe(7);
   for (const { name, range, selection } of all) {
     expect(name).not.toBe('');
     expect(range.end.character).toBeLessThanOrEqual((lines[range.end.line] as string).length);

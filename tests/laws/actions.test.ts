@@ -77,6 +77,9 @@ law(
     const text = ['session 2026-05-02', ...lines].join('\n');
     const at = { line: lines.length, character: 1 };
     const snapshot = openNotebook(text);
+    // Degrees are not screwed in or out: such a line is not in force, or is read as plain speech.
+    const entry = lineStateAt(snapshot, at.line)?.entry;
+    if (entry?.kind !== 'setting' || entry.isVoid) return;
     const [before] = snapshot.pages.at(-1)?.after.settings.values() ?? [];
     const action = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] }).find(
       ({ title }) => title.startsWith('Write what'),

@@ -16,7 +16,7 @@ const EDIT_TO_OPENING = 2.5;
 const LONGEST = 120_000;
 
 test.each(SHAPES.map((shape) => [shape.name, shape] as const))(
-  'law 11: %s',
+  'law 12: %s',
   (_, shape) => {
     const [, most] = shape.over ?? ['', MOST];
     openNotebook(notebookOf(shape, WARM)); // what is worked out once and for all is of no length

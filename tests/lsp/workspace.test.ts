@@ -142,11 +142,11 @@ test('limits and words come from the page that is used, and follow it', async ()
   expect(await marsh.codes((codes) => codes.length > 0)).toEqual(['over-limit']);
   write('shop/limits.tappet', 'limits\n  total <= 40 deg\n');
   await changedFile('shop/limits.tappet', 2);
-  expect(await marsh.codes((codes) => !codes.includes('over-limit'))).toEqual(['unknown-word']);
+  expect(await marsh.codes((codes) => !codes.includes('over-limit'))).toEqual(['asked']);
   const shop = await opened('shop/limits.tappet');
   await marsh.codes((codes) => codes.join() === 'over-limit');
   await shop.close();
-  await marsh.codes((codes) => codes.join() === 'unknown-word');
+  await marsh.codes((codes) => codes.join() === 'asked');
   unlinkSync(join(root, 'shop/limits.tappet'));
   await changedFile('shop/limits.tappet', 3);
   await marsh.codes((codes) => codes[0] === 'use-missing');

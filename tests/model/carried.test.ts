@@ -30,7 +30,7 @@ const SETTINGS: Readonly<Record<string, readonly (readonly [lines: string, ...in
     ['day 1 / idle screw 1 turn / idle screw in 1/4 turn', 'idle screw: 1 1/4 turns'],
     ['day 1 / mixture 1 / mixture out 1/4 turn', 'mixture: 1 1/4 turns'],
     ['day 1 / main jet 105 / main jet +5', 'main jet: 110'],
-    ['day 1 / initial 9 deg / initial +2 F', 'initial: +2 F from an unknown start'],
+    ['day 1 / initial 9 deg / initial +2 F', 'initial: 9 deg'],
   ],
   'between the markers of a merge nothing is in force': [
     [

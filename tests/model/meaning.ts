@@ -9,7 +9,8 @@ import { open } from '../../server/model/snapshot/snapshot.ts';
 export function meaning(text: string): string {
   const whole = text.includes('\n') ? text : `session 2026-05-02\n${text}`;
   const readings = [...linesBetween(open(whole, () => []))];
-  return told((readings.at(-1) as (typeof readings)[number]).entry);
+  const { entry } = readings.at(-1) as (typeof readings)[number];
+  return `${entry.isVoid ? 'not in force: ' : ''}${told(entry)}`;
 }
 
 function told(entry: Entry): string {
@@ -50,6 +51,12 @@ function told(entry: Entry): string {
       return `revert ${entry.date}`;
     case 'session':
       return `session ${entry.date} ${entry.clock} ${entry.title}`;
+    case 'spoken':
+      return `spoken ${entry.entries.map(told).join(', ')}`;
+    case 'asked':
+      return `asked ${entry.offers.map((lines) => lines.join(' + ')).join(' / ')}`;
+    case 'note':
+      return `note ${entry.text}`;
     case 'unknown':
       return `unknown ${entry.words.map(({ text }) => text).join(' ')}`;
     default:

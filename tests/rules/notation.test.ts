@@ -13,30 +13,31 @@ rows('unknown-sign', [
   ['initial 9 deg «$»', '$ (U+0024)'],
   ['initial 9 deg «\u0000»', 'Unexpected character U+0000.'],
   ['initial «\u202E»9 deg', 'U+202E'],
-  ['«👍» idle 850', '👍 (U+1F44D)'],
   ['initial «$» % $ $', 'and 2 more like it'],
   ['note costs $ 9'],
 ]);
 
 rows('unclosed-quote', [
   ['plug #4 «"sooty»', 'This quote is not closed.'],
-  ['carb «"twin»'],
   ['plug #4 "sooty"'],
   ['points gap 0.016"'],
 ]);
 
-rows('comma-number', [
-  ['mixture «1,5» turns', 'write 1.5', 'mixture 1.5 turns'],
-  ['points gap «0,016» in', 'write 0.016', 'points gap 0.016 in'],
-  ['idle «1,200» rpm', 'write 1200', 'idle 1200 rpm'],
-  ['odometer «81,260» km', 'write 81260', 'odometer 81260 km'],
-  ['hours «1,2» h', 'write 1.2', 'hours 1.2 h'],
-  ['egt «1,200» F', 'write 1200 for one, 1 200 for several'],
-  ['tube «388,401,384» F', '388 401 384 for several'],
-  ['egt «1,200.5» F'],
-  ['weather 14 C, 1011 hPa'],
-  ['note 1,5 turns'],
-]);
+rows(
+  'comma-number',
+  [
+    ['mixture «1,5» turns', 'write 1.5', 'mixture 1.5 turns'],
+    ['points gap «0,016» in', 'write 0.016', 'points gap 0.016 in'],
+    ['idle «1,200» rpm', 'write 1200', 'idle 1200 rpm'],
+    ['odometer «81,260» km', 'write 81260', 'odometer 81260 km'],
+    ['hours «1,2» h', 'write 1.2', 'hours 1.2 h'],
+    ['egt «1,200» F', 'write 1200 for one, 1 200 for several'],
+    ['tube «388,401,384» F', '388 401 384 for several'],
+    ['egt «1,200.5» F'],
+    ['weather 14 C, 1011 hPa'],
+  ],
+  'targets',
+);
 
 rows('missing-number', [
   ['initial «~» deg', 'after "~"'],
@@ -59,7 +60,6 @@ rows('hyphen-range', [
   ['egt «1200-1300» F', 'Read as 1200..1300.', 'egt 1200..1300 F'],
   ['egt «1300-1200» F', 'Write a range as 1300..1200, not with a hyphen.', 'egt 1300..1200 F'],
   ['run 50-80 km/h in top 11.2 s'],
-  ['egt «1200 - 1300» F', 'Write a range as 1200..1300, not with a hyphen.', 'egt 1200..1300 F'],
   ['egt «1-2-3» F', 'Separate the values of a list with spaces.'],
   ['mixture 1-1/2 turns'],
   ['initial -2 deg'],

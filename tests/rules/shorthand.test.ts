@@ -13,11 +13,6 @@ rows('change-of-reading', [
 rows('pair-by-slash', [
   ['main jet «70/75»', 'write primary 70, secondary 75', 'main jet primary 70, secondary 75'],
   ['jets «73/82»', 'two places', 'jets primary 73, secondary 82'],
-  [
-    'tappets «0.32/0.37» mm hot',
-    'write intake 0.32, exhaust 0.37',
-    'tappets intake 0.32, exhaust 0.37 mm hot',
-  ],
   ['main jet 3/64 in'],
   ['mixture 1 1/2'],
   ['fuel line 5/16 in'],

@@ -14,7 +14,6 @@ rows('wrong-unit', [
   ],
   ['tube 388 401 384 226 «psi»'],
   ['main jet 130 «psi»', 'main jet is a bare number, or a length or a fuel flow'],
-  ['fuel pressure 6 «lbs»', 'Did you mean psi?', 'fuel pressure 6 psi'],
   ['fuel pressure 17 «in» hot', 'Did you mean inHg?', 'fuel pressure 17 inHg hot'],
   ['depression 17 in hot'],
   ['depression 17" at idle'],
@@ -35,7 +34,6 @@ rows('wrong-unit', [['water <= 195 «psi»'], ['water <= 195 F']], 'limits');
 rows('unknown-unit', [
   ['fuel pressure 5 «pzi»', 'Did you mean psi?', 'fuel pressure 5 psi'],
   ['idle 850 «rmp»', 'Did you mean rpm?', 'idle 850 rpm'],
-  ['dwell 50 «zork»', 'The number is read in deg until then.'],
   ['initial 9 static'],
   ['tube 388 401 384 «zork»'],
   ['idle 850 steady'],
@@ -50,9 +48,7 @@ rows('missing-unit', [
   ['total 32 @ 3000'],
   ['volts 12.6'],
   ['power valve 6.5'],
-  ['dwell «50»', 'The unit is missing; read as deg.', 'dwell 50 deg'],
   ['plug gap «0.6»', 'The unit is missing; read as mm because of its size.', 'plug gap 0.6 mm'],
-  ['plug gap «.032»', 'The unit is missing; read as in.'],
   ['valve lash «12»', 'The unit is missing; read as thou because of its size.', 'valve lash 12 thou'],
   [
     'compression «10.5» 10.2 8.1 8.3',
@@ -71,8 +67,6 @@ rows('missing-unit', [
     'The unit is missing; read as hPa because of its size.',
     'weather 68 F 1015 hPa 29 %RH',
   ],
-  ['odometer 100 km | odometer «140»', 'last written in km', 'odometer 100 km | odometer 140 km'],
-  ['water 80 C | water «180»', 'last written in C', 'water 80 C | water 180 C'],
   ['water «180» hot'],
   [
     'weather «14»',
@@ -103,8 +97,6 @@ rows('missing-unit', [['head bolts torque «58»', 'The unit is missing; read as
 rows('too-many-values', [
   ['initial 9 deg «12 deg»', 'takes one value'],
   ['idle 820 «850 rpm»', 'Write a range as 190..220.'],
-  ['oil pressure 60 psi cold, «25 psi» hot', 'Give each its own line.'],
-  ['WOT 4900 rpm «58 mph»', 'such as "speed 58 mph"'],
   ['oil 48 psi, «235 F»', 'such as "oil temperature 235 F"'],
   ['oil 235 F, «48 psi»', 'such as "oil pressure 48 psi"'],
   ['mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm'],

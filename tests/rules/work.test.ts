@@ -96,10 +96,6 @@ rows('change-without-start', [
   ['mixture 1 turn | mixture left in 1/4 turn'],
   ['initial 9 deg | initial +2 deg'],
   [
-    'plug gap 0.028 0.030 in | plug gap «+0.002 in»',
-    'One change for several values of plug gap does not give the new value of each, so plug gap is now unknown.',
-  ],
-  [
     'mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm | mechanical «+2 deg»',
     'One change for several values of mechanical does not give the new value of each, so mechanical is now unknown.',
   ],
@@ -119,9 +115,6 @@ const TRIAL = 'trial feed restrictor -> oil pressure';
 rows('row-outside-trial', [
   ['«1/8 in 12 psi»', 'For a setting or reading, write its word first.'],
   ['«want 13 psi»', 'belongs to a trial'],
-  ['«32 deg total»', 'Write the word first: total 32 deg.', 'total 32 deg'],
-  ['«850 idle»', 'Write the word first: idle 850.', 'idle 850'],
-  ['«850 rpm all day»', 'For a setting or reading, write its word first.'],
   [`${TRIAL} | 1/8 in 12 psi | initial 9 deg | «5/32 in 14.5 psi»`],
   [`${TRIAL} | 1/8 in 12 psi | note oil hot | 5/32 in 14.5 psi`],
 ]);

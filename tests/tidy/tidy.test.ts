@@ -7,7 +7,7 @@ import { staleFiles } from './generated.ts';
 const LONGEST_FILE = 300;
 const TOP_LEVEL =
   `README.md DEVELOPERS.md CHANGELOG.md LICENSE package.json package-lock.json tsconfig.json build.mjs
-  client server grammar samples tests`.split(/\s+/);
+  client server grammar samples schemas tests`.split(/\s+/);
 /** Written so that this file does not find itself. */
 const PLACES = [
   '(?:^|[\\s"\'`(=:])/(?:work|tmp|root|home)/',

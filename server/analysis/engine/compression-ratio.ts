@@ -1,6 +1,6 @@
 /** The squeeze: displacement, compression ratio from volumes and under boost, and how fast the pistons run. */
 
-import { lineStateAt } from '../../model/snapshot/locate.ts';
+import { saidAt } from '../../model/snapshot/locate.ts';
 import type { State } from '../../model/state/state.ts';
 import { exact, type Interval, middle, monotoneEach, scale } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
@@ -48,7 +48,7 @@ export const PISTON_SPEED: Working = {
 
 /** The pressure on the starter, which is called the same. */
 const isReading = ({ snapshot, line }: FigureContext): boolean =>
-  lineStateAt(snapshot, line)?.entry.kind === 'reading';
+  saidAt(snapshot, line).some(({ entry }) => entry.kind === 'reading');
 
 const CC = unitById('cc');
 const RATIO_UNIT = unitById('ratio');

@@ -1,6 +1,6 @@
 /** Cause and effect: a reading against the last comparable one, and what the whole notebook knows of effects and noise. */
 
-import { lineStateAt } from '../../model/snapshot/locate.ts';
+import { saidAt } from '../../model/snapshot/locate.ts';
 import { exact } from '../../trade/measure/interval.ts';
 import type { Figure, FigureContext, Working } from '../figure.ts';
 import { type Evidence, evidenceOf } from './comparisons.ts';
@@ -38,9 +38,11 @@ function evidenceFor(moment: FigureContext, word: string | undefined): Evidence 
 
 /** Only a setting or a reading has effects; for anything else the walk over them is not worth a hover's time. */
 function isAbout({ snapshot, line }: FigureContext, word: string): boolean {
-  const entry = lineStateAt(snapshot, line)?.entry;
-  if (entry?.kind === 'fit') return true;
-  return (entry?.kind === 'setting' || entry?.kind === 'reading') && entry.quantity.name === word;
+  return saidAt(snapshot, line).some(
+    ({ entry }) =>
+      entry.kind === 'fit' ||
+      ((entry.kind === 'setting' || entry.kind === 'reading') && entry.quantity.name === word),
+  );
 }
 
 function table(known: readonly Effect[]): Figure {

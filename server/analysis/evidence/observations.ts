@@ -2,7 +2,7 @@
 
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import type { LineState } from '../../model/snapshot/page.ts';
+import { type LineState, saidBy } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { ofName } from '../../model/state/immutable.ts';
 import type { State } from '../../model/state/state.ts';
@@ -29,7 +29,7 @@ interface WrittenAir {
 export const observationsOn = keptByPage(observed);
 
 function observed(readings: readonly LineState[]): readonly Observation[] {
-  return readings.flatMap(({ entry, before, where }) => {
+  return saidBy(readings).flatMap(({ entry, before, where }) => {
     if (entry.kind !== 'reading') return [];
     const measured = entry.statements.flatMap((said) => measuredIn(entry.quantity, said, before));
     if (measured.length === 0) return [];

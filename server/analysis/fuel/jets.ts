@@ -2,7 +2,7 @@
 
 import { firstAmount } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import { linesBetween } from '../../model/snapshot/locate.ts';
+import { saidBetween } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -140,7 +140,7 @@ function history(
     const before = at((snapshot.pages[from] as Page).before);
     if (before?.text !== after?.text) {
       const end = Math.min(line + 1, snapshot.starts[to] as number);
-      const read = [...linesBetween(snapshot, snapshot.starts[from], end)];
+      const read = [...saidBetween(snapshot, snapshot.starts[from], end)];
       sizes = changesIn([...read.flatMap((reading) => at(reading.after) ?? []), ...sizes]);
     }
     after = before;

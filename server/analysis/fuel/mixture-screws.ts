@@ -1,7 +1,7 @@
 /** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
 
 import type { Origin } from '../../model/entry/entry.ts';
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, saidBetween } from '../../model/snapshot/locate.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
 import type { Comparison } from '../evidence/comparisons.ts';
@@ -110,7 +110,7 @@ function flatTrials(moment: FigureContext): readonly Sign[] {
 function notes({ snapshot, state, line }: FigureContext): readonly Sign[] {
   const head = state.session && lineOf(snapshot, state.session.by.ref);
   if (head === undefined) return [];
-  return [...linesBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
+  return [...saidBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
     entry.kind === 'note' && NOTED_WITHOUT_EFFECT.test(entry.text)
       ? [{ text: `noted: ${entry.text}`, by: where }]
       : [],

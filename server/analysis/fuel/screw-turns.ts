@@ -2,7 +2,7 @@
 
 import { valueText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import type { LineState } from '../../model/snapshot/page.ts';
+import { type LineState, saidOn } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -32,16 +32,18 @@ export function turnsUpTo(snapshot: Snapshot, line: number): readonly Turn[] {
 }
 
 function turned(readings: readonly LineState[]): readonly Turn[] {
-  return readings.flatMap(({ entry, after, where }, row) => {
-    if (entry.kind !== 'setting' || !isScrew(entry.quantity)) return [];
-    const { name, unit } = entry.quantity;
-    return entry.statements.flatMap(({ place, values }): Turn[] => {
-      const setting = after.settings.get(keyOf(name, place?.text));
-      const value = values[0];
-      if (!setting || !value) return [];
-      const written = valueText(value, unit);
-      return [{ name, place: place?.text ?? '', written, stands: settingText(setting), by: where, row }];
-    });
+  return readings.flatMap((reading, row) => saidOn(reading).flatMap((said) => turnsIn(said, row)));
+}
+
+function turnsIn({ entry, after, where }: LineState, row: number): readonly Turn[] {
+  if (entry.kind !== 'setting' || !isScrew(entry.quantity)) return [];
+  const { name, unit } = entry.quantity;
+  return entry.statements.flatMap(({ place, values }): Turn[] => {
+    const setting = after.settings.get(keyOf(name, place?.text));
+    const value = values[0];
+    if (!setting || !value) return [];
+    const written = valueText(value, unit);
+    return [{ name, place: place?.text ?? '', written, stands: settingText(setting), by: where, row }];
   });
 }
 

@@ -1,7 +1,7 @@
 /** Contact points: how much of the time they are shut, how long that is for the coil, and whether timing is to be read again. */
 
 import type { Origin } from '../../model/entry/entry.ts';
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, saidBetween } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -149,7 +149,7 @@ function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | u
 
 /** Further down in the same session: the work was not at its end yet. */
 function isReadLater({ state, snapshot, line }: FigureContext): boolean {
-  for (const { entry, after } of linesBetween(snapshot, line + 1)) {
+  for (const { entry, after } of saidBetween(snapshot, line + 1)) {
     if (after.session?.by.ref.line !== state.session?.by.ref.line) return false;
     if (entry.kind === 'reading' && TIMING_READINGS.has(entry.quantity.name)) return true;
   }

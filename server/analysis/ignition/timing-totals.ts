@@ -47,7 +47,7 @@ type TotalsTake = Pick<State, 'settings' | 'latest'>;
 export function totalsOf(state: TotalsTake): Totals {
   const timing = timingOf(state);
   if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };
-  const all = [...TOTALS.values()].map((work) => work(timing, state));
+  const all = [...TOTALS.values()].map((work) => withDoubt(work(timing, state), timing));
   return {
     given: all.filter((each): each is Derived => 'value' in each),
     lacking: all.filter((each): each is Lacking => 'lacks' in each && each.lacks.length > 0),
@@ -56,8 +56,22 @@ export function totalsOf(state: TotalsTake): Totals {
 
 /** One total by its name; undefined where it cannot be given, or none is called so. */
 export function totalNamed(state: TotalsTake, name: string): Derived | undefined {
-  const total = TOTALS.get(name)?.(timingOf(state), state);
+  const timing = timingOf(state);
+  const work = TOTALS.get(name);
+  const total = work && withDoubt(work(timing, state), timing);
   return total && 'value' in total ? total : undefined;
+}
+
+/** A total of settings that were moved by an amount that nobody knows is no more than about right, and says so. */
+function withDoubt(total: Derived | Lacking, timing: Timing): Derived | Lacking {
+  if (!('value' in total)) return total;
+  const doubted = Object.values(timing)
+    .flatMap((each) => (each?.setting.doubt ? [each.setting.quantity.name] : []))
+    .filter((name) => total.formula.includes(name) || name.startsWith('mechanical'));
+  if (doubted.length === 0) return total;
+  const { name, value, unit, formula, working, inputs } = total;
+  const says = `${working}; in doubt: ${doubted.join(' and ')} moved since, nobody knows how far`;
+  return lazyTotal(name, { ...value, about: true }, unit, () => ({ formula, working: says, inputs }));
 }
 
 /** In the order in which they are shown. */

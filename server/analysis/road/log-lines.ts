@@ -2,7 +2,7 @@
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
-import type { LineState } from '../../model/snapshot/page.ts';
+import { type LineState, saidBy } from '../../model/snapshot/page.ts';
 import { keptByPage, onPages } from '../../model/snapshot/per-page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
@@ -17,7 +17,7 @@ export interface LogLine {
 }
 
 const logsOn = keptByPage((readings: readonly LineState[]): readonly LogLine[] =>
-  readings.flatMap(({ entry, after, where }) =>
+  saidBy(readings).flatMap(({ entry, after, where }) =>
     entry.kind === 'file' && entry.word === 'log' && entry.path !== ''
       ? [{ path: entry.path, state: after, by: where }]
       : [],

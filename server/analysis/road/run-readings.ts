@@ -3,7 +3,7 @@
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
-import type { LineState } from '../../model/snapshot/page.ts';
+import { type LineState, saidBy } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { readingKey } from '../../model/state/reading-key.ts';
@@ -36,7 +36,7 @@ const USUAL_HUMIDITY = 0.5;
 const runsOn = keptByPage(runsAmong);
 
 function runsAmong(readings: readonly LineState[]): readonly Run[] {
-  return readings.flatMap(({ entry, before, where }) =>
+  return saidBy(readings).flatMap(({ entry, before, where }) =>
     entry.kind === 'reading' && isRun(entry)
       ? entry.statements.flatMap((said) => runOf(entry, said, before, where))
       : [],

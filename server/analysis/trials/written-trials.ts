@@ -1,7 +1,7 @@
 /** The trials a moment may ask about, whole: rows and wants below the line belong to them too. */
 
 import type { Origin, RowEntry } from '../../model/entry/entry.ts';
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { lineOf, saidBetween } from '../../model/snapshot/locate.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Trial } from '../../model/state/state.ts';
 import type { FigureContext } from '../figure.ts';
@@ -31,7 +31,7 @@ export function trialsOfSession({ state, snapshot, line }: FigureContext): reado
 /** Those that begin from one line to another; the last is read to its end. */
 function trialsBetween(snapshot: Snapshot, from: number, to: number): readonly WrittenTrial[] {
   const found: WrittenTrial[] = [];
-  for (const { at, entry, after, where } of linesBetween(snapshot, from)) {
+  for (const { at, entry, after, where } of saidBetween(snapshot, from)) {
     if (at > to && (entry.kind === 'trial' || !after.trial)) break;
     if (!after.trial) continue;
     if (entry.kind === 'trial') found.push({ trial: after.trial, wants: [] });

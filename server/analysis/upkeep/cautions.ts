@@ -2,6 +2,7 @@
 
 import type { Entry } from '../../model/entry/entry.ts';
 import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
+import { saidBy } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { CAUTIONS, type Caution, cautionsFor } from '../../trade/practice/cautions.ts';
@@ -16,7 +17,7 @@ export function cautionsOf(entry: Entry): readonly Caution[] {
 }
 
 const idsOn = keptByPage((readings): readonly string[] => [
-  ...new Set(readings.flatMap(({ entry }) => cautionsOf(entry).map(({ id }) => id))),
+  ...new Set(saidBy(readings).flatMap(({ entry }) => cautionsOf(entry).map(({ id }) => id))),
 ]);
 
 /** Those of the whole session a line stands in, each once, in the table's order; none outside sessions. */

@@ -1,6 +1,6 @@
 /** The map of ports, and each fluid's way in order. */
 
-import { lineStateAt } from '../../model/snapshot/locate.ts';
+import { saidAt } from '../../model/snapshot/locate.ts';
 import type { Port } from '../../model/state/state.ts';
 import { coolerPositions, isVacuumPort, portState } from '../../trade/sums/ports.ts';
 import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
@@ -23,7 +23,7 @@ function ports(moment: FigureContext, word?: string): readonly Figure[] {
 }
 
 function nameOnLine({ snapshot, line }: FigureContext): string | undefined {
-  const entry = lineStateAt(snapshot, line)?.entry;
+  const [entry] = saidAt(snapshot, line).map((said) => said.entry);
   return entry?.kind === 'port' ? entry.name : undefined;
 }
 

@@ -1,7 +1,7 @@
 /** Reminders: what is due by the notebook's own odometer, hour meter, dates and heat cycles, and how far off the rest is. */
 
 import { statementText, valueText } from '../../model/entry/as-written.ts';
-import { lineStateAt } from '../../model/snapshot/locate.ts';
+import { saidAt } from '../../model/snapshot/locate.ts';
 import { COUNTED_IN, type Counted, type Progress, progressOf } from '../../model/state/rechecks.ts';
 import type { Recheck, State } from '../../model/state/state.ts';
 import { exact, greatest, type Interval, subtract } from '../../trade/measure/interval.ts';
@@ -28,7 +28,7 @@ function reminders(moment: FigureContext, word?: string): readonly Figure[] {
 }
 
 function nameOnLine({ snapshot, line }: FigureContext): string | undefined {
-  const entry = lineStateAt(snapshot, line)?.entry;
+  const [entry] = saidAt(snapshot, line).map((said) => said.entry);
   return entry?.kind === 'recheck' ? entry.name : undefined;
 }
 

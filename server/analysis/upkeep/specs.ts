@@ -5,8 +5,8 @@ import { statementText, valueText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
 import { specName } from '../../model/entry/spec-names.ts';
 import type { Value } from '../../model/entry/value.ts';
-import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
-import type { LineState } from '../../model/snapshot/page.ts';
+import { lineOf, saidAt } from '../../model/snapshot/locate.ts';
+import { type LineState, saidBy } from '../../model/snapshot/page.ts';
 import { keptByPage, onPages } from '../../model/snapshot/per-page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
 import { specFor } from '../../model/state/spec-for.ts';
@@ -50,7 +50,8 @@ const isNamed = (spec: Spec, word: string): boolean =>
 
 /** The spec a line gives, or the one that the line's value is held against. */
 function specOnLine({ snapshot, line, state }: FigureContext, word: string): Spec | undefined {
-  const entry = lineStateAt(snapshot, line)?.entry;
+  const said = saidAt(snapshot, line).map((each) => each.entry);
+  const entry = said.find((each) => 'quantity' in each && each.quantity?.name === word) ?? said[0];
   if (entry?.kind === 'spec') return state.specs.get(`${entry.name}|${entry.quantity.name}`);
   if (entry?.kind !== 'setting' && entry?.kind !== 'reading') return undefined;
   return entry.quantity.name === word ? specFor(state.specs, entry.quantity, entry.statements[0]) : undefined;
@@ -117,7 +118,7 @@ interface Read extends Written {
 }
 
 const readOn = keptByPage((readings: readonly LineState[]): readonly Read[] =>
-  readings.flatMap(({ entry, before, where }) => {
+  saidBy(readings).flatMap(({ entry, before, where }) => {
     if (entry.kind !== 'reading' || before.specs.size === 0) return [];
     const { quantity, statements: said } = entry;
     return said.flatMap((each) => {

@@ -5,7 +5,7 @@ import type { Diagnostic, Level } from '../diagnostics.ts';
 import type { UnitChoice } from '../units.ts';
 
 /** As the protocol names them. */
-export type ActionKind = 'quickfix' | 'refactor.rewrite' | 'source.fixAll';
+export type ActionKind = 'quickfix' | 'refactor.rewrite' | 'source.fixAll' | 'source.asRead';
 
 export interface CodeAction {
   readonly title: string;

@@ -4,6 +4,7 @@ import type { LocatedFinding } from '../../model/snapshot/finding.ts';
 import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
 import { ruleOf } from '../../rules/check.ts';
 import { type Diagnostic, diagnosticsOf } from '../diagnostics.ts';
+import { breakOf } from '../new-session.ts';
 import { onLine } from '../ranges.ts';
 import type { ActionAround, CodeAction } from './action.ts';
 import { lostPaths } from './lost-paths.ts';
@@ -15,9 +16,9 @@ export function fixesAt(snapshot: Snapshot, range: Range, around: ActionAround):
   const all = toldIn(snapshot, around);
   const here = all.filter((each) => touch(each.range, range));
   return [
-    ...here.flatMap(ownFixes),
+    ...here.flatMap((told) => ownFixes(snapshot, told)),
     ...here.flatMap((told) => lostPaths(snapshot, told, around)),
-    ...each(here, ({ code }) => fixAllOf(code, all)),
+    ...each(here, ({ code }) => fixAllOf(snapshot, code, all)),
     ...each(here, about),
     ...each(here, (told) => silenced(snapshot, told.finding, [told])),
   ];
@@ -25,13 +26,17 @@ export function fixesAt(snapshot: Snapshot, range: Range, around: ActionAround):
 
 /** Everything that is sure, in one step. */
 export function fixAll(snapshot: Snapshot, around: ActionAround): readonly CodeAction[] {
-  const mended = mending(toldIn(snapshot, around));
+  const mended = mending(snapshot, toldIn(snapshot, around));
   if (mended.edits.length === 0) return [];
   const title = `Fix all that is sure (${mended.found.length})`;
   return [{ ...mended, title, kind: 'source.fixAll', isSure: false }];
 }
 
-const toldIn = (snapshot: Snapshot, { levels }: ActionAround): readonly Told[] =>
+/** The changes of `fixAll`, of every rule at its own severity. */
+export const sureFixes = (snapshot: Snapshot): readonly Change[] =>
+  mending(snapshot, toldIn(snapshot, { levels: new Map() })).edits;
+
+const toldIn = (snapshot: Snapshot, { levels }: Pick<ActionAround, 'levels'>): readonly Told[] =>
   diagnosticsOf(snapshot, { levels, leaveOut: () => false }).filter(
     (told): told is Told => told.finding !== undefined,
   );
@@ -45,30 +50,37 @@ function each(here: readonly Told[], act: (told: Told) => CodeAction | undefined
   return here.flatMap((told) => (first.get(told.code) === told ? (act(told) ?? []) : []));
 }
 
-function ownFixes(told: Told): readonly CodeAction[] {
+/** Lines that a fix puts in end as those of the notebook do. */
+function ownFixes(snapshot: Snapshot, told: Told): readonly CodeAction[] {
   const { at, fixes } = told.finding;
   return fixes.map(({ title, edits }) => ({
     title,
     kind: 'quickfix',
-    edits: edits.map(({ span, text }) => ({ range: onLine(at, span), text })),
+    edits: edits.map(({ span, text }) => ({
+      range: onLine(at, span),
+      text: text.replaceAll('\n', breakOf(snapshot)),
+    })),
     found: [told],
     isSure: fixes.length === 1,
   }));
 }
 
-function fixAllOf(code: string, all: readonly Told[]): CodeAction | undefined {
-  const mended = mending(all.filter((told) => told.code === code));
+function fixAllOf(snapshot: Snapshot, code: string, all: readonly Told[]): CodeAction | undefined {
+  const mended = mending(
+    snapshot,
+    all.filter((told) => told.code === code),
+  );
   if (mended.found.length < 2) return undefined;
   const title = `Fix all ${mended.found.length} of "${ruleOf(code)?.title ?? code}"`;
   return { ...mended, title, kind: 'quickfix', isSure: false };
 }
 
 /** The fixes of all that have only one, but those that would write over another's. */
-function mending(all: readonly Told[]): Pick<CodeAction, 'edits' | 'found'> {
+function mending(snapshot: Snapshot, all: readonly Told[]): Pick<CodeAction, 'edits' | 'found'> {
   const edits: Change[] = [];
   const found: Told[] = [];
   for (const told of all) {
-    const [fix, ...others] = ownFixes(told);
+    const [fix, ...others] = ownFixes(snapshot, told);
     if (!fix || others.length > 0 || fix.edits.some((edit) => edits.some((taken) => collide(edit, taken))))
       continue;
     edits.push(...fix.edits);

@@ -1,5 +1,6 @@
 /** A setting in force as a line that would set it again. */
 import { parseLine } from '../../../grammar/index.ts';
+import { unaccounted } from '../../model/entry/every-word-counts.ts';
 import { readEntry } from '../../model/entry/read-entry.ts';
 import { parsedLine } from '../../model/snapshot/locate.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
@@ -29,6 +30,7 @@ function readsAs(text: string, state: State, setting: SettingInForce): boolean {
   const entry = readEntry(parseLine(text), state);
   const [said] = 'statements' in entry ? entry.statements : [];
   if (entry.kind !== 'setting' || !said || entry.statements.length > 1) return false;
+  if (unaccounted(entry, 'session').length > 0) return false;
   const [again] = applySetting(new Map(), entry, said, setting.by).values();
   return again !== undefined && again.place === setting.place && sameSetting(again, setting);
 }

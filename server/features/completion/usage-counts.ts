@@ -2,7 +2,7 @@
 
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
-import type { LineState } from '../../model/snapshot/page.ts';
+import { type LineState, saidOn } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 
@@ -44,8 +44,10 @@ interface Use {
 }
 
 const usesOn = keptByPage((readings: readonly LineState[]) =>
-  readings.flatMap(({ entry }, row) =>
-    'statements' in entry ? usesOf(entry).map((key): Use => ({ row, key })) : [],
+  readings.flatMap((reading, row) =>
+    saidOn(reading).flatMap(({ entry }) =>
+      'statements' in entry ? usesOf(entry).map((key): Use => ({ row, key })) : [],
+    ),
   ),
 );
 

@@ -56,7 +56,8 @@ export function cellsOf(entry: Entry, before: State): Cells | undefined {
 function isBroken({ kind, line }: Entry): boolean {
   const { kinds } = line.tokens;
   const strange = kinds.includes(KIND.Unknown) || kinds.includes(KIND.OpenText);
-  return kind === 'unknown' || kind === 'conflict' || line.tooLong || strange || !isEmpty(line.syntax.stray);
+  const isSpeech = kind === 'spoken' || kind === 'asked' || kind === 'unknown';
+  return isSpeech || kind === 'conflict' || line.tooLong || strange || !isEmpty(line.syntax.stray);
 }
 
 function depthOf({ kind, line }: Entry, { section, trial }: State): Cells['depth'] {

@@ -1,7 +1,7 @@
 /** What an engine, or a set of ports, is like is known when the last line about it has been read, wherever the cursor is. */
 
 import type { EntryKind } from '../../model/entry/entry.ts';
-import { linesBetween } from '../../model/snapshot/locate.ts';
+import { saidBetween } from '../../model/snapshot/locate.ts';
 import type { State } from '../../model/state/state.ts';
 import type { HoverQuestion } from './question.ts';
 
@@ -11,7 +11,7 @@ const WHOLE_SECTION: ReadonlySet<EntryKind> = new Set(['fact', 'port']);
 export function asTheSectionEnds({ snapshot, line, reading }: HoverQuestion): State {
   if (!WHOLE_SECTION.has(reading.entry.kind)) return reading.after;
   let { after } = reading;
-  for (const { entry, after: next } of linesBetween(snapshot, line + 1)) {
+  for (const { entry, after: next } of saidBetween(snapshot, line + 1)) {
     if (HEADS.has(entry.kind)) break;
     after = next;
   }

@@ -1,7 +1,7 @@
 /** The form of a remark behind what is written. */
 import type { Position } from '../../../grammar/index.ts';
 
-export type HintKind = 'total' | 'change' | 'unit';
+export type HintKind = 'total' | 'change' | 'unit' | 'spoken';
 
 export interface Hint {
   /** Right behind the last thing the line says, before its comment. */

@@ -39,7 +39,7 @@ export function meaningsOf(entry: Entry): readonly Meant[] {
 }
 
 function* wordsOf(entry: Entry): Generator<Meant> {
-  if (entry.kind === 'unknown') return;
+  if (entry.kind === 'unknown' || entry.kind === 'spoken' || entry.kind === 'asked') return;
   yield* keywordIn(entry.line);
   yield* 'statements' in entry ? quantityWords(entry) : otherWords(entry);
   for (const [kind, meaning] of ALWAYS) yield* tokensIn(entry.line, kind, meaning);

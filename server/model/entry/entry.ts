@@ -78,6 +78,10 @@ interface Base {
   /** `09:30` or `+20 min`, as written. */
   readonly time: string | undefined;
   readonly line: Line;
+  /** Read, but something on the line has no part in that: nothing of it is in force. */
+  readonly isVoid?: true;
+  /** Whole readings to choose from instead, each as lines of the notation, the likeliest first. */
+  readonly offers?: readonly (readonly string[])[];
 }
 
 export interface SessionEntry extends Base {
@@ -206,6 +210,32 @@ interface SectionEntry extends Base {
   readonly title: string;
 }
 
+/** A line of plain speech that has one meaning. A remark means a note. */
+export interface SpokenEntry extends Base {
+  readonly kind: 'spoken';
+  /** As lines of the notation. */
+  readonly as: readonly string[];
+  /** What the ordinary reader makes of those, one after the other. */
+  readonly entries: readonly Entry[];
+}
+
+/** A line of plain speech that may mean several things, or is understood only in part: nothing of it is in force. */
+export interface AskedEntry extends Base {
+  readonly kind: 'asked';
+  /** What is not known, in plain English. */
+  readonly question: string;
+  readonly offers: readonly (readonly string[])[];
+  /** It may be dangerous. */
+  readonly safety: boolean;
+  /** Settings that moved, nobody knows how far. */
+  readonly doubts: readonly { readonly name: string; readonly place?: string }[];
+  /**
+   * `undated`: a day begins, and which one is open. `elsewhere`: the day is another machine's; nothing counts up to the next
+   * head.
+   */
+  readonly head: 'undated' | 'elsewhere' | undefined;
+}
+
 interface BlankEntry extends Base {
   readonly kind: 'blank';
 }
@@ -239,6 +269,8 @@ export type Entry =
   | TrialEntry
   | RowEntry
   | RecheckEntry
-  | NoteEntry;
+  | NoteEntry
+  | SpokenEntry
+  | AskedEntry;
 
 export type EntryKind = Entry['kind'];

@@ -12,6 +12,7 @@ import type { Amount, Value, Word } from './value.ts';
 
 /** Words, numbers and signs without a part in what the entry means; empty where the line is wholly accounted for. */
 export function unaccounted(entry: Entry, section?: SectionKind): readonly Word[] {
+  if (entry.kind === 'spoken' || entry.kind === 'asked') return [];
   const stray = [...strayIn(entry.line), ...brokenTime(entry)];
   switch (entry.kind) {
     case 'setting':
@@ -70,7 +71,9 @@ function inSaid(line: Line, said: Statement, quantity: Quantity): readonly Word[
     ...wrongPlace(said, quantity),
     ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
     ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
-    ...said.words.filter((word) => !isRemark(word, quantity) || isNameBefore(word, said)),
+    ...said.words.filter(
+      (word) => !isSelf(word, quantity) && (!isRemark(word, quantity) || isNameBefore(word, said)),
+    ),
     ...said.conditions.flatMap((condition) => inCondition(line, condition)),
     ...said.conditions
       .filter(isSpeed)
@@ -190,6 +193,9 @@ const isRemark = ({ text }: Word, { words }: Quantity): boolean => {
   return (words?.includes(lower) ?? false) || REMARKS.has(lower) || STATES.has(lower);
 };
 
+/** `timing 11 deg initial`: what it was resolved to. */
+const isSelf = ({ text }: Word, { name }: Quantity): boolean => text.toLowerCase() === name;
+
 const isSpeed = ({ value }: Condition): boolean =>
   value?.interval !== undefined &&
   (value.unit?.dimension === 'rotation' || (!value.unit && value.interval.low >= 200));
@@ -213,6 +219,8 @@ function inText(
   { quantity, statements: said, line, text, name }: QuantityEntry,
   section: SectionKind | undefined,
 ): readonly Word[] {
+  // A word of the notebook's own without a unit takes any text.
+  if (findQuantity(quantity.name.split(' '))?.quantity !== quantity) return [];
   const values = said.flatMap((each) => each.values);
   const elsewhere = said.flatMap((each) => wrongPlace(each, quantity));
   if (elsewhere.length > 0) return elsewhere;
@@ -229,7 +237,10 @@ function inText(
   if (known) return [];
   const measured = values.find((value) => value.form === 'amount' && value.unit !== undefined);
   if (measured) return [wordAt(line, measured.span)];
-  if (SWITCHED.has(quantity.name) && values.some(isNumber)) return [wordAt(line, values[0]?.span ?? name)];
+  const isDescribed = section === 'engine' || section === 'vehicle';
+  const isGraded = quantity.name === 'oil grade' && /\bsae\b|\dw\b/i.test(text ?? '');
+  if (!isDescribed && !isGraded && SWITCHED.has(quantity.name) && values.some(isNumber))
+    return [wordAt(line, values[0]?.span ?? name)];
   // Of what the word knows its own names for, any other word is something else that happened.
   if (quantity.words && section === 'session') return words.filter((word) => !isRemark(word, quantity));
   if (quantity.kind === 'fact' && section === 'session') return [wordAt(line, name)];

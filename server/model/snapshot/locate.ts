@@ -3,7 +3,7 @@ import { type Line, parseLine, type Span, withoutBreak } from '../../../grammar/
 import type { Ref } from '../entry/entry.ts';
 import type { LocatedFinding } from './finding.ts';
 import { firstFrom } from './finding-list.ts';
-import { type LineState, lineStates, type Page } from './page.ts';
+import { type LineState, lineStates, type Page, saidOn } from './page.ts';
 import { linesOf, lookUpAbove, pageAt, type Snapshot } from './snapshot.ts';
 
 /** At least one: an empty text is one empty line. */
@@ -56,6 +56,21 @@ export function* linesBetween(
       if (start + i >= from && start + i < to) yield { ...reading, at: start + i };
     }
   }
+}
+
+/** What one line says, as `saidBy`. */
+export function saidAt(snapshot: Snapshot, line: number): readonly LineState[] {
+  const reading = lineStateAt(snapshot, line);
+  return reading ? saidOn(reading) : [];
+}
+
+/** What the lines from one to before another say, one thing after the other, each with the number of its line. */
+export function* saidBetween(
+  snapshot: Snapshot,
+  from = 0,
+  to = lineCount(snapshot),
+): Generator<LineState & { readonly at: number }> {
+  for (const reading of linesBetween(snapshot, from, to)) yield* saidOn(reading);
 }
 
 /** The text of a line without its break, parsed; an empty line outside the text. */

@@ -3,9 +3,10 @@
  * it; of all that is read, a page keeps only what later pages and the reader need.
  */
 import { withoutBreak } from '../../../grammar/index.ts';
-import type { Entry, Origin } from '../entry/entry.ts';
-import { entryOfText } from '../entry/entry-cache.ts';
-import { applyEntry } from '../state/apply-entry.ts';
+import type { Entry } from '../entry/entry.ts';
+import { mayBeDated } from '../spoken/dated-line.ts';
+import { entryOfLine } from '../spoken/line-entry.ts';
+import { applyEntry, originIn } from '../state/apply-entry.ts';
 import { same } from '../state/immutable.ts';
 import type { LookUp, LookUpResult, Question } from '../state/lookup.ts';
 import type { State } from '../state/state.ts';
@@ -52,7 +53,10 @@ function startsPage(line: string): boolean {
   let at = 0;
   while (line.charCodeAt(at) === 32) at++;
   const first = line.charAt(at);
-  return (first > '~' || first < ' ' || SECTION_LETTERS.includes(first)) && SECTION_WORD.test(line);
+  return (
+    ((first > '~' || first < ' ' || SECTION_LETTERS.includes(first)) && SECTION_WORD.test(line)) ||
+    mayBeDated(line)
+  );
 }
 
 /**
@@ -113,16 +117,48 @@ export function lineStates(from: Lines, before: State, lookUp: LookUp): readonly
 }
 
 function readLine({ id, lines, lineIds }: Lines, line: number, before: State, lookUp: LookUp): LineState {
-  const entry = entryOfText(withoutBreak(lines[line] as string), before);
-  const date = entry.kind === 'session' ? entry.date : before.session?.date;
-  const where: Origin = { ref: { page: id, line: lineIds[line] as number }, date };
-  const after = entry.kind === 'blank' ? before : applyEntry(before, entry, where, lookUp);
+  const entry = entryOfLine(withoutBreak(lines[line] as string), before);
+  const ref = { page: id, line: lineIds[line] as number };
+  const where = originIn(before, headIn(entry), { ref, date: undefined });
+  const after = applyEntry(before, entry, where, lookUp);
   return { entry, before, after, where, lookUp };
 }
+
+/** What a spoken line says that may be a day. */
+const headIn = (entry: Entry): Entry => (entry.kind === 'spoken' ? (entry.entries[0] ?? entry) : entry);
+
+/** What lines say, one thing after the other: of a line of plain speech all that it means, of one that does not count nothing. */
+export const saidBy = (readings: readonly LineState[]): readonly LineState[] =>
+  readings.every(({ entry }) => isPlain(entry)) ? readings : readings.flatMap(saidOn);
+
+const isPlain = ({ kind, isVoid }: Entry): boolean => kind !== 'spoken' && kind !== 'asked' && !isVoid;
+
+/** As `saidBy`, of one line. */
+export function saidOn<T extends LineState>(reading: T): readonly T[] {
+  const { entry, lookUp } = reading;
+  if (isPlain(entry)) return [reading];
+  if (entry.kind !== 'spoken') return [];
+  let { before } = reading;
+  return entry.entries.map((each) => {
+    const where = originIn(before, each, reading.where);
+    const said = { ...reading, entry: each, before, after: applyEntry(before, each, where, lookUp), where };
+    before = said.after;
+    return said;
+  });
+}
+
+/** What is carried to a page, without what its first line lets go: the lines of the session that it ends. */
+const asLeantOn = ({ text }: Page, before: State): State =>
+  before.recentLines.length > 0 && !before.inConflict && /^\s*session\b/i.test(text)
+    ? { ...before, recentLines: NO_LINES }
+    : before;
+
+const NO_LINES: State['recentLines'] = [];
 
 /** True where reading the page again, from `before`, would give what it gave. */
 export function stillHolds(page: Page, before: State, lookUp: LookUp): boolean {
   return (
-    same(page.before, before) && page.asked.every(({ question, found }) => same(found, lookUp(question)))
+    same(asLeantOn(page, page.before), asLeantOn(page, before)) &&
+    page.asked.every(({ question, found }) => same(found, lookUp(question)))
   );
 }

@@ -1,6 +1,7 @@
 /** The sections of a notebook as stretches of lines; sessions among them with their dates. */
-import { parseLine, runText, tokenText, withoutBreak } from '../../../grammar/index.ts';
-import type { SectionKind } from '../entry/entry.ts';
+import { withoutBreak } from '../../../grammar/index.ts';
+import type { Entry, SectionKind } from '../entry/entry.ts';
+import { entryOfLine } from '../spoken/line-entry.ts';
 import type { Page } from './page.ts';
 import { linesOf, pageAt, type Snapshot } from './snapshot.ts';
 
@@ -75,32 +76,32 @@ const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
 function headOf(page: Page): Head | undefined {
   let known = heads.get(page);
   if (!known) {
-    known = { head: page.before.inConflict ? undefined : headIn(page) };
+    known = { head: headIn(page) };
     heads.set(page, known);
   }
   return known.head;
 }
 
-function headIn(page: Page): Head | undefined {
-  const line = parseLine(withoutBreak(firstLine(page)));
-  const syntax = line.syntax;
-  const text = (token: number | undefined) => (token === undefined ? undefined : tokenText(line, token));
-  if (syntax.kind === 'section')
-    return {
-      kind: runText(line, [syntax.word, syntax.word + 1]).toLowerCase() as SectionKind,
-      title: '',
-      date: undefined,
-      clock: undefined,
-    };
-  if (syntax.kind === 'notebook')
-    return { kind: 'notebook', title: text(syntax.title) ?? '', date: undefined, clock: undefined };
-  if (syntax.kind !== 'session') return undefined;
-  return {
-    kind: 'session',
-    title: text(syntax.title) ?? '',
-    date: text(syntax.date),
-    clock: text(syntax.clock),
-  };
+const headIn = (page: Page): Head | undefined =>
+  headOfEntry(entryOfLine(withoutBreak(firstLine(page)), page.before));
+
+function headOfEntry(entry: Entry): Head | undefined {
+  switch (entry.kind) {
+    case 'section':
+      return { kind: entry.section, title: entry.title, date: undefined, clock: undefined };
+    case 'session': {
+      const { title, dateText, clock } = entry;
+      return { kind: 'session', title, date: dateText?.text, clock };
+    }
+    case 'spoken':
+      return entry.entries.map(headOfEntry).find((head) => head !== undefined);
+    case 'asked':
+      return (
+        entry.head && { kind: 'session', title: entry.line.text.trim(), date: undefined, clock: undefined }
+      );
+    default:
+      return undefined;
+  }
 }
 
 const firstLine = (page: Page): string => linesOf(page).lines[0] ?? '';

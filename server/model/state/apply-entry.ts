@@ -7,19 +7,21 @@ import type {
   Origin,
   QuantityEntry,
   RowEntry,
-  SessionEntry,
 } from '../entry/entry.ts';
 import { isOpenAfter } from '../entry/merge-conflict.ts';
+import { machineIn } from '../spoken/machines.ts';
 import { applySetting } from './apply-setting.ts';
 import { withChange } from './changed-since-reading.ts';
 import { fitPart, remove } from './fitted-parts.ts';
 import { withUsedNotebook } from './from-used-notebook.ts';
+import { habitsAfter } from './habits.ts';
 import { put, putLast, same, withoutKey } from './immutable.ts';
 import { jetAirAfter } from './jet-air.ts';
 import { isAbsent, type LookUp, type LookUpResult } from './lookup.ts';
+import { backIn, withAsked, withHead, withLines } from './plain-speech.ts';
 import { withPort } from './ports.ts';
 import { readingKey } from './reading-key.ts';
-import { ageWindows, withReading } from './reading-window.ts';
+import { withReading } from './reading-window.ts';
 import {
   rechecksAfterReading,
   rechecksAfterSession,
@@ -29,10 +31,36 @@ import {
 } from './rechecks.ts';
 import { afterUse, withUnused } from './replaced-unused.ts';
 import { isUnderWay, NO_WORK, withChecksDue } from './road-checks-due.ts';
+import { startSession } from './start-session.ts';
 import { keyOf, type SessionReading, type State } from './state.ts';
 import { newTrial, rowOf, trialWith } from './trial-rows.ts';
 
+/** The state after a line; after a line of plain speech that of all it means, one after the other. */
 export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
+  if (entry.kind === 'blank' || entry.isVoid) return before;
+  if (entry.kind === 'asked') return withAsked(before, entry, where);
+  if (entry.kind !== 'spoken')
+    return withLines(applyOne(before, entry, where, lookUp), [entry.line.text.trim()]);
+  const after = entry.entries.reduce(
+    (state, each) => applyOne(state, each, originIn(state, each, where), lookUp),
+    before,
+  );
+  return withLines(withHead(backIn(before, after), entry), entry.as);
+}
+
+/** Of something that a line says: the line, and the day it belongs to. */
+export const originIn = (state: State, entry: Entry, { ref }: Origin): Origin => ({
+  ref,
+  date: entry.kind === 'session' ? entry.date : state.session?.date,
+});
+
+function applyOne(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
+  const after = applied(before, entry, where, lookUp);
+  const habits = habitsAfter(after.habits, entry);
+  return habits === after.habits ? after : { ...after, habits };
+}
+
+function applied(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
   if (entry.kind === 'conflict') return throughConflict(before, entry.mark);
   const since = afterUse(before, entry);
   const state = since.trial && endsTrial(entry) ? { ...since, trial: undefined } : since;
@@ -42,6 +70,9 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
         ...state,
         section: entry.section,
         session: undefined,
+        recentLines: NO_LINES,
+        isElsewhere: false,
+        machine: machineIn(entry.title) ?? state.machine,
         portsHead: entry.section === 'ports' ? where : undefined,
         readings: NO_READINGS,
         checksDueSinceRun: NO_WORK,
@@ -111,27 +142,11 @@ function throughConflict(state: State, mark: ConflictMark | undefined): State {
   return inConflict === state.inConflict ? state : { ...state, inConflict };
 }
 
+const NO_LINES: State['recentLines'] = [];
 const NO_READINGS: State['readings'] = new Map();
 const NOTHING_TURNED: State['changesSinceReading'] = [];
 
 const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', 'file'].includes(entry.kind);
-
-function startSession(state: State, entry: SessionEntry, where: Origin): State {
-  const { date, clock, title } = entry;
-  const later = date !== undefined && (state.lastDate === undefined || date >= state.lastDate.date);
-  return {
-    ...state,
-    section: 'session',
-    session: { date, title, by: where },
-    lastDate: later ? { date, clock, by: where } : state.lastDate,
-    portsHead: undefined,
-    readings: NO_READINGS,
-    checksDueSinceRun: NO_WORK,
-    jetAir: jetAirAfter(state),
-    rechecks: rechecksAfterSession(state.rechecks),
-    recentReadings: ageWindows(state.recentReadings),
-  };
-}
 
 function withSettings(state: State, entry: QuantityEntry, where: Origin): State {
   let settings = state.settings;

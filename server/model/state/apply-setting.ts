@@ -40,6 +40,22 @@ export function applySetting(
   return put(after, keyOf(name, place), whole(entry, said, where));
 }
 
+/** The settings after some were moved by an amount that nobody knows: what is in force stays, in doubt, until it is given whole. */
+export const inDoubt = (
+  settings: Settings,
+  moved: readonly { readonly name: string; readonly place?: string }[],
+  where: Origin,
+): Settings =>
+  moved
+    .flatMap(({ name, place }) =>
+      ofName(settings, name).filter((setting) => place === undefined || setting.place === place),
+    )
+    .reduce(
+      (after, setting) =>
+        put(after, keyOf(setting.quantity.name, setting.place), { ...setting, doubt: where }),
+      settings,
+    );
+
 /** `initial` alone, `choke linkage ok`: what was in force still is. */
 const saysNothing = ({ quantity, text }: QuantityEntry, { values, points, words }: Statement): boolean =>
   text === undefined &&

@@ -4,8 +4,13 @@ import { differenceText, pointText, valueText } from '../entry/as-written.ts';
 import type { Value } from '../entry/value.ts';
 import type { SettingInForce } from './state.ts';
 
-/** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
+/** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`; with the doubt about it. */
 export function settingText(setting: SettingInForce): string {
+  const text = valuesText(setting);
+  return setting.doubt ? `${text} (in doubt: moved since, nobody knows how far)` : text;
+}
+
+function valuesText(setting: SettingInForce): string {
   if (setting.text !== undefined) return setting.text;
   const values = [
     ...setting.points.map((point) => pointText(point, setting.quantity.unit)),
@@ -23,4 +28,4 @@ export function changeText(before: SettingInForce, after: SettingInForce): strin
 }
 
 const only = (setting: SettingInForce): Value | undefined =>
-  setting.base && setting.values.length === 1 ? setting.values[0] : undefined;
+  setting.base && !setting.doubt && setting.values.length === 1 ? setting.values[0] : undefined;

@@ -5,6 +5,7 @@
 import type { PartKind, Quantity } from '../../trade/vocabulary/quantity.ts';
 import type { Origin, Point, SectionKind, Statement } from '../entry/entry.ts';
 import type { Amount, Value } from '../entry/value.ts';
+import type { Habits } from '../spoken/habits.ts';
 
 /** A setting as it stands. */
 export interface SettingInForce {
@@ -20,6 +21,8 @@ export interface SettingInForce {
   readonly by: Origin;
   /** The last line that gave it whole; undefined where only changes were written, so that the sum stays a change. */
   readonly base: Origin | undefined;
+  /** The line that says it was moved since, by an amount that nobody knows. */
+  readonly doubt?: Origin;
 }
 
 /** A fact, limit or target as it stands. */
@@ -143,6 +146,14 @@ export interface State {
     | { readonly date: string; readonly clock: string | undefined; readonly by: Origin }
     | undefined;
   readonly notebook: string;
+  /** What plain speech is read by. */
+  readonly habits: Habits;
+  /** The last lines of the session as they were read, the latest last. */
+  readonly recentLines: readonly string[];
+  /** What the notebook is kept of, where its title or a head says so. */
+  readonly machine: string | undefined;
+  /** Below a head of another machine: nothing counts up to the next head. */
+  readonly isElsewhere: boolean;
   /** By `name|place`, as all below where a place may be given. */
   readonly settings: By<SettingInForce>;
   readonly facts: By<Declared>;
@@ -195,6 +206,10 @@ export const EMPTY_STATE: State = {
   session: undefined,
   lastDate: undefined,
   notebook: '',
+  habits: {},
+  recentLines: [],
+  machine: undefined,
+  isElsewhere: false,
   settings: NONE,
   facts: NONE,
   limits: NONE,

@@ -1,7 +1,7 @@
 /** Groups of entry kinds that several rules share. */
 import type { EntryKind } from '../../model/entry/entry.ts';
 
-const KINDS: Readonly<Record<Exclude<EntryKind, 'conflict'>, true>> = {
+const KINDS: Readonly<Record<Exclude<EntryKind, 'conflict' | 'spoken' | 'asked'>, true>> = {
   blank: true,
   section: true,
   session: true,
@@ -28,7 +28,7 @@ const KINDS: Readonly<Record<Exclude<EntryKind, 'conflict'>, true>> = {
   keep: true,
 };
 
-/** All but the lines of a merge that was not finished, of which nothing else is said. */
+/** All that the notation itself has, but the lines of a merge that was not finished, of which nothing else is said. */
 export const EVERY_KIND = Object.keys(KINDS) as readonly EntryKind[];
 
 /** Lines that give a value of a quantity. */

@@ -11,7 +11,7 @@ export const commaNumber = rule({
   why: 'A comma separates two values, so inside a number it could be a decimal point, thousands, or a list. The number is not used until that is clear.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture 1.5 turns\n',
-  bad: 'session 2026-05-02\n  mixture 1,5 turns\n',
+  bad: 'session 2026-05-02\n  egt 1,200.5 F\n',
   outranks: ['unreadable', 'list-length'],
   on: EVERY_KIND,
   formed: ({ kinds }) => kinds.includes(KIND.CommaNumber),

@@ -13,7 +13,7 @@ export const meantUnknownAmong = (codes: readonly string[]): Rule =>
     standing: 'notation',
     good: 'session 2026-05-02\n  idle 2400 rpm ; meant: outside-band\n',
     bad: 'session 2026-05-02\n  idle 900 rpm ; meant: outside-bnad\n',
-    on: EVERY_KIND,
+    on: [...EVERY_KIND, 'spoken', 'asked'],
     check: ({ line }) =>
       meantIn(line)
         .filter(({ code }) => !codes.includes(code))

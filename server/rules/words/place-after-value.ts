@@ -9,10 +9,10 @@ export const placeAfterValue = rule({
   code: 'place-after-value',
   severity: 'warning',
   title: 'A place after its value',
-  why: 'The place goes before the value it belongs to. After the value it is only a remark, and the value applies to the whole engine.',
+  why: 'The place goes before the value it belongs to. In a session one after the value is read as plain speech where it can mean one thing only; elsewhere nothing of the line is in force.',
   standing: 'notation',
   good: 'session 2026-05-02\n  mixture left 1 1/4 turns, right 1 1/2 turns\n',
-  bad: 'session 2026-05-02\n  mixture 1 1/4 turns left\n',
+  bad: 'targets\n  mixture 1 1/4 turns left\n',
   outranks: ['list-length', 'too-many-values', 'unknown-unit'],
   on: ['setting', 'reading', 'limit', 'target'],
   about: ({ places }) => (places?.length ?? 0) > 0,
@@ -32,7 +32,7 @@ function problemsOf(quantity: Quantity, said: Statement, line: Line): Problem[] 
   return [
     {
       span,
-      message: `"${word.text}" comes after its value and is taken as a remark. Write ${text}.`,
+      message: `"${word.text}" comes after its value, so nothing of this line is in force. Write ${text}.`,
       fixes: alone ? [{ title: `Write "${text}"`, edits: [{ span, text }] }] : [],
     },
   ];

@@ -12,7 +12,7 @@ export const unknownWord = rule({
   why: 'The line is kept but has no effect: it does not begin with a word of the trade or of this notebook. Use a known word, write it as a note, or define it in the section "words".',
   standing: 'notation',
   good: 'session 2026-05-02\n  idle 850 rpm\n',
-  bad: 'session 2026-05-02\n  idel 850 rpm\n',
+  bad: 'engine\n  cilynders 4\n',
   outranks: ['port-unsaid', 'own-word-incomplete'],
   // A port, a part or an own word may have any name, so a misspelt session line is easily taken for one.
   on: ['unknown', 'port', 'part', 'word'],

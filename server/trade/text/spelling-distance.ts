@@ -19,13 +19,12 @@ export function editDistance(a: string, b: string, limit: number): number {
 }
 
 /**
- * How many slips still leave a word recognisable: none below three letters, one up to five, two up to nine, then three.
+ * How many slips still leave a word recognisable: none below three letters, one up to five, then two.
  * Common practice, no source.
  */
 export function maxEdits(length: number): number {
   if (length < 3) return 0;
-  if (length < 6) return 1;
-  return length < 10 ? 2 : 3;
+  return length < 6 ? 1 : 2;
 }
 
 /** Which letters a word holds, as bits (letters that share a bit are told apart by `slips`). */

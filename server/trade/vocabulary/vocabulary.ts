@@ -91,7 +91,8 @@ export function findQuantity(
  */
 export function nearestWords(word: string, count: number, extra: readonly string[] = []): string[] {
   const { key, letters } = spelled(word);
-  const limit = maxEdits(key.length);
+  // Short words are all alike: one letter off is another word.
+  const limit = key.length < SHORTEST_GUESSED ? 0 : maxEdits(key.length);
   return [...KNOWN, ...extra.map(spelled)]
     .filter((known) => letterDifference(letters, known.letters) <= 2 * limit)
     .map((known) => ({ ...known, distance: editDistance(key, known.key, limit) }))
@@ -101,6 +102,8 @@ export function nearestWords(word: string, count: number, extra: readonly string
     .filter((known, i, all) => all.indexOf(known) === i)
     .slice(0, count);
 }
+
+const SHORTEST_GUESSED = 5;
 
 function spelled(word: string): { readonly word: string; readonly key: string; readonly letters: number } {
   const key = lowerCase(word).replaceAll('-', ' ');
