@@ -1,9 +1,10 @@
 /** Exhaust tubes that look as if their cylinder is not firing. */
 
 import type { State } from '../../model/state/state.ts';
+import { middle } from '../../trade/measure/interval.ts';
 import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
 import { type ColdCylinder, type CylinderValue, coldCylinders } from '../../trade/sums/cylinders.ts';
-import { airOf } from '../evidence/observations.ts';
+import { sessionAir } from '../air/session-air.ts';
 import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
 
 /** All temperatures in degC, which a fraction of a rise needs. */
@@ -25,8 +26,8 @@ const USUAL_AIR = 20;
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
   if (!OF_EXHAUST.has(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
   const unit = unitById(set.unit);
-  const written = airOf(state)?.celsius;
-  const around = written ?? USUAL_AIR;
+  const written = sessionAir(state).celsius;
+  const around = written ? middle(written.value) : USUAL_AIR;
   const numbers = numbersOf(set).map(({ cylinder, value }) => {
     return { cylinder, value: convert(value, unit, CELSIUS) };
   });

@@ -6,7 +6,8 @@ import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import { type Interval, subtract } from '../../trade/measure/interval.ts';
 import { movedBy } from '../../trade/practice/work-groups.ts';
 import { type Noise, noiseOf } from '../../trade/sums/noise.ts';
-import { airChange, type Observation, observationsOn } from './observations.ts';
+import { airChange } from '../air/session-air.ts';
+import { type Observation, observationsOn } from './observations.ts';
 import { type Changed, changesBetween, type Setup } from './setup-changes.ts';
 
 export interface Comparison {

@@ -1,4 +1,4 @@
-import { airOf } from '../../analysis/air/session-air.ts';
+import { sessionAir } from '../../analysis/air/session-air.ts';
 import { inWords, readingOf } from '../../analysis/inputs.ts';
 import { monotone, scale } from '../../trade/measure/interval.ts';
 import { standardAtmosphere } from '../../trade/sums/air.ts';
@@ -23,15 +23,15 @@ export const barometerAtSeaLevel = rule({
   about: ({ name }) => AIR.has(name),
   check({ line }, { after }) {
     const altitude = readingOf(after, 'altitude', 'm');
-    const air = altitude && airOf(after);
-    if (!altitude || !air) return NO_PROBLEMS;
+    const read = altitude && sessionAir(after).pascals?.value;
+    if (!altitude || !read) return NO_PROBLEMS;
     const standard = monotone(altitude.value, (metres) => standardAtmosphere(metres).pascals);
-    if (air.pascals.low <= standard.high + WEATHER_PASCALS) return NO_PROBLEMS;
+    if (read.low <= standard.high + WEATHER_PASCALS) return NO_PROBLEMS;
     const hPa = (pascals: typeof standard) => inWords(scale(pascals, 0.01), 'hPa', 1);
     return [
       {
         span: lineSpan(line),
-        message: `${hPa(air.pascals)} is too high for ${altitude.input.value}, where the standard atmosphere is ${hPa(standard)}. Is it corrected to sea level? Write the pressure at the place itself (published, ICAO Doc 7488).`,
+        message: `${hPa(read)} is too high for ${altitude.input.value}, where the standard atmosphere is ${hPa(standard)}. Is it corrected to sea level? Write the pressure at the place itself (published, ICAO Doc 7488).`,
         related: [{ origin: altitude.by, message: 'Altitude' }],
       },
     ];
