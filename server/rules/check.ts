@@ -6,8 +6,8 @@ import { open, type Shared, type Snapshot } from '../model/snapshot/snapshot.ts'
 import { capital } from '../trade/measure/format.ts';
 import type { Quantity } from '../trade/vocabulary/quantity.ts';
 import { EVERY_KIND } from './lib/kinds.ts';
-import { meantIn } from './notation/meant-unknown.ts';
 import type { Problem, Rule } from './rule.ts';
+import { meantIn } from './silencing.ts';
 import { RULES } from './table.ts';
 
 export { RULES };

@@ -1,21 +1,15 @@
-/** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
+/** What this session read cylinder by cylinder. */
 
-import { amountIn } from '../../model/entry/amount.ts';
 import { statementText } from '../../model/entry/as-written.ts';
-import type { Origin, Statement } from '../../model/entry/entry.ts';
+import type { Origin } from '../../model/entry/entry.ts';
 import { ofName } from '../../model/state/immutable.ts';
 import type { State } from '../../model/state/state.ts';
-import { type Interval, middle } from '../../trade/measure/interval.ts';
+import { type Interval, isBounded, middle } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
-import { type CylinderValue, neighbours } from '../../trade/sums/cylinders.ts';
+import type { CylinderValue } from '../../trade/sums/cylinders.ts';
 import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import { measuredIn } from '../evidence/conditions.ts';
-
-/** A bank and its cylinders, front to rear. */
-interface Bank {
-  readonly name: string;
-  readonly cylinders: readonly number[];
-}
+import { MOST_CYLINDERS } from './engine-facts.ts';
 
 interface CylinderReading {
   readonly cylinder: number;
@@ -31,44 +25,6 @@ export interface CylinderSet {
   readonly readings: readonly CylinderReading[];
   /** Id of the unit it was last written in; the quantity's usual one where none was. */
   readonly unit: string | undefined;
-}
-
-/** The firing order; empty where it is not written or is none. */
-export const firingOrderOf = (state: State): readonly number[] =>
-  orderOf(state.facts.get('firing order|')?.statement);
-
-/** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
-export function banksOf(state: State): readonly Bank[] {
-  const banks = [...state.facts.values()]
-    .filter(({ quantity, statement: said }) => quantity.name === 'bank' && said.place)
-    .map(({ statement: said }) => ({ name: said.place?.text ?? '', cylinders: orderOf(said) }))
-    .filter(({ cylinders }) => cylinders.length > 0);
-  if (banks.length > 0) return banks;
-  const count = cylinderCount(state) ?? firingOrderOf(state).length;
-  const inline = state.facts.get('layout|')?.text?.toLowerCase() === 'inline';
-  return inline && count > 1 ? [{ name: '', cylinders: Array.from({ length: count }, (_, i) => i + 1) }] : [];
-}
-
-/** Cylinders side by side; empty where neither banks nor an inline layout are written. */
-export const neighboursIn = (state: State): readonly (readonly [number, number])[] =>
-  neighbours(banksOf(state).map(({ cylinders }) => cylinders));
-
-function cylinderCount(state: State): number | undefined {
-  const value = amountIn(state.facts.get('cylinders|')?.statement.values[0], 'number');
-  const count = value && middle(value);
-  return count !== undefined && Number.isInteger(count) && count >= 1 && count <= MOST_CYLINDERS
-    ? count
-    : undefined;
-}
-
-/** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
-const MOST_CYLINDERS = 48;
-
-function orderOf(said: Statement | undefined): readonly number[] {
-  const value = said?.values[0];
-  if (value?.form !== 'order') return [];
-  const order = value.text.split('-').map(Number);
-  return order.every((each) => Number.isInteger(each) && each > 0) ? order : [];
 }
 
 interface OfSet extends CylinderReading {
@@ -123,7 +79,7 @@ function setOf(each: readonly OfSet[]): readonly CylinderSet[] {
  */
 export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>
   readings
-    .filter(({ value }) => Number.isFinite(value.low) && Number.isFinite(value.high))
+    .filter(({ value }) => isBounded(value))
     .map(({ cylinder, value }) => ({ cylinder, value: Number(middle(value).toPrecision(10)) }));
 
 /** A reading told in words, by cylinder: how plugs look. */

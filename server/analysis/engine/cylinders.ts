@@ -8,14 +8,8 @@ import { meanOf } from '../evidence/conditions.ts';
 import { readingName, withHead } from '../evidence/effect-text.ts';
 import type { Figure, Input, Working } from '../figure.ts';
 import { judgeCold } from './cold-cylinder.ts';
-import {
-  banksOf,
-  type CylinderSet,
-  cylinderSets,
-  firingOrderOf,
-  numbersOf,
-  toldByCylinder,
-} from './cylinder-readings.ts';
+import { type CylinderSet, cylinderSets, numbersOf, toldByCylinder } from './cylinder-readings.ts';
+import { banksOf, firingOrderOf } from './engine-facts.ts';
 
 const ABOUT = [
   'tube',

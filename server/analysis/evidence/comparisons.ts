@@ -3,7 +3,7 @@
 import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible.ts';
 import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
-import { type Interval, subtract } from '../../trade/measure/interval.ts';
+import { type Interval, isBounded, middle, subtract } from '../../trade/measure/interval.ts';
 import { movedBy } from '../../trade/practice/work-groups.ts';
 import { type Noise, noiseOf } from '../../trade/sums/noise.ts';
 import { airChange } from '../air/session-air.ts';
@@ -138,5 +138,5 @@ function noiseIn(comparisons: readonly Comparison[]): ReadonlyMap<string, Noise>
 }
 
 /** The middle of a value known on both sides. */
-export const numberOf = ({ low, high }: Interval): number | undefined =>
-  Number.isFinite(low) && Number.isFinite(high) ? low / 2 + high / 2 : undefined;
+export const numberOf = (value: Interval): number | undefined =>
+  isBounded(value) ? middle(value) : undefined;

@@ -6,7 +6,7 @@ import type { Origin } from '../../model/entry/entry.ts';
 import { sameSetting, sameValues } from '../../model/state/same-setting.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
-import { type Interval, middle, subtract } from '../../trade/measure/interval.ts';
+import { type Interval, isBounded, middle, subtract } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import { actOf } from '../../trade/practice/work-groups.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
@@ -216,6 +216,4 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
 
 /** `2 deg more`: a change's size by its middle, for sorting and sums. */
 export const sizeOf = (change: Changed): number | undefined =>
-  change.amount && Number.isFinite(change.amount.value.low) && Number.isFinite(change.amount.value.high)
-    ? middle(change.amount.value)
-    : undefined;
+  change.amount && isBounded(change.amount.value) ? middle(change.amount.value) : undefined;

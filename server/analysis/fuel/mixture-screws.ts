@@ -1,7 +1,8 @@
 /** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
 
 import type { Origin } from '../../model/entry/entry.ts';
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { linesBetween } from '../../model/snapshot/locate.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
 import type { Comparison } from '../evidence/comparisons.ts';
@@ -108,7 +109,7 @@ function flatTrials(moment: FigureContext): readonly Sign[] {
  * screws do nothing no more; and it takes its line as it stands, so that nothing on the line could say that it is meant.
  */
 function notes({ snapshot, state, line }: FigureContext): readonly Sign[] {
-  const head = state.session && lineOf(snapshot, state.session.by.ref);
+  const head = sessionHead(snapshot, state);
   if (head === undefined) return [];
   return [...linesBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
     entry.kind === 'note' && NOTED_WITHOUT_EFFECT.test(entry.text)

@@ -1,11 +1,11 @@
+import { cylindersOf } from '../../analysis/engine/engine-facts.ts';
+import { isAmount } from '../../model/entry/amount.ts';
 import type { QuantityEntry } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import type { Declared } from '../../model/state/state.ts';
 import { keyOf } from '../../model/state/state.ts';
-import { cylindersOf } from '../lib/engine.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
-import { isAmount } from '../lib/statement-values.ts';
 import { type Problem, replaceWith, rule } from '../rule.ts';
 
 export const firingOrder = rule({
@@ -37,7 +37,7 @@ function orderProblems({ statements: said }: QuantityEntry, { before }: Context)
   if (!order) return [unjoined(values, span)];
   const fault = faultOf(order, engine?.count ?? order.length);
   if (!fault) return [];
-  const related = engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [];
+  const related = engine ? [{ origin: engine.by, message: 'Number of cylinders' }] : [];
   return [{ span, message: fault, related }];
 }
 

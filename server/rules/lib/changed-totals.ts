@@ -1,12 +1,12 @@
 /** Timing totals changed by a line, for the rules that judge them. */
 
 import { type Derived, TOTAL_NAMES, totalNamed } from '../../analysis/ignition/timing-totals.ts';
+import { statedFor } from '../../analysis/limits/limits.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { recently } from '../../model/snapshot/memo.ts';
 import type { State } from '../../model/state/state.ts';
 import { equal } from '../../trade/measure/interval.ts';
-import { statedFor } from './limits.ts';
 
 /** Kinds of entry that can change a total. */
 export const TOTALS_CHANGE_ON = ['setting', 'fit', 'revert'] as const;

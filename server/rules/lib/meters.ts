@@ -5,7 +5,7 @@ import type { QuantityEntry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { surelyBelow } from '../../trade/measure/interval.ts';
 import type { Problem } from '../rule.ts';
-import { ofDay } from './limits.ts';
+import { ofDay } from './limit-text.ts';
 import { amountsOf } from './statement-values.ts';
 
 /** Problems of a meter reading that is surely less than the last one. */

@@ -1,3 +1,4 @@
+import { isComparable, statedFor, statedIn } from '../../analysis/limits/limits.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import type { Declared } from '../../model/state/state.ts';
@@ -5,7 +6,7 @@ import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove, surelyBelow } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { changedTotals, inputLines, namesIn } from '../lib/changed-totals.ts';
-import { boundText, isComparable, setOn, statedFor, statedIn } from '../lib/limits.ts';
+import { boundText, setOn } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { signedAmounts } from '../lib/statement-values.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from '../rule.ts';

@@ -1,6 +1,7 @@
+import { limitIn, pastLimit, statedFor } from '../../analysis/limits/limits.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { changedTotals, inputLines, namesIn, TOTALS_CHANGE_ON } from '../lib/changed-totals.ts';
-import { boundText, limitIn, pastLimit, setOn, statedFor } from '../lib/limits.ts';
+import { boundText, setOn } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { rule } from '../rule.ts';
 

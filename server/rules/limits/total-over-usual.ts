@@ -1,10 +1,10 @@
+import { statedFor } from '../../analysis/limits/limits.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import type { Band } from '../../trade/vocabulary/quantity.ts';
 import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import { changedTotals, inputLines, TOTALS_CHANGE_ON } from '../lib/changed-totals.ts';
 import { standingText } from '../lib/expected-range.ts';
-import { statedFor } from '../lib/limits.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { rule } from '../rule.ts';
 

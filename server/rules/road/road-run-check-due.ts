@@ -2,7 +2,7 @@ import { ofName } from '../../model/state/immutable.ts';
 import { ON_THE_MOVE } from '../../model/state/road-checks-due.ts';
 import type { State } from '../../model/state/state.ts';
 import { ROAD_CHECKS } from '../../trade/practice/road-checks.ts';
-import { ofDay } from '../lib/limits.ts';
+import { ofDay } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { isRoadRun } from '../lib/road-run.ts';
 import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';

@@ -2,7 +2,7 @@ import { valueText } from '../../model/entry/as-written.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import { isDue } from '../../model/state/rechecks.ts';
 import type { Recheck } from '../../model/state/state.ts';
-import { ofDay } from '../lib/limits.ts';
+import { ofDay } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';
 

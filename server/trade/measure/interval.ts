@@ -129,6 +129,11 @@ export function isExact(iv: Interval): boolean {
   return iv.low === iv.high && !iv.about;
 }
 
+/** Neither end is open. */
+export function isBounded(iv: Interval): boolean {
+  return Number.isFinite(iv.low) && Number.isFinite(iv.high);
+}
+
 /** Both ends count. */
 export function contains(iv: Interval, n: number): boolean {
   return iv.low <= n && n <= iv.high;

@@ -1,6 +1,6 @@
 /** Settings and totals in force where a limit or target is written. Readings are left out: each is one moment and over. */
 
-import { totalAtSpeed, totalNamed } from '../../analysis/ignition/timing-totals.ts';
+import { isAmount, speedOf } from '../../model/entry/amount.ts';
 import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Finding } from '../../model/snapshot/finding.ts';
@@ -9,7 +9,7 @@ import { type Declared, keyOf, type SettingInForce, type State } from '../../mod
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
-import { isAmount, speedOf } from './statement-values.ts';
+import { totalAtSpeed, totalNamed } from '../ignition/timing-totals.ts';
 
 interface ValueInForce {
   /** Name of the setting or total, with its place. */
