@@ -2,6 +2,7 @@
 
 import { statementText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
+import type { Context } from '../../model/snapshot/finding.ts';
 import { ofName } from '../../model/state/immutable.ts';
 import type { State } from '../../model/state/state.ts';
 import { type Interval, isBounded, middle } from '../../trade/measure/interval.ts';
@@ -52,9 +53,46 @@ export function cylinderSets(state: State, name?: string, most?: number): readon
   return [...sets.values()].flatMap((readings) => setOf([...readings.values()]));
 }
 
+/** A set that a line has written in. */
+export interface LineSet {
+  readonly set: CylinderSet;
+  /** As it was above the line; undefined where the line wrote all of it. */
+  readonly above: CylinderSet | undefined;
+  /** What the line itself wrote. */
+  readonly cylinders: ReadonlySet<number>;
+}
+
 /** As `cylinderSets`, those that a line has written in: what it is held to lies not far above it. */
-export const setsOfLine = (state: State, name: string, where: Origin): readonly CylinderSet[] =>
-  cylinderSets(state, name, NEAR_LINE).filter(({ readings }) => readings.some(({ by }) => by === where));
+export function setsOfLine(
+  { before, after, where }: Pick<Context, 'before' | 'after' | 'where'>,
+  name: string,
+): readonly LineSet[] {
+  return cylinderSets(after, name, NEAR_LINE).flatMap((set): LineSet[] => {
+    const own = set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder);
+    if (own.length === 0) return [];
+    const isWhole = own.length === set.readings.length;
+    const above = isWhole
+      ? undefined
+      : cylinderSets(before, name, NEAR_LINE).find(({ under }) => under === set.under);
+    return [{ set, above, cylinders: new Set(own) }];
+  });
+}
+
+/**
+ * What a line shows: of what is odd in its set, what it wrote itself and what was not odd above it. One list and a line for
+ * each cylinder so show the same.
+ */
+export function shownByLine<T>(
+  { set, above, cylinders }: LineSet,
+  oddIn: (set: CylinderSet) => readonly T[],
+  cylindersIn: (odd: T) => readonly number[],
+): readonly T[] {
+  const keyOf = (odd: T) => cylindersIn(odd).join('|');
+  const known = new Set(above ? oddIn(above).map(keyOf) : []);
+  return oddIn(set).filter(
+    (odd) => cylindersIn(odd).some((each) => cylinders.has(each)) || !known.has(keyOf(odd)),
+  );
+}
 
 const NEAR_LINE = 2 * MOST_CYLINDERS;
 
