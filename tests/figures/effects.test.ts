@@ -107,6 +107,33 @@ describe('a reading against the last comparable one', () => {
       figure: AGAINST,
       text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
     },
+    // 3 % of the air is the trade's: about 1000 ft, one small jet step. Common practice, no source.
+    {
+      say: 'of the air under 3 % is not told',
+      book: twoDays('weather 15 C, 1000 hPa | initial 9 deg', 'weather 15 C, 970.5 hPa | initial 11 deg'),
+      figure: AGAINST,
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+    },
+    {
+      say: 'of the air over 3 % is told',
+      book: twoDays('weather 15 C, 1000 hPa | initial 9 deg', 'weather 15 C, 969.5 hPa | initial 11 deg'),
+      figure: AGAINST,
+      text: [expect.stringContaining('the air moved too: 3') as never],
+    },
+    {
+      say: 'an altitude is a pressure as a barometer is',
+      book: `
+        session 2026-05-02
+          air temperature 70 F
+          altitude 0 ft
+          power 100 hp
+        session 2026-05-09
+          air temperature 70 F
+          altitude 6000 ft
+          power 82 hp`,
+      figure: 'power, against 2026-05-02',
+      text: [expect.stringContaining('the air moved too: 20 % thinner') as never],
+    },
     {
       say: 'other conditions are not comparable',
       book: twoDays('initial 9 deg', 'initial 11 deg').replace('860 rpm in neutral', '760 rpm in drive'),
@@ -168,6 +195,13 @@ const REPEATS = `
     idle 830 rpm in neutral
     idle 825 rpm in neutral`;
 
+/** A change of 60 rpm, which stands out of the noise, and one of 5 rpm back. */
+const HALF_OUT = `${REPEATS}
+    initial 11 deg
+    idle 885 rpm in neutral
+    initial 9 deg
+    idle 880 rpm in neutral`;
+
 describe('noise and known effects', () => {
   testFigures([
     {
@@ -185,6 +219,18 @@ describe('noise and known effects', () => {
       figure: 'known effects',
       text: ['1 seen, 0 told from noise'],
       rows: ['initial | idle (neutral) | +7.5 rpm for each deg | 1 |  | within the noise'],
+    },
+    {
+      say: 'one seen twice, of which half stands out of the noise, is credited',
+      book: `session 2026-05-02${HALF_OUT}`,
+      figure: 'known effects',
+      rows: ['initial | idle (neutral) | +16.25 rpm for each deg | 2 | 27.5 rpm | told from noise'],
+    },
+    {
+      say: 'one seen thrice, of which a third does, is not',
+      book: `session 2026-05-02${HALF_OUT}\n    initial 11 deg\n    idle 890 rpm in neutral`,
+      figure: 'known effects',
+      rows: ['initial | idle (neutral) | +12.5 rpm for each deg | 3 | 27.5 rpm | within the noise'],
     },
     {
       say: 'one that stands out of it is credited',

@@ -194,7 +194,8 @@ law('law 12: degrees of the distributor are half those of the crank', written(di
 law('law 12: six flats are a turn', written(turns), isOne(inNumbers));
 law('law 12: what is found in one list is found in several lines', written(lists), ([list, lines]) => {
   const [one, other] = [answer(list, ofCylinders), answer(lines, ofCylinders)];
+  const found = one.findings.filter((each) => !each.startsWith('unlike-its-past'));
   expect(other.figures).toEqual(one.figures);
   // A line is held to what is known by then, so several lines may show what a later one clears up.
-  expect(other.findings).toEqual(expect.arrayContaining([...one.findings]));
+  expect(other.findings).toEqual(expect.arrayContaining(found));
 });
