@@ -36,8 +36,6 @@ const TOTALS_OF: ReadonlyMap<string, readonly string[]> = new Map(
 );
 
 /** Told here, at the line and as far as they are known, and not once more among the other figures. */
-export const TOTALS: ReadonlySet<string> = new Set([...TOTALS_OF.values()].flat());
-
 /** Markdown; empty for words that go into no total. */
 export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
   const names =
