@@ -54,7 +54,7 @@ export function cylinderSets(state: State, name?: string, most?: number): readon
 }
 
 /** A set that a line has written in. */
-export interface LineSet {
+interface LineSet {
   readonly set: CylinderSet;
   /** As it was above the line; undefined where the line wrote all of it. */
   readonly above: CylinderSet | undefined;

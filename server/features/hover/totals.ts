@@ -35,7 +35,6 @@ const TOTALS_OF: ReadonlyMap<string, readonly string[]> = new Map(
   }),
 );
 
-/** Told here, at the line and as far as they are known, and not once more among the other figures. */
 /** Markdown; empty for words that go into no total. */
 export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
   const names =
