@@ -3,6 +3,7 @@
 import type { State } from '../../model/state/state.ts';
 import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
 import { type ColdCylinder, type CylinderValue, coldCylinders } from '../../trade/sums/cylinders.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { airOf } from '../evidence/observations.ts';
 import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
 
@@ -17,13 +18,13 @@ interface ColdJudged {
   readonly unit: Unit;
 }
 
-const OF_EXHAUST: ReadonlySet<string> = new Set(['tube', 'egt']);
+const OF_EXHAUST = namesWith('exhaust');
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
 /** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
-  if (!OF_EXHAUST.has(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
+  if (!OF_EXHAUST.includes(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
   const unit = unitById(set.unit);
   const written = airOf(state)?.celsius;
   const around = written ?? USUAL_AIR;

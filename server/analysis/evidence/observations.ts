@@ -8,6 +8,7 @@ import { ofName } from '../../model/state/immutable.ts';
 import type { State } from '../../model/state/state.ts';
 import { middle } from '../../trade/measure/interval.ts';
 import { type Air, airDensity } from '../../trade/sums/air.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { type Measured, measuredIn } from './conditions.ts';
 import type { Setup } from './setup-changes.ts';
 
@@ -62,7 +63,7 @@ export function airOf(state: State): WrittenAir | undefined {
 
 /** Of each word: further back a session tells its air no more. */
 const AIR_READINGS = 24;
-const AIR_WORDS = ['weather', 'air temperature', 'barometer', 'humidity'] as const;
+const AIR_WORDS = namesWith('weather');
 const STANDARD = { pascals: 101325, humidity: 0.5 } as const;
 
 /**

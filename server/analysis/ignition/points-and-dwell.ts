@@ -132,14 +132,12 @@ function timingToRecheck(moment: FigureContext): readonly Figure[] {
   ];
 }
 
-const TIMING_READINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);
-
 /** Of this session so far, else of the sessions above: a page keeps the readings of its session, so none is read again. */
 function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | undefined {
   for (let page = pageAt(snapshot, line); page >= 0; page--) {
     const { readings } = page === pageAt(snapshot, line) ? state : (snapshot.pages[page] as Page).after;
     const found = [...readings.values()]
-      .filter((taken) => TIMING_READINGS.has(taken.quantity.name))
+      .filter((taken) => taken.quantity.traits?.sparkTiming)
       .map(({ by }) => ({ by, at: lineOf(snapshot, by.ref) ?? -1 }))
       .toSorted((a, b) => b.at - a.at)[0];
     if (found) return found.by;
@@ -151,7 +149,7 @@ function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | u
 function isReadLater({ state, snapshot, line }: FigureContext): boolean {
   for (const { entry, after } of linesBetween(snapshot, line + 1)) {
     if (after.session?.by.ref.line !== state.session?.by.ref.line) return false;
-    if (entry.kind === 'reading' && TIMING_READINGS.has(entry.quantity.name)) return true;
+    if (entry.kind === 'reading' && entry.quantity.traits?.sparkTiming) return true;
   }
   return false;
 }

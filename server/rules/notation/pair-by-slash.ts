@@ -14,7 +14,7 @@ export const pairBySlash = rule({
   bad: 'session 2026-05-02\n  main jet 70/75\n',
   outranks: ['outside-band', 'ten-times', 'unknown-sign', 'missing-unit', 'list-length'],
   on: ['setting', 'reading'],
-  about: ({ name, places }) => PAIRS.has(name) || (places?.includes('valve') ?? false),
+  about: ({ name, places }) => ABOUT.has(name) || (places?.includes('valve') ?? false),
   formed: ({ kinds }) => kinds.includes(KIND.Fraction) || kinds.includes('n?n'),
   check: (entry) => [...fractions(entry), ...decimals(entry)],
 });
@@ -57,7 +57,7 @@ function written(
   return `${one} ${first}, ${other} ${second}`;
 }
 
-const PAIRS: ReadonlySet<string> = new Set([
+const ABOUT: ReadonlySet<string> = new Set([
   'main jet',
   'idle jet',
   'air bleed',

@@ -1,4 +1,4 @@
-import { actOf } from '../../trade/practice/work-groups.ts';
+import { workGroupOf } from '../../trade/practice/work-groups.ts';
 import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
@@ -14,7 +14,7 @@ export const changedTogether = rule({
   about: isResponse,
   check(entry, { before }) {
     const { changesSinceReading: turned } = before;
-    if (new Set(turned.map(({ name }) => actOf(name))).size < 2) return NO_PROBLEMS;
+    if (new Set(turned.map(({ name }) => workGroupOf(name))).size < 2) return NO_PROBLEMS;
     const names = turned.map(({ name }) => name);
     return [
       {

@@ -5,7 +5,7 @@ import { editDistance, letterDifference, letterSet, maxEdits } from '../text/spe
 import { FACTS } from './facts.ts';
 import { FUEL_SETTINGS } from './fuel-settings.ts';
 import { IGNITION_SETTINGS } from './ignition-settings.ts';
-import type { PlaceKind, Quantity } from './quantity.ts';
+import type { PlaceKind, Quantity, Traits } from './quantity.ts';
 import { READINGS } from './readings.ts';
 
 /** Settings, readings and facts. A name is unique among settings and readings, and among the facts of a section. */
@@ -15,6 +15,10 @@ export const VOCABULARY: readonly Quantity[] = [
   ...READINGS,
   ...FACTS,
 ];
+
+/** Names of the words that have the trait, in the order of the table. */
+export const namesWith = (trait: keyof Traits): readonly string[] =>
+  VOCABULARY.filter(({ traits }) => traits?.[trait]).map(({ name }) => name);
 
 /** What each place word is a place of. Cylinders are written `#3` and are not here. */
 export const PLACE_WORDS: ReadonlyMap<string, PlaceKind> = new Map([
