@@ -3,8 +3,8 @@ import type { FileEntry, QuantityEntry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { type Declared, keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
-import { valuesInForceFor } from '../lib/in-force.ts';
 import { boundText, limitIn, pastLimit } from '../lib/limits.ts';
+import { valuesInForceFor } from '../lib/values-in-force.ts';
 import { type Problem, problemsIn, rule } from '../rule.ts';
 
 export const limitPassedAlready = rule({

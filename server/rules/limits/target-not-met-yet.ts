@@ -1,8 +1,8 @@
 import { keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove, surelyBelow } from '../../trade/measure/interval.ts';
-import { valuesInForceFor } from '../lib/in-force.ts';
 import { statedIn } from '../lib/limits.ts';
+import { valuesInForceFor } from '../lib/values-in-force.ts';
 import { rule } from '../rule.ts';
 
 export const targetNotMetYet = rule({

@@ -19,12 +19,12 @@ export const changedTogether = rule({
     return [
       {
         span: entry.name,
-        message: `${listed(names)} were changed since the last reading, so this one cannot be credited to any of them alone.`,
+        message: `${listText(names)} were changed since the last reading, so this one cannot be credited to any of them alone.`,
         related: turned.map(({ name, by }) => ({ origin: by, message: `${name} changed` })),
       },
     ];
   },
 });
 
-const listed = (names: readonly string[]): string =>
+const listText = (names: readonly string[]): string =>
   `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;

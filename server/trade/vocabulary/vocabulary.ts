@@ -69,7 +69,7 @@ const ORDER = {
   engine: [TREES.engine, TREES.session, TREES.vehicle],
   vehicle: [TREES.vehicle, TREES.session, TREES.engine],
 };
-const KNOWN = [...new Set(Object.values(WORDS).flatMap((words) => [...words.keys()]))].map(spelled);
+const KNOWN = [...new Set(Object.values(WORDS).flatMap((words) => [...words.keys()]))].map(spellingOf);
 
 /**
  * The quantity whose name begins at word `from`, by the longest name; `length` is in words. Letter case does not
@@ -94,9 +94,9 @@ export function findQuantity(
  * stand in the table, at most `count`; none if none is near enough to have been meant.
  */
 export function nearestWords(word: string, count: number, extra: readonly string[] = []): string[] {
-  const { key, letters } = spelled(word);
+  const { key, letters } = spellingOf(word);
   const limit = maxEdits(key.length);
-  return [...KNOWN, ...extra.map(spelled)]
+  return [...KNOWN, ...extra.map(spellingOf)]
     .filter((known) => letterDifference(letters, known.letters) <= 2 * limit)
     .map((known) => ({ ...known, distance: editDistance(key, known.key, limit) }))
     .filter(({ distance }) => distance <= limit)
@@ -106,7 +106,7 @@ export function nearestWords(word: string, count: number, extra: readonly string
     .slice(0, count);
 }
 
-function spelled(word: string): { readonly word: string; readonly key: string; readonly letters: number } {
+function spellingOf(word: string): { readonly word: string; readonly key: string; readonly letters: number } {
   const key = lowerCase(word).replaceAll('-', ' ');
   return { word, key, letters: letterSet(key) };
 }
