@@ -9,6 +9,7 @@ import type { SessionReading, State } from '../../model/state/state.ts';
 import { type Interval, middle, monotone, monotoneEach, range, scale } from '../../trade/measure/interval.ts';
 import { airDensity, standardAtmosphere } from '../../trade/sums/air.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import type { Input } from '../figure.ts';
 
 /** One part of the air, with the line that says it. */
@@ -46,7 +47,7 @@ export function sessionAir({ readings }: Pick<State, 'readings'>): SessionAir {
   return Object.assign({}, ...ofName(readings, 'altitude', 1).map(byAltitude), ...read);
 }
 
-const AIR_WORDS = ['weather', 'air temperature', 'barometer', 'humidity'] as const;
+const AIR_WORDS = namesWith('weather');
 /** Of each word: what is further back in a session says nothing of its air now. */
 const MOST_READ = 24;
 

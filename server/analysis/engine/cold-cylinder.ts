@@ -4,6 +4,7 @@ import type { State } from '../../model/state/state.ts';
 import { middle } from '../../trade/measure/interval.ts';
 import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
 import { type ColdCylinder, type CylinderValue, coldCylinders } from '../../trade/sums/cylinders.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { sessionAir } from '../air/session-air.ts';
 import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
 
@@ -18,13 +19,13 @@ interface ColdJudged {
   readonly unit: Unit;
 }
 
-const OF_EXHAUST: ReadonlySet<string> = new Set(['tube', 'egt']);
+const OF_EXHAUST = namesWith('exhaust');
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
 /** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
-  if (!OF_EXHAUST.has(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
+  if (!OF_EXHAUST.includes(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
   const unit = unitById(set.unit);
   const written = sessionAir(state).celsius;
   const around = written ? middle(written.value) : USUAL_AIR;

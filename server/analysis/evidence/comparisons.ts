@@ -4,7 +4,6 @@ import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible
 import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import { type Interval, isBounded, middle, subtract } from '../../trade/measure/interval.ts';
-import { movedBy } from '../../trade/practice/work-groups.ts';
 import { type Noise, noiseOf } from '../../trade/sums/noise.ts';
 import { airChange } from '../air/session-air.ts';
 import { type Observation, observationsOn } from './observations.ts';
@@ -87,7 +86,7 @@ function compared(before: Observation, after: Observation, changes: typeof chang
 
 /** Whatever the engine itself is may. */
 function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
-  const owners = movedBy(quantity.name);
+  const owners = quantity.traits?.movedBy;
   return !owners || owner === 'fact' || (owner !== undefined && owners.includes(owner));
 }
 

@@ -8,7 +8,7 @@ import { changeText, settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
 import { type Interval, isBounded, middle, subtract } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
-import { actOf } from '../../trade/practice/work-groups.ts';
+import { workGroupOf } from '../../trade/practice/work-groups.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 
 export type Setup = Pick<State, 'settings' | 'fitted' | 'facts'>;
@@ -138,7 +138,7 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
   const [first, ...more] = changes;
   if (!first || more.length === 0) return first;
   const names = changes.map(({ name }) => name);
-  const isOneAct = new Set(names.map(actOf)).size === 1 && new Set(names).size === names.length;
+  const isOneAct = new Set(names.map(workGroupOf)).size === 1 && new Set(names).size === names.length;
   if (!isOneAct) return undefined;
   const told = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
     changes.map((change) => stoodOr(of(change), 'not written')).join(', ');

@@ -15,13 +15,12 @@ import { trialsOfSession } from '../trials/written-trials.ts';
 import { NOTED_WITHOUT_EFFECT } from './idle-readings.ts';
 import { type Turn, turnsUpTo } from './screw-turns.ts';
 
-const SCREWS = ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'];
 /** Turns of a screw that are shown; the latest. */
 const MOST_ROWS = 12;
 
 export const TURNS: Working = {
   topic: 'idle and mixture',
-  about: SCREWS,
+  about: ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'],
   work: ({ snapshot, line, state }, word) => {
     // A screw of a carburettor that is off the engine is not told of.
     const turns = turnsUpTo(snapshot, line).filter(

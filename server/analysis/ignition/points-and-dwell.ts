@@ -133,14 +133,12 @@ function timingToRecheck(moment: FigureContext): readonly Figure[] {
   ];
 }
 
-const TIMING_READINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);
-
 /** Of this session so far, else of the sessions above: a page keeps the readings of its session, so none is read again. */
 function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | undefined {
   for (let page = pageAt(snapshot, line); page >= 0; page--) {
     const { readings } = page === pageAt(snapshot, line) ? state : (snapshot.pages[page] as Page).after;
     const found = [...readings.values()]
-      .filter((taken) => TIMING_READINGS.has(taken.quantity.name))
+      .filter((taken) => taken.quantity.traits?.sparkTiming)
       .map(({ by }) => ({ by, at: lineOf(snapshot, by.ref) ?? -1 }))
       .toSorted((a, b) => b.at - a.at)[0];
     if (found) return found.by;
@@ -152,7 +150,7 @@ function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | u
 function isReadLater({ snapshot, line }: FigureContext): boolean {
   const end = snapshot.starts[pagesOfSession(snapshot, line).to];
   return [...linesBetween(snapshot, line + 1, end)].some(
-    ({ entry }) => entry.kind === 'reading' && TIMING_READINGS.has(entry.quantity.name),
+    ({ entry }) => entry.kind === 'reading' && entry.quantity.traits?.sparkTiming === true,
   );
 }
 

@@ -29,7 +29,7 @@ export function valuesInForceFor(
   const total = totalFor(quantity, said, state);
   if (total) return [total];
   if (said.qualifiers.length > 0 || said.conditions.length > 0) return NOTHING;
-  return settingsMeant(quantity, said, state).flatMap(standing);
+  return settingsMeant(quantity, said, state).flatMap(valuesOfSetting);
 }
 
 const NOTHING: readonly ValueInForce[] = [];
@@ -56,7 +56,7 @@ function settingsMeant(
   return found ? [found] : [];
 }
 
-function standing(setting: SettingInForce): readonly ValueInForce[] {
+function valuesOfSetting(setting: SettingInForce): readonly ValueInForce[] {
   const { quantity, place, values, points, by, base } = setting;
   if (!base) return NOTHING;
   const name = [quantity.name, place].filter(Boolean).join(' ');

@@ -10,6 +10,7 @@ import { stateAtSectionEnd } from '../../model/snapshot/section-ranges.ts';
 import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, middle } from '../../trade/measure/interval.ts';
+import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
 import { crankSpeed } from './crank.ts';
 import { ownExpectations } from './expected.ts';
@@ -17,28 +18,13 @@ import type { Focus } from './focus.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
 
-/** Which totals belong to which word. */
-const TOTALS_OF: ReadonlyMap<string, readonly string[]> = new Map(
-  Object.entries({
-    initial: ['total', 'timing at idle', 'cruise total'],
-    mechanical: ['total', 'timing at idle', 'cruise total', 'all in', 'slope'],
-    'mechanical limit': ['total', 'cruise total', 'all in'],
-    'vacuum advance': ['cruise total', 'timing at idle'],
-    'vacuum limit': ['cruise total', 'timing at idle'],
-    'vacuum source': ['cruise total', 'timing at idle'],
-    timing: ['total', 'timing at idle'],
-    total: ['total'],
-    'cruise total': ['cruise total'],
-    'all in': ['all in'],
-    idle: ['timing at idle'],
-    depression: ['timing at idle'],
-  }),
-);
+/** Told here, at the line and as far as they are known, and not once more among the other figures. */
+export const TOTALS: ReadonlySet<string> = new Set(VOCABULARY.flatMap(({ traits }) => traits?.totals ?? []));
 
 /** Markdown; empty for words that go into no total. */
 export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
   const names =
-    entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF.get(entry.quantity.name) : undefined;
+    entry.kind === 'setting' || entry.kind === 'reading' ? entry.quantity.traits?.totals : undefined;
   if (!names) return '';
   const speed = speedOf(entry, focus, question.reading);
   const told = (derived: Derived) => derivedText(question, derived, entry.quantity.name);

@@ -1,5 +1,5 @@
 /** Whether the engine got warm, by what was read. Common practice, no source. */
-import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { isUnderWay, type Quantity } from '../../trade/vocabulary/quantity.ts';
 import { amountIn } from '../entry/amount.ts';
 import type { Statement } from '../entry/entry.ts';
 import { ofName } from './immutable.ts';
@@ -7,14 +7,6 @@ import type { State } from './state.ts';
 
 /** From this on water, oil, gearbox or head tell of a warm engine, degC. */
 const WARM = 60;
-const WARMTH_OF: ReadonlySet<string> = new Set([
-  'water',
-  'oil temperature',
-  'head temperature',
-  'gearbox temperature',
-]);
-/** Nobody takes these with a cold engine. */
-const OF_A_RUN: ReadonlySet<string> = new Set(['speed', 'run time', 'power']);
 
 /** Words on a line that say it themselves. */
 const SAID: ReadonlyMap<string, Warmth> = new Map([
@@ -34,7 +26,8 @@ export const wordsBesideWarmth = (said: Statement): string[] =>
 export function showsWarm(quantity: Quantity, said: Statement): boolean {
   const warmth = warmthSaid(said);
   if (warmth) return warmth === 'warm';
-  return OF_A_RUN.has(quantity.name) || (WARMTH_OF.has(quantity.name) && warmthBy(quantity, said) === 'warm');
+  if (isUnderWay(quantity) || quantity.traits?.needsWarmEngine) return true;
+  return quantity.traits?.warmthOf !== undefined && warmthBy(quantity, said) === 'warm';
 }
 
 /**
@@ -45,7 +38,9 @@ export function isCold(quantity: Quantity, said: Statement, state: State): boole
   const warmth = warmthSaid(said);
   if (warmth) return warmth === 'cold';
   const water =
-    quantity.name === 'water' ? { quantity, statement: said } : ofName(state.readings, 'water', 1)[0];
+    quantity.traits?.warmthOf === 'water'
+      ? { quantity, statement: said }
+      : ofName(state.readings, 'water', 1)[0];
   return water !== undefined && warmthBy(water.quantity, water.statement) === 'cold';
 }
 

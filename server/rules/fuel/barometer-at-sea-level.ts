@@ -5,7 +5,7 @@ import { standardAtmosphere } from '../../trade/sums/air.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
-const AIR: ReadonlySet<string> = new Set(['weather', 'barometer', 'altitude']);
+const ABOUT: ReadonlySet<string> = new Set(['weather', 'barometer', 'altitude']);
 
 /** The most that weather moves the barometer from the standard pressure. */
 const WEATHER_PASCALS = 4000;
@@ -20,7 +20,7 @@ export const barometerAtSeaLevel = rule({
   good: 'session 2026-05-02\n  altitude 5000 ft\n  weather 15 C, 845 hPa, 40 %RH\n',
   bad: 'session 2026-05-02\n  altitude 5000 ft\n  weather 15 C, 1016 hPa, 40 %RH\n',
   on: ['reading'],
-  about: ({ name }) => AIR.has(name),
+  about: ({ name }) => ABOUT.has(name),
   check({ line }, { after }) {
     const altitude = readingOf(after, 'altitude', 'm');
     const read = altitude && sessionAir(after).pascals?.value;

@@ -34,7 +34,7 @@ function orderProblems({ statements: said }: QuantityEntry, { before }: Context)
   const span = { from: first.span.from, to: last.span.to };
   const engine = cylindersOf(before);
   const order = numbersOf(first);
-  if (!order) return [unjoined(values, span)];
+  if (!order) return [missingHyphens(values, span)];
   const fault = faultOf(order, engine?.count ?? order.length);
   if (!fault) return [];
   const related = engine ? [{ origin: engine.by, message: 'Number of cylinders' }] : [];
@@ -60,7 +60,7 @@ const numbersOf = (value: Value): readonly number[] | undefined =>
   value.form === 'order' ? value.text.split('-').map(Number) : undefined;
 
 /** `1342` or `1 3 4 2`: the hyphens can be added for sure where each cylinder is one digit. */
-function unjoined(values: readonly Value[], span: Problem['span']): Problem {
+function missingHyphens(values: readonly Value[], span: Problem['span']): Problem {
   const figures = values.flatMap((value) =>
     isAmount(value) && value.interval ? [String(value.interval.low)] : [],
   );

@@ -22,11 +22,11 @@ export const ownAmounts = ({ values, points }: Statement): readonly Amount[] =>
 
 /** As `ownAmounts`, but with + or - taken as part of the number, except in the values of a setting, where it is a change. */
 export function signedAmounts({ values, points }: Statement, kind: Entry['kind']): readonly Amount[] {
-  const own = kind === 'setting' ? amountsOf(values) : amountsOf(values).map(signed);
-  return points.length === 0 ? own : [...own, ...amountsOf(points.map((point) => point.value)).map(signed)];
+  const own = kind === 'setting' ? amountsOf(values) : amountsOf(values).map(withSign);
+  return points.length === 0 ? own : [...own, ...amountsOf(points.map((point) => point.value)).map(withSign)];
 }
 
-const signed = (amount: Amount): Amount =>
+const withSign = (amount: Amount): Amount =>
   amount.interval && (amount.relative === 'less' || amount.relative === 'more')
     ? {
         ...amount,

@@ -1,10 +1,10 @@
 import { didYouMean, guessAmong } from '../lib/did-you-mean.ts';
 import { EVERY_KIND } from '../lib/kinds.ts';
-import { type Problem, type Rule, replaceWith, rule } from '../rule.ts';
+import { type Problem, type RuleFamily, replaceWith, rule } from '../rule.ts';
 import { type Meant, meantIn } from '../silencing.ts';
 
 /** The rule on `; meant:` comments, given the codes of all other rules. */
-export const meantUnknownAmong = (codes: readonly string[]): Rule =>
+export const meantUnknownAmong = (codes: readonly string[]): RuleFamily =>
   rule({
     code: 'meant-unknown',
     severity: 'information',

@@ -32,7 +32,7 @@ function problemsOf(quantity: Quantity, said: Statement, allowed: readonly Dimen
   const ats = against ? said.points.map((point) => point.at) : [];
   const at = against && ats.find((amount) => isWrong(amount, [against.dimension]));
   return [
-    ...(value ? [problemOf(value, `${quantity.name} is ${wanted(quantity)}`, allowed)] : []),
+    ...(value ? [problemOf(value, `${quantity.name} is ${wantedText(quantity)}`, allowed)] : []),
     ...(at ? [problemOf(at, `after @ goes ${measure(against.unit)}`, [against.dimension])] : []),
   ];
 }
@@ -84,7 +84,7 @@ const SAID_FOR: ReadonlyMap<string, readonly string[]> = new Map(
 );
 
 /** `a pressure, in psi`; `a bare number, a length or a fuel flow`. */
-function wanted({ unit, parts, orIn, dimension }: Quantity): string {
+function wantedText({ unit, parts, orIn, dimension }: Quantity): string {
   if (parts) {
     const units = new Map(
       parts.toReversed().map(({ name, band, dimension }) => [name, band?.unit ?? dimension]),
