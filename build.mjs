@@ -1,5 +1,5 @@
 /**
- * Everything that is done to the project from outside: `node build.mjs STEP`.
+ * The build: `node build.mjs STEP`.
  * Starts on plain Node 20 with nothing installed; installs what is missing and goes on with the project's own Node.
  */
 import { spawnSync } from 'node:child_process';
@@ -17,7 +17,18 @@ const OWN_NODE_MAJOR = 24;
 const SAMPLE = 'samples/marsh-runner.tappet';
 const VSIX = 'dist/tappet.vsix';
 
-const STEPS = { try: tryIt, test, bench, fuzz, build, generate, package: pack, lint, check };
+const STEPS = {
+  try: tryIt,
+  test,
+  'test:quick': quickTest,
+  bench,
+  fuzz,
+  build,
+  generate,
+  package: pack,
+  lint,
+  check,
+};
 
 const NODE_BUNDLE = { platform: 'node', format: 'cjs', target: 'node20' };
 const WEB_BUNDLE = { platform: 'browser', target: 'es2022' };
@@ -74,12 +85,42 @@ async function tryIt() {
 /** Types, lint, unit and law tests, then the real editor. Every part runs, so that one failure does not hide another. */
 async function test() {
   await pack();
-  const parts = [
+  summarize([
     { name: 'types', ...oneCheck(typecheck()) },
     { name: 'lint', ...oneCheck(biome()) },
     { name: 'unit and law tests', ...unitTests() },
     { name: 'real editor', ...editorTests() },
-  ];
+  ]);
+}
+
+/** Tests that `test:quick` leaves out, each for its reason. */
+const SLOW_TESTS = [
+  'tests/lsp/rename-in-all.test.ts', // two thousand notebooks on a disk, four times
+  'tests/lsp/used-many.test.ts', // five thousand notebooks that use one another
+  'tests/lsp/long-answers.test.ts', // notebooks long enough for an answer to take seconds
+  'tests/cli/failing-disk.test.ts', // a process for each call that may fail
+  'tests/cli/odd-files.test.ts', // builds the program and starts it for each odd file
+  'tests/cli/process.test.ts', // the same, for each way to start it
+  'tests/tidy/expressions.test.ts', // every regular expression against long texts
+  'tests/laws/growth.test.ts', // opens notebooks of thousands of lines, of each kind
+  'tests/fuzz/**', // some hundred steps of each fuzzer
+];
+/** Runs of each law in `test:quick`, the first ones of `test`. */
+const FEW_RUNS = { LAW_RUNS: '5', LAW_SEED: '1' };
+
+/** Types, lint, and the unit tests and laws that take no editor, no built program and no long notebook. */
+function quickTest() {
+  const env = { ...process.env, ...FEW_RUNS };
+  const left = ['tests/editor/**', ...SLOW_TESTS].map((pattern) => `--exclude=${pattern}`);
+  summarize([
+    { name: 'types', ...oneCheck(typecheck()) },
+    { name: 'lint', ...oneCheck(biome()) },
+    { name: 'unit tests and few runs of the laws', ...unitTests(left, { env }) },
+  ]);
+}
+
+/** Prints what each part came to, and all failures once more. */
+function summarize(parts) {
   title('Summary');
   for (const part of parts)
     console.log(
@@ -107,7 +148,7 @@ async function build() {
   const bundles = BUNDLES.map((bundle) =>
     esbuild.build({ bundle: true, minify: true, logLevel: 'warning', ...bundle }),
   );
-  // It has said itself what is wrong and where.
+  // esbuild itself prints what is wrong and where.
   await Promise.all(bundles).catch(() => stop('the build failed'));
 }
 
@@ -156,10 +197,10 @@ function packInto(vsix) {
   console.log(vsix);
 }
 
-function unitTests() {
+function unitTests(more = [], options = {}) {
   title('Unit and law tests');
   const report = freshReport('out/unit.json');
-  const status = tool('vitest/vitest.mjs', [
+  const args = [
     'run',
     // None of them measures time: on a busy machine one may take as long as it needs.
     '--testTimeout=600000',
@@ -167,12 +208,14 @@ function unitTests() {
     '--reporter=dot',
     '--reporter=json',
     `--outputFile.json=${report}`,
-  ]);
+    ...more,
+  ];
+  const status = tool('vitest/vitest.mjs', args, options);
   const { numPassedTests: passed = 0, numFailedTests: failed = 0, testResults = [] } = readReport(report);
   return { ...counted(status, passed, failed), failures: failuresIn(testResults) };
 }
 
-/** Told again at the end: of a long log often only the end is kept. */
+/** Repeated at the end: of a long log often only the end is kept. */
 function failuresIn(testResults) {
   return testResults.flatMap(({ name: file, message, assertionResults }) => {
     const failed = assertionResults.filter(({ status }) => status === 'failed');

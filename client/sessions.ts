@@ -1,4 +1,4 @@
-/** Commands about sessions: the server does the work, the editor asks for a title and shows what comes. */
+/** Commands about sessions: the server does the work, the editor prompts for a title and shows the result. */
 import * as vscode from 'vscode';
 import type { Middleware } from 'vscode-languageclient';
 import type { Pages } from './pages.ts';
@@ -12,7 +12,7 @@ const START = 'tappet.start';
 export function sessionCommands(): readonly vscode.Disposable[] {
   return [
     vscode.commands.registerCommand('tappet.compareWithKept', () => onNotebook(COMPARE, { against: 'kept' })),
-    // From what holds at the end, wherever the cursor is.
+    // From the state at the end, wherever the cursor is.
     vscode.commands.registerCommand('tappet.startSession', () => onNotebook(START, { line: undefined })),
   ];
 }
@@ -20,20 +20,20 @@ export function sessionCommands(): readonly vscode.Disposable[] {
 async function onNotebook(command: string, given: object): Promise<void> {
   const editor = vscode.window.activeTextEditor;
   if (editor?.document.languageId !== 'tappet') {
-    await vscode.window.showInformationMessage('Open a notebook first.');
+    await vscode.window.showInformationMessage('Open a notebook (*.tappet) first.');
     return;
   }
   const uri = editor.document.uri.toString();
   await vscode.commands.executeCommand(command, { uri, line: editor.selection.active.line, ...given });
 }
 
-/** What stands before and after a command of the server, however it was called. */
+/** Prompts and pages before and after a command of the server, however it was called. */
 export function executingCommands(pages: Pages): NonNullable<Middleware['executeCommand']> {
   return async (command, given, next) => {
-    if (command === EXPLAIN) return explainRule(pages, given[0], (asked) => next(command, [asked]));
+    if (command === EXPLAIN) return explainRule(pages, given[0], (values) => next(command, [values]));
     if (command === COMPARE) return showComparison(pages, await next(command, given));
     return command === START
-      ? startSession(given[0] ?? {}, (asked) => next(command, [asked]))
+      ? startSession(given[0] ?? {}, (values) => next(command, [values]))
       : next(command, given);
   };
 }
@@ -48,11 +48,11 @@ async function showComparison(
 
 async function startSession(
   given: { readonly uri?: string },
-  run: (asked: object) => vscode.ProviderResult<vscode.Position | null>,
+  run: (values: object) => vscode.ProviderResult<vscode.Position | null>,
 ): Promise<void> {
   const title = await vscode.window.showInputBox({
-    prompt: 'What is the session about?',
-    placeHolder: 'A title, or nothing',
+    prompt: 'Title of the session',
+    placeHolder: 'Optional',
   });
   if (title === undefined) return;
   const cursor = await run({ ...given, title, date: localDate(new Date()) });
@@ -66,7 +66,7 @@ async function startSession(
   await vscode.window.showTextDocument(editor.document, editor.viewColumn);
 }
 
-/** The reader's day, which need not be that of the machine the server runs on. */
+/** The user's date; the server's machine may have another one. */
 const localDate = (now: Date): string =>
   [now.getFullYear(), now.getMonth() + 1, now.getDate()]
     .map((part) => String(part).padStart(2, '0'))

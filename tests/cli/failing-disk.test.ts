@@ -55,7 +55,7 @@ describe('a disk that fails', { timeout: 60_000 }, () => {
 
   test.each(numbered)('full at call %i, %s', (at) => {
     const { code, err, text, files } = written(`${at} fail ENOSPC`);
-    const complaint = 'tappet: a.tappet: left as it was: there is no space left on the disk\n';
+    const complaint = 'tappet: a.tappet: not written: no space left on the disk\n';
     expect({ code, err, text, files }).toEqual(
       NEEDLESS.has(at)
         ? { code: 0, err: '', text: NEW, files: 1 }
@@ -84,14 +84,14 @@ describe('a disk that fails', { timeout: 60_000 }, () => {
   ])('%s', (disk, why) => {
     const { code, err, text, files } = written(disk);
     expect({ code, text, files }).toEqual({ code: 2, text: OLD, files: 1 });
-    expect(err).toMatch(/^tappet: a\.tappet: (?:is )?left as it (?:was|is): [^\n]+\n$/);
+    expect(err).toMatch(/^tappet: a\.tappet: not written: [^\n]+\n$/);
     expect(err).toContain(why);
   });
 
   test.each(numbered.slice(0, 7))('another program writes before call %i, %s', (at) =>
     expect(written(`${at} change other`)).toMatchObject({
       code: 2,
-      err: 'tappet: a.tappet: has been changed by another program since it was read, so it is left as it is; run this once more\n',
+      err: 'tappet: a.tappet: not written: another program has changed it since it was read. Run this again\n',
       text: 'other',
       files: 1,
     }),

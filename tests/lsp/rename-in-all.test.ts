@@ -46,7 +46,7 @@ const start = async () => {
 
 test.each([
   [MOST_NOTEBOOKS - 1, undefined],
-  [MOST_NOTEBOOKS, `more than ${MOST_NOTEBOOKS} notebooks`],
+  [MOST_NOTEBOOKS, `More than ${MOST_NOTEBOOKS} notebooks`],
 ])('shared by %d others', async (others, refused) => {
   for (let i = 0; i < others; i++) put(`boat-${i}.tappet`, USER);
   await start();
