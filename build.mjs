@@ -46,6 +46,21 @@ const BUNDLES = [
   { ...NODE_BUNDLE, entryPoints: ['server/main.cli.ts'], outfile: 'dist/cli.cjs' },
 ];
 
+/** Tests that `test:quick` leaves out, each for its reason. */
+const SLOW_TESTS = [
+  'tests/lsp/rename-in-all.test.ts', // two thousand notebooks on a disk, four times
+  'tests/lsp/used-many.test.ts', // five thousand notebooks that use one another
+  'tests/lsp/long-answers.test.ts', // notebooks long enough for an answer to take seconds
+  'tests/cli/failing-disk.test.ts', // a process for each call that may fail
+  'tests/cli/odd-files.test.ts', // builds the program and starts it for each odd file
+  'tests/cli/process.test.ts', // the same, for each way to start it
+  'tests/tidy/expressions.test.ts', // every regular expression against long texts
+  'tests/laws/growth.test.ts', // opens notebooks of thousands of lines, of each kind
+  'tests/fuzz/**', // some hundred steps of each fuzzer
+];
+/** Runs of each law in `test:quick`, the first ones of `test`. */
+const FEW_RUNS = { LAW_RUNS: '5', LAW_SEED: '1' };
+
 await main(process.argv[2]);
 
 async function main(name) {
@@ -92,21 +107,6 @@ async function test() {
     { name: 'real editor', ...editorTests() },
   ]);
 }
-
-/** Tests that `test:quick` leaves out, each for its reason. */
-const SLOW_TESTS = [
-  'tests/lsp/rename-in-all.test.ts', // two thousand notebooks on a disk, four times
-  'tests/lsp/used-many.test.ts', // five thousand notebooks that use one another
-  'tests/lsp/long-answers.test.ts', // notebooks long enough for an answer to take seconds
-  'tests/cli/failing-disk.test.ts', // a process for each call that may fail
-  'tests/cli/odd-files.test.ts', // builds the program and starts it for each odd file
-  'tests/cli/process.test.ts', // the same, for each way to start it
-  'tests/tidy/expressions.test.ts', // every regular expression against long texts
-  'tests/laws/growth.test.ts', // opens notebooks of thousands of lines, of each kind
-  'tests/fuzz/**', // some hundred steps of each fuzzer
-];
-/** Runs of each law in `test:quick`, the first ones of `test`. */
-const FEW_RUNS = { LAW_RUNS: '5', LAW_SEED: '1' };
 
 /** Types, lint, and the unit tests and laws that take no editor, no built program and no long notebook. */
 function quickTest() {

@@ -18,7 +18,7 @@ test.each<[line: string, code: number, out: string, err?: string]>([
   ['format --check --write', 2, '', 'cannot be used with'],
   ['format --indent 9 loose.tappet', 2, '', 'from 0 to 8'],
   ['format --units inches loose.tappet', 2, '', 'Allowed choices are as written, table'],
-  ['format --write -', 2, '', 'the standard input can't be written'],
+  ['format --write -', 2, '', "the standard input can't be written"],
 ])('%s', (line, code, out, err = '') => {
   const files = {
     '-': LOOSE,
