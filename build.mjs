@@ -4,8 +4,9 @@
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { delimiter, join, relative } from 'node:path';
+import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { failuresIn, summarize } from './tests/harness/summary.mjs';
 
 const ROOT = fileURLToPath(new URL('.', import.meta.url));
 const ON_WINDOWS = process.platform === 'win32';
@@ -45,21 +46,6 @@ const BUNDLES = [
   { ...WEB_BUNDLE, entryPoints: ['server/main.worker.ts'], outfile: 'dist/server.worker.js', format: 'iife' },
   { ...NODE_BUNDLE, entryPoints: ['server/main.cli.ts'], outfile: 'dist/cli.cjs' },
 ];
-
-/** Tests that `test:quick` leaves out, each for its reason. */
-const SLOW_TESTS = [
-  'tests/lsp/rename-in-all.test.ts', // two thousand notebooks on a disk, four times
-  'tests/lsp/used-many.test.ts', // five thousand notebooks that use one another
-  'tests/lsp/long-answers.test.ts', // notebooks long enough for an answer to take seconds
-  'tests/cli/failing-disk.test.ts', // a process for each call that may fail
-  'tests/cli/odd-files.test.ts', // builds the program and starts it for each odd file
-  'tests/cli/process.test.ts', // the same, for each way to start it
-  'tests/tidy/expressions.test.ts', // every regular expression against long texts
-  'tests/laws/growth.test.ts', // opens notebooks of thousands of lines, of each kind
-  'tests/fuzz/**', // some hundred steps of each fuzzer
-];
-/** Runs of each law in `test:quick`, the first ones of `test`. */
-const FEW_RUNS = { LAW_RUNS: '5', LAW_SEED: '1' };
 
 await main(process.argv[2]);
 
@@ -109,7 +95,8 @@ async function test() {
 }
 
 /** Types, lint, and the unit tests and laws that take no editor, no built program and no long notebook. */
-function quickTest() {
+async function quickTest() {
+  const { FEW_RUNS, SLOW_TESTS } = await import('./tests/harness/quick.mjs');
   const env = { ...process.env, ...FEW_RUNS };
   const left = ['tests/editor/**', ...SLOW_TESTS].map((pattern) => `--exclude=${pattern}`);
   summarize([
@@ -117,19 +104,6 @@ function quickTest() {
     { name: 'lint', ...oneCheck(biome()) },
     { name: 'unit tests and few runs of the laws', ...unitTests(left, { env }) },
   ]);
-}
-
-/** Prints what each part came to, and all failures once more. */
-function summarize(parts) {
-  title('Summary');
-  for (const part of parts)
-    console.log(
-      `${part.failed ? 'FAILED' : 'ok    '} ${part.name}: ${part.passed} of ${part.passed + part.failed}`,
-    );
-  for (const failure of parts.flatMap(({ failures = [] }) => failures)) console.log(`\n${failure}`);
-  const total = (key) => parts.reduce((sum, part) => sum + part[key], 0);
-  console.log(`${total('passed')} passed, ${total('failed')} failed`);
-  process.exitCode = total('failed') ? 1 : 0;
 }
 
 function bench() {
@@ -212,20 +186,7 @@ function unitTests(more = [], options = {}) {
   ];
   const status = tool('vitest/vitest.mjs', args, options);
   const { numPassedTests: passed = 0, numFailedTests: failed = 0, testResults = [] } = readReport(report);
-  return { ...counted(status, passed, failed), failures: failuresIn(testResults) };
-}
-
-/** Repeated at the end: of a long log often only the end is kept. */
-function failuresIn(testResults) {
-  return testResults.flatMap(({ name: file, message, assertionResults }) => {
-    const failed = assertionResults.filter(({ status }) => status === 'failed');
-    // A file that could not be read at all has a message and no tests.
-    if (assertionResults.length === 0 && message) return [`${relative(ROOT, file)}: ${message}`];
-    return failed.map(
-      ({ fullName, failureMessages }) =>
-        `${relative(ROOT, file)}: ${fullName}\n${failureMessages.join('\n')}`,
-    );
-  });
+  return { ...counted(status, passed, failed), failures: failuresIn(testResults, ROOT) };
 }
 
 function editorTests() {

@@ -8,7 +8,7 @@ import type { Settings } from './settings.ts';
 import type { Pause } from './yielding.ts';
 
 /** What an answer about the whole workspace is worked out from. */
-export interface WorkspaceRequestContext {
+interface WorkspaceRequestContext {
   readonly server: Server;
   /** Called between two steps of a long answer. */
   readonly pause: Pause;

@@ -5,7 +5,7 @@
 import type { Absent } from '../../model/state/lookup.ts';
 import { partsBelow, plainAddress } from './addresses.ts';
 
-export interface FileTable<Content extends object> {
+interface FileTable<Content extends object> {
   /** Undefined while the file is being read for the first time, and for one that is not in the table. */
   readonly get: (address: string) => Content | Absent | undefined;
   readonly has: (address: string) => boolean;
