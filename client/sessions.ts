@@ -17,24 +17,24 @@ export function sessionCommands(): readonly vscode.Disposable[] {
   ];
 }
 
-async function onNotebook(command: string, given: object): Promise<void> {
+async function onNotebook(command: string, values: object): Promise<void> {
   const editor = vscode.window.activeTextEditor;
   if (editor?.document.languageId !== 'tappet') {
     await vscode.window.showInformationMessage('Open a notebook (*.tappet) first.');
     return;
   }
   const uri = editor.document.uri.toString();
-  await vscode.commands.executeCommand(command, { uri, line: editor.selection.active.line, ...given });
+  await vscode.commands.executeCommand(command, { uri, line: editor.selection.active.line, ...values });
 }
 
 /** Prompts and pages before and after a command of the server, however it was called. */
 export function executingCommands(pages: Pages): NonNullable<Middleware['executeCommand']> {
-  return async (command, given, next) => {
-    if (command === EXPLAIN) return explainRule(pages, given[0], (values) => next(command, [values]));
-    if (command === COMPARE) return showComparison(pages, await next(command, given));
+  return async (command, values, next) => {
+    if (command === EXPLAIN) return explainRule(pages, values[0], (argument) => next(command, [argument]));
+    if (command === COMPARE) return showComparison(pages, await next(command, values));
     return command === START
-      ? startSession(given[0] ?? {}, (values) => next(command, [values]))
-      : next(command, given);
+      ? startSession(values[0] ?? {}, (argument) => next(command, [argument]))
+      : next(command, values);
   };
 }
 
@@ -47,7 +47,7 @@ async function showComparison(
 }
 
 async function startSession(
-  given: { readonly uri?: string },
+  values: { readonly uri?: string },
   run: (values: object) => vscode.ProviderResult<vscode.Position | null>,
 ): Promise<void> {
   const title = await vscode.window.showInputBox({
@@ -55,9 +55,9 @@ async function startSession(
     placeHolder: 'Optional',
   });
   if (title === undefined) return;
-  const cursor = await run({ ...given, title, date: localDate(new Date()) });
+  const cursor = await run({ ...values, title, date: localDate(new Date()) });
   const editor = vscode.window.visibleTextEditors.find(
-    ({ document }) => document.uri.toString() === given.uri,
+    ({ document }) => document.uri.toString() === values.uri,
   );
   if (!cursor || !editor) return;
   const at = new vscode.Position(cursor.line, cursor.character);

@@ -7,7 +7,7 @@ import { wrap } from './layout.ts';
 import { type ShowOptions, show } from './show.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 
-const ABOUT = 'Checks, summarizes and formats engine tuning notebooks (*.tappet).';
+const ABOUT = 'Checks, shows and formats engine tuning notebooks (*.tappet).';
 
 const EXAMPLES = `
 Examples:
