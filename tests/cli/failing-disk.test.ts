@@ -74,10 +74,10 @@ describe('a disk that fails', { timeout: 60_000 }, () => {
   });
 
   test.each([
-    ['1 fail EACCES', 'its folder takes no new file (no permission)'],
-    ['1 fail EROFS', 'nothing can be written where it lies (read-only)'],
-    ['2 fail EFBIG', 'it would be larger than a file may be here'],
-    ['2 fail EDQUOT', 'your share of the disk is full'],
+    ['1 fail EACCES', 'no permission to create a file in its folder (no permission)'],
+    ['1 fail EROFS', 'the disk is read-only'],
+    ['2 fail EFBIG', 'over the size limit for files here'],
+    ['2 fail EDQUOT', 'your disk quota is used up'],
     ['6 fail EIO', 'the disk failed'],
     ['8 fail EACCES', 'no permission'],
     ['8 fail EODD', 'EODD'],
