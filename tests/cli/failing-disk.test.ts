@@ -74,7 +74,7 @@ describe('a disk that fails', { timeout: 60_000 }, () => {
   });
 
   test.each([
-    ['1 fail EACCES', 'no permission to create a file in its folder (no permission)'],
+    ['1 fail EACCES', 'no permission to create a file in its folder'],
     ['1 fail EROFS', 'the disk is read-only'],
     ['2 fail EFBIG', 'over the size limit for files here'],
     ['2 fail EDQUOT', 'your disk quota is used up'],
