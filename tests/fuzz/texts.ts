@@ -23,7 +23,7 @@ const TRAPS = [
 export const trap = fc.constantFrom(...TRAPS);
 
 /** Formatting takes what a merge leaves behind apart: left out until it is kept as it is. */
-const WITH_CONFLICTS = false;
+const WITH_CONFLICTS = true;
 /** What a merge leaves behind where two people changed the same lines. */
 const CONFLICT = ['<<<<<<< mine', '=======', '||||||| before', '>>>>>>> theirs'];
 
