@@ -21,7 +21,7 @@ export async function referencesEverywhere(
   if (!subject) return new Map();
   const places = new Map<string, readonly Range[]>();
   const others = subject.of === 'word' ? (await othersSharing(asked, subject)).notebooks : [];
-  for (const { uri, snapshot } of [asked, ...others])
+  for (const { uri, snapshot } of [asked, ...others.filter(({ shares }) => shares)])
     places.set(uri, await runWithPauses(referring(snapshot, subject, definitions), asked.pause));
   return places;
 }

@@ -1,7 +1,8 @@
 /** A new name in the notebook that says what it is, and in those that take it from there. */
 
 import type { Subject } from '../../features/mentions.ts';
-import { type Refusal, renaming } from '../../features/rename.ts';
+import { keeping, type Refusal, renaming } from '../../features/rename.ts';
+import type { Shared, Snapshot } from '../../model/snapshot/snapshot.ts';
 import { type NotebookTexts, sharedFor } from '../../model/snapshot/used-notebooks.ts';
 import type { State } from '../../model/state/state.ts';
 import type { NotebookChanges } from '../changes.ts';
@@ -36,10 +37,12 @@ export async function renameEverywhere(
   const { notebooks, unread } = await othersSharing(asked, subject);
   const refused = whyNotAll(workspace, [...unread, ...workspace.unread()]);
   if (refused !== undefined) return { refused };
-  for (const user of notebooks) {
+  for (const { shares, ...user } of notebooks) {
     const name = plainAddress(user.uri);
     const found = await runWithPauses(
-      renaming(user.snapshot, subject, newName, sharedFor(name, known)),
+      shares
+        ? renaming(user.snapshot, subject, newName, sharedFor(name, known))
+        : unchanged(user.snapshot, newName, sharedFor(name, known)),
       pause,
     );
     if ('refused' in found) return { refused: `${fileName(name)}: ${found.refused}` };
@@ -47,6 +50,12 @@ export async function renameEverywhere(
     given.set(name, found.given);
   }
   return changes;
+}
+
+/** One that means something else by the old name, or does not say it. */
+function* unchanged(snapshot: Snapshot, newName: string, shared: Shared): ReturnType<typeof renaming> {
+  const given = yield* keeping(snapshot, newName, shared);
+  return 'refused' in given ? given : { edits: [], given };
 }
 
 /** A notebook that keeps the old name would have a word that nothing defines. Undefined where all are known. */

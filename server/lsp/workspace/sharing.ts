@@ -11,14 +11,19 @@ interface SharingRequest extends Notebook {
   readonly pause: Pause;
 }
 
+interface Other extends Notebook {
+  /** It means the same by the word; where not, it only uses a notebook that does. */
+  readonly shares: boolean;
+}
+
 interface Others {
   /** Nearest to the one that defines the word first, open or not. */
-  readonly notebooks: readonly Notebook[];
+  readonly notebooks: readonly Other[];
   /** The addresses of those that use it, or one that does, and cannot be read: what they say is not known. */
   readonly unread: readonly string[];
 }
 
-/** All of them but the one that is asked about. */
+/** All that use the one that defines the word, and that one; not the one that is asked about. */
 export async function othersSharing(asked: SharingRequest, word: Subject): Promise<Others> {
   const { workspace, pause } = asked;
   await workspace.whenRead();
@@ -27,14 +32,14 @@ export async function othersSharing(asked: SharingRequest, word: Subject): Promi
   const originOf = findingOrigins(asked, word, at);
   const origin = await originOf(mine);
   if (origin === undefined) return { notebooks: [], unread: [] };
-  const notebooks: Notebook[] = [];
+  const notebooks: Other[] = [];
   const unread: string[] = [];
   for (const address of [origin, ...workspace.usersOf(origin)]) {
     await pause();
     if (address === mine) continue;
     const notebook = await at(address);
     if (!notebook && (await workspace.isThere(address))) unread.push(address);
-    if (notebook && (await originOf(address)) === origin) notebooks.push(notebook);
+    if (notebook) notebooks.push({ ...notebook, shares: (await originOf(address)) === origin });
   }
   return { notebooks, unread };
 }

@@ -10,6 +10,7 @@ import type {
   SessionEntry,
 } from '../entry/entry.ts';
 import { isOpenAfter } from '../entry/merge-conflict.ts';
+import { withSpec } from '../entry/spec-names.ts';
 import { applySetting } from './apply-setting.ts';
 import { withChange } from './changed-since-reading.ts';
 import { fitPart, remove } from './fitted-parts.ts';
@@ -66,7 +67,13 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
       const { name, quantity, values, source } = entry;
       return {
         ...state,
-        specs: put(state.specs, keyOf(name, quantity.name), { name, quantity, values, source, by: where }),
+        specs: withSpec(state.specs, keyOf(name, quantity.name), {
+          name,
+          quantity,
+          values,
+          source,
+          by: where,
+        }),
       };
     }
     case 'part':

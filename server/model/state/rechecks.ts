@@ -60,7 +60,9 @@ function begin(
 export function rechecksAfterWork(state: State, { quantity }: QuantityEntry, by: Origin): Reminders {
   if (state.recheckIndex.due === 0) return state;
   const names = namesOf(quantity.name, state).filter((name) => state.rechecks.get(name)?.due);
-  return names.reduce<Reminders>((after, name) => rechecksDone({ ...state, ...after }, name, by), state);
+  let after: State = state;
+  for (const name of names) after = { ...after, ...rechecksDone(after, name, by) };
+  return after;
 }
 
 /** The names under which a quantity may be waited for: its own, and what comes before the measure in one that is specified. */
@@ -110,12 +112,14 @@ export function withRechecksDue(before: State, after: State): State {
     const recheck = after.rechecks.get(name);
     return recheck && !recheck.due && progressOf(recheck, after)?.due;
   });
-  return due.reduce<State>((state, name) => {
-    const old = state.rechecks.get(name) as Recheck;
+  let { rechecks, recheckIndex } = after;
+  for (const name of due) {
+    const old = rechecks.get(name) as Recheck;
     const recheck = { ...old, due: true };
-    const recheckIndex = added(taken(state.recheckIndex, name, old), name, recheck);
-    return { ...state, rechecks: put(state.rechecks, name, recheck), recheckIndex };
-  }, after);
+    rechecks = put(rechecks, name, recheck);
+    recheckIndex = added(taken(recheckIndex, name, old), name, recheck);
+  }
+  return due.length === 0 ? after : { ...after, rechecks, recheckIndex };
 }
 
 /** Reminders, by name, that are due after a line and were not before it. */
