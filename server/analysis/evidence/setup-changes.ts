@@ -100,11 +100,13 @@ function settingChanges(
 /** Both screws turned alike are one change: `mixture left and right`. */
 function mergePlaces(changes: readonly Changed[]): readonly Changed[] {
   const groups = new Map<string, Changed[]>();
-  const names = changes.map(({ name }) => name);
-  const repeated = new Set(names.filter((name, i) => names.indexOf(name) !== i));
+  const [once, repeated] = [new Set<string>(), new Set<string>()];
+  for (const { name } of changes) (once.has(name) ? repeated : once).add(name);
   for (const change of changes) {
     const key = repeated.has(change.name) ? `${change.name}|${likeness(change)}` : change.name;
-    groups.set(key, [...(groups.get(key) ?? []), change]);
+    const group = groups.get(key);
+    if (group) group.push(change);
+    else groups.set(key, [change]);
   }
   return [...groups.values()].map(asOne);
 }
