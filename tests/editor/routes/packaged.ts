@@ -48,6 +48,7 @@ async function run(folder: string, log: (line: string) => void): Promise<Counts>
         'hovers a total': () => hoverTotal(page, 'hover'),
         'folds a session': () => foldSession(page),
         'opens the sample': () => openFile(page, SAMPLE, LINE),
+        'shows hints and what changed in the sample': () => remarksOf(page),
         'hovers a total in the sample': () => hoverTotal(page, 'sample-dark'),
         'shows it in the light too': () => inTheLight(page),
       },
@@ -81,6 +82,12 @@ async function hoverTotal(page: Page, name: string): Promise<void> {
   }
   await picture(page, name);
   await page.keyboard.press('Escape');
+}
+
+/** They come behind the text, and the picture shows them. */
+async function remarksOf(page: Page): Promise<void> {
+  await page.locator('.view-line', { hasText: /total\s31\sdeg/ }).first().waitFor();
+  await page.locator('.codelens-decoration', { hasText: /start a session/ }).first().waitFor();
 }
 
 async function foldSession(page: Page): Promise<void> {
