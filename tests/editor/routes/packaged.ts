@@ -86,8 +86,14 @@ async function hoverTotal(page: Page, name: string): Promise<void> {
 
 /** They come behind the text, and the picture shows them. */
 async function remarksOf(page: Page): Promise<void> {
-  await page.locator('.view-line', { hasText: /total\s31\sdeg/ }).first().waitFor();
-  await page.locator('.codelens-decoration', { hasText: /start a session/ }).first().waitFor();
+  await page
+    .locator('.view-line', { hasText: /total\s31\sdeg/ })
+    .first()
+    .waitFor();
+  await page
+    .locator('.codelens-decoration', { hasText: /start a session/ })
+    .first()
+    .waitFor();
 }
 
 async function foldSession(page: Page): Promise<void> {
