@@ -86,14 +86,10 @@ async function hoverTotal(page: Page, name: string): Promise<void> {
 
 /** They come behind the text, and the picture shows them. */
 async function remarksOf(page: Page): Promise<void> {
-  await page
-    .locator('.view-line', { hasText: /total\s31\sdeg/ })
-    .first()
-    .waitFor();
-  await page
-    .locator('.codelens-decoration', { hasText: /start a session/ })
-    .first()
-    .waitFor();
+  const shown = (selector: string, hasText: RegExp) =>
+    page.locator(selector, { hasText }).filter({ visible: true }).first().waitFor();
+  await shown('.view-line', /total\s31\sdeg/);
+  await shown('.codelens-decoration', /start\sa\ssession/);
 }
 
 async function foldSession(page: Page): Promise<void> {
