@@ -64,7 +64,9 @@ test.each(SHAPES.map((shape) => [shape.name, shape] as const))(
     for (const [name, ask] of Object.entries(QUESTIONS)) {
       ask(warm as Snapshot);
       const [few, many] = [short, long].map((snapshot) => stepsOf(() => ask(snapshot as Snapshot)));
-      expect.soft(growth(few, many), `${name}: ${few} steps, then ${many}`).toBeLessThan(OVER[shape.name] ?? MOST);
+      expect
+        .soft(growth(few, many), `${name}: ${few} steps, then ${many}`)
+        .toBeLessThan(OVER[shape.name] ?? MOST);
     }
   },
   LONGEST,
