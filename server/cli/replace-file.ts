@@ -41,7 +41,7 @@ export function replaceFile(path: string, before: string, after: string): void {
   needRegular(old);
   if (old.nlink > 1) throw fault('SEVERAL_NAMES');
   accessSync(target, constants.W_OK);
-  const temporary = join(dirname(target), `.tappet-${randomUUID()}.tmp`);
+  const temporary = join(dirname(target), `${BEFORE}${randomUUID()}${AFTER}`);
   try {
     writeNew(temporary, Buffer.from(after), old);
     if (realpathSync(path) !== target || !holds(target, Buffer.from(before))) throw fault('CHANGED');
@@ -56,11 +56,17 @@ export function replaceFile(path: string, before: string, after: string): void {
 
 /** What a kill left behind. Only regular files with our own sort of name, and old enough that nobody is writing them, ms. */
 const STALE_AFTER = 60_000;
-const TEMPORARY = /^\.tappet-[\da-f]{8}(?:-[\da-f]{4}){3}-[\da-f]{12}\.tmp$/;
+const [BEFORE, AFTER] = ['.tappet-', '.tmp'];
+const UUID_LENGTH = 36;
+
+const isTemporary = (name: string): boolean =>
+  name.startsWith(BEFORE) &&
+  name.endsWith(AFTER) &&
+  name.length === BEFORE.length + UUID_LENGTH + AFTER.length;
 
 function removeStale(folder: string): void {
   for (const name of readdirSync(folder)) {
-    if (!TEMPORARY.test(name)) continue;
+    if (!isTemporary(name)) continue;
     const path = join(folder, name);
     attempt(() => {
       const found = lstatSync(path);
