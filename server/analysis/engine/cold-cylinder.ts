@@ -24,8 +24,12 @@ const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
 /** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
+/** No engine has more; each is held against all others. */
+const MOST_CYLINDERS = 64;
+
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
   if (!OF_EXHAUST.includes(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
+  if (set.readings.length > MOST_CYLINDERS) return undefined;
   const unit = unitById(set.unit);
   const written = sessionAir(state).celsius;
   const around = written ? middle(written.value) : USUAL_AIR;
