@@ -23,10 +23,10 @@ const OF_EXHAUST = namesWith('exhaust');
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
-/** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
 /** No engine has more; each is held against all others. */
 const MOST_CYLINDERS = 64;
 
+/** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
   if (!OF_EXHAUST.includes(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
   if (set.readings.length > MOST_CYLINDERS) return undefined;
