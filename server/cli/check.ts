@@ -1,4 +1,4 @@
-/** `tappet check`: what the rules find in notebooks. */
+/** `tappet check`: the findings of the rules in notebooks. */
 
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
 import { inPassing, type Passing } from '../model/snapshot/passing.ts';
@@ -11,10 +11,12 @@ import { fixed } from './fix.ts';
 import { visible } from './layout.ts';
 import { sharingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { pathsOf, STANDARD_INPUT, type Tell, type Text, textOf, wholeTextOf } from './texts.ts';
+import { pathsOf, type ReportProblem, STANDARD_INPUT, type Text, textOf, wholeTextOf } from './texts.ts';
 import type { Tally, Writer } from './writer.ts';
 
-export const LEVELS = ['error', 'warning', 'info'] as const;
+export const LEVELS = ['error', 'warning', 'information'] as const;
+/** Another name for `information`, accepted and not documented. */
+const SHORT_NAMES: ReadonlyMap<string, string> = new Map([['info', 'information']]);
 export const FORMATS = ['text', 'json'] as const;
 
 export interface CheckOptions {
@@ -23,7 +25,11 @@ export interface CheckOptions {
   readonly fix?: true;
 }
 
-/** Checks what can be read and tells what cannot. @returns the exit code. */
+/** The level that an option names; undefined where it names none. */
+export const levelNamed = (text: string): CheckOptions['failOn'] | undefined =>
+  LEVELS.find((level) => level === (SHORT_NAMES.get(text) ?? text));
+
+/** Checks every file that can be read and reports those that cannot. @returns the exit code. */
 export function check(args: readonly string[], options: CheckOptions, terminal: Terminal): number {
   const writer = options.format === 'json' ? jsonFindings(terminal) : textFindings(terminal);
   const tally = {
@@ -33,13 +39,13 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   };
   const sharedAt = sharingWith(terminal);
   let unreadable = 0;
-  const tell: Tell = (path, problem) => {
+  const report: ReportProblem = (path, problem) => {
     unreadable++;
     terminal.complain(`tappet: ${visible(path)}: ${problem}\n`);
   };
-  for (const path of pathsOf(args, terminal, tell)) {
-    const read = options.fix ? mendedText(path, sharedAt(path), terminal, tell) : textOf(path, terminal);
-    if ('problem' in read) tell(path, read.problem);
+  for (const path of pathsOf(args, terminal, report)) {
+    const read = options.fix ? mendedText(path, sharedAt(path), terminal, report) : textOf(path, terminal);
+    if ('problem' in read) report(path, read.problem);
     else checkOne(path, inPassing(read.text, checkLine, sharedAt(path)), writer, tally);
   }
   writer.end(tally);
@@ -48,7 +54,7 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
 }
 
 /** The text of a file that was put right in its place; where it could not be written, that is told and the text is as it was. */
-function mendedText(path: string, shared: Shared, terminal: Terminal, tell: Tell): Text {
+function mendedText(path: string, shared: Shared, terminal: Terminal, report: ReportProblem): Text {
   if (path === STANDARD_INPUT) return { problem: 'the standard input cannot be put right in its place' };
   const read = wholeTextOf(path, terminal);
   if ('problem' in read) return read;
@@ -57,7 +63,7 @@ function mendedText(path: string, shared: Shared, terminal: Terminal, tell: Tell
   try {
     terminal.save(path, read.mark + read.text, read.mark + text);
   } catch (error) {
-    tell(path, whyUnwritten(error));
+    report(path, whyUnwritten(error));
     return read;
   }
   return { ...read, text };
@@ -90,5 +96,5 @@ function* passing<T>(each: Iterable<T>, see: (one: T) => void): Generator<T> {
 const AT_LEAST: Readonly<Record<CheckOptions['failOn'], readonly Severity[]>> = {
   error: ['error'],
   warning: ['error', 'warning'],
-  info: ['error', 'warning', 'information'],
+  information: ['error', 'warning', 'information'],
 };

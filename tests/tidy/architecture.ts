@@ -13,6 +13,8 @@ const LEVELS: readonly (readonly [prefix: string, level: number])[] = [
   ['server/trade/vocabulary/', 2],
   ['server/trade/practice/', 3],
   ['server/trade/sums/', 4],
+  ['server/model/state/trie.ts', 3],
+  ['server/model/state/immutable.ts', 4],
   ['server/model/spoken/lexicon.ts', 5], // words alone: what counts on a line hangs on them too
   ['server/model/entry/', 6],
   ['server/model/spoken/', 7],

@@ -2,14 +2,14 @@
 import type { Origin, SessionEntry } from '../entry/entry.ts';
 import { jetAirAfter } from './jet-air.ts';
 import { ageWindows } from './reading-window.ts';
-import { rechecksAfterSession } from './rechecks.ts';
+import { cooledDown, withRechecksDue } from './rechecks.ts';
 import { NO_WORK } from './road-checks-due.ts';
 import type { State } from './state.ts';
 
 export function startSession(state: State, entry: SessionEntry, where: Origin): State {
   const { date, clock, title } = entry;
   const later = date !== undefined && (state.lastDate === undefined || date >= state.lastDate.date);
-  return {
+  return withRechecksDue(state, {
     ...state,
     section: 'session',
     recentLines: NO_LINES,
@@ -20,9 +20,9 @@ export function startSession(state: State, entry: SessionEntry, where: Origin): 
     readings: NO_READINGS,
     checksDueSinceRun: NO_WORK,
     jetAir: jetAirAfter(state),
-    rechecks: rechecksAfterSession(state.rechecks),
+    recheckIndex: cooledDown(state.recheckIndex),
     recentReadings: ageWindows(state.recentReadings),
-  };
+  });
 }
 
 const NO_LINES: State['recentLines'] = [];
