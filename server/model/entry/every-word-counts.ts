@@ -60,25 +60,22 @@ function inSaid(line: Line, said: Statement, quantity: Quantity): readonly Word[
     quantity.name === 'timing' && said.conditions.length + said.words.length === 0 && !values.some(hasUnit);
   return [
     // A lamp shows something at every speed: a bare number may be the initial timing or any other.
-    ...(isUnsaid ? values.map((value) => wordAt(line, value.span)) : []),
+    ...wordsOf(line, isUnsaid ? values : []),
     // `timing set 12` is what was set, and no light was read.
     ...(quantity.name === 'timing' ? said.words.filter(({ text }) => /^set$/i.test(text)) : []),
     // An idle is no reading at another speed.
-    ...(quantity.name === 'idle'
-      ? said.conditions.filter(isSpeed).map(({ span }) => wordAt(line, span))
-      : []),
-    ...values.filter((value) => isOddCount(value, quantity)).map((value) => wordAt(line, value.span)),
+    ...wordsOf(line, quantity.name === 'idle' ? said.conditions.filter(isSpeed) : []),
     ...wrongPlace(said, quantity),
-    ...valuesOver(said, quantity).map((value) => wordAt(line, value.span)),
-    ...values.filter((value) => !fits(value, quantity)).map((value) => wordAt(line, value.span)),
+    ...wordsOf(line, valuesOver(said, quantity)),
+    ...wordsOf(
+      line,
+      values.filter((value) => isOddCount(value, quantity) || !fits(value, quantity)),
+    ),
     ...said.words.filter(
       (word) => !isSelf(word, quantity) && (!isRemark(word, quantity) || isNameBefore(word, said)),
     ),
     ...said.conditions.flatMap((condition) => inCondition(line, condition)),
-    ...said.conditions
-      .filter(isSpeed)
-      .slice(1)
-      .map(({ span }) => wordAt(line, span)),
+    ...wordsOf(line, said.conditions.filter(isSpeed).slice(1)),
   ];
 }
 
@@ -97,6 +94,9 @@ function numbersLeft({ line, statements: said, name, quantity, text }: QuantityE
 }
 
 const NUMBER_KINDS = [KIND.Number, KIND.Fraction, KIND.Mixed, KIND.CommaNumber].join('');
+
+const wordsOf = (line: Line, pieces: readonly { readonly span: Span }[]): readonly Word[] =>
+  pieces.map(({ span }) => wordAt(line, span));
 
 const spansOf = ({ values, points, words, conditions, place }: Statement): readonly Span[] => [
   ...[...values, ...points, ...words, ...conditions].map(({ span }) => span),
@@ -126,21 +126,21 @@ const takes = (places: readonly PlaceKind[], kind: PlaceKind): boolean =>
   (kind === 'carburettor' && places.includes('side'));
 
 /** Numbers beyond the one that a quantity without cylinders takes; two of a setting, or with a word between, are no list. */
-function valuesOver({ values, words }: Statement, { form, places, name, kind }: Quantity): readonly Value[] {
+function valuesOver(
+  { values, words }: Statement,
+  { form, places, name, kind, traits }: Quantity,
+): readonly Value[] {
   const amounts = values.filter((value) => value.form === 'amount');
   const [first] = amounts;
   const last = amounts.at(-1);
   if (form === 'curve') return amounts.slice(1);
   if (form !== 'number' || !first || !last || amounts.length < 2) return [];
-  const isList = places?.includes('cylinder') || LISTS.has(name);
+  const isList = places?.includes('cylinder') || traits?.list === true;
   const isTorn = words.some(({ span }) => span.from > first.span.from && span.to < last.span.to);
   const isChange = amounts.some(({ relative }) => relative !== undefined);
   const isPair = amounts.length === 2 && (kind === 'setting' || name === 'depression');
   return isList && !isTorn && !isChange && !isPair ? [] : amounts.slice(1);
 }
-
-/** Facts that are lists by nature. */
-const LISTS: ReadonlySet<string> = new Set(['jet sizes', 'gear ratios', 'depression', 'choke']);
 
 /** A number that could be read, in a unit that the quantity takes. */
 function fits(value: Value, quantity: Quantity): boolean {
@@ -227,8 +227,7 @@ function inText(
   if (values.some((value) => value.form === 'text')) return besideQuotes(said, quantity);
   const counted = said.flatMap((each) => each.conditions).filter(({ value }) => value !== undefined);
   // `plugs gapped at .040`: a number is no text.
-  if (counted.length > 0 && quantity.kind === 'setting')
-    return counted.flatMap(({ span }) => wordAt(line, span));
+  if (counted.length > 0 && quantity.kind === 'setting') return wordsOf(line, counted);
   const words = said.flatMap((each) => [
     ...each.words,
     ...each.conditions.flatMap((condition) => condition.words),
@@ -247,7 +246,7 @@ function inText(
   if (quantity.name === 'plug')
     return [
       ...words.filter(({ text: word }) => !LOOKS.has(word.toLowerCase())),
-      ...values.filter(isNumber).map((value) => wordAt(line, value.span)),
+      ...wordsOf(line, values.filter(isNumber)),
     ];
   const left = words.filter(
     (word, i) => isLoaded(word.text) || namesAnother(words, i, quantity, values.some(isNumber)),

@@ -67,33 +67,35 @@ export interface Form {
   readonly examples: readonly (readonly [text: string, lines: string, habits?: Habits])[];
 }
 
-const KINDS: Readonly<Record<string, string>> = {
-  name: 'n',
-  amount: 'v',
-  place: 'p',
-  state: 'g',
-  remark: 'r',
-  change: 'c',
-  comparison: 'q',
-  trouble: 't',
-  want: 'w',
-  vague: 'k',
-  time: 'm',
-  no: 'o',
-  and: 'a',
-  filler: 'f',
-  other: 'x',
-  with: 'h',
-  slash: '/',
-  equals: '=',
-  question: '\\?',
-  colon: ':',
-  ditto: '"',
-  arrow: '>',
-  comma: ',',
-  plus: '[+]',
-  any: '.',
-};
+const KINDS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    name: 'n',
+    amount: 'v',
+    place: 'p',
+    state: 'g',
+    remark: 'r',
+    change: 'c',
+    comparison: 'q',
+    trouble: 't',
+    want: 'w',
+    vague: 'k',
+    time: 'm',
+    no: 'o',
+    and: 'a',
+    filler: 'f',
+    other: 'x',
+    with: 'h',
+    slash: '/',
+    equals: '=',
+    question: '\\?',
+    colon: ':',
+    ditto: '"',
+    arrow: '>',
+    comma: ',',
+    plus: '[+]',
+    any: '.',
+  }),
+);
 
 const compiled = new Map<string, RegExp>();
 
@@ -109,6 +111,6 @@ export function matches(pattern: string, clause: readonly Piece[]): boolean {
 
 function element(text: string): string {
   const [, names, often] = /^([a-z|]+)([?*+]?)$/.exec(text) as unknown as [string, string, string];
-  const kinds = names.split('|').map((name) => KINDS[name]);
+  const kinds = names.split('|').map((name) => KINDS.get(name));
   return kinds.length === 1 ? `${kinds[0]}${often}` : `[${kinds.join('')}]${often}`;
 }

@@ -54,18 +54,6 @@ const USUAL: Readonly<Record<System, Readonly<Record<string, readonly string[]>>
   },
 };
 
-/** Words whose bare number is always in one unit, whichever system. */
-const ALWAYS: Readonly<Record<string, readonly string[]>> = {
-  'plug gap': ['thou', 'in', 'mm'],
-  'points gap': ['thou', 'in', 'mm'],
-  'valve lash': ['thou', 'in', 'mm'],
-  'propeller pitch': ['in'],
-  barometer: ['inHg', 'hPa'],
-  dwell: ['deg'],
-  'run time': ['s'],
-  volts: ['V'],
-};
-
 /** How far one of a setting was changed: any size, so that no band is held against it. */
 export function changesOf(names: readonly string[], amount: SpokenAmount, habits: Habits): readonly Fit[] {
   const quantities = names
@@ -140,7 +128,7 @@ function unitsFor(
   const usualIn = habits.units && USUAL[habits.units];
   const kind = own?.id === 'inHg' ? 'depression' : (own?.dimension ?? '');
   const system = (usualIn?.[kind] ?? []).map(unitById);
-  const always = (ALWAYS[quantity.name] ?? []).map(unitById);
+  const always = (quantity.traits?.unitsLeftOut ?? []).map(unitById);
   if (quantity.bare && own && own.dimension !== 'fuel economy') return [used ?? own];
   const usual = habits.units === 'metric' && always.length > 1 ? [...always].reverse() : always;
   return [...new Set([...(used ? [used] : []), ...usual, ...system])].filter(
@@ -175,16 +163,6 @@ function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits)
   return [unit];
 }
 
-/** Speeds of an engine that runs. */
-const COUNTED_TURNS = new Set([
-  'idle',
-  'fast idle',
-  'engine speed',
-  'all in',
-  'governed speed',
-  'wide open speed',
-]);
-
 /** What nobody reads to a thousandth. */
 const COUNTED = new Set(['distance', 'rotation', 'fuel economy']);
 
@@ -212,7 +190,7 @@ function isInBand(
   isFraction: boolean,
   unitWritten: boolean,
   unit: Unit | undefined,
-  { band, unit: own, name }: Quantity,
+  { band, unit: own, name, traits }: Quantity,
   slack: number,
 ): boolean {
   if (!Number.isFinite(size)) return false;
@@ -223,7 +201,7 @@ function isInBand(
   if (name === 'odometer' && !unitWritten && size < 100) return false;
   // `plug 3` is the third one, and no plug has a gap of 3 mm.
   if (name === 'plug gap' && !unitWritten && Number.isInteger(size) && size < 12) return false;
-  if (COUNTED_TURNS.has(name) && size < 150) return false;
+  if (traits?.runningSpeed && size < 150) return false;
   // A fraction is of an inch, never of a thousandth.
   if (unit?.id === 'thou' && (size < 1 || isFraction)) return false;
   if (unit?.id === 'mm' && isFraction) return false;

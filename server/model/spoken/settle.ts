@@ -1,7 +1,7 @@
 /** Pieces put in order before they are read: speeds that are conditions, cylinders that are called `no 3`, minutes gone by. */
 
 import { matchUnit, type Unit } from '../../trade/measure/units.ts';
-import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
+import { findQuantity, namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from './classify.ts';
 import type { Habits } from './habits.ts';
 import { bare, fitted } from './in-context.ts';
@@ -213,8 +213,8 @@ const isOnRoad = ({ amount }: Piece, before: readonly Piece[]): boolean =>
   before.some(({ kind }) => kind === 'v') &&
   before.some(({ kind }) => kind === 'n');
 
-const WORDED = new Set(['knock', 'hesitation', 'smoke']);
-const SPEEDS = new Set(['all in', 'idle', 'engine speed', 'wide open speed', 'fast idle', 'governed speed']);
+const WORDED = new Set(namesWith('symptom'));
+const SPEEDS = new Set(namesWith('runningSpeed'));
 
 /** The name right before it is one that takes a speed, and has none yet. */
 const takesSpeed = (before: readonly Piece[]): boolean => {

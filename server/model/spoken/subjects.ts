@@ -82,7 +82,8 @@ function bySelf(
   { habits, text }: Context,
 ): readonly string[] | undefined {
   const dimension = amount.unit?.dimension;
-  if (dimension && BY_DIMENSION[dimension]) return BY_DIMENSION[dimension];
+  const own = dimension && BY_DIMENSION.get(dimension);
+  if (own) return own;
   if (amount.unit?.id === 'flat' && habits.wound === 'jets') return ['mixture'];
   if (dimension === 'angle' && states.some((state) => state.startsWith('@'))) return ['timing'];
   if (changes.some((word) => TIMED.has(word)) && (!dimension || dimension === 'angle')) return ['initial'];
@@ -107,12 +108,12 @@ const isMeter = (text: string): boolean =>
 const FILLED =
   /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
 const TIMED = new Set(['backed', 'advanced', 'retarded', 'advance', 'retard']);
-const BY_DIMENSION: Readonly<Record<string, readonly string[]>> = {
-  'road speed': ['speed'],
-  'fuel economy': ['fuel economy'],
-  voltage: ['volts'],
-  'heat cycles': [],
-};
+const BY_DIMENSION: ReadonlyMap<string, readonly string[]> = new Map([
+  ['road speed', ['speed']],
+  ['fuel economy', ['fuel economy']],
+  ['voltage', ['volts']],
+  ['heat cycles', []],
+]);
 
 function byGear(amount: SpokenAmount, states: readonly string[]): readonly string[] | undefined {
   const size = sizeOf(amount.low.at(-1) as string);

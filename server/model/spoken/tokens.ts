@@ -87,15 +87,15 @@ function pairAt(raw: string, from: number): readonly Token[] {
 }
 
 function kindOf(
-  groups: Readonly<Record<string, string | undefined>>,
+  named: Readonly<Record<string, string | undefined>>,
   raw: string,
   spelling: ReadonlyMap<string, string>,
 ): Pick<Token, 'kind' | 'text' | 'readings'> {
-  if (groups.cylinder) return { kind: 'cylinder', text: raw, readings: [] };
-  if (groups.time) return { kind: 'time', text: raw, readings: [] };
-  if (groups.mixed ?? groups.number ?? groups.lap)
+  if (named.cylinder) return { kind: 'cylinder', text: raw, readings: [] };
+  if (named.time) return { kind: 'time', text: raw, readings: [] };
+  if (named.mixed ?? named.number ?? named.lap)
     return { kind: 'number', text: raw, readings: readingsOfNumber(raw) };
-  if (groups.word ?? groups.grade ?? groups.ordinal) {
+  if (named.word ?? named.grade ?? named.ordinal) {
     const lower = raw.toLowerCase().replace(/’/g, "'").replace(/\.$/, '');
     return { kind: 'word', text: spelling.get(lower) ?? withoutIs(lower), readings: [] };
   }

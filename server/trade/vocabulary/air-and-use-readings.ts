@@ -13,7 +13,7 @@ export const AIR = [
   measured('barometer', 'hPa', 'Pressure of the air outside, not reduced to sea level.', {
     also: 'barometric pressure, air pressure, baro',
     band: usual(500, 1090, 'from high passes to a deep winter high'),
-    traits: { weather: true },
+    traits: { unitsLeftOut: ['inHg', 'hPa'], weather: true },
   }),
   measured('humidity', '%RH', 'Relative humidity of the air outside.', {
     also: 'relative humidity',

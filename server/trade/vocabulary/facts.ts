@@ -101,6 +101,7 @@ const ENGINE = inSection('engine', [
     also: 'jets at hand, jet box',
     bare: true,
     orIn: ['length', 'fuel flow'],
+    traits: { list: true },
   }),
   text('block', 'The cylinder block.', { also: 'casting' }),
   text('head', 'The cylinder head.', { also: 'heads, cylinder head, cylinder heads' }),
@@ -131,6 +132,7 @@ const VEHICLE = inSection('vehicle', [
     also: 'gears, gearbox ratios, transmission ratios',
     bare: true,
     band: usual(0.4, 16, 'road cars 4 down to 0.6'),
+    traits: { list: true },
   }),
   measured('overdrive', 'ratio', 'Ratio of the overdrive.', {
     also: 'overdrive ratio',

@@ -136,6 +136,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     places: ANY_CARB,
     words: 'open, closed, off, manual, rich, lean, index',
     band: usual(-10, 30, 'notches from the index mark'),
+    traits: { list: true },
   }),
   measured('choke cable', 'in', 'Play in the cable of a hand choke with the knob home.', {
     also: 'choke cable play, choke cable slack',

@@ -71,13 +71,13 @@ const DISTRIBUTOR = ownedBy('distributor', [
       orIn: ['percent'],
       ofDistributor: true,
       band: usual(20, 65, 'four cylinders 45 to 60, six 30 to 40, eight 26 to 34 deg of the distributor'),
-      traits: { measuredFirst: true, goesWith: 'points gap' },
+      traits: { unitsLeftOut: ['deg'], measuredFirst: true, goesWith: 'points gap' },
     },
   ),
   measured('points gap', 'in', 'Opening of the contact points on the peak of the cam.', {
     also: 'points, point gap, contact gap, contact breaker gap, breaker gap, contact points, magneto points, mag points',
     band: fromMemory(0.01, 0.025, 'workshop habit: 0.014 to 0.020 in'),
-    traits: { measuredFirst: true },
+    traits: { unitsLeftOut: ['thou', 'in', 'mm'], measuredFirst: true },
   }),
   text('ignition source', 'What tells the coil to fire: points, electronic or magneto.', {
     also: 'ignition, trigger, ignition trigger',
@@ -115,7 +115,7 @@ const PLUGS = ownedBy('plugs', [
     also: 'spark plug gap, electrode gap, gap',
     places: ['cylinder'],
     band: fromMemory(0.015, 0.065, 'workshop habit: 0.025 to 0.045 in, less under boost'),
-    traits: { measuredFirst: true },
+    traits: { unitsLeftOut: ['thou', 'in', 'mm'], measuredFirst: true },
   }),
   text('plug type', 'The spark plugs fitted.', {
     also: 'plugs, spark plugs, plug number',
@@ -147,10 +147,12 @@ const ENGINE = ownedBy('engine', [
       also: 'governor, governor speed, governor setting, governed, governed rpm, gov, high idle, no load speed',
       bare: true,
       band: usual(500, 4500, 'tractors and lorries 1000 to 2800 rpm'),
+      traits: { runningSpeed: true },
     },
   ),
   text('hand throttle', 'Where the hand throttle stands, by its notches or its travel.', {
     also: 'hand throttle lever, throttle lever, throttle hand lever',
+    traits: { inOwnWords: true },
   }),
   measured('thermostat', 'F', 'Temperature at which the thermostat opens.', {
     also: 'thermostat opening',
@@ -178,7 +180,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
     also: 'lash, valve clearance, valve clearances, tappet clearance, tappets, valves',
     places: ['valve', 'cylinder'],
     band: fromMemory(0.002, 0.035, 'workshop habit: 0.004 to 0.028 in; the maker gives it, hot or cold'),
-    traits: { measuredFirst: true },
+    traits: { unitsLeftOut: ['thou', 'in', 'mm'], measuredFirst: true },
   }),
   measured(
     'lifter preload',
@@ -254,6 +256,7 @@ const PROPELLER = ownedBy('propeller', [
   measured('propeller pitch', 'in', 'How far the propeller would move in one turn through a solid.', {
     also: 'prop pitch, pitch',
     band: usual(3, 60, 'launches and outboards about 7 to 27 in'),
+    traits: { unitsLeftOut: ['in'] },
   }),
 ]);
 

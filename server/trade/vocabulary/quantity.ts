@@ -84,6 +84,16 @@ export interface Traits {
   readonly goesWith?: string;
   /** The parts whose settings can move this reading; any part can where left out. Common practice, no source. */
   readonly movedBy?: readonly PartKind[];
+  /** Speed of an engine that runs, or something that happens at one. */
+  readonly runningSpeed?: true;
+  /** Something the engine does or does not do, so that `no` before it says that it does not. */
+  readonly symptom?: true;
+  /** Described in the writer's own words beside the few it knows. */
+  readonly inOwnWords?: true;
+  /** Takes several numbers though it has no cylinders. */
+  readonly list?: true;
+  /** Units that the trade leaves out and understands, whichever system it uses, the likeliest first. Common practice, no source. */
+  readonly unitsLeftOut?: readonly string[];
   /** Name of the check (`ROAD_CHECKS`) that work on it makes due before the next road run. */
   readonly roadCheck?: string;
 }

@@ -31,7 +31,7 @@ const TIMING = [
     also: 'all in speed, all in by, full advance speed, mechanical all in, centrifugal all in, mechanical all in by, centrifugal all in by',
     bare: true,
     band: usual(1500, 5500, 'street engines about 2800 rpm, factory curves up to 4600'),
-    traits: { totals: ['all in'], adjustedBy: 'advance springs' },
+    traits: { runningSpeed: true, totals: ['all in'], adjustedBy: 'advance springs' },
   }),
 ];
 
@@ -40,17 +40,24 @@ const SPEEDS = [
     also: 'idle speed, curb idle, kerb idle, tickover, slow running, idles, idling, tick over',
     bare: true,
     band: usual(400, 1800, 'big slow engines 450 to long-overlap camshafts 1200 rpm and more'),
-    traits: { outlastsSession: true, totals: ['timing at idle'], adjustedBy: 'idle screw' },
+    traits: {
+      runningSpeed: true,
+      outlastsSession: true,
+      totals: ['timing at idle'],
+      adjustedBy: 'idle screw',
+    },
   }),
   measured('fast idle', 'rpm', 'Engine speed on the fast-idle cam.', {
     also: 'fast idle speed, cold idle',
     bare: true,
     band: usual(800, 3000, 'most makers ask 1200 to 2200 rpm'),
+    traits: { runningSpeed: true },
   }),
   measured('engine speed', 'rpm', 'Engine speed at the moment.', {
     also: 'tachometer, tach, revs, rpm, engine rpm',
     bare: true,
     band: usual(100, 12000, 'from cranking to small racing engines'),
+    traits: { runningSpeed: true },
   }),
   measured(
     'wide open speed',
@@ -60,6 +67,7 @@ const SPEEDS = [
       also: 'wot, wot rpm, wot revs, wot speed, full throttle, full throttle rpm, wide open, wide open rpm, flat out, top revs',
       bare: true,
       band: usual(800, 10000, 'governed engines 1000 to 2500, boats 3500 to 6000 rpm'),
+      traits: { runningSpeed: true },
     },
   ),
   measured('cranking speed', 'rpm', 'Engine speed on the starter.', {
@@ -75,7 +83,7 @@ const SPEEDS = [
   measured('run time', 's', 'Time a measured run took.', {
     also: 'elapsed time, pull time, run, timed run',
     band: usual(1, 600, 'timed pulls and measured miles'),
-    traits: { underWay: true },
+    traits: { unitsLeftOut: ['s'], underWay: true },
   }),
 ];
 
@@ -84,7 +92,7 @@ const PRESSURES = [
     also: 'vacuum, manifold vacuum, manifold depression, idle vacuum, vacuum gauge, vac, vac gauge, manifold vac, gauge vacuum, idle vac, vacuum reading',
     places: ['side', 'bank', 'carburettor'],
     band: published(0, 25, OD1001),
-    traits: { outlastsSession: true, totals: ['timing at idle'] },
+    traits: { list: true, outlastsSession: true, totals: ['timing at idle'] },
   }),
   measured('boost', 'psi', 'Pressure in the intake manifold above the air outside.', {
     also: 'boost pressure, manifold pressure',
@@ -211,6 +219,7 @@ const MIXTURE = [
       also: 'piston lift, lifting pin',
       words: 'rises, falls, stalls, steady',
       places: ['carburettor', 'side'],
+      traits: { inOwnWords: true },
     },
   ),
   text('plug', 'How a spark plug looks.', {
@@ -221,20 +230,28 @@ const MIXTURE = [
     also: 'pinging, pinking, ping, detonation, spark knock, knocks, knocked, knocking, pinged, pinks, pinked, pings',
     words: 'none, trace, slight, light, heavy',
     places: EACH_CYLINDER,
+    traits: { symptom: true },
   }),
   text('smoke', 'Colour of the smoke from the exhaust.', {
     also: 'exhaust smoke, smokes',
     words: 'none, blue, black, white, grey',
     places: ['side', 'bank'],
+    traits: { symptom: true },
   }),
-  text('spark', 'How the spark looks.', { also: 'spark colour', places: EACH_CYLINDER }),
+  text('spark', 'How the spark looks.', {
+    also: 'spark colour',
+    places: EACH_CYLINDER,
+    traits: { inOwnWords: true },
+  }),
   text('starting', 'How the engine starts.', {
     also: 'cold start, hot start, starts',
     words: 'easy, hard, none',
+    traits: { inOwnWords: true },
   }),
   text('hesitation', 'How the engine takes the throttle.', {
     also: 'throttle response, pick up, stumble, flat spot, hesitates, bog, bogs, stumbles',
     words: 'none, slight, bad',
+    traits: { inOwnWords: true, symptom: true },
   }),
 ];
 
@@ -243,6 +260,7 @@ const ELECTRICAL = [
     also: 'voltage, battery, battery voltage, charging voltage',
     bare: true,
     band: usual(5, 32, '6, 12 and 24 volt systems'),
+    traits: { unitsLeftOut: ['V'] },
   }),
   measured('coil resistance', 'ohm', "Resistance of the coil's primary.", {
     also: 'primary resistance',

@@ -1,4 +1,5 @@
 /** Forms of a clause that tells in words: how plugs look, that nothing knocks. */
+import { namesWith } from '../../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from '../classify.ts';
 import type { Clause } from '../clauses.ts';
 import type { Context, Fact, Form, Meaning } from '../form.ts';
@@ -44,7 +45,7 @@ export const WORDS: readonly Form[] = [
   },
 ];
 
-const DENIED = new Set(['knock', 'smoke', 'hesitation']);
+const DENIED = new Set(namesWith('symptom'));
 
 const fact = (name: string, value: string, place?: string, remark = ''): Fact => ({
   name,
@@ -154,7 +155,7 @@ function cylindersOf(
 
 const quotedIf = (text: string): string => (text.includes(' ') ? `"${text}"` : text);
 
-const TOLD = new Set(['lift pin', 'starting', 'spark', 'hand throttle', 'hesitation']);
+const TOLD = new Set(namesWith('inOwnWords'));
 const STARTS =
   /^(?:(?:it|she|he) )?(?:fired|started|caught|starts|took (?:\S+ )?(?:pulls|swings|turns)|(?:hot |cold )?restart)\b/;
 const KNOWN = /^(?:rises|falls|stalls|steady|easy|hard|none)$/;

@@ -1,11 +1,12 @@
 /** A line of the air: temperature, pressure and humidity in any order, with the sky beside them. */
+import { namesWith } from '../../../trade/vocabulary/vocabulary.ts';
 import type { Piece } from '../classify.ts';
 import type { Habits } from '../habits.ts';
 import { SKY } from '../lexicon.ts';
 import { sizeOf } from '../numbers.ts';
 import type { SpokenAmount } from '../spoken-amount.ts';
 
-const AIR = new Set(['air temperature', 'barometer', 'humidity', 'weather', 'altitude']);
+const AIR = new Set(namesWith('weather'));
 
 /** Lines of the notation; undefined where the line is not of the air alone. */
 export function weatherIn(
