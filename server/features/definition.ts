@@ -2,13 +2,21 @@
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Entry, Origin, QuantityEntry } from '../model/entry/entry.ts';
 import { lineOf, lineStateAt } from '../model/snapshot/locate.ts';
-import type { LineState } from '../model/snapshot/page.ts';
+import { type LineState, saidOn } from '../model/snapshot/page.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { isAbsent } from '../model/state/lookup.ts';
 import { specFor } from '../model/state/spec-for.ts';
 import type { State } from '../model/state/state.ts';
 import { linksIn } from './document-links.ts';
-import { type LocatedMention, mentionAt, mentionsOf, type Subject, type SubjectKind } from './mentions.ts';
+import {
+  isOf,
+  type LocatedMention,
+  mentionAt,
+  mentionsIn,
+  mentionsOf,
+  type Subject,
+  type SubjectKind,
+} from './mentions.ts';
 import { wholeLines } from './ranges.ts';
 
 export interface Definition {
@@ -22,9 +30,14 @@ export interface Definition {
 
 /** Undefined where nothing with a name stands. What comes from no other line comes from its own. */
 export function definitionAt(snapshot: Snapshot, { line, character }: Position): Definition | undefined {
-  const reading = lineStateAt(snapshot, line);
+  const whole = lineStateAt(snapshot, line);
   const asked = mentionAt(snapshot, line, character);
-  if (!reading || !asked) return undefined;
+  // A line that does not count is about what it names all the same.
+  const reading =
+    whole &&
+    asked &&
+    [...saidOn(whole), whole].find((said) => mentionsIn(said).some((each) => isOf(asked, each)));
+  if (!reading) return undefined;
   const found = linesFor(snapshot, reading, asked);
   const lines = [...new Set(found.length > 0 ? found : [line])].sort((a, b) => a - b);
   return {

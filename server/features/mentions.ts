@@ -1,13 +1,14 @@
 /** What the lines of a notebook name, so that every use of a name can be found. */
-import { isEmpty, type Range, type Run, runSpan, type Span } from '../../grammar/index.ts';
+import { isEmpty, type Line, type Range, type Run, runSpan, type Span } from '../../grammar/index.ts';
 import type { Entry } from '../model/entry/entry.ts';
 import { nameAt, nameOf } from '../model/entry/name-lookup.ts';
 import { specNames } from '../model/entry/spec-names.ts';
 import { type Interruptible, runToEnd } from '../model/snapshot/interruptible.ts';
 import { lineStateAt, touches } from '../model/snapshot/locate.ts';
-import type { LineState, Page } from '../model/snapshot/page.ts';
+import { type LineState, type Page, saidOn } from '../model/snapshot/page.ts';
 import { keptByPage } from '../model/snapshot/per-page.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import { lineSpan } from '../rules/lib/line-syntax.ts';
 import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
 import { onLine } from './ranges.ts';
 
@@ -77,12 +78,51 @@ const mentionsOn = keptByPage((readings) =>
 
 /** What one line names, in its order. */
 export function mentionsIn(reading: LineState): readonly Mention[] {
+  if (reading.entry.kind === 'spoken') return mentionsOnPencilled(reading);
   return named(reading).filter(({ name, span }) => name !== '' && span.to > span.from);
+}
+
+/** Of all that a line of plain speech means, each where the line has one of its names, else on the whole line; the shortest first. */
+function mentionsOnPencilled(reading: LineState): readonly Mention[] {
+  const { line } = reading.entry;
+  const found = saidOn(reading).flatMap((said) =>
+    mentionsIn(said).map((mention) => ({ ...mention, span: placeOn(line, namesOf(said.entry, mention)) })),
+  );
+  const places = new Map(
+    found.map((mention) => [`${mention.of} ${mention.name} ${mention.span.from}`, mention]),
+  );
+  return [...places.values()].sort((a, b) => lengthOf(a.span) - lengthOf(b.span));
+}
+
+const lengthOf = ({ from, to }: Span): number => to - from;
+
+/** As the canonical line writes it, and what else the trade calls it; the longest first. */
+function namesOf(entry: Entry, { span }: Mention): readonly string[] {
+  const written = entry.line.text.slice(span.from, span.to).toLowerCase();
+  const others = 'quantity' in entry && entry.quantity ? entry.quantity.aliases : [];
+  return [written, ...[...others].sort((a, b) => b.length - a.length)];
+}
+
+function placeOn(line: Line, names: readonly string[]): Span {
+  const text = line.text.toLowerCase();
+  for (const name of names) {
+    const from = wordsAt(text, name);
+    if (from >= 0) return { from, to: from + name.length };
+  }
+  return lineSpan(line);
+}
+
+/** Where whole words stand in a text, -1 where they do not. */
+function wordsAt(text: string, words: string): number {
+  for (let from = text.indexOf(words); from >= 0 && words !== ''; from = text.indexOf(words, from + 1)) {
+    const around = `${text.charAt(from - 1)} ${text.charAt(from + words.length)}`;
+    if (!/[\p{L}\p{N}]/u.test(around)) return from;
+  }
+  return -1;
 }
 
 function named(reading: LineState): readonly Mention[] {
   const { entry, before } = reading;
-  if (entry.isVoid) return [];
   switch (entry.kind) {
     case 'setting':
     case 'reading':

@@ -16,6 +16,11 @@ test.each([
     'session 2026-05-02 | mixture 1 turn | session 2026-05-03 | mix‸ture 2 turns',
     'mixture 2 turns',
   ],
+  [
+    'plain speech -> what it is held to',
+    'targets | idle 800 rpm | session 2026-05-02 | id‸le 7 to 950',
+    'idle 800 rpm',
+  ],
   ['places', 'session 2026-05-02 | mixture left 1 turn, right 2 turns | mixture in 1/4 turn‸', ''],
   [
     'several places',

@@ -29,6 +29,18 @@ test.each([
   ['a session', 'session «2026-05-0‸2» | session 2026-05-03 | revert to «2026-05-02»'],
   ['a check', 'session 2026-05-02 | check «throttle ret‸urn» ok | check «throttle-return» bad'],
   ['a file', 'session 2026-05-02 | log «a.csv» | log "«a.c‸sv»"'],
+  [
+    'a word of the trade in plain speech, by whatever name',
+    'session 2026-05-02 | 12 «initial», 34 all in | «ini‸tial» 13 deg | gave it 2 more «initial»',
+  ],
+  [
+    'all that a line of plain speech means, on the whole of it',
+    'session 2026-05-02 | «12 initial, 34 all‸ in» | «total» 34 deg',
+  ],
+  [
+    'an own word on a line that does not count',
+    'words | «cowl»: reading, 10..90 C | session 2026-05-02 | «cowl‸» 40 C | «cowl» 40 to 50 and falling',
+  ],
   ['nothing', 'session 2026-05-02 | note init‸ial'],
 ])('%s', (_, marked) => expectReferences(at(marked)));
 

@@ -22,6 +22,11 @@ test.each([
     WORD,
     'words | air flap: setting, 2..5 mm | session 2026-05-02 | air flap 3 mm | +5 min air flap 4 mm | trial air flap -> idle',
   ],
+  [
+    'hood',
+    'words | cow‸l: reading, 10..90 C | session 2026-05-02 | cowl 40 to 50 and falling | cowl 45 C',
+    'words | hood: reading, 10..90 C | session 2026-05-02 | hood 40 to 50 and falling | hood 45 C',
+  ],
   ['Carb-Twin', PART, 'parts | Carb-Twin "two" | session 2026-05-02 | fit Carb-Twin | note carb twin'],
 ])('to %s: %s', (name, marked, text) => expect(renamedTo(name, at(marked))).toBe(at(text)));
 
