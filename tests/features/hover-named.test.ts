@@ -80,13 +80,13 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'specs\n«  head b‸olts» torque 58..62 lb-ft source "manual"\n',
     'head bolts torque 58..62 lb-ft = 78.6..84.1 N·m',
     'manual',
-    "The maker's own figure for this engine overrules what is written here.",
+    "The maker's own figure for this engine overrules this one.",
   ],
   [
     'the same word in a session',
     'specs\n  head bolts torque 58..62 lb-ft\nsession 2026-05-02\n  «head b‸olts» 64 lb-ft\n',
-    'head bolts torque 58..62 lb-ft; last written 64 lb-ft on 2026-05-02: above it',
-    'as the notebook gives it (from memory: the notebook does not say where it is from)',
+    'head bolts torque 58..62 lb-ft; last 64 lb-ft on 2026-05-02: above spec',
+    'as written in the notebook (from memory: no source written)',
   ],
   [
     'an estimate is marked',
@@ -102,7 +102,7 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   [
     'a way of a fluid',
     'ports\n«  cool‸ant: pump -> block -> radiator»\n',
-    'way of the coolant pump -> block -> radiator',
+    'path of the coolant pump -> block -> radiator',
   ],
   [
     'a reminder',
@@ -113,12 +113,12 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'a trial: what is wanted first, then the line through the rows',
     `${TRIAL.replace('feed restrictor', 'feed restri‸ctor')}    want 13 psi\n`,
     'feed restrictor for 13 psi 0.1375 in',
-    'feed restrictor -> oil pressure 80 psi for each in, 1/8..5/32 in',
+    'feed restrictor -> oil pressure 80 psi per in, 1/8..5/32 in',
   ],
   [
     'a row of it',
     `${TRIAL.replace('5/32', '5/3‸2')}`,
-    'feed restrictor -> oil pressure 80 psi for each in, 1/8..5/32 in',
+    'feed restrictor -> oil pressure 80 psi per in, 1/8..5/32 in',
   ],
   [
     'the caution of a reading',

@@ -22,7 +22,7 @@ test.each(['initial          9 deg', 'initial          +4 deg'])(
     const lines = hoverLines(at(line));
     for (const total of ['timing at idle', 'total', 'cruise total'])
       expect(lines).toContainEqual(expect.stringMatching(RegExp(`^${total} [\\d.]+ deg = [\\d.]+ deg \\+ `)));
-    expect(lines).toContainEqual(expect.stringMatching(/; the most mechanical: line 12\b/));
+    expect(lines).toContainEqual(expect.stringMatching(/; maximum mechanical: line 12\b/));
   },
 );
 

@@ -18,7 +18,7 @@ const indented = (lines: string): string =>
     .join('\n');
 
 const AGAINST = 'idle (neutral), against 2026-05-02';
-const NOT_KNOWN = 'the noise is not known, so one reading is credited with nothing yet';
+const NOT_KNOWN = 'scatter not known, so nothing can be credited on one reading';
 
 describe('a reading against the last comparable one', () => {
   testFigures([
@@ -26,8 +26,8 @@ describe('a reading against the last comparable one', () => {
       say: 'one change has an effect for each unit of it',
       book: twoDays('initial 9 deg', 'initial 11 deg'),
       figure: AGAINST,
-      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
-      working: '860 rpm - 820 rpm = 40 rpm; 40 rpm / 2 deg = +20 rpm for each deg',
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm per deg; ${NOT_KNOWN}`],
+      working: '860 rpm - 820 rpm = 40 rpm; 40 rpm / 2 deg = +20 rpm per deg',
       rows: ['initial | 9 deg | 11 deg | 2 deg more'],
       value: { low: 40, high: 40, off: 0 },
     },
@@ -35,7 +35,7 @@ describe('a reading against the last comparable one', () => {
       say: 'several changes are confounded and named',
       book: twoDays('initial 9 deg | mixture 1 turn', 'initial 11 deg | mixture out 1/4 turn'),
       figure: AGAINST,
-      text: ['40 rpm more, but 2 things changed (initial, mixture): confounded, credited to none'],
+      text: ['40 rpm more, but 2 changes (initial, mixture): confounded, so credited to none'],
       rows: ['initial | 9 deg | 11 deg | 2 deg more', 'mixture | 1 turn | 1 1/4 turns | 1/4 turn more'],
     },
     {
@@ -52,7 +52,7 @@ describe('a reading against the last comparable one', () => {
       say: 'written again the same, in another unit, is no change',
       book: twoDays('plug gap 0.035 in | initial 9 deg', 'plug gap 35 thou | initial 11 deg'),
       figure: AGAINST,
-      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm per deg; ${NOT_KNOWN}`],
     },
     {
       say: 'a change from an unknown start has its size all the same',
@@ -60,7 +60,7 @@ describe('a reading against the last comparable one', () => {
       figure: AGAINST,
       text: [
         expect.stringContaining(
-          'not written -> -1/4 turn from an unknown start: -160 rpm for each turn',
+          'not written -> -1/4 turn from an unknown start: -160 rpm per turn',
         ) as never,
       ],
     },
@@ -84,7 +84,7 @@ describe('a reading against the last comparable one', () => {
       ),
       figure: AGAINST,
       text: [
-        `40 rpm more after one change, mixture left and right 1 turn and 1 1/4 turns -> 3/4 turn and 1 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
+        `40 rpm more after one change, mixture left and right 1 turn and 1 1/4 turns -> 3/4 turn and 1 turn: -160 rpm per turn; ${NOT_KNOWN}`,
       ],
     },
     {
@@ -92,20 +92,20 @@ describe('a reading against the last comparable one', () => {
       book: twoDays('mixture 1 turn | mixture left 1 turn', 'mixture 3/4 turns'),
       figure: AGAINST,
       text: [
-        `40 rpm more after one change, mixture 1 turn -> 3/4 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
+        `40 rpm more after one change, mixture 1 turn -> 3/4 turn: -160 rpm per turn; ${NOT_KNOWN}`,
       ],
     },
     {
       say: 'weather that moved is told',
       book: twoDays('weather 5 C, 1020 hPa | initial 9 deg', 'weather 32 C, 1000 hPa | initial 11 deg'),
       figure: AGAINST,
-      text: [expect.stringContaining('the air moved too: 11 % thinner') as never],
+      text: [expect.stringContaining('the air changed too: 11 % thinner') as never],
     },
     {
       say: 'weather that did not is not',
       book: twoDays('weather 14 C, 1011 hPa | initial 9 deg', 'weather 16 C, 1009 hPa | initial 11 deg'),
       figure: AGAINST,
-      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm per deg; ${NOT_KNOWN}`],
     },
     {
       say: 'other conditions are not comparable',
@@ -148,7 +148,7 @@ describe('a reading against the last comparable one', () => {
         initial 7 deg
         water 93 C`;
     const figure = figureIn(book, 'water, against 2026-05-02');
-    expect(figure.text).toContain('5 C more after one change, initial 9 deg -> 7 deg: -2.61 C for each deg');
+    expect(figure.text).toContain('5 C more after one change, initial 9 deg -> 7 deg: -2.61 C per deg');
     expect(figure.working).toContain('93 C - 88 C = 5 C');
   });
 
@@ -173,32 +173,32 @@ describe('noise and known effects', () => {
     {
       say: 'repeats give the noise: deviation of 820, 830, 825 is 5',
       book: `session 2026-05-02${REPEATS}`,
-      figure: 'noise of idle (neutral)',
-      text: ['5 rpm; a change under 30 rpm is not told from it'],
+      figure: 'repeatability of idle (neutral)',
+      text: ["5 rpm; a change under 30 rpm can't be told from scatter"],
       working: 'deviation 5 rpm from 2 repeats; least real change 30.42 rpm',
       value: { low: 5, high: 5, off: 1e-9 },
       source: 'ISO 5725-6',
     },
     {
-      say: 'an effect within the noise is told as such',
+      say: 'an effect within the scatter is told as such',
       book: `session 2026-05-02${REPEATS}\n    initial 11 deg\n    idle 840 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 0 told from noise'],
-      rows: ['initial | idle (neutral) | +7.5 rpm for each deg | 1 |  | within the noise'],
+      text: ['1 seen, 0 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +7.5 rpm per deg | 1 |  | within the scatter'],
     },
     {
       say: 'one that stands out of it is credited',
       book: `session 2026-05-02${REPEATS}\n    initial 11 deg\n    idle 885 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 1 told from noise'],
-      rows: ['initial | idle (neutral) | +30 rpm for each deg | 1 |  | told from noise'],
+      text: ['1 seen, 1 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +30 rpm per deg | 1 |  | clear of the scatter'],
     },
     {
       say: 'nothing is credited on one reading whose noise is not known',
       book: twoDays('initial 9 deg', 'initial 11 deg'),
       figure: 'known effects',
-      text: ['1 seen, 0 told from noise; a reading taken again with nothing changed tells its noise'],
-      rows: ['initial | idle (neutral) | +20 rpm for each deg | 1 |  | noise not known'],
+      text: ['1 seen, 0 clear of the scatter; repeat a reading with nothing changed to measure its scatter'],
+      rows: ['initial | idle (neutral) | +20 rpm per deg | 1 |  | scatter not known'],
     },
     {
       say: 'the same change seen thrice tells itself from noise',
@@ -213,8 +213,8 @@ describe('noise and known effects', () => {
           initial 10 deg
           idle 840 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 1 told from noise'],
-      rows: ['initial | idle (neutral) | +20 rpm for each deg | 3 | 2 rpm | told from noise'],
+      text: ['1 seen, 1 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +20 rpm per deg | 3 | 2 rpm | clear of the scatter'],
     },
     {
       say: 'one that goes both ways does not',
@@ -227,8 +227,8 @@ describe('noise and known effects', () => {
           initial 8 deg
           idle 870 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 0 told from noise'],
-      rows: ['initial | idle (neutral) | +3.5 rpm for each deg | 2 | 35 rpm | not the same each time'],
+      text: ['1 seen, 0 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +3.5 rpm per deg | 2 | 35 rpm | not consistent'],
     },
     {
       say: 'words there and back are one cause',
@@ -241,20 +241,20 @@ describe('noise and known effects', () => {
           vacuum source manifold
           idle 802 rpm in neutral`,
       figure: 'known effects',
-      rows: ['vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | told from noise'],
+      rows: ['vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | clear of the scatter'],
     },
     {
       say: 'told the way round in which it was done',
       book: twoDays('note as found', 'hose "clipped"'),
       figure: 'known effects',
-      rows: ['hose: not written -> clipped | idle (neutral) | +40 rpm | 1 |  | noise not known'],
+      rows: ['hose: not written -> clipped | idle (neutral) | +40 rpm | 1 |  | scatter not known'],
     },
     {
       say: 'two words for one piece of work are one cause',
       book: twoDays('points gap 0.016 in | dwell 50 deg', 'points gap 0.014 in | dwell 53 deg'),
       figure: 'known effects',
       rows: [
-        'points gap and dwell: 0.016 in, 50 deg -> 0.014 in, 53 deg | idle (neutral) | +40 rpm | 1 |  | noise not known',
+        'points gap and dwell: 0.016 in, 50 deg -> 0.014 in, 53 deg | idle (neutral) | +40 rpm | 1 |  | scatter not known',
       ],
     },
     {
@@ -269,7 +269,7 @@ describe('noise and known effects', () => {
     const book = `session 2026-05-02${REPEATS}\n    depression 17 inHg at idle\n    initial‸ 11 deg\n    idle 885 rpm in neutral\n    depression 18 inHg at idle`;
     const names = (word: string) => figuresIn(book, word).map(({ name }) => name);
     expect(names('initial')).toContain('known effects');
-    expect(names('initial')).not.toContain('noise of idle (neutral)');
+    expect(names('initial')).not.toContain('repeatability of idle (neutral)');
     expect(names('plug gap')).toEqual([]);
   });
 

@@ -45,7 +45,7 @@ const onDisk = () => pathToFileURL(join(folder, 'x.tappet')).href;
 
 test.each<[path: string, says: string]>([
   ['run.csv', '2 lines'],
-  ['none.csv', 'there is no such file'],
+  ['none.csv', 'file not found'],
   ['../run.csv', 'outside the folder'],
 ])('on the disk: %s', async (path, says) => {
   expect(await hoverOfLog(onDisk(), path)).toContain(says);

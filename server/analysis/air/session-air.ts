@@ -1,4 +1,4 @@
-/** The air of a session, put together from what it says: the weather, or temperature, barometer, humidity and altitude. */
+/** Air of a session, from its weather line or its separate temperature, barometer, humidity and altitude readings. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { valueText } from '../../model/entry/as-written.ts';
@@ -10,7 +10,7 @@ import { airDensity, standardAtmosphere } from '../../trade/sums/air.ts';
 import type { Input } from '../figure.ts';
 import { readingOf } from '../inputs.ts';
 
-/** Each part may be rough; humidity that is not written may be anything. */
+/** Each value may be approximate; humidity that is not written may be anything. */
 export interface DayAir {
   readonly celsius: Interval;
   readonly pascals: Interval;
@@ -24,7 +24,7 @@ interface Part {
   readonly input: Input;
 }
 
-/** The readings of this session that tell its air. Undefined without a temperature, or without a pressure or an altitude. */
+/** Air from the readings of this session. Undefined without a temperature, or without both pressure and altitude. */
 export function airOf(state: State): DayAir | undefined {
   const weather = [...state.readings.values()].findLast((taken) => taken.quantity.name === 'weather');
   const parts = weather ? partsOf(weather.statement, weather.by) : NO_PARTS;
@@ -35,7 +35,7 @@ export function airOf(state: State): DayAir | undefined {
   return celsius && pascals && together(celsius, pascals, humidity);
 }
 
-/** The air that the notebook says others are told against. */
+/** Reference air as the notebook writes it. */
 export function writtenReference(state: State): DayAir | undefined {
   const stated = state.facts.get('reference weather|');
   if (!stated) return undefined;
@@ -88,12 +88,15 @@ function relative(percent: Part | undefined): Part | undefined {
   return percent && { ...percent, value: scale(percent.value, 0.01) };
 }
 
-/** Where no pressure was read, that of the standard atmosphere at the altitude stands in, as a rough value. */
+/** Pressure of the standard atmosphere at the altitude, as an approximate value, where no pressure was read. */
 function byAltitude(state: State): Part | undefined {
   const altitude = readingOf(state, 'altitude', 'm');
   if (!altitude) return undefined;
   const standard = monotone(altitude.value, (metres) => standardAtmosphere(metres).pascals);
   const value = { ...standard, about: true };
   const { input } = altitude;
-  return { value, input: { ...input, value: `${input.value}: pressure of the standard atmosphere there` } };
+  return {
+    value,
+    input: { ...input, value: `${input.value}: standard-atmosphere pressure at that altitude` },
+  };
 }

@@ -1,4 +1,4 @@
-/** Exhaust tubes that look as if their cylinder is not firing. */
+/** Exhaust tubes so cold that their cylinder may not be firing. */
 
 import type { State } from '../../model/state/state.ts';
 import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
@@ -6,14 +6,14 @@ import { type ColdCylinder, type CylinderValue, coldCylinders } from '../../trad
 import { airOf } from '../evidence/observations.ts';
 import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
 
-/** All temperatures in degC, which a fraction of a rise needs. */
+/** All temperatures in degC, so that a fraction of a rise can be taken. */
 interface ColdJudged {
   readonly cold: readonly ColdCylinder[];
   readonly numbers: readonly CylinderValue[];
   readonly around: number;
-  /** False where the notebook does not tell the air of the session, and 20 degC was taken. */
+  /** False where no air temperature is written and 20 degC is assumed. */
   readonly aroundWritten: boolean;
-  /** As the readings are told. */
+  /** Unit the readings are shown in. */
   readonly unit: Unit;
 }
 
@@ -21,7 +21,7 @@ const OF_EXHAUST: ReadonlySet<string> = new Set(['tube', 'egt']);
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
-/** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
+/** Undefined for readings other than exhaust temperatures, and for fewer than three cylinders. */
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
   if (!OF_EXHAUST.has(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
   const unit = unitById(set.unit);

@@ -1,4 +1,4 @@
-/** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
+/** The engine's cylinders and banks, and the readings of this session cylinder by cylinder. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { statementText } from '../../model/entry/as-written.ts';
@@ -37,7 +37,7 @@ export interface CylinderSet {
 export const firingOrderOf = (state: State): readonly number[] =>
   orderOf(state.facts.get('firing order|')?.statement);
 
-/** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
+/** Banks as written; one row of cylinders where the layout is inline; else none. */
 export function banksOf(state: State): readonly Bank[] {
   const banks = [...state.facts.values()]
     .filter(({ quantity, statement: said }) => quantity.name === 'bank' && said.place)
@@ -49,7 +49,7 @@ export function banksOf(state: State): readonly Bank[] {
   return inline && count > 1 ? [{ name: '', cylinders: Array.from({ length: count }, (_, i) => i + 1) }] : [];
 }
 
-/** Cylinders side by side; empty where neither banks nor an inline layout are written. */
+/** Pairs of neighbouring cylinders; empty where neither banks nor an inline layout are written. */
 export const neighboursIn = (state: State): readonly (readonly [number, number])[] =>
   neighbours(banksOf(state).map(({ cylinders }) => cylinders));
 
@@ -61,7 +61,7 @@ function cylinderCount(state: State): number | undefined {
     : undefined;
 }
 
-/** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
+/** More cylinders than any engine tuned from a notebook; keeps a typing slip from making a list of a million. */
 const MOST_CYLINDERS = 48;
 
 function orderOf(said: Statement | undefined): readonly number[] {
@@ -76,8 +76,8 @@ interface OfSet extends CylinderReading {
 }
 
 /**
- * What this session read of each cylinder so far, parted by quantity and conditions; the latest of each cylinder. Sets of
- * fewer than two cylinders are left out. Of one quantity `most` readings are looked at, the latest.
+ * Latest reading of each cylinder in this session so far, split by quantity and conditions. Sets of fewer than two
+ * cylinders are left out. Only the last `most` readings of a quantity are considered.
  */
 export function cylinderSets(state: State, name?: string, most?: number): readonly CylinderSet[] {
   const sets = new Map<string, Map<number, OfSet>>();
@@ -88,7 +88,7 @@ export function cylinderSets(state: State, name?: string, most?: number): readon
       const cylinder = /^#(\d+)$/.exec(place)?.[1];
       if (cylinder === undefined) continue;
       const inSet = sets.get(family) ?? new Map<number, OfSet>();
-      inSet.delete(Number(cylinder)); // the last line's stands last
+      inSet.delete(Number(cylinder)); // keeps the set in the order of the lines
       const set = { name: quantity.name, under, unit: written ?? quantity.unit, usual: quantity.unit };
       sets.set(family, inSet.set(Number(cylinder), { cylinder: Number(cylinder), value, by, set }));
     }
@@ -96,7 +96,7 @@ export function cylinderSets(state: State, name?: string, most?: number): readon
   return [...sets.values()].flatMap((readings) => setOf([...readings.values()]));
 }
 
-/** As `cylinderSets`, those that a line has written in: what it is held to lies not far above it. */
+/** Those of `cylinderSets` that the line adds to. */
 export const setsOfLine = (state: State, name: string, where: Origin): readonly CylinderSet[] =>
   cylinderSets(state, name, NEAR_LINE).filter(({ readings }) => readings.some(({ by }) => by === where));
 
@@ -118,15 +118,15 @@ function setOf(each: readonly OfSet[]): readonly CylinderSet[] {
 }
 
 /**
- * Numbers of the readings known on both sides, each in its middle. To ten figures, so that a value on a limit stays on it
- * whichever unit it was written in.
+ * Midpoints of the readings that have both ends, to ten figures, so that a value on a limit stays on it whichever unit
+ * it was written in.
  */
 export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>
   readings
     .filter(({ value }) => Number.isFinite(value.low) && Number.isFinite(value.high))
     .map(({ cylinder, value }) => ({ cylinder, value: Number(middle(value).toPrecision(10)) }));
 
-/** A reading told in words, by cylinder: how plugs look. */
+/** A reading in words, by cylinder: how plugs look. */
 export function toldByCylinder(
   state: State,
   name: string,

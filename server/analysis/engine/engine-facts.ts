@@ -1,4 +1,4 @@
-/** What several sums want to know of the engine: how many cylinders, how large, how fast it may turn. */
+/** Engine facts that several figures need: number of cylinders, displacement, compression ratio, top speed. */
 
 import type { State } from '../../model/state/state.ts';
 import { type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
@@ -17,7 +17,7 @@ interface WorkedOut {
   readonly inputs: readonly Input[];
 }
 
-/** A whole number of at least 1; undefined where it is not written or no such number. */
+/** Number of cylinders, a whole number of at least 1; undefined where not written or not such a number. */
 export function cylindersOf(state: State): KnownInput | undefined {
   const known = factOf(state, 'cylinders', 'number');
   const count = known && middle(known.value);
@@ -43,7 +43,7 @@ export function displacementOf(state: State): WorkedOut | undefined {
   return sweptByAll(state) ?? (written && { value: written.value, inputs: [written.input] });
 }
 
-/** Static ratio from the volumes, with what is swept and what is left, in cc. The gasket's bore is the cylinder's own unless written. */
+/** Static ratio from the volumes, with swept and clearance volume in cc. The gasket bore is taken as the cylinder bore unless written. */
 export function ratioFromVolumes(
   state: State,
 ): (WorkedOut & { readonly swept: Interval; readonly left: Interval }) | undefined {
@@ -68,7 +68,7 @@ export function ratioFromVolumes(
 
 type Sizes = Readonly<Record<keyof ChamberSizes, KnownInput>>;
 
-/** Every sum here only rises or only falls with each of the sizes. */
+/** Monotone in each of the sizes, so the corners give the extremes. */
 function throughSizes(sizes: Sizes, f: (sizes: Required<ChamberSizes>) => number): Interval {
   const names = Object.keys(sizes) as (keyof ChamberSizes)[];
   return monotoneEach(
@@ -78,7 +78,7 @@ function throughSizes(sizes: Sizes, f: (sizes: Required<ChamberSizes>) => number
   );
 }
 
-/** From the volumes where they are all written, else as written. */
+/** Static ratio from the volumes where all are written, else as written. */
 export function compressionOf(state: State): WorkedOut | undefined {
   const written = factOf(state, 'compression', 'ratio');
   return ratioFromVolumes(state) ?? (written && { value: written.value, inputs: [written.input] });

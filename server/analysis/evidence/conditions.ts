@@ -1,4 +1,4 @@
-/** Which readings may be held against each other: same quantity, same place, same conditions, engine warm or not. */
+/** Which readings are comparable: same quantity, place and conditions, engine equally warm. */
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
 import type { Statement } from '../../model/entry/entry.ts';
@@ -11,9 +11,9 @@ import { isResponse, type Quantity } from '../../trade/vocabulary/quantity.ts';
 
 /** A reading as a number, and what it was read under. */
 export interface Measured {
-  /** The same for readings that may be held against each other. */
+  /** Equal for readings that are comparable. */
   readonly key: string;
-  /** The same for all places of one quantity under the same conditions: what they have one noise for. */
+  /** Equal for all places of one quantity under the same conditions, which share one scatter. */
   readonly family: string;
   readonly quantity: Quantity;
   /** `#3`, `left`; empty for none. */
@@ -24,7 +24,7 @@ export interface Measured {
   readonly value: Interval;
   /** Id of the unit it was written in, where it was written with one. */
   readonly written: string | undefined;
-  /** One cylinder of a list, which also stands as a whole. */
+  /** True for one cylinder of a list; the list also counts as a whole. */
   readonly ofList: boolean;
 }
 
@@ -61,14 +61,14 @@ export function meanOf(values: readonly Interval[]): Interval {
   };
 }
 
-/** In one order and in base units, so that it does not matter how the conditions were written. */
+/** Conditions in one order and in base units, so that it does not matter how they were written. */
 function underWords(said: Statement, cold: boolean): string {
   const words = wordsOf(said).filter((word) => !WARMTH.has(word));
   const at = said.conditions.flatMap(({ value }) => (value?.interval ? [atText(value)] : []));
   return [...words.sort(), ...at.sort(), ...(cold ? ['cold'] : [])].join(', ');
 }
 
-/** The unit that a condition of a dimension is told in. */
+/** Unit in which a condition is shown, by dimension. */
 const TOLD_IN: ReadonlyMap<string, string> = new Map(
   Object.entries({ rotation: 'rpm', pressure: 'inHg', temperature: 'F' }),
 );

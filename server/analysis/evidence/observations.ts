@@ -1,4 +1,4 @@
-/** The readings of a notebook with what the engine was set to as each was taken. */
+/** Observations: each reading with the settings in force when it was taken. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
@@ -40,7 +40,7 @@ function observed(readings: readonly LineState[]): readonly Observation[] {
   });
 }
 
-/** The day's air out of the session's weather line or the readings that stand for it; undefined without a temperature. */
+/** Air from the session's weather line or its separate readings; undefined without a temperature. */
 export function airOf(state: State): WrittenAir | undefined {
   let air: Partial<WrittenAir> = {};
   for (const { quantity, statement: said } of ofName(state.readings, AIR_WORDS, AIR_READINGS)) {
@@ -60,14 +60,14 @@ export function airOf(state: State): WrittenAir | undefined {
   return celsius === undefined ? undefined : { celsius, pascals, humidity };
 }
 
-/** Of each word: further back a session tells its air no more. */
+/** Most readings of each word that are searched back for the air. */
 const AIR_READINGS = 24;
 const AIR_WORDS = ['weather', 'air temperature', 'barometer', 'humidity'] as const;
 const STANDARD = { pascals: 101325, humidity: 0.5 } as const;
 
 /**
- * How the air's density changed, as a fraction. Pressure and humidity count only where both days tell them. Undefined
- * where one of the days tells no temperature.
+ * How the air's density changed, as a fraction. Pressure and humidity count only where both days have them. Undefined
+ * where either day has no temperature.
  */
 export function airChange(before: WrittenAir | undefined, after: WrittenAir | undefined): number | undefined {
   if (!before || !after) return undefined;

@@ -1,4 +1,4 @@
-/** The timing totals of derive.ts as figures. */
+/** Timing totals as figures. */
 import { formatValue } from '../../trade/measure/format.ts';
 import type { Figure, Working } from '../figure.ts';
 import { type Derived, totalsOf } from './timing-totals.ts';

@@ -1,6 +1,6 @@
 /**
- * What follows from the settings in force: the timing totals, each with its formula, its inputs and the lines they
- * came from. A total that lacks an input is not given, and says what it lacks.
+ * Timing totals from the settings in force, each with its formula, its inputs and the lines they came from. A total
+ * that lacks an input is not given, and says what it lacks.
  */
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
@@ -103,7 +103,7 @@ function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived
       const read = speed();
       const where = source
         ? `vacuum ${source.value}: adds nothing at idle`
-        : 'no vacuum source written: none counted';
+        : 'no vacuum source written, so none counted';
       return {
         formula: `initial + mechanical at ${read.value}; ${where}`,
         names: ['initial', `mechanical at ${read.value}`],
@@ -134,8 +134,8 @@ function openTotal(timing: Timing): Derived | Lacking {
     const reached = allInOf(timing);
     const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
     return {
-      formula: `initial + the most mechanical${where}, no vacuum`,
-      names: ['initial', 'the most mechanical'],
+      formula: `initial + maximum mechanical${where}, no vacuum`,
+      names: ['initial', 'maximum mechanical'],
       from: [initial.setting, mechanical.setting],
       beside: limitInput('mechanical limit', mechanicalLimit, mechanical),
     };
@@ -148,8 +148,8 @@ function cruiseTotal(timing: Timing): Derived | Lacking {
   if (!initial || !mechanical) return lacking('cruise total', { initial, mechanical });
   const pulled = stopped(greatestOn(vacuum.points) ?? NO_ADVANCE, vacuumLimit);
   return sum('cruise total', [initial.value, greatest(timing, mechanical), pulled], () => ({
-    formula: 'initial + the most mechanical + the most vacuum',
-    names: ['initial', 'the most mechanical', 'the most vacuum'],
+    formula: 'initial + maximum mechanical + maximum vacuum',
+    names: ['initial', 'maximum mechanical', 'maximum vacuum'],
     from: [initial.setting, mechanical.setting, vacuum.setting],
     beside: [
       ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
@@ -163,7 +163,7 @@ function allIn(timing: Timing): Derived | Lacking {
   const speed = allInOf(timing);
   if (!mechanical || speed === undefined) return { name: 'all in', lacks: [] };
   return lazyTotal('all in', exact(speed), RPM, () => ({
-    formula: 'lowest speed with all the mechanical advance',
+    formula: 'lowest speed with full mechanical advance',
     working: `${formatNumber(speed, RPM)} rpm`,
     inputs: [curveInput(mechanical)],
   }));
@@ -185,7 +185,7 @@ interface Telling {
   readonly inputs: readonly Input[];
 }
 
-/** Put into words only when somebody reads them: rules ask every line for values alone. */
+/** Totals whose texts are built only when read: rules need the values alone, on every line. */
 function lazyTotal(name: string, value: Interval, unit: Unit, tell: () => Telling): Derived {
   return {
     name,
@@ -208,7 +208,7 @@ interface SumTerms {
   /** Of each value of the sum, in order. */
   readonly names: readonly string[];
   readonly from: readonly SettingInForce[];
-  /** What the sum rests on and does not add. */
+  /** Inputs the sum depends on but does not add. */
   readonly beside?: readonly Input[];
 }
 
@@ -242,7 +242,7 @@ const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): 
 const vacuumOver = ({ vacuumLimit }: Timing, curve: Curve, depression: Interval): Interval =>
   stopped(allOver(curve, depression), vacuumLimit);
 
-/** All that the curve gives over a range; at a rough speed it is rough too. */
+/** What the curve gives over a range; approximate at an approximate speed. */
 function allOver({ points }: Curve, at: Interval): Interval {
   const advance = curveOver(points, at.low, at.high) ?? NO_ADVANCE;
   return at.about ? { ...advance, about: true } : advance;

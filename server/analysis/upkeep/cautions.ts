@@ -1,4 +1,4 @@
-/** Which cautions a line or a session calls for. */
+/** Cautions for a line or a session. */
 
 import type { Entry } from '../../model/entry/entry.ts';
 import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
@@ -6,7 +6,7 @@ import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { CAUTIONS, type Caution, cautionsFor } from '../../trade/practice/cautions.ts';
 
-/** Those of one line, in the table's order; none for lines that are no work. */
+/** Cautions for one line, in the table's order; none for lines that are no work. */
 export function cautionsOf(entry: Entry): readonly Caution[] {
   if (entry.kind !== 'setting' && entry.kind !== 'reading') return [];
   const words = entry.statements.flatMap((said) =>
@@ -19,7 +19,7 @@ const idsOn = keptByPage((readings): readonly string[] => [
   ...new Set(readings.flatMap(({ entry }) => cautionsOf(entry).map(({ id }) => id))),
 ]);
 
-/** Those of the whole session a line stands in, each once, in the table's order; none outside sessions. */
+/** Cautions for the whole session of a line, each once, in the table's order; none outside sessions. */
 export function cautionsOfSession(snapshot: Snapshot, line: number): readonly Caution[] {
   const head = lineStateAt(snapshot, line)?.after.session?.by.ref;
   const from = head && lineOf(snapshot, head);
