@@ -1,4 +1,4 @@
-/** What stands above the head of a session: what it changed, what is open, and what can be done from here. */
+/** Code lenses above the head of a session: what it changed, what is open, and commands to compare or start a session. */
 
 import { changesBetween } from '../analysis/evidence/setup-changes.ts';
 import { type SectionRange, sessionsOf } from '../model/snapshot/section-ranges.ts';
@@ -34,15 +34,15 @@ function lensesOn(
   const line = session.from;
   const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
   const summary: Lens = { line, text: summaryOf(before, after), act: { act: 'compare', against: undefined } };
-  const start: Lens = { line, text: 'start a session from here', act: { act: 'start' } };
+  const start: Lens = { line, text: 'Start a session from here', act: { act: 'start' } };
   if (!kept) return [summary, start];
-  const text = `compare with ${[kept.date, 'kept'].filter(Boolean).join(', ')}`;
+  const text = `Compare with ${[kept.date, 'kept'].filter(Boolean).join(', ')}`;
   return [summary, { line, text, act: { act: 'compare', against: kept.from } }, start];
 }
 
 const known = new WeakMap<State, { readonly before: State; readonly text: string }>();
 
-/** Kept with what it is made from: an editor asks again after every keystroke, and all sessions but one are as they were. */
+/** Memo by what it is made from: an editor requests it after every keystroke, and all sessions but one are unchanged. */
 function summaryOf(before: State, after: State): string {
   const last = known.get(after);
   if (last?.before === before) return last.text;
@@ -65,9 +65,9 @@ function summaryText(before: State, after: State): string {
     written > 0 && `${counted(written, 'setting')} first written`,
     parts > 0 && `${counted(parts, 'part')} fitted`,
     due > 0 && `${counted(due, 'recheck')} due`,
-    open.length > 0 && `${counted(open.length, 'item')} open${safety > 0 ? `, ${safety} of safety` : ''}`,
+    open.length > 0 && `${counted(open.length, 'item')} open${safety > 0 ? `, ${safety} safety` : ''}`,
   ];
-  return told.filter(Boolean).join(', ') || 'nothing changed';
+  return told.filter(Boolean).join(', ') || 'Nothing changed';
 }
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

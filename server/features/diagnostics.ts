@@ -1,4 +1,4 @@
-/** What the checks found, as an editor lists it: at the severity the reader chose, and never more than a list can hold. */
+/** Diagnostics: the findings as an editor lists them, at the severities the user chose, up to a limit. */
 import type { Range } from '../../grammar/index.ts';
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
 import { lineOf } from '../model/snapshot/locate.ts';
@@ -107,7 +107,7 @@ function leftOut(count: number): Diagnostic {
     code: undefined,
     severity: 'information',
     range: onLine(0, { from: 0, to: 0 }),
-    message: `${count} more findings are left out here: of older sessions, and the less severe ones. They show as those above are mended, and where you change something.`,
+    message: `${count} more findings are not shown: older sessions and less severe ones first. They appear as the ones above are fixed, and where you edit.`,
     related: [],
     isUnnecessary: false,
     finding: undefined,

@@ -1,4 +1,4 @@
-/** The timing totals as rows: the value in words and in numbers, its working, and where each input stands. */
+/** Timing totals as rows: the value in words and in numbers, its working, and the lines of its inputs. */
 
 import { type Derived, type Lacking, totalsOf } from '../analysis/ignition/timing-totals.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';

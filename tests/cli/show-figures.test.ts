@@ -46,11 +46,11 @@ describe('as text', () => {
     ['a log that is missing', /^ {2}log none.csv {2}Can't be summarised: file not found$/m],
     ['a port', /^Ports\n {2}ports {2}1 open; manifold rear is open: a vacuum leak$/m],
     ['a reminder', /^Reminders\n {2}recheck head bolts {2}due, 100 mi over$/m],
-    ['the cautions of the session', /^Cautions\n {2}engine running: Exhaust kills/m],
+    ['the cautions of the session', /^Cautions\n {2}engine running: Exhaust gas kills/m],
   ])('tells %s', (_what, text) => expect(shown()).toMatch(text));
 
   it('tells each caution once', () => {
-    expect(shown().match(/Exhaust kills/g)).toHaveLength(1);
+    expect(shown().match(/Exhaust gas kills/g)).toHaveLength(1);
     expect(shown().match(/An estimate, good to about a third/g)).toHaveLength(1);
   });
 
@@ -66,5 +66,5 @@ it('as JSON: in words, in numbers, with working, table and lines', () => {
   expect(speed.low).toBeCloseTo((71.8 / 3) * 1.609344, 1);
   expect(speed.rows[1]).toEqual(['direct', '3.73:1', '23.9 mph (38.5 km/h)']);
   expect(speed.inputs[0]).toEqual({ name: 'tyre diameter', value: '30 in', where: { line: 1 } });
-  expect(cautions.map(({ work }: { work: string }) => work)).toContain('run on the road or the water');
+  expect(cautions.map(({ work }: { work: string }) => work)).toContain('run on the road or water');
 });

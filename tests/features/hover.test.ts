@@ -77,7 +77,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     `${FIRST.replace('initial', 'init‸ial')}`,
     'total 31 deg = 9 deg + 22 deg',
     'initial: this line; maximum mechanical: line 3',
-    'timing at idle wants an idle reading',
+    'timing at idle needs an idle reading',
   ],
   [
     'a total that nothing asked for yet at the line: its vacuum comes further down',
@@ -109,7 +109,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'timing that was read at a speed, against the sum there',
     `${FIRST}\n  tim‸ing 18 deg @ 1500 rpm, vacuum plugged\n`,
     'total 17 deg = 9 deg + 8 deg',
-    'Measured 18 deg: 1 deg more than worked out',
+    'Measured 18 deg: 1 deg more than calculated',
   ],
   [
     'the stop that holds the vacuum advance, with its line',

@@ -125,7 +125,7 @@ test.each<[FileText, string]>([
   [{ problem: 'not text' }, 'it is not UTF-8 text'],
   [{ problem: 'not readable' }, 'it could not be read'],
   [{ text: '' }, 'it is empty'],
-  [{ text: 'RPM\n' }, 'no line below its headings can be used'],
+  [{ text: 'RPM\n' }, 'none of the lines below its headings can be used'],
 ])('%j is told as: %s', (file, says) => {
   const [figure] = logFigures(BOOK, { ...FILES, 'first.csv': file });
   expect(figure?.text).toBe(`Can't be summarised: ${says}`);

@@ -1,4 +1,4 @@
-/** What mends a finding: its own fix, the fixes of all that its rule found, or a word that the line is meant so. */
+/** Quick fixes for a finding: its own fix, the fixes of all findings of its rule, or a comment that silences it. */
 import type { Range } from '../../../grammar/index.ts';
 import type { LocatedFinding } from '../../model/snapshot/finding.ts';
 import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
@@ -23,11 +23,11 @@ export function fixesAt(snapshot: Snapshot, range: Range, around: ActionAround):
   ];
 }
 
-/** Everything that is sure, in one step. */
+/** All fixes that are surely what was meant, in one step. */
 export function fixAll(snapshot: Snapshot, around: ActionAround): readonly CodeAction[] {
   const mended = mending(toldIn(snapshot, around));
   if (mended.edits.length === 0) return [];
-  const title = `Fix all that is sure (${mended.found.length})`;
+  const title = `Fix all obvious slips (${mended.found.length})`;
   return [{ ...mended, title, kind: 'source.fixAll', isSure: false }];
 }
 
@@ -36,7 +36,7 @@ const toldIn = (snapshot: Snapshot, { levels }: ActionAround): readonly Told[] =
     (told): told is Told => told.finding !== undefined,
   );
 
-/** Lines alone count: an editor asks from wherever on the line its cursor is. */
+/** By line alone: an editor requests actions from wherever on the line its cursor is. */
 const touch = (a: Range, b: Range): boolean => a.start.line <= b.end.line && b.start.line <= a.end.line;
 
 /** One action for each rule, however often it found something here. */
@@ -63,7 +63,7 @@ function fixAllOf(code: string, all: readonly Told[]): CodeAction | undefined {
   return { ...mended, title, kind: 'quickfix', isSure: false };
 }
 
-/** The fixes of all that have only one, but those that would write over another's. */
+/** Fixes of all findings that have exactly one, without those that would overlap another. */
 function mending(all: readonly Told[]): Pick<CodeAction, 'edits' | 'found'> {
   const edits: Change[] = [];
   const found: Told[] = [];

@@ -1,4 +1,4 @@
-/** What a line may begin with: words of its section, settings as they stand, work, and heads of sections. */
+/** Suggestions at the start of a line: words of its section, settings in force, work words, and section heads. */
 import { isEmpty, runText } from '../../../grammar/index.ts';
 import type { SectionKind } from '../../model/entry/entry.ts';
 import { specNames } from '../../model/entry/spec-names.ts';
@@ -71,7 +71,7 @@ function plainOffers(
     }));
 }
 
-/** The word itself, and after it the setting as it stands, ready to be written again. */
+/** The word itself, then the setting in force, ready to be written again. */
 function quantityOffers(question: CompletionQuestion, phrase: Phrase, quantity: Quantity): readonly Offer[] {
   const spelling = [quantity.name, ...quantity.aliases].find((each) => isMeant(question, phrase, each));
   const { name, kind, meaning } = quantity;
@@ -112,7 +112,7 @@ function readyOffers(question: CompletionQuestion, phrase: Phrase, quantity: Qua
       {
         label: `${ready.name} ${ready.value}`,
         kind: 'value',
-        detail: ['carried', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(' '),
+        detail: ['in force', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(' '),
         text: `${`${ready.name} `.padEnd(column)}${ready.value}`,
         from: phrase.from,
       },

@@ -32,7 +32,7 @@ const NO_CHOICE: UnitChoice = new Map();
 /** What weather is given in. Common practice, no source. */
 const OF_THE_AIR: readonly Unit[] = ['C', 'F', 'hPa', 'inHg', '%RH'].map(unitById);
 
-/** Of the weather each part is said once. */
+/** Units of the weather; each quantity is offered once. */
 function dimensionsSaid({ written, state }: CompletionQuestion): readonly Dimension[] {
   const entry = readEntry(written, state);
   const values = 'statements' in entry ? entry.statements.flatMap((each) => each.values) : [];

@@ -1,4 +1,4 @@
-/** A part, where it is described and where it is fitted: what it is, when it was on the engine, which settings it holds. */
+/** Hover of a part, where described or fitted: what it is, when it was fitted, which settings it holds. */
 
 import type { FitEntry, PartEntry } from '../../model/entry/entry.ts';
 import { lineStateAt } from '../../model/snapshot/locate.ts';
@@ -56,7 +56,7 @@ function settingsText(
   const isOn = kind !== undefined && fitted.get(kind)?.name === name;
   const owned = isOn ? ofOwner(settings, kind) : [...(parked.get(name)?.values() ?? [])];
   if (owned.length === 0)
-    return isOn && lineKind === 'fit' ? ['Its own settings are not known until they are written.'] : [];
+    return isOn && lineKind === 'fit' ? ['Its settings are unknown until they are written.'] : [];
   const told = owned.map((setting) => [setting.quantity.name, setting.place, settingText(setting)]);
   return [plain(`${TITLES[lineKind]}: ${told.map((words) => words.filter(Boolean).join(' ')).join(', ')}`)];
 }

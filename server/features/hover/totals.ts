@@ -1,4 +1,4 @@
-/** The timing totals a line goes into, each with its formula, its numbers, and where each input stands. */
+/** Hover of the timing totals a line goes into, each with its formula, its numbers, and the lines of its inputs. */
 
 import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../analysis/ignition/timing-totals.ts';
 import { amountIn } from '../../model/entry/amount.ts';
@@ -35,7 +35,7 @@ const TOTALS_OF: ReadonlyMap<string, readonly string[]> = new Map(
   }),
 );
 
-/** Told here, at the line and as far as they are known, and not once more among the other figures. */
+/** Totals shown here, as far as known at the line, and not again among the other figures. */
 export const TOTALS: ReadonlySet<string> = new Set([...TOTALS_OF.values()].flat());
 
 /** Markdown; empty for words that go into no total. */
@@ -69,7 +69,7 @@ function measuredSpeed({ kind, quantity }: QuantityEntry, said: Statement, befor
   return isTiming && isWithoutVacuum(quantity.name, said, before) ? said.conditions[0]?.value : undefined;
 }
 
-/** How what the lamp showed stands to the sum. */
+/** Measured timing against the calculated sum. */
 function measuredText(
   { kind, quantity }: QuantityEntry,
   { said }: Focus,
@@ -80,7 +80,7 @@ function measuredText(
   const apart = middle(measured) - middle(value);
   const size = formatValue(exact(Math.abs(apart)), unit);
   const told =
-    Math.abs(apart) < 0.05 ? 'as worked out' : `${size} ${apart > 0 ? 'more' : 'less'} than worked out`;
+    Math.abs(apart) < 0.05 ? 'as calculated' : `${size} ${apart > 0 ? 'more' : 'less'} than calculated`;
   return [plain(`Measured ${formatValue(measured, unit)}: ${told}`)];
 }
 
@@ -138,4 +138,4 @@ function sumText({ name, value, unit, working }: Derived): string {
     : `${strong(`${name} ${result}`)}${plain(` = ${sum}`)}`;
 }
 
-const lackingText = ({ name, lacks }: Lacking): string => plain(`${name} wants ${lacks.join(' and ')}`);
+const lackingText = ({ name, lacks }: Lacking): string => plain(`${name} needs ${lacks.join(' and ')}`);

@@ -1,4 +1,4 @@
-/** How far a setting is from what it was. */
+/** Inlay hint: difference of a setting from its value before. */
 
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';

@@ -1,4 +1,4 @@
-/** What work moves: settings that go together, so that two words for it are no two causes, and readings that little can move. Common practice, no source. */
+/** Work groups: settings that one job moves together, so that they count as one cause, and readings only few parts affect (common practice, no source). */
 import type { PartKind } from '../vocabulary/quantity.ts';
 
 /** The same for settings, and kinds of part, that one piece of work moves; any other is an act of its own. */
