@@ -51,7 +51,9 @@ describe('fixes', () => {
 
   test('only what is asked for', () => {
     expect(titles('‸idel 850 rpm', { only: ['source'] })).toEqual(['Fix all obvious slips (1)']);
-    expect(titles('‸idel 850 rpm', { only: ['source.fixAll.tappet'] })).toEqual(['Fix all obvious slips (1)']);
+    expect(titles('‸idel 850 rpm', { only: ['source.fixAll.tappet'] })).toEqual([
+      'Fix all obvious slips (1)',
+    ]);
     expect(titles('‸idel 850 rpm', { only: ['refactor'] })).toEqual([]);
     expect(titles('‸idel 850 rpm', { only: ['quickfix'] })).not.toContain('Fix all obvious slips (1)');
   });
@@ -112,11 +114,7 @@ describe('another unit', () => {
 
 describe('what a change comes to', () => {
   rows([
-    [
-      'Write the result: 11 deg',
-      '  initial 9 deg |   initial ‸+2 deg',
-      '  initial 9 deg |   initial 11 deg',
-    ],
+    ['Write the result: 11 deg', '  initial 9 deg |   initial ‸+2 deg', '  initial 9 deg |   initial 11 deg'],
     [
       'Write the result: at -2 deg',
       '  initial 9 deg |   initial ‸-11 deg',

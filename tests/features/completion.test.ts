@@ -99,7 +99,11 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   ['the units that stand beside the usual one', '  boost 5 ‸', 'psi | pressure', 'bar | pressure'],
   ['of the weather what is not said yet', '  weather 8 C, 1010 ‸', 'hPa | pressure', 'inHg | pressure'],
   ['an entry after a clock time', '  08:30 tu‸', 'tube | reading, F'],
-  ['what a trial is to give', '  trial shim -> idle\n  1 800 rpm\n  ‸', 'want | the response or setting to solve for'],
+  [
+    'what a trial is to give',
+    '  trial shim -> idle\n  1 800 rpm\n  ‸',
+    'want | the response or setting to solve for',
+  ],
   [
     'the rule that found something on the line',
     '  idle 2600 rpm ; meant: ‸',

@@ -59,9 +59,7 @@ describe('a reading against the last comparable one', () => {
       book: twoDays('note as found', 'mixture in 1/4 turn'),
       figure: AGAINST,
       text: [
-        expect.stringContaining(
-          'not written -> -1/4 turn from an unknown start: -160 rpm per turn',
-        ) as never,
+        expect.stringContaining('not written -> -1/4 turn from an unknown start: -160 rpm per turn') as never,
       ],
     },
     {
@@ -91,9 +89,7 @@ describe('a reading against the last comparable one', () => {
       say: 'given for all of them they are one change too',
       book: twoDays('mixture 1 turn | mixture left 1 turn', 'mixture 3/4 turns'),
       figure: AGAINST,
-      text: [
-        `40 rpm more after one change, mixture 1 turn -> 3/4 turn: -160 rpm per turn; ${NOT_KNOWN}`,
-      ],
+      text: [`40 rpm more after one change, mixture 1 turn -> 3/4 turn: -160 rpm per turn; ${NOT_KNOWN}`],
     },
     {
       say: 'weather that moved is told',
@@ -241,7 +237,9 @@ describe('noise and known effects', () => {
           vacuum source manifold
           idle 802 rpm in neutral`,
       figure: 'known effects',
-      rows: ['vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | clear of the scatter'],
+      rows: [
+        'vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | clear of the scatter',
+      ],
     },
     {
       say: 'told the way round in which it was done',

@@ -71,11 +71,7 @@ test('with any session by a line of it', () =>
 
 test.each([
   ['no session', 'engine\n', 'There is no session above this line.'],
-  [
-    'none kept',
-    'session 2026-05-02\nsession 2026-05-03\n',
-    'No earlier session is marked "keep".',
-  ],
+  ['none kept', 'session 2026-05-02\nsession 2026-05-03\n', 'No earlier session is marked "keep".'],
 ])('%s: says so', (_what, text, problem) =>
   expect(comparisonOf(openNotebook(text), { line: 1, against: 'kept' })).toEqual({ problem }),
 );

@@ -1,6 +1,6 @@
 /**
- * A line's text to its entry, remembered: at the bench the same things are written again and again, and an entry knows
- * nothing of where its line stands. Law 3 is what makes this right: the text and what is around it decide.
+ * Entry cache by a line's text: at the bench the same things are written again and again, and an entry knows nothing
+ * of where its line is. Valid by law 3: text and scope alone decide the entry.
  */
 import { parseLine } from '../../../grammar/index.ts';
 import type { Entry } from './entry.ts';
@@ -9,7 +9,7 @@ import { readEntry } from './read-entry.ts';
 
 /** Entries held in each of two generations; the older is dropped as a whole. */
 const HELD = 1000;
-/** Sections and stocks of own words held at once. */
+/** How many scopes (section, own words, specs) are cached. */
 const SCOPES = 8;
 
 interface CachedScope {

@@ -1,4 +1,4 @@
-/** What is meant by a word of the trade with what is said beside it: a unit, a look, a change from one value to another. */
+/** Resolves an ambiguous word from what follows: `oil 48 psi` is oil pressure, `plugs tan` is how they look. */
 import { KIND, type Line } from '../../../grammar/index.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { quantityBySize, quantityByUnit, quantityByWords } from '../../trade/vocabulary/homonyms.ts';
@@ -15,7 +15,7 @@ interface Resolved {
   readonly said: readonly Statement[];
 }
 
-/** The quantity and what is said of it, from the word that was written and what `said.ts` read beside it. */
+/** Quantity and statements, from the word that was written and the statements read after it. */
 export function resolveQuantity(line: Line, word: Quantity, told: readonly Statement[]): Resolved {
   const { quantity, said } = resolve(line, word, told);
   return {
@@ -55,7 +55,7 @@ function bySize(word: Quantity, said: readonly Statement[], first: Amount, line:
   return quantityBySize(word, first.relative ? 'turned' : first.interval) ?? word;
 }
 
-/** `70/75` are two sizes and no part of one. */
+/** `70/75` are two sizes, not a fraction. */
 const isPair = (number: string): boolean => /^[2-9]\d+\/\d+$/.test(number);
 
 const inTurns = (said: Statement): Statement => ({
@@ -78,7 +78,7 @@ function ofDistributor(said: Statement, line: Line, { form }: Quantity): Stateme
 
 const TO = /\bto\b/i;
 
-/** `68 -> 67`, `3/8 in to 1/2 in`: what was, and what is now. */
+/** `68 -> 67`, `3/8 in to 1/2 in`: the old value and the new. */
 function onlyLast(said: Statement, line: Line): Statement {
   const [was, is, ...more] = said.values;
   if (was?.form !== 'amount' || is?.form !== 'amount' || more.length > 0) return said;

@@ -106,7 +106,7 @@ function portWords(head: readonly Word[]): number {
 const portPartLength = (head: readonly Word[], at: number): number =>
   PORT_PARTS.test(head[at]?.text ?? '') ? 1 : placeLength(head, at);
 
-/** What says where on a thing a port is, beside the places. */
+/** Words for a position on a thing that a port name may hold, beside the places. */
 const PORT_PARTS = /^(?:base|body|flange|nipple|plate|port|ported|spacer|tap|timed|top)$/i;
 
 /** `carb ported tap  capped`: what stands before is the name, but for `brake booster and capped`. */
@@ -134,7 +134,7 @@ export function specEntry(line: Line, syntax: Syntax, around: NameScope, time: T
   };
 }
 
-/** What is specified of what; a torque says by its unit that it is one: `rod bolts 45 lb-ft`. */
+/** Quantity and name of a spec; a torque is known by its unit alone: `rod bolts 45 lb-ft`. */
 function specified(
   head: readonly Word[],
   values: readonly Value[],

@@ -1,8 +1,8 @@
-/** How a session names what is specified. */
+/** Names by which a session may refer to specs. */
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
 
-/** What is specified of which quantity, by its name. */
+/** Specs by name: which quantity each is of. */
 export interface NamedSpec {
   readonly name: string;
   readonly quantity: Quantity;
@@ -23,7 +23,7 @@ interface Named {
 const namesOf = new WeakMap<Specs, Named>();
 
 /**
- * What a session may write beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
+ * Spec names a session may use beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
  * only one thing of it is specified. A spec of a place (`intake valve lash`) needs no name of its own.
  */
 export const specNames = (specs: Specs): ReadonlyMap<string, Quantity> => namedIn(specs).quantities;

@@ -1,6 +1,6 @@
 /**
- * Remembers the latest few answers by the object that was asked about. For what several neighbours ask of one line: a
- * WeakMap would do the same and cost the collector more than the answers are worth.
+ * Memo of the latest few answers by object, for what several callers need of one line: a WeakMap would do the same but
+ * cost the garbage collector more than the answers are worth.
  */
 export function recently<Key extends object, Answer>(
   size: number,

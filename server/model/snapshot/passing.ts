@@ -1,6 +1,6 @@
 /**
- * What is found in a text that is read once and not kept: a page is let go as soon as it has been read, so that the largest
- * notebook takes little more memory than its text. Finds what `open` would.
+ * Streams the findings of a text without building a snapshot: each page is dropped as soon as it has been read, so the
+ * largest notebook takes little more memory than its text. Finds what `open` would.
  */
 import { cutLines, withoutBreak } from '../../../grammar/index.ts';
 import type { Ref } from '../entry/entry.ts';
@@ -29,7 +29,7 @@ export function inPassing(text: string, check: Check, shared: Shared): Passing {
   };
 }
 
-/** Ids are line numbers counted from one: nothing is edited here, and nought is no line of this text. */
+/** Ids are line numbers counted from one: nothing is edited here, and zero is no line of this text. */
 function* findings(lines: readonly string[], check: Check, shared: Shared): Generator<LocatedFinding> {
   const days = daysWanted(lines);
   const lookUp = lookUpAmong(days, shared);

@@ -44,8 +44,8 @@ interface Pages {
 }
 
 /**
- * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section hangs on
- * how the text was typed: whatever is said of a section must be said of all its pages. Lines before the first head are
+ * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section depends on
+ * how the text was typed, so anything about a section must cover all its pages. Lines before the first head are
  * one too.
  */
 export function* sectionsUpFrom(snapshot: Snapshot, line: number): Generator<Pages> {
@@ -71,7 +71,7 @@ type Head = Pick<SectionRange, 'kind' | 'title' | 'date' | 'clock'>;
 
 const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
 
-/** Kept with the page: after a keystroke all pages but one are as they were. */
+/** Memo by page: after a keystroke all pages but one are unchanged. */
 function headOf(page: Page): Head | undefined {
   let known = heads.get(page);
   if (!known) {

@@ -146,7 +146,7 @@ function withSettings(state: State, entry: QuantityEntry, where: Origin): State 
   );
 }
 
-/** What totals and reminders ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
+/** Readings that totals and reminders need beside settings. Few, since each one carried ties later pages to earlier ones. */
 const ASKED_LATER: ReadonlySet<string> = new Set(['idle', 'depression', 'odometer', 'hours']);
 
 function withReadings(state: State, entry: QuantityEntry, where: Origin): State {

@@ -1,9 +1,9 @@
-/** What a line looks up beyond the state at its place: another day, another notebook, a file. */
+/** Look-ups of a line beyond its state: another day, another notebook, a file. */
 
 import type { Ref } from '../entry/entry.ts';
 import type { State } from './state.ts';
 
-/** What a line may ask beyond what is carried to it. */
+/** Target of a look-up. */
 export type Question =
   /** The state at the end of that day's session, not of the one that asks. */
   | { readonly of: 'day'; readonly date: string; readonly asking: Ref | undefined }

@@ -32,7 +32,7 @@ export function withRecheck(state: State, { name, after, again }: RecheckEntry, 
   return after ? put(state.rechecks, name, begunAt(state, { after, again }, by)) : state.rechecks;
 }
 
-/** One that was done is gone, or begins anew where it is to be done every so often. */
+/** Removes a reminder that was done, or restarts it where it repeats. */
 export function rechecksDone(state: State, name: string, by: Origin): Rechecks {
   const recheck = state.rechecks.get(name);
   if (!recheck) return state.rechecks;
@@ -51,7 +51,7 @@ function begunAt(state: State, { after, again }: Pick<Recheck, 'after' | 'again'
 const isWarm = (state: State): boolean =>
   [...state.readings.values()].some(({ quantity, statement: said }) => showsWarm(quantity, said));
 
-/** A meter's reading is where those start that had none; a sign of warmth begins a heat cycle. */
+/** Applies a reading: a meter reading starts reminders that had none; a warm engine begins a heat cycle. */
 export function rechecksAfterReading(rechecks: Rechecks, entry: QuantityEntry, by: Origin): Rechecks {
   if (rechecks.size === 0) return rechecks;
   const { quantity, statements: said, time } = entry;
@@ -68,7 +68,7 @@ export function rechecksAfterReading(rechecks: Rechecks, entry: QuantityEntry, b
 const begun = (recheck: Recheck): Recheck =>
   recheck.cycle === 'not yet' && !isReached(recheck) ? { ...recheck, cycle: 'under way' } : recheck;
 
-/** What was set or read again once it was due has been looked at. */
+/** Removes a due reminder whose quantity was set or read again. */
 export function rechecksAfterWork(state: State, { quantity }: QuantityEntry, by: Origin): Rechecks {
   const { rechecks, specs } = state;
   if (rechecks.size === 0) return rechecks;
@@ -97,7 +97,7 @@ function mapped(rechecks: Rechecks, change: (recheck: Recheck) => Recheck): Rech
 const isReached = ({ after, cycles }: Recheck): boolean =>
   cycles >= (amountIn(after, 'heat-cycle')?.low ?? Number.POSITIVE_INFINITY);
 
-/** How far a reminder has come. */
+/** Progress of a reminder. */
 export interface Progress {
   readonly counted: Counted;
   /** In the unit of `COUNTED_IN`. */
@@ -111,7 +111,7 @@ export interface Progress {
 /** Miles turned to kilometres and back are the same miles. */
 const ROUNDING = 1e-9;
 
-/** Undefined where what is to go by is no amount that a notebook counts. */
+/** Undefined where the interval is no amount that a notebook counts. */
 export function progressOf(recheck: Recheck, state: State): Progress | undefined {
   const counted = countedBy(recheck.after);
   const wanted = counted && amountIn(recheck.after, COUNTED_IN[counted]);

@@ -1,4 +1,4 @@
-/** The looks before a road run that work has made due, and which of them no run has told of yet. */
+/** Checks before a road run that work has made due, and which of them no run has reported yet. */
 import { checksDueAfter } from '../../trade/practice/road-checks.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import type { Origin } from '../entry/entry.ts';
@@ -12,7 +12,7 @@ export const isUnderWay = ({ name }: Pick<Quantity, 'name'>): boolean => ON_THE_
 
 export const ON_THE_MOVE: readonly string[] = ['speed', 'run time'];
 
-/** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */
+/** Work on these settings, or on a part that owns settings, makes the checks before a road run due again. */
 export function withChecksDue(
   state: State,
   work: readonly Pick<Quantity, 'name' | 'owner'>[],
