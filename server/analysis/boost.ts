@@ -8,10 +8,10 @@ export const boostOf = (state: State): KnownInput | undefined =>
 
 /** Whether the engine is boosted: the notebook says so, or gives a blower setting or a boost reading. */
 export function isBoosted(state: State): boolean {
-  const told = factText(state, 'aspiration') ?? '';
-  if (/natural/.test(told)) return false;
+  const aspiration = factText(state, 'aspiration') ?? '';
+  if (/natural/.test(aspiration)) return false;
   return (
-    /charged|blown|turbo|blower/.test(told) ||
+    /charged|blown|turbo|blower/.test(aspiration) ||
     boostOf(state) !== undefined ||
     state.fitted.has('blower') ||
     [...state.settings.values()].some((setting) => setting.quantity.owner === 'blower')

@@ -60,14 +60,14 @@ function summaryText(before: State, after: State): string {
   const open = [...after.items.values()];
   const due = [...after.rechecks.values()].filter((recheck) => isDue(recheck, after)).length;
   const safety = open.filter((item) => item.safety).length;
-  const told = [
+  const counts = [
     changed > 0 && `${counted(changed, 'setting')} changed`,
     written > 0 && `${counted(written, 'setting')} first written`,
     parts > 0 && `${counted(parts, 'part')} fitted`,
     due > 0 && `${counted(due, 'recheck')} due`,
     open.length > 0 && `${counted(open.length, 'item')} open${safety > 0 ? `, ${safety} safety` : ''}`,
   ];
-  return told.filter(Boolean).join(', ') || 'Nothing changed';
+  return counts.filter(Boolean).join(', ') || 'Nothing changed';
 }
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

@@ -1,4 +1,4 @@
-/** What can be folded: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
+/** Folding ranges: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
 import { type Line, parseLine, withoutBreak } from '../../grammar/index.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import type { Page } from '../model/snapshot/page.ts';
@@ -12,7 +12,7 @@ export interface Fold {
   readonly kind: 'section' | 'trial' | 'comment' | 'note';
 }
 
-/** What a line is to a fold. Inside a trial its rows, and what may stand between them. */
+/** What a line is to a fold. Inside a trial its rows, and what may come between them. */
 type Part = 'blank' | 'comment' | 'note' | 'trial' | 'row' | 'file' | 'other';
 
 /** Every fold of at least two lines, by first line. */
@@ -34,7 +34,7 @@ export function* prepareFolding({ pages }: Snapshot): Interruptible<void> {
 
 const known = new WeakMap<Page, readonly Part[]>();
 
-/** Kept with the page: an editor asks again after every keystroke, and all pages but one are as they were. */
+/** Memo by page: an editor requests folds after every keystroke, and all pages but one are unchanged. */
 function partsOf(page: Page): readonly Part[] {
   let parts = known.get(page);
   if (!parts) {

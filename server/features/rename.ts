@@ -15,7 +15,7 @@ export interface Refusal {
 
 interface Renamable {
   readonly range: Range;
-  /** The name as it stands there. */
+  /** The present name. */
   readonly text: string;
   readonly subject: Subject;
 }

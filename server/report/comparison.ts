@@ -40,7 +40,7 @@ export interface ComparedRow {
 export interface ComparisonAsked {
   /** From zero. */
   readonly line: number;
-  /** `kept`: the last session above that is marked to keep; `before`: what stood when it began; or a line of a session. */
+  /** `kept`: the last session above that is marked to keep; `before`: the state when it began; or a line of a session. */
   readonly against: 'kept' | 'before' | number;
 }
 

@@ -29,7 +29,7 @@ export interface Measured {
 }
 
 /**
- * What one `said` of a reading measured: a value of its own place, or of a list each cylinder and their mean under no
+ * Observations in one `said` of a reading: a value of its own place, or of a list each cylinder and their mean under no
  * place. Empty where there is no number of the quantity's own dimension.
  */
 export function measuredIn(quantity: Quantity, said: Statement, state: State): readonly Measured[] {
@@ -76,6 +76,6 @@ const TOLD_IN: ReadonlyMap<string, string> = new Map(
 function atText(value: Amount): string {
   const number = value.interval ? middle(value.interval) : 0;
   const unit = value.unit ?? unitById('rpm');
-  const told = unitById(TOLD_IN.get(unit.dimension) ?? unit.id);
-  return `@ ${Number(convert(number, unit, told).toPrecision(4))} ${told.symbol}`;
+  const shownIn = unitById(TOLD_IN.get(unit.dimension) ?? unit.id);
+  return `@ ${Number(convert(number, unit, shownIn).toPrecision(4))} ${shownIn.symbol}`;
 }

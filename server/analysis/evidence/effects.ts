@@ -108,9 +108,9 @@ function causeInWords(change: Changed): Cause {
   const [before, after] = [change.before, change.after].map((stood) =>
     stood === undefined ? 'not written' : settingOrWordsText(stood),
   ) as [string, string];
-  const told = (from: string, to: string) => `${causeText(change)}: ${from} -> ${to}`;
+  const arrow = (from: string, to: string) => `${causeText(change)}: ${from} -> ${to}`;
   const forth = before <= after;
-  return { cause: told(before, after), either: forth ? told(before, after) : told(after, before), forth };
+  return { cause: arrow(before, after), either: forth ? arrow(before, after) : arrow(after, before), forth };
 }
 
 /** Shown in the direction it was first seen. */

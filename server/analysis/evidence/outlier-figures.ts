@@ -27,20 +27,20 @@ function linesOf({ snapshot, line, state }: FigureContext, word: string | undefi
 
 function figureOf({ reading, number, median, deviation, score, odd, past }: AgainstPast): Figure {
   const teller = tellerOf(reading);
-  const told = teller.number;
+  const asText = teller.number;
   const [low, high] = [Math.min(...past), Math.max(...past)];
-  const range = `${past.length} earlier readings ${teller.value({ low, high, about: false })}, median ${told(median)}`;
+  const range = `${past.length} earlier readings ${teller.value({ low, high, about: false })}, median ${asText(median)}`;
   return {
     topic: 'history',
     name: `${nameOf(reading)} against past readings`,
     text: odd
-      ? `${told(number)} is unlike past readings: ${range}. Misread, or has something changed?`
-      : `${told(number)} is in line with past readings: ${range}`,
+      ? `${asText(number)} is unlike past readings: ${range}. Misread, or has something changed?`
+      : `${asText(number)} is in line with past readings: ${range}`,
     value: teller.own(reading.value),
     unit: teller.unit,
     formula: '0.6745 x distance from the median / median absolute deviation',
     working: `deviation ${teller.size(deviation)}, score ${formatNumber(score, undefined)}; flagged from ${SCORE_LIMIT} up if over ${100 * WITHIN_GAUGES} % off`,
-    inputs: [{ name: nameOf(reading), value: told(number), by: reading.by }],
+    inputs: [{ name: nameOf(reading), value: asText(number), by: reading.by }],
     standing: 'published',
     source: 'modified z-score, NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.17',
     caution: undefined,

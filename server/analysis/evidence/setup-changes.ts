@@ -118,7 +118,7 @@ function asOne(group: readonly Changed[]): Changed {
   const first = group[0] as Changed;
   if (group.length === 1) return first;
   const forAll = group.find(({ place }) => place === '');
-  const told = (of: (change: Changed) => SettingOrWords | undefined): SettingOrWords | undefined => {
+  const combined = (of: (change: Changed) => SettingOrWords | undefined): SettingOrWords | undefined => {
     const stood = group.flatMap((change) => of(change) ?? []);
     const said = new Set(stood.map(settingOrWordsText));
     // Where all were alike, the setting itself, so that the step is shown in the unit it was written in.
@@ -126,7 +126,12 @@ function asOne(group: readonly Changed[]): Changed {
   };
   const place = group.map((change) => change.place).join(' and ');
   return (
-    forAll ?? { ...first, place, before: told(({ before }) => before), after: told(({ after }) => after) }
+    forAll ?? {
+      ...first,
+      place,
+      before: combined(({ before }) => before),
+      after: combined(({ after }) => after),
+    }
   );
 }
 
@@ -140,14 +145,14 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
   const names = changes.map(({ name }) => name);
   const isOneAct = new Set(names.map(actOf)).size === 1 && new Set(names).size === names.length;
   if (!isOneAct) return undefined;
-  const told = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
+  const combined = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
     changes.map((change) => stoodOr(of(change), 'not written')).join(', ');
-  const before = told((change) => change.before);
+  const before = combined((change) => change.before);
   return {
     ...first,
     name: names.join(' and '),
     before,
-    after: told(({ after }) => after),
+    after: combined(({ after }) => after),
     amount: undefined,
   };
 }
@@ -195,8 +200,12 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
   return [...after].flatMap(([key, to]): Changed[] => {
     const from = before.get(key);
     if (!from || from === to) return [];
-    const told = (stated: typeof to) => stated.text ?? statementText(stated.statement, stated.quantity.unit);
-    if (sameValues(from.statement.values, to.statement.values, to.quantity.unit) && told(from) === told(to))
+    const combined = (stated: typeof to) =>
+      stated.text ?? statementText(stated.statement, stated.quantity.unit);
+    if (
+      sameValues(from.statement.values, to.statement.values, to.quantity.unit) &&
+      combined(from) === combined(to)
+    )
       return [];
     const { quantity, statement: said, by } = to;
     const place = said.place?.text ?? '';
@@ -205,8 +214,8 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
         name: quantity.name,
         place,
         owner: 'fact',
-        before: told(from),
-        after: told(to),
+        before: combined(from),
+        after: combined(to),
         amount: undefined,
         by,
       },

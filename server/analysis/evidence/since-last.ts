@@ -90,7 +90,7 @@ function perUnit(change: Changed, difference: number | undefined): number | unde
 function noiseText(comparison: Comparison, evidence: Evidence): readonly string[] {
   const against = againstNoise(comparison, evidence);
   const one = oneChange(comparison.changes) !== undefined;
-  if (comparison.changes.length === 0) return []; // it is one of those that the noise is told from
+  if (comparison.changes.length === 0) return []; // it is one of the repeats the scatter comes from
   if (!against) return one ? ['scatter not known, so nothing can be credited on one reading'] : [];
   const from = `${tellerOf(comparison.after).rough(against.least)}, from ${repeats(against.noise.degrees)}`;
   return [against.within ? `within the scatter (${from})` : `clear of the scatter (${from})`];
@@ -107,13 +107,13 @@ function airText(comparison: Comparison): readonly string[] {
 
 function workingOf({ before, after, difference, changes }: Comparison): string {
   const teller = tellerOf(after);
-  const told = formatValue(teller.ownDifference(difference), teller.unit);
-  const sum = `${teller.value(after.value)} - ${teller.value(before.value)} = ${told}`;
+  const size = formatValue(teller.ownDifference(difference), teller.unit);
+  const sum = `${teller.value(after.value)} - ${teller.value(before.value)} = ${size}`;
   const change = oneChange(changes);
   const per = change && perUnit(change, numberOf(difference));
   if (!change?.amount || per === undefined) return sum;
   const amount = formatValue(change.amount.value, change.amount.unit);
-  return `${sum}; ${told} / ${amount} = ${teller.signed(per)} per ${each(change.amount.unit)}`;
+  return `${sum}; ${size} / ${amount} = ${teller.signed(per)} per ${each(change.amount.unit)}`;
 }
 
 const beforeText = ({ before }: Changed): string =>

@@ -57,7 +57,7 @@ export function bandRows(
 ): readonly (readonly string[])[] {
   if (!bands) return [];
   const { column, size } = bands;
-  const told = table.columns
+  const shown = table.columns
     .map((each, i) => ({ each, i }))
     .filter(({ each }) => each !== column && each.name !== 'time');
   const total = (low: number) => {
@@ -66,13 +66,13 @@ export function bandRows(
   };
   const lows = [...bands.rows.keys()];
   const curve = lows.some((low) => total(low) !== undefined);
-  const heads = told.map(({ each }) => headOf(each));
+  const heads = shown.map(({ each }) => headOf(each));
   return [
     [headOf(column), 'lines', ...heads, ...(curve ? ['total as set, mid-band'] : [])],
     ...[...bands.rows].map(([low, rows]) => [
       `${low}..${low + size}`,
       String(rows.length),
-      ...told.map(({ each, i }) =>
+      ...shown.map(({ each, i }) =>
         cell(
           rows.map((row) => table.values[i]?.[row] ?? Number.NaN),
           each,

@@ -113,6 +113,6 @@ function spanText(numbers: readonly number[], { unit }: LogColumn): string {
 
 function unreadText({ unread }: LogTable): string {
   if (unread.length === 0) return '';
-  const told = unread.slice(0, 6).map(({ heading, why }) => `"${heading.trim()}" (${why})`);
-  return `; not used: ${told.join(', ')}${unread.length > 6 ? ` and ${unread.length - 6} more` : ''}`;
+  const listed = unread.slice(0, 6).map(({ heading, why }) => `"${heading.trim()}" (${why})`);
+  return `; not used: ${listed.join(', ')}${unread.length > 6 ? ` and ${unread.length - 6} more` : ''}`;
 }

@@ -67,13 +67,13 @@ function recalled(spec: Spec, moment: FigureContext): Figure {
   const unit = spec.quantity.unit;
   const wanted = spec.values.map((value) => valueText(value, unit)).join(' ');
   const written = writtenOf(spec, moment);
-  const told = written.map(({ text, value }) => `${text}: ${verdict(spec, value)}`);
+  const verdicts = written.map(({ text, value }) => `${text}: ${verdict(spec, value)}`);
   const [only] = spec.values;
   const value = spec.values.length === 1 && unit ? amountIn(only, unit, unit) : undefined;
   return figure({
     topic: 'specs',
     name: specName(spec),
-    text: [wanted, ...told.map((each) => `last ${each}`)].join('; '),
+    text: [wanted, ...verdicts.map((each) => `last ${each}`)].join('; '),
     value,
     unit: value && unit ? unitById(unit) : undefined,
     formula: 'as written in the notebook',

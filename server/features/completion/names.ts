@@ -15,7 +15,7 @@ import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts'
 import { type UsageCounts, usedAbove } from './usage-counts.ts';
 import { wantOffers, workOffers } from './work-words.ts';
 
-/** Offers for a name of which nothing, or some whole words, stand there. */
+/** Offers for a name of which nothing, or some whole words, are typed. */
 export function nameOffers(question: CompletionQuestion): readonly Offer[] {
   const phrase = nameBegun(question);
   if (question.unasked && phrase.begun === '') return [];
@@ -31,7 +31,7 @@ export function nameOffers(question: CompletionQuestion): readonly Offer[] {
     : [...sections, ...wants, ...entries, ...work];
 }
 
-/** A place before the name is none of its words: `left mix`. */
+/** A place before the name is not part of it: `left mix`. */
 function nameBegun(question: CompletionQuestion): Phrase {
   const { written, from } = question;
   const { syntax } = written;

@@ -62,7 +62,7 @@ export const TEMPLATES: readonly (readonly string[])[] = [...SECTIONS, TRIAL]
 /** Heads go at the left edge, wherever the cursor was; a trial only in a session. */
 export function sectionOffers(question: CompletionQuestion): readonly Offer[] {
   const { state, from, today, written } = question;
-  if (written.text.trim() !== '') return []; // a time stands before it
+  if (written.text.trim() !== '') return []; // a time comes before it
   const session: Form = {
     word: 'session',
     detail: "a day's work on the engine",

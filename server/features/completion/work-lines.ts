@@ -203,6 +203,6 @@ function namedOffers(
     }));
 }
 
-/** Whether what is typed begins it as it is spelled: a hyphen may have been typed as a blank. */
+/** Whether what is typed begins it as it is spelled: a hyphen may have been typed as a space. */
 const isBegun = ({ written, typed }: CompletionQuestion, { from }: Phrase, spelling: string): boolean =>
   spelling.toLowerCase().startsWith((written.text.slice(from) + typed).toLowerCase());

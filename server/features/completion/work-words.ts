@@ -20,7 +20,7 @@ const WORDS: readonly (readonly [word: string, detail: string])[] = [
 export const workOffers = (question: CompletionQuestion): readonly Offer[] =>
   WORDS.map(([word, detail]) => offer(question, word, detail));
 
-/** Where rows of a trial stand above: what they are for. */
+/** Offers `want` below the rows of a trial. */
 export const wantOffers = (question: CompletionQuestion): readonly Offer[] =>
   (question.state.trial?.rows.size ?? 0) > 0
     ? [offer(question, 'want', 'the response or setting to solve for')]

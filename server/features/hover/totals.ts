@@ -44,13 +44,14 @@ export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus:
     entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF.get(entry.quantity.name) : undefined;
   if (!names) return '';
   const speed = speedOf(entry, focus, question.reading);
-  const told = (derived: Derived) => derivedText(question, derived, entry.quantity.name);
+  const asText = (derived: Derived) => derivedText(question, derived, entry.quantity.name);
   const atSpeed = speed === undefined ? undefined : totalAtSpeed(question.reading.after, speed);
-  if (atSpeed && 'value' in atSpeed) return stacked([told(atSpeed), ...measuredText(entry, focus, atSpeed)]);
+  if (atSpeed && 'value' in atSpeed)
+    return stacked([asText(atSpeed), ...measuredText(entry, focus, atSpeed)]);
   const { given, lacking } = totalsFor(question);
   const asked = <T extends { readonly name: string }>(all: readonly T[]) =>
     names.flatMap((each) => all.filter(({ name }) => name === each));
-  return blocks([...asked(given).map(told), ...asked(lacking).map(lackingText)]);
+  return blocks([...asked(given).map(asText), ...asked(lacking).map(lackingText)]);
 }
 
 /** The cursor is on a point of the curve, or on a timing that was read at a speed with the vacuum off. */
@@ -79,9 +80,9 @@ function measuredText(
   if (!measured) return [];
   const apart = middle(measured) - middle(value);
   const size = formatValue(exact(Math.abs(apart)), unit);
-  const told =
+  const difference =
     Math.abs(apart) < 0.05 ? 'as calculated' : `${size} ${apart > 0 ? 'more' : 'less'} than calculated`;
-  return [plain(`Measured ${formatValue(measured, unit)}: ${told}`)];
+  return [plain(`Measured ${formatValue(measured, unit)}: ${difference}`)];
 }
 
 interface TotalsFor {

@@ -1,4 +1,4 @@
-/** Amounts in the unit a sum wants. */
+/** Amounts in the unit a sum needs. */
 import { type Interval, scale } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import type { Amount, Value } from './value.ts';

@@ -30,7 +30,7 @@ export type SectionKind =
   | 'words'
   | 'session';
 
-/** `#3`, `left`, `primary rear`: lower case, parted by one space. */
+/** `#3`, `left`, `primary rear`: lower case, separated by one space. */
 export interface Place {
   readonly text: string;
   readonly cylinder: number | undefined;

@@ -26,7 +26,7 @@ interface Group {
   readonly words: Word[];
 }
 
-/** Numbers, then the words for them, by where they stand. Words before the first number are for all. */
+/** Numbers, then the words for them, by position. Words before the first number are for all. */
 function groupsOf(values: readonly Value[], words: readonly Word[]): readonly Group[] {
   const groups: Group[] = [];
   for (const piece of [...values, ...words].toSorted((a, b) => a.span.from - b.span.from)) {

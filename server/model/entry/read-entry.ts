@@ -139,13 +139,13 @@ function itemEntry(line: Line, syntax: Syntax<'item'>, time: string | undefined)
 
 function checkEntry(line: Line, syntax: Syntax<'check'>, time: string | undefined): Entry {
   const last = runText(line, [Math.max(syntax.words[0], syntax.words[1] - 1), syntax.words[1]]).toLowerCase();
-  const told = OUTCOMES.get(last);
-  const name: Run = told !== undefined ? [syntax.words[0], syntax.words[1] - 1] : syntax.words;
+  const outcome = OUTCOMES.get(last);
+  const name: Run = outcome !== undefined ? [syntax.words[0], syntax.words[1] - 1] : syntax.words;
   return {
     kind: 'check',
     name: nameOf(line, name).replace(/ ?[:=]$/, ''),
     nameSpan: runSpan(line, name),
-    ok: told,
+    ok: outcome,
     time,
     line,
   };
@@ -239,8 +239,8 @@ function quantityEntry(
     .slice(0, from)
     .map((word) => (/^no$/i.test(word.text) ? { ...word, text: 'none' } : word));
   const beside = placeIn([...before, ...head.slice(from + length)]);
-  const told = statementsOf(line, syntax.groups, beside.place, beside.rest, found.quantity);
-  const { quantity, said } = resolveQuantity(line, found.quantity, told);
+  const read = statementsOf(line, syntax.groups, beside.place, beside.rest, found.quantity);
+  const { quantity, said } = resolveQuantity(line, found.quantity, read);
   return {
     kind: roleOf(quantity, around.section),
     quantity,
@@ -252,7 +252,7 @@ function quantityEntry(
   };
 }
 
-/** A place may stand before the name: `left mixture 1 1/4 turns`; the name may be a place's own word: `left bank 1-3`. */
+/** A place may come before the name: `left mixture 1 1/4 turns`; the name may be a place's own word: `left bank 1-3`. */
 function named(
   head: readonly Word[],
   around: NameScope,

@@ -16,19 +16,21 @@ interface Resolved {
 }
 
 /** Quantity and statements, from the word that was written and the statements read after it. */
-export function resolveQuantity(line: Line, word: Quantity, told: readonly Statement[]): Resolved {
-  const { quantity, said } = resolve(line, word, told);
+export function resolveQuantity(line: Line, word: Quantity, statements: readonly Statement[]): Resolved {
+  const { quantity, said } = resolve(line, word, statements);
   return {
     quantity,
-    said: said.map((each) => (told.includes(each) ? each : { ...each, qualifiers: qualifiersOf(each) })),
+    said: said.map((each) =>
+      statements.includes(each) ? each : { ...each, qualifiers: qualifiersOf(each) },
+    ),
   };
 }
 
-function resolve(line: Line, word: Quantity, told: readonly Statement[]): Resolved {
-  const quantity = meant(line, word, told);
-  if (quantity.name === 'plug') return { quantity, said: told.flatMap(plugConditions) };
+function resolve(line: Line, word: Quantity, statements: readonly Statement[]): Resolved {
+  const quantity = meant(line, word, statements);
+  if (quantity.name === 'plug') return { quantity, said: statements.flatMap(plugConditions) };
   const isStep = line.tokens.kinds.includes(KIND.Arrow) || TO.test(line.text);
-  const stands = isStep ? told.map((said) => onlyLast(said, line)) : told;
+  const stands = isStep ? statements.map((said) => onlyLast(said, line)) : statements;
   const sized = quantity.name === 'main needle' && word.name !== quantity.name ? stands.map(inTurns) : stands;
   const said = sized.map((each) => expandShorthand(ofDistributor(each, line, quantity), quantity));
   return { quantity, said: quantity.ofDistributor ? said.map(inOwnDegrees) : said };

@@ -54,7 +54,7 @@ export function partEntry(line: Line, syntax: Syntax, time: Time): Entry {
   };
 }
 
-/** `manifold rear  brake booster`: the port is the first word with the places after it, or what stands before a colon or `capped`. */
+/** `manifold rear  brake booster`: the port is the first word with the places after it, or the text before a colon or `capped`. */
 export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
   const head = wordsOf(line, syntax.head);
   const after = syntax.groups.map((group) => wordsOf(line, group.words));
@@ -109,7 +109,7 @@ const portPartLength = (head: readonly Word[], at: number): number =>
 /** Words for a position on a thing that a port name may hold, beside the places. */
 const PORT_PARTS = /^(?:base|body|flange|nipple|plate|port|ported|spacer|tap|timed|top)$/i;
 
-/** `carb ported tap  capped`: what stands before is the name, but for `brake booster and capped`. */
+/** `carb ported tap  capped`: the text before is the name, except in `brake booster and capped`. */
 const saysStateAlone = (head: readonly Word[]): boolean =>
   STATES.test(head.at(-1)?.text ?? '') && !head.some((word) => JOINING.test(word.text));
 

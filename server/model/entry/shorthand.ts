@@ -193,11 +193,11 @@ const remark = ({ interval, numberSpan, span, relative, unit }: Amount): Word =>
 function atMark(said: Statement, { kind, words }: Quantity): Statement {
   if (kind !== 'setting' || !words || said.values.length + said.points.length > 0) return said;
   const marks = said.conditions.filter(({ value }) => value === undefined);
-  const told = marks.flatMap((each) => each.words);
-  if (!told.some(({ text }) => words.includes(text.toLowerCase()))) return said;
+  const beside = marks.flatMap((each) => each.words);
+  if (!beside.some(({ text }) => words.includes(text.toLowerCase()))) return said;
   return {
     ...said,
-    words: [...said.words, ...told],
+    words: [...said.words, ...beside],
     conditions: said.conditions.filter(({ value }) => value !== undefined),
   };
 }

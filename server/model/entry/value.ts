@@ -102,7 +102,7 @@ const RELATIVE: ReadonlyMap<string, Amount['relative']> = new Map(
   }),
 );
 
-/** `25-30 lb-ft` is a range where no order of cylinders can stand; `12-8` and `1-3-4-2` are none. */
+/** `25-30 lb-ft` is a range where a firing order makes no sense; `12-8` and `1-3-4-2` are none. */
 export function asRange(line: Line, syntax: ValueSyntax, lowered: Lowered): Lowered {
   const [low, high, ...more] =
     syntax.form === 'order' ? tokenText(line, syntax.token).split('-').map(Number) : [];

@@ -222,7 +222,7 @@ export function pageAt(snapshot: Snapshot, line: number): number {
   return low;
 }
 
-/** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
+/** A day is that of the last page before `end` whose session has its date and is not the line's own. */
 function lookUpIn(
   pages: readonly Pick<Page, 'after'>[],
   shared: Shared,

@@ -1,4 +1,4 @@
-/** Which setting is turned to move a reading. Common practice, no source. */
+/** Setting adjusted to move a reading (common practice, no source). */
 
 const BEHIND: ReadonlyMap<string, string> = new Map(
   Object.entries({

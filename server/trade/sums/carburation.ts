@@ -96,7 +96,7 @@ export function passagesInSeries(diameters: readonly number[]): Series | undefin
 }
 
 /**
- * Fuel pressure at the needle in psi, from the pressure at the pump and how many inches the needle stands above it, fuel at rest.
+ * Fuel pressure at the needle in psi, from the pressure at the pump and how many inches the needle is above it, fuel at rest.
  * A column of water gives 0.0361273 psi an inch (NIST SP 811); gasoline is taken as 0.74 of water's weight unless given.
  */
 export function pressureAtNeedle(pumpPsi: number, riseInches: number, specificGravity = 0.74): number {

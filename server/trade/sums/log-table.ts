@@ -4,7 +4,7 @@ import { columnsOf, type LogColumn, type UnreadHeading, unitIn } from './logger.
 
 export interface LogTable {
   readonly columns: readonly LogColumn[];
-  /** One list for each of `columns`, all of one length; NaN where a cell says nothing. */
+  /** One list for each of `columns`, all of one length; NaN for a cell without a number. */
   readonly values: readonly (readonly number[])[];
   readonly rows: number;
   readonly unread: readonly UnreadHeading[];
@@ -21,7 +21,7 @@ interface LogFault {
   readonly firstLine: number;
 }
 
-/** Where to look for the headings: loggers write a few lines about themselves first. */
+/** Lines searched for the headings: loggers write a few lines about themselves first. */
 const HEADING_WITHIN = 60;
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 
@@ -125,7 +125,7 @@ function rowIn(cells: readonly string[], { columns, width, delimiter }: Head): L
 
 const isEmpty = (cells: readonly string[]): boolean => cells.every((cell) => cell.trim() === '');
 
-/** A decimal comma counts where commas do not part the cells. */
+/** A decimal comma is accepted where commas do not separate the cells. */
 function numberIn(cell: string, delimiter: string): number | undefined {
   const n = Number(cell);
   if (Number.isFinite(n)) return cell.trim() === '' || HEXADECIMAL.test(cell) ? undefined : n;
@@ -137,7 +137,7 @@ function numberIn(cell: string, delimiter: string): number | undefined {
 const HEXADECIMAL = /[xob]/i;
 const DECIMAL_COMMA = /^\s*([+-]?\d+),(\d+)\s*$/;
 
-/** What is wrong with the file's lines, in words; empty where nothing is. */
+/** Faults of the file's lines, in words; empty where there are none. */
 export function faultText({ faults }: Pick<LogTable, 'faults'>): string {
   return faults
     .map(
