@@ -46,7 +46,7 @@ const onDisk = () => pathToFileURL(join(folder, 'x.tappet')).href;
 test.each<[path: string, says: string]>([
   ['run.csv', '2 lines'],
   ['none.csv', 'file not found'],
-  ['../run.csv', 'outside the folder'],
+  ['../run.csv', "outside the notebook's folder"],
 ])('on the disk: %s', async (path, says) => {
   expect(await hoverOfLog(onDisk(), path)).toContain(says);
   expect(asked).toEqual([]);
@@ -67,6 +67,6 @@ test.each<[what: string, answers: unknown, says: string]>([
 
 test('a path that climbs out is never asked of the editor', async () => {
   const before = asked.length;
-  expect(await hoverOfLog('memory:/notebooks/x.tappet', '../../run.csv')).toContain('outside the folder');
+  expect(await hoverOfLog('memory:/notebooks/x.tappet', '../../run.csv')).toContain("outside the notebook's folder");
   expect(asked.length).toBe(before);
 });

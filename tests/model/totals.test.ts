@@ -191,7 +191,7 @@ describe('law 9: a derived value shows its working', () => {
   test('each input has the line that it came from', () => {
     expect(total('total').inputs.map(({ name, value, by }) => [name, value, by && textAt(by)])).toEqual([
       ['initial', '9 deg', 'initial 9 deg'],
-      ['the most mechanical', '14 deg', CURVE],
+      ['maximum mechanical', '14 deg', CURVE],
       ['mechanical limit', '14 deg', 'mechanical limit 14 deg'],
     ]);
   });

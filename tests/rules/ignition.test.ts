@@ -48,7 +48,7 @@ for (const [cylinders, most] of [
   rows(
     'dwell-too-long',
     [
-      [`session 2026-05-02 | dwell «${most} deg»`, `only ${most} deg between sparks`],
+      [`session 2026-05-02 | dwell «${most} deg»`, `only ${most} deg from spark to spark`],
       [`session 2026-05-02 | dwell «${most + 5} deg»`],
       [`session 2026-05-02 | dwell ${most - 1} deg`],
       ['session 2026-05-02 | dwell «100 %»', 'never open'],
