@@ -67,6 +67,8 @@ test.each<[what: string, answers: unknown, says: string]>([
 
 test('a path that climbs out is never asked of the editor', async () => {
   const before = asked.length;
-  expect(await hoverOfLog('memory:/notebooks/x.tappet', '../../run.csv')).toContain("outside the notebook's folder");
+  expect(await hoverOfLog('memory:/notebooks/x.tappet', '../../run.csv')).toContain(
+    "outside the notebook's folder",
+  );
   expect(asked.length).toBe(before);
 });
