@@ -1,5 +1,5 @@
 /**
- * The one way in which a file is written: whole or not at all. Whatever happens on the way (a full disk, a kill, the power),
+ * Writing a file, whole or not at all; no file is written in any other way. Whatever happens on the way (a full disk, a kill, the power),
  * the file is the old one or the new one. Our own, since the packages for it (two were read) write once without looking how much
  * of it was taken, so that a nearly full disk leaves half a file in place of the whole one; none compares the file with what was
  * read, or looks at hard links.
@@ -100,7 +100,7 @@ function flushFolder(path: string): void {
   }
 }
 
-/** Does what is good to have but no reason to give up. */
+/** Runs a step whose failure is no reason to give up. */
 function attempt(action: () => void): void {
   try {
     action();

@@ -45,15 +45,9 @@ export interface PlotAxis {
   readonly unit: string;
 }
 
-/** In the order of the table of workings, but for those of the names in `but`. */
-export function figureRows(
-  moment: FigureContext,
-  but: ReadonlySet<string> = new Set(),
-): readonly FigureRow[] {
-  return allFigures(moment)
-    .filter(({ topic, name }) => topic !== 'timing' || !but.has(name))
-    .map((figure) => figureRow(moment.snapshot, figure));
-}
+/** In the order of the table of workings. */
+export const figureRows = (moment: FigureContext): readonly FigureRow[] =>
+  allFigures(moment).map((figure) => figureRow(moment.snapshot, figure));
 
 function figureRow(snapshot: Snapshot, figure: Figure): FigureRow {
   const { topic, name, text, value, unit, formula, working, inputs, standing, source, caution, rows, plot } =

@@ -92,7 +92,6 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
   const where = (origin: Origin) => whereOf(snapshot, origin);
   const { session, keptSession: kept } = state;
   const totals = totalRows(snapshot, state);
-  const names = new Set(totals.given.map(({ name }) => name));
   return {
     notebook: state.notebook,
     line,
@@ -105,7 +104,7 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
     limits: statedRows(state.limits, where),
     targets: statedRows(state.targets, where),
     totals,
-    figures: figureRows({ state, snapshot, line, ...(files && { files }) }, names),
+    figures: figureRows({ state, snapshot, line, ...(files && { files }) }),
     cautions: cautionsOfSession(snapshot, line).map(({ work, text }) => ({ work, text })),
     kept: kept && where(kept.by),
     sinceKept: sinceKept(snapshot, line, state),

@@ -70,5 +70,7 @@ test('a path that climbs out is never asked of the editor', async () => {
   expect(await hoverOfLog('memory:/notebooks/x.tappet', '../../run.csv')).toContain(
     "outside the notebook's folder",
   );
-  expect(asked.length).toBe(before);
+  // The look for the log of the test before this one may come late.
+  const late = asked.slice(before).filter(({ notebook }) => !notebook.includes('/logs/'));
+  expect(late).toEqual([]);
 });

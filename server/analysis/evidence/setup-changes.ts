@@ -6,9 +6,9 @@ import type { Origin } from '../../model/entry/entry.ts';
 import { sameSetting, sameValues } from '../../model/state/same-setting.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
-import { type Interval, middle, subtract } from '../../trade/measure/interval.ts';
+import { type Interval, isBounded, middle, subtract } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
-import { actOf } from '../../trade/practice/work-groups.ts';
+import { workGroupOf } from '../../trade/practice/work-groups.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 
 export type Setup = Pick<State, 'settings' | 'fitted' | 'facts'>;
@@ -143,7 +143,7 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
   const [first, ...more] = changes;
   if (!first || more.length === 0) return first;
   const names = changes.map(({ name }) => name);
-  const isOneAct = new Set(names.map(actOf)).size === 1 && new Set(names).size === names.length;
+  const isOneAct = new Set(names.map(workGroupOf)).size === 1 && new Set(names).size === names.length;
   if (!isOneAct) return undefined;
   const combined = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
     changes.map((change) => stoodOr(of(change), 'not written')).join(', ');
@@ -225,6 +225,4 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
 
 /** `2 deg more`: a change's size by its middle, for sorting and sums. */
 export const sizeOf = (change: Changed): number | undefined =>
-  change.amount && Number.isFinite(change.amount.value.low) && Number.isFinite(change.amount.value.high)
-    ? middle(change.amount.value)
-    : undefined;
+  change.amount && isBounded(change.amount.value) ? middle(change.amount.value) : undefined;

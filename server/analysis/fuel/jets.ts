@@ -13,7 +13,7 @@ import { convertInterval, type Unit, unitById } from '../../trade/measure/units.
 import { JET_CAUTION, jetAreaForAir, jetDiameterForAir, relativeDensity } from '../../trade/sums/air.ts';
 import { areaChangePercent } from '../../trade/sums/carburation.ts';
 import { nearestListed } from '../../trade/sums/drills.ts';
-import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
+import { namesWith, VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import { airOfSessionAt, referenceDay } from '../air/reference-day.ts';
 import { airOf, type DayAir, densityOf } from '../air/session-air.ts';
 import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
@@ -24,8 +24,7 @@ const JETS: readonly string[] = VOCABULARY.filter(
   (quantity) => quantity.kind === 'setting' && quantity.orIn?.includes('fuel flow'),
 ).map((quantity) => quantity.name);
 
-/** Jets of the main circuit, whose fuel flow follows the airflow signal. */
-const MAIN_JETS: readonly string[] = ['main jet', 'secondary jet'];
+const MAIN_JETS = namesWith('mainJet');
 
 export const JET_CHANGES: Working = {
   topic: 'fuel',

@@ -1,7 +1,8 @@
 /** Carburettor screws: where each was set over time, and what it means when they have no effect. */
 
 import type { Origin } from '../../model/entry/entry.ts';
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { linesBetween } from '../../model/snapshot/locate.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
 import type { Comparison } from '../evidence/comparisons.ts';
@@ -14,13 +15,12 @@ import { trialsOfSession } from '../trials/written-trials.ts';
 import { NOTED_WITHOUT_EFFECT } from './idle-readings.ts';
 import { type Turn, turnsUpTo } from './screw-turns.ts';
 
-const SCREWS = ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'];
 /** Most settings of a screw that are shown, the latest. */
 const MOST_ROWS = 12;
 
 export const TURNS: Working = {
   topic: 'idle and mixture',
-  about: SCREWS,
+  about: ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'],
   work: ({ snapshot, line, state }, word) => {
     // Screws of a carburettor that is off the engine are not shown.
     const turns = turnsUpTo(snapshot, line).filter(
@@ -108,7 +108,7 @@ function flatTrials(moment: FigureContext): readonly Sign[] {
  * say that the trouble is over; and it takes its whole line, so nothing on the line could silence a finding.
  */
 function notes({ snapshot, state, line }: FigureContext): readonly Sign[] {
-  const head = state.session && lineOf(snapshot, state.session.by.ref);
+  const head = sessionHead(snapshot, state);
   if (head === undefined) return [];
   return [...linesBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
     entry.kind === 'note' && NOTED_WITHOUT_EFFECT.test(entry.text)

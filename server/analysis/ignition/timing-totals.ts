@@ -11,7 +11,14 @@ import { add, exact, type Interval, least, middle } from '../../trade/measure/in
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import { allInSpeed, curveOver, greatestOn, steepest } from '../../trade/sums/ignition.ts';
 import type { Input } from '../figure.ts';
-import { type Curve, NO_ADVANCE, type Timing, timingOf, UNKNOWN_SPEED } from './timing-settings.ts';
+import {
+  type Curve,
+  mostAdvance,
+  NO_ADVANCE,
+  onlyMostKnown,
+  type Timing,
+  timingOf,
+} from './timing-settings.ts';
 
 export interface Derived {
   readonly name: string;
@@ -130,7 +137,7 @@ function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived
 function openTotal(timing: Timing): Derived | Lacking {
   const { initial, mechanical, mechanicalLimit } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
-  return sum('total', [initial.value, greatest(timing, mechanical)], () => {
+  return sum('total', [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value)], () => {
     const reached = allInOf(timing);
     const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
     return {
@@ -146,16 +153,20 @@ function cruiseTotal(timing: Timing): Derived | Lacking {
   const { initial, mechanical, vacuum, vacuumLimit, source } = timing;
   if (!vacuum || source?.value === 'plugged') return { name: 'cruise total', lacks: [] };
   if (!initial || !mechanical) return lacking('cruise total', { initial, mechanical });
-  const pulled = stopped(greatestOn(vacuum.points) ?? NO_ADVANCE, vacuumLimit);
-  return sum('cruise total', [initial.value, greatest(timing, mechanical), pulled], () => ({
-    formula: 'initial + maximum mechanical + maximum vacuum',
-    names: ['initial', 'maximum mechanical', 'maximum vacuum'],
-    from: [initial.setting, mechanical.setting, vacuum.setting],
-    beside: [
-      ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
-      ...limitInput('vacuum limit', vacuumLimit, vacuum),
-    ],
-  }));
+  const pulled = mostAdvance(vacuum, vacuumLimit?.value);
+  return sum(
+    'cruise total',
+    [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value), pulled],
+    () => ({
+      formula: 'initial + maximum mechanical + maximum vacuum',
+      names: ['initial', 'maximum mechanical', 'maximum vacuum'],
+      from: [initial.setting, mechanical.setting, vacuum.setting],
+      beside: [
+        ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
+        ...limitInput('vacuum limit', vacuumLimit, vacuum),
+      ],
+    }),
+  );
 }
 
 function allIn(timing: Timing): Derived | Lacking {
@@ -250,13 +261,6 @@ function allOver({ points }: Curve, at: Interval): Interval {
 
 const stopped = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
   limit ? least(advance, limit.value) : advance;
-
-function greatest({ mechanicalLimit }: Timing, curve: Curve): Interval {
-  const most = onlyMostKnown(curve) ? curve.points.at(-1)?.value : greatestOn(curve.points);
-  return mechanicalLimit ? least(most ?? NO_ADVANCE, mechanicalLimit.value) : (most ?? NO_ADVANCE);
-}
-
-const onlyMostKnown = (curve: Curve): boolean => curve.points.at(-1)?.at === UNKNOWN_SPEED;
 
 const allInOf = ({ mechanical, mechanicalLimit }: Timing): number | undefined =>
   mechanical && !onlyMostKnown(mechanical)

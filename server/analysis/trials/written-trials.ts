@@ -2,6 +2,7 @@
 
 import type { Origin, RowEntry } from '../../model/entry/entry.ts';
 import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Trial } from '../../model/state/state.ts';
 import type { FigureContext } from '../figure.ts';
@@ -24,7 +25,7 @@ export function trialAt({ state, snapshot }: FigureContext): readonly WrittenTri
 
 /** Every trial of the session that has begun by the line. */
 export function trialsOfSession({ state, snapshot, line }: FigureContext): readonly WrittenTrial[] {
-  const head = state.session && lineOf(snapshot, state.session.by.ref);
+  const head = sessionHead(snapshot, state);
   return head === undefined ? [] : trialsBetween(snapshot, head, line);
 }
 

@@ -1,7 +1,7 @@
 /** Hover of a code in a comment `; meant: CODE`: the rule it silences. */
 import { touches } from '../../model/snapshot/locate.ts';
 import { ruleOf } from '../../rules/check.ts';
-import { meantIn } from '../../rules/notation/meant-unknown.ts';
+import { meantIn } from '../../rules/silencing.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import type { HoverAnswer, HoverQuestion } from './question.ts';
 

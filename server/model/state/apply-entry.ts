@@ -1,4 +1,4 @@
-import { isResponse } from '../../trade/vocabulary/quantity.ts';
+import { isResponse, isUnderWay } from '../../trade/vocabulary/quantity.ts';
 import type {
   CheckEntry,
   ConflictMark,
@@ -28,7 +28,7 @@ import {
   withRecheck,
 } from './rechecks.ts';
 import { afterUse, withUnused } from './replaced-unused.ts';
-import { isUnderWay, NO_WORK, withChecksDue } from './road-checks-due.ts';
+import { NO_WORK, withChecksDue } from './road-checks-due.ts';
 import { keyOf, type SessionReading, type State } from './state.ts';
 import { newTrial, rowOf, trialWith } from './trial-rows.ts';
 
@@ -146,17 +146,15 @@ function withSettings(state: State, entry: QuantityEntry, where: Origin): State 
   );
 }
 
-/** Readings that totals and reminders need beside settings. Few, since each one carried ties later pages to earlier ones. */
-const ASKED_LATER: ReadonlySet<string> = new Set(['idle', 'depression', 'odometer', 'hours']);
-
 function withReadings(state: State, entry: QuantityEntry, where: Origin): State {
+  const { name, traits } = entry.quantity;
   let { readings, latest: lastly, recentReadings: past } = state;
   for (const said of entry.statements) {
     const taken: SessionReading = { quantity: entry.quantity, statement: said, time: entry.time, by: where };
-    const key = readingKey(entry.quantity.name, said);
+    const key = readingKey(name, said);
     readings = putLast(readings, key, taken); // as its line is the last
     past = withReading(past, key, entry.quantity, said);
-    if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
+    if (traits?.meter || traits?.outlastsSession) lastly = put(lastly, name, taken);
   }
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.changesSinceReading;
   const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry, where), entry, where);

@@ -2,7 +2,7 @@ import { valueText } from '../../model/entry/as-written.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import { isDue } from '../../model/state/rechecks.ts';
 import type { Recheck } from '../../model/state/state.ts';
-import { ofDay } from '../lib/limits.ts';
+import { ofDay } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';
 
@@ -17,14 +17,12 @@ export const recheckDue = rule({
   on: ['session', 'section', 'reading'],
   check(entry, { before, after }) {
     if (after.rechecks.size === 0) return NO_PROBLEMS;
-    if (entry.kind === 'reading' && !METERS.has(entry.quantity.name)) return NO_PROBLEMS;
+    if (entry.kind === 'reading' && !entry.quantity.traits?.meter) return NO_PROBLEMS;
     return [...after.rechecks]
       .filter(([name, recheck]) => isDue(recheck, after) && !isDue(before.rechecks.get(name), before))
       .map(([name, recheck]) => due(entry, name, recheck));
   },
 });
-
-const METERS: ReadonlySet<string> = new Set(['odometer', 'hours']);
 
 const due = ({ line }: Entry, name: string, { after, by }: Recheck): Problem => ({
   span: lineSpan(line),
