@@ -169,6 +169,8 @@ const BEGUN: readonly (readonly [line: string, ...all: readonly string[]])[] = [
   ['  advance spr‸', 'advance springs', 'advance springs "two light ones"'],
   ['  done steer‸', 'steering'],
   ['  done steering‸'],
+  ['  done Steering‸'],
+  ['  trial Initial -> Water‸'],
   ['  fit carb tw‸', 'carb twin'],
   ['  fit carb twin‸'],
   ['  keep‸'],

@@ -23,9 +23,13 @@ const OF_EXHAUST = namesWith('exhaust');
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
+/** No engine has more; each is held against all others. */
+const MOST_CYLINDERS = 64;
+
 /** Undefined for readings other than exhaust temperatures, and for fewer than three cylinders. */
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
   if (!OF_EXHAUST.includes(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
+  if (set.readings.length > MOST_CYLINDERS) return undefined;
   const unit = unitById(set.unit);
   const written = sessionAir(state).celsius;
   const around = written ? middle(written.value) : USUAL_AIR;

@@ -3,6 +3,7 @@
 import { amountIn } from '../../model/entry/amount.ts';
 import { statementText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
+import { changedKeys } from '../../model/state/immutable.ts';
 import { sameSetting, sameValues } from '../../model/state/same-setting.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
@@ -86,8 +87,7 @@ function settingChanges(
   owners: ReadonlySet<PartKind>,
 ): readonly Changed[] {
   if (before === after) return [];
-  const keys = new Set([...before.keys(), ...after.keys()]);
-  const each = [...keys].flatMap((key) => {
+  const each = [...changedKeys(before, after)].flatMap((key) => {
     const [from, to] = [standing(before, key), standing(after, key)];
     const owner = (to ?? from)?.quantity.owner;
     if (owner && owners.has(owner)) return [];
@@ -100,11 +100,13 @@ function settingChanges(
 /** Both screws turned alike are one change: `mixture left and right`. */
 function mergePlaces(changes: readonly Changed[]): readonly Changed[] {
   const groups = new Map<string, Changed[]>();
-  const names = changes.map(({ name }) => name);
-  const repeated = new Set(names.filter((name, i) => names.indexOf(name) !== i));
+  const [once, repeated] = [new Set<string>(), new Set<string>()];
+  for (const { name } of changes) (once.has(name) ? repeated : once).add(name);
   for (const change of changes) {
     const key = repeated.has(change.name) ? `${change.name}|${likeness(change)}` : change.name;
-    groups.set(key, [...(groups.get(key) ?? []), change]);
+    const group = groups.get(key);
+    if (group) group.push(change);
+    else groups.set(key, [change]);
   }
   return [...groups.values()].map(asOne);
 }

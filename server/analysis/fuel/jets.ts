@@ -5,6 +5,7 @@ import type { Origin } from '../../model/entry/entry.ts';
 import { linesBetween } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
+import { ofName } from '../../model/state/immutable.ts';
 import { settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
@@ -38,6 +39,9 @@ export const JET_FOR_AIR: Working = {
   work: (moment, word) => jetsInForce(moment.state, word, MAIN_JETS).flatMap((jet) => forAir(jet, moment)),
 };
 
+/** More jets than an engine has are not gone into: of more, those last named. */
+const MOST_JETS = 24;
+
 /** All of the names; only the one asked about where it is one of them. */
 function jetsInForce(
   { settings }: State,
@@ -45,9 +49,9 @@ function jetsInForce(
   names: readonly string[],
 ): readonly SettingInForce[] {
   const wanted = word !== undefined && names.includes(word) ? [word] : names;
-  return [...settings.values()].filter(
-    (setting) => setting.base !== undefined && wanted.includes(setting.quantity.name),
-  );
+  return ofName(settings, wanted, MOST_JETS)
+    .filter((setting) => setting.base !== undefined)
+    .slice(-MOST_JETS);
 }
 
 const nameOf = ({ quantity, place }: SettingInForce): string =>

@@ -41,7 +41,9 @@ function byScrew(turns: readonly Turn[]): ReadonlyMap<string, readonly Turn[]> {
   const screws = new Map<string, Turn[]>();
   for (const turn of turns) {
     const screw = `${turn.name} ${turn.place}`.trim();
-    screws.set(screw, [...(screws.get(screw) ?? []), turn]);
+    const known = screws.get(screw);
+    if (known) known.push(turn);
+    else screws.set(screw, [turn]);
   }
   return screws;
 }

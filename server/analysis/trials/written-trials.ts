@@ -17,6 +17,9 @@ export interface WrittenTrial {
   readonly wants: readonly Want[];
 }
 
+/** Of more wants in one trial the last are answered: each answer goes over all its rows. */
+const MOST_WANTS = 24;
+
 /** The trial the line is in; none on other lines. */
 export function trialAt({ state, snapshot }: FigureContext): readonly WrittenTrial[] {
   const start = state.trial && lineOf(snapshot, state.trial.by.ref);
@@ -39,7 +42,8 @@ function trialsBetween(snapshot: Snapshot, from: number, to: number): readonly W
     const open = found.pop();
     if (!open) continue;
     const asked = entry.kind === 'want' ? [{ entry: entry as RowEntry, by: where }] : [];
-    found.push({ trial: after.trial, wants: [...open.wants, ...asked] });
+    const wants = asked.length > 0 ? [...open.wants, ...asked].slice(-MOST_WANTS) : open.wants;
+    found.push({ trial: after.trial, wants });
   }
   return found;
 }

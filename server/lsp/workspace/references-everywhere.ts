@@ -16,7 +16,7 @@ export async function referencesEverywhere(
   if (!subject) return new Map();
   const places = new Map<string, readonly Range[]>();
   const others = subject.of === 'word' ? (await othersSharing(context, subject)).notebooks : [];
-  for (const { uri, snapshot } of [context, ...others])
+  for (const { uri, snapshot } of [context, ...others.filter(({ shares }) => shares)])
     places.set(uri, await runWithPauses(referring(snapshot, subject, definitions), context.pause));
   return places;
 }

@@ -1,7 +1,8 @@
 /** Renames a part, an item or a word: a word in the notebook that defines it and in all that use it from there. */
 
 import type { Subject } from '../../features/mentions.ts';
-import { type Refusal, renaming } from '../../features/rename.ts';
+import { keeping, type Refusal, renaming } from '../../features/rename.ts';
+import type { Shared, Snapshot } from '../../model/snapshot/snapshot.ts';
 import { type NotebookTexts, sharedFor } from '../../model/snapshot/used-notebooks.ts';
 import type { State } from '../../model/state/state.ts';
 import type { NotebookChanges } from '../changes.ts';
@@ -33,10 +34,12 @@ export async function renameEverywhere(
   const { notebooks, unread } = await othersSharing(context, subject);
   const refused = whyNotAll(workspace, [...unread, ...workspace.unread()]);
   if (refused !== undefined) return { refused };
-  for (const user of notebooks) {
+  for (const { shares, ...user } of notebooks) {
     const name = plainAddress(user.uri);
     const result = await runWithPauses(
-      renaming(user.snapshot, subject, newName, sharedFor(name, texts)),
+      shares
+        ? renaming(user.snapshot, subject, newName, sharedFor(name, texts))
+        : unchanged(user.snapshot, newName, sharedFor(name, texts)),
       pause,
     );
     if ('refused' in result) return { refused: `${fileName(name)}: ${result.refused}` };
@@ -44,6 +47,12 @@ export async function renameEverywhere(
     given.set(name, result.given);
   }
   return changes;
+}
+
+/** One that means something else by the old name, or does not say it. */
+function* unchanged(snapshot: Snapshot, newName: string, shared: Shared): ReturnType<typeof renaming> {
+  const given = yield* keeping(snapshot, newName, shared);
+  return 'refused' in given ? given : { edits: [], given };
 }
 
 /** A notebook that keeps the old name would have a word that nothing defines. Undefined where all are known. */

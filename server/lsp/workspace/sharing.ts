@@ -6,14 +6,19 @@ import type { NotebookRequestContext } from '../request.ts';
 import { plainAddress } from './addresses.ts';
 import type { Notebook } from './workspace.ts';
 
+interface Other extends Notebook {
+  /** It means the same by the word; where not, it only uses a notebook that does. */
+  readonly shares: boolean;
+}
+
 interface Others {
   /** Nearest to the one that defines the word first, open or not. */
-  readonly notebooks: readonly Notebook[];
+  readonly notebooks: readonly Other[];
   /** The addresses of those that use it, or one that does, and cannot be read: whether they have the word is not known. */
   readonly unread: readonly string[];
 }
 
-/** All of them but the notebook of the request. */
+/** All that use the one that defines the word, and that one; not the notebook of the request. */
 export async function othersSharing(context: NotebookRequestContext, word: Subject): Promise<Others> {
   const { pause, server } = context;
   const { workspace } = server;
@@ -23,14 +28,14 @@ export async function othersSharing(context: NotebookRequestContext, word: Subje
   const originOf = findingOrigins(context, word, at);
   const origin = await originOf(mine);
   if (origin === undefined) return { notebooks: [], unread: [] };
-  const notebooks: Notebook[] = [];
+  const notebooks: Other[] = [];
   const unread: string[] = [];
   for (const address of [origin, ...workspace.usersOf(origin)]) {
     await pause();
     if (address === mine) continue;
     const notebook = await at(address);
     if (!notebook && (await workspace.isThere(address))) unread.push(address);
-    if (notebook && (await originOf(address)) === origin) notebooks.push(notebook);
+    if (notebook) notebooks.push({ ...notebook, shares: (await originOf(address)) === origin });
   }
   return { notebooks, unread };
 }

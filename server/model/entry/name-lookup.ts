@@ -3,7 +3,7 @@ import { type Line, type Run, runText } from '../../../grammar/index.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { SectionKind } from './entry.ts';
-import { type NamedSpec, specNames } from './spec-names.ts';
+import { type NamedSpec, type SpecNames, specNames } from './spec-names.ts';
 
 export interface NameScope {
   readonly section: SectionKind | undefined;
@@ -45,7 +45,7 @@ export function nameAt(
 function torqueOf(
   words: readonly string[],
   from: number,
-  names: ReadonlyMap<string, Quantity>,
+  names: SpecNames,
 ): { quantity: Quantity; length: number } | undefined {
   const found = ownNameAt(words, from, names, LONGEST_SPEC);
   return found?.quantity.dimension === 'torque' ? { ...found, length: from + found.length } : undefined;
@@ -58,7 +58,7 @@ const LONGEST_SPEC = 6;
 function ownNameAt(
   words: readonly string[],
   from: number,
-  names: ReadonlyMap<string, Quantity>,
+  names: SpecNames,
   longest: number,
 ): { quantity: Quantity; length: number } | undefined {
   if (!mayBegin(names, words[from] ?? '')) return undefined;
@@ -70,16 +70,16 @@ function ownNameAt(
   return undefined;
 }
 
-const firstWords = new WeakMap<ReadonlyMap<string, Quantity>, ReadonlySet<string>>();
+const firstWords = new WeakMap<SpecNames, ReadonlySet<string>>();
 
 /** Most names for which first words are collected; beyond that, names are looked up directly. */
 const FEW = 64;
 
 /** First words of own names: a quick test, since most words of a notebook begin none. */
-const mayBegin = (names: ReadonlyMap<string, Quantity>, word: string): boolean =>
+const mayBegin = (names: SpecNames, word: string): boolean =>
   names.size > FEW || (names.size > 0 && firstWordsOf(names).has(firstWord(word)));
 
-function firstWordsOf(names: ReadonlyMap<string, Quantity>): ReadonlySet<string> {
+function firstWordsOf(names: SpecNames): ReadonlySet<string> {
   let words = firstWords.get(names);
   if (!words) {
     words = new Set([...names.keys()].map(firstWord));

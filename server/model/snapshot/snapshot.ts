@@ -10,12 +10,14 @@ import {
   type Range,
   replaceIn,
 } from '../../../grammar/index.ts';
-import type { LookUp, LookUpResult } from '../state/lookup.ts';
 import { EMPTY_STATE, type State } from '../state/state.ts';
 import type { Check } from './finding.ts';
 import { EMPTY_LIST, type FindingList, findingListAfter } from './finding-list.ts';
 import { type Interruptible, runToEnd } from './interruptible.ts';
+import { lookUpIn, type Shared } from './look-up.ts';
 import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
+
+export type { Shared } from './look-up.ts';
 
 export interface Snapshot extends FindingList {
   /** How many pages looked up other pages or notebooks; usually none, and then nothing below an edit need be checked. */
@@ -27,12 +29,6 @@ export interface Snapshot extends FindingList {
   /** The next unused id of a page or a line. */
   readonly nextId: number;
 }
-
-/**
- * By a path as the notebook writes it: of a notebook, the state at its end; of any other file, that it is missing.
- * Undefined where nobody looked, and of a file that is there.
- */
-export type Shared = (path: string, of: 'notebook' | 'file') => LookUpResult;
 
 const NONE_SHARED: Shared = () => undefined;
 
@@ -221,29 +217,6 @@ export function pageAt(snapshot: Snapshot, line: number): number {
   }
   return low;
 }
-
-/** A day is that of the last page before `end` whose session has its date and is not the line's own. */
-function lookUpIn(
-  pages: readonly Pick<Page, 'after'>[],
-  shared: Shared,
-  end = Number.POSITIVE_INFINITY,
-): LookUp {
-  return (question) => {
-    if (question.of !== 'day') return shared(question.path, question.of);
-    const { date, asking } = question;
-    for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
-      const { after } = pages[i] as Pick<Page, 'after'>;
-      if (after.session?.date === date && after.session.by.ref.line !== asking?.line) return after;
-    }
-    return undefined;
-  };
-}
-
-/** What a line of the page may look up. */
-export const lookUpAbove = (
-  { pages, shared }: { readonly pages: readonly Pick<Page, 'after'>[]; readonly shared: Shared },
-  page: number,
-): LookUp => lookUpIn(pages, shared, page);
 
 function numbered(lines: readonly string[], ids: () => number): Lines {
   return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
