@@ -1,6 +1,6 @@
 /**
  * A figure: something worked out from what the notebook says, with its working. Hover shows the figures about a word,
- * the terminal shows them all; both read the one table in all.ts.
+ * the terminal shows them all; both read the one table in figures.ts.
  */
 
 import type { Origin } from '../model/entry/entry.ts';
@@ -54,9 +54,14 @@ export interface Figure {
   readonly caution: string | undefined;
   /** A table under the figure, all cells text; its first row names the columns. */
   readonly rows: readonly (readonly string[])[];
+  /** What the notebook must say before it can be worked out; such a figure has no text and no value. Absent where it is worked out. */
+  readonly lacks?: readonly string[];
   /** The same as numbers, for a figure that is seen best drawn. */
   readonly plot?: Plot;
 }
+
+/** A figure that is worked out and is a number. */
+export type NumberFigure = Figure & { readonly value: Interval; readonly unit: Unit };
 
 /** What is drawn: lines through points, or points alone. */
 export interface Plot {

@@ -15,7 +15,6 @@ import { MIXTURE_READING } from './fuel/lambda.ts';
 import { NO_EFFECT, TURNS } from './fuel/mixture-screws.ts';
 import { BY_SPEED, OTHER_STOP, UNDER_BOOST } from './ignition/advance-curve.ts';
 import { DWELL, TIMING_AFTER_POINTS } from './ignition/points-and-dwell.ts';
-import { TIMING } from './ignition/timing-figures.ts';
 import { DAMPER_TAPE, STOP_TRAVEL } from './ignition/timing-marks.ts';
 import { LOGS } from './road/log.ts';
 import { PITCH_SPEED, PROPELLER_SLIP } from './road/propeller.ts';
@@ -28,7 +27,6 @@ import { SPECS } from './upkeep/specs.ts';
 
 /** In the order in which a hover tells them: what to do and what has changed first, what is background last. */
 const WORKINGS: readonly Working[] = [
-  TIMING,
   REMINDERS,
   SPECS,
   TIMING_AFTER_POINTS,

@@ -6,7 +6,8 @@ import {
   settingOrWordsText,
   stepText,
 } from '../analysis/evidence/setup-changes.ts';
-import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
+import type { NumberFigure } from '../analysis/figure.ts';
+import { TOTAL_NAMES, totalNamed } from '../analysis/ignition/timing-totals.ts';
 import { differenceText, statementText } from '../model/entry/as-written.ts';
 import { type SectionRange, sessionsOf } from '../model/snapshot/section-ranges.ts';
 import { carriedAfter, carriedBefore, keptBefore } from '../model/snapshot/session-state.ts';
@@ -108,23 +109,18 @@ const named = (name: string, place: string | undefined): string => (place ? `${n
 
 /** Those that differ. */
 function totalRows(was: State, is: State): readonly ComparedRow[] {
-  const [before, after] = [totalsByName(was), totalsByName(is)];
-  return [...new Set([...before.keys(), ...after.keys()])].flatMap((name) => {
-    const row = totalRow(name, before.get(name), after.get(name));
-    return row.before === row.after ? [] : [row];
-  });
+  return TOTAL_NAMES.map((name) => totalRow(name, totalNamed(was, name), totalNamed(is, name))).filter(
+    ({ before, after }) => before !== after,
+  );
 }
 
-const totalsByName = (state: State): ReadonlyMap<string, Derived> =>
-  new Map(totalsOf(state).given.map((total) => [total.name, total]));
-
-function totalRow(name: string, was: Derived | undefined, is: Derived | undefined): ComparedRow {
-  const [before, after] = [was, is].map((total) => total && formatValue(total.value, total.unit));
+function totalRow(name: string, was: NumberFigure | undefined, is: NumberFigure | undefined): ComparedRow {
+  const [before, after] = [was?.text, is?.text];
   return { name, before, after, change: was && is && stepBetween(was, is) };
 }
 
 /** By their middles; undefined where one has an open end. */
-function stepBetween({ value: was }: Derived, { value: is, unit }: Derived): string | undefined {
+function stepBetween({ value: was }: NumberFigure, { value: is, unit }: NumberFigure): string | undefined {
   const step = middle(is) - middle(was);
   if (!Number.isFinite(step)) return undefined;
   return `${formatValue(exact(Math.abs(step)), unit)} ${step > 0 ? 'more' : 'less'}`;

@@ -12,9 +12,8 @@ import type { Declared, SettingInForce, State } from '../model/state/state.ts';
 import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
 import type { PartKind } from '../trade/vocabulary/quantity.ts';
 import { VOCABULARY } from '../trade/vocabulary/vocabulary.ts';
-import { type FigureRow, figureRows } from './figures.ts';
+import { type FigureRow, figureRows, type TotalRows, totalRows } from './figures.ts';
 import { type ChangeRow, sinceKept } from './since-kept.ts';
-import { type TotalRows, totalRows } from './totals.ts';
 import { type Where, whereOf } from './where.ts';
 
 export interface InForceReport {
@@ -91,8 +90,6 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
   if (!state) throw new RangeError(`line ${line} is not in the notebook`);
   const where = (origin: Origin) => whereOf(snapshot, origin);
   const { session, keptSession: kept } = state;
-  const totals = totalRows(snapshot, state);
-  const names = new Set(totals.given.map(({ name }) => name));
   return {
     notebook: state.notebook,
     line,
@@ -104,8 +101,8 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
     rechecks: recheckRows(state, where),
     limits: statedRows(state.limits, where),
     targets: statedRows(state.targets, where),
-    totals,
-    figures: figureRows({ state, snapshot, line, ...(files && { files }) }, names),
+    totals: totalRows(snapshot, state),
+    figures: figureRows({ state, snapshot, line, ...(files && { files }) }),
     cautions: cautionsOfSession(snapshot, line).map(({ work, text }) => ({ work, text })),
     kept: kept && where(kept.by),
     sinceKept: sinceKept(snapshot, line, state),

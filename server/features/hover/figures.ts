@@ -6,7 +6,6 @@ import { blocks, plain, stacked, strong, table } from '../markdown.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
 import { asTheSectionEnds } from './section-end.ts';
-import { TOTALS } from './totals.ts';
 
 const MOST_FIGURES = 4;
 const MOST_ROWS = 16;
@@ -21,12 +20,11 @@ export function figuresText(question: HoverQuestion, word: string): string {
   ]);
 }
 
-/** All but the totals, the most wanted first. */
+/** The most useful first. */
 function figuresOf(question: HoverQuestion, word: string): readonly Figure[] {
   const { snapshot, line, files } = question;
   const state = asTheSectionEnds(question);
-  const figures = figuresAbout(word, { state, snapshot, line, ...(files && { files }) });
-  return figures.filter(({ name }) => !TOTALS.has(name));
+  return figuresAbout(word, { state, snapshot, line, ...(files && { files }) });
 }
 
 function figureText(question: HoverQuestion, figure: Figure): string {
