@@ -1,5 +1,7 @@
 /** The outline of a notebook: its sections and sessions, and in each what its lines say. */
+
 import type { Range } from '../../grammar/index.ts';
+import { once } from '../memo.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import { pageLines } from '../model/snapshot/locate.ts';
@@ -103,18 +105,13 @@ interface PageEntry {
   readonly length: number;
 }
 
-const known = new WeakMap<Page, readonly PageEntry[]>();
-
 /** Kept with the page: an editor asks again after every keystroke, and all pages but one are as they were. */
-function pageEntries(snapshot: Snapshot, index: number): readonly PageEntry[] {
-  const page = snapshot.pages[index] as Page;
-  let entries = known.get(page);
-  if (!entries) {
-    entries = pageLines(snapshot, index).flatMap(({ entry }, line) => {
-      const title = titleOf(entry);
-      return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
-    });
-    known.set(page, entries);
-  }
-  return entries;
-}
+const entriesOfPage = once((_: Page, snapshot: Snapshot, index: number): readonly PageEntry[] =>
+  pageLines(snapshot, index).flatMap(({ entry }, line) => {
+    const title = titleOf(entry);
+    return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
+  }),
+);
+
+const pageEntries = (snapshot: Snapshot, index: number): readonly PageEntry[] =>
+  entriesOfPage(snapshot.pages[index] as Page, snapshot, index);

@@ -1,5 +1,7 @@
 /** The table of rules, and the check of a line against it. */
+
 import type { Line, LineSyntax, Span } from '../../grammar/index.ts';
+import { once } from '../memo.ts';
 import type { Entry, EntryKind } from '../model/entry/entry.ts';
 import type { Check, Finding, Fix } from '../model/snapshot/finding.ts';
 import { open, type Shared, type Snapshot } from '../model/snapshot/snapshot.ts';
@@ -36,24 +38,28 @@ const RULES_ON: ReadonlyMap<EntryKind, readonly Rule[]> = new Map(
   ]),
 );
 
-/** Rules by quantity. Weak: the notebook's own words come and go and must not be kept alive. */
-interface ByWord {
-  none: readonly Rule[] | undefined;
-  readonly of: WeakMap<Quantity, readonly Rule[]>;
-}
-
-/** Cache of the rules that apply, by the form of a line, then its kind (with a comment and without), then its quantity. */
-const applicable = new WeakMap<LineSyntax, Map<string, ByWord>>();
+/** Stands for the quantity of an entry that has none. */
+const NO_QUANTITY = {};
 
 /** The rules that can apply to a line of this form and quantity: a few of the hundred. */
-function rulesFor(entry: Entry): readonly Rule[] {
-  const quantity = 'quantity' in entry ? entry.quantity : undefined;
-  const byWord = byWordOf(entry);
-  const known = quantity ? byWord.of.get(quantity) : byWord.none;
+const rulesFor = (entry: Entry): readonly Rule[] =>
+  rulesOfKind(entry)(('quantity' in entry && entry.quantity) || NO_QUANTITY, entry);
+
+/** By the kind of an entry, with a comment and without, then by its quantity: own words come and go and must not be kept alive. */
+const rulesOfForm = once((_: LineSyntax) => new Map<string, ReturnType<typeof rulesByQuantity>>());
+
+const rulesByQuantity = () =>
+  once((quantity: Quantity | typeof NO_QUANTITY, entry: Entry) =>
+    selected(entry, quantity === NO_QUANTITY ? undefined : (quantity as Quantity)),
+  );
+
+function rulesOfKind({ kind, line }: Entry): ReturnType<typeof rulesByQuantity> {
+  const byKind = rulesOfForm(line.syntax);
+  const key = line.comment === undefined ? kind : `${kind};`;
+  const known = byKind.get(key);
   if (known) return known;
-  const rules = selected(entry, quantity);
-  if (quantity) byWord.of.set(quantity, rules);
-  else byWord.none = rules;
+  const rules = rulesByQuantity();
+  byKind.set(key, rules);
   return rules;
 }
 
@@ -62,21 +68,6 @@ function selected({ kind, line }: Entry, quantity: Quantity | undefined): readon
   return (RULES_ON.get(kind) ?? []).filter(
     ({ about, formed }) => (!about || !quantity || about(quantity)) && (!formed || formed(form)),
   );
-}
-
-function byWordOf({ kind, line }: Entry): ByWord {
-  let byKind = applicable.get(line.syntax);
-  if (!byKind) {
-    byKind = new Map();
-    applicable.set(line.syntax, byKind);
-  }
-  const key = line.comment === undefined ? kind : `${kind};`;
-  let byWord = byKind.get(key);
-  if (!byWord) {
-    byWord = { none: undefined, of: new WeakMap() };
-    byKind.set(key, byWord);
-  }
-  return byWord;
 }
 
 const findingOf = ({ code, severity }: Rule, problem: Problem, line: Line): Finding => ({

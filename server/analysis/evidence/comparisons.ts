@@ -1,5 +1,6 @@
 /** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
 
+import { latestFew, onceInSteps, oncePerPair } from '../../memo.ts';
 import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible.ts';
 import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
@@ -40,49 +41,35 @@ const isRepeat = (comparison: Comparison): boolean =>
 export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gathering(snapshot));
 
 /** As `evidenceOf`, some readings a step. */
-export function* gathering(snapshot: Snapshot): Interruptible<Evidence> {
-  let evidence = kept.get(snapshot);
-  if (!evidence) {
-    const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
-    evidence = { comparisons, noise: noiseIn(comparisons) };
-    kept.set(snapshot, evidence);
-  }
-  return evidence;
-}
-
-const kept = new WeakMap<Snapshot, Evidence>();
+export const gathering = onceInSteps(function* (snapshot: Snapshot): Interruptible<Evidence> {
+  const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
+  return { comparisons, noise: noiseIn(comparisons) };
+});
 
 const READINGS_A_STEP = 200;
 
 function* comparing(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
   const last = new Map<string, Observation>();
-  const changes = rememberingChanges();
   const comparisons: Comparison[] = [];
   for (const [i, after] of observations.entries()) {
     const before = last.get(after.key);
     last.set(after.key, after);
-    if (before) comparisons.push(compared(before, after, changes));
+    if (before) comparisons.push(compared(after, before));
     if (i % READINGS_A_STEP === 0) yield;
   }
   return comparisons;
 }
 
-/** By the later reading. Readings stay as long as their page: after a keystroke nearly all are compared already. */
-const comparisonOf = new WeakMap<Observation, Comparison>();
-
-function compared(before: Observation, after: Observation, changes: typeof changesBetween): Comparison {
-  const known = comparisonOf.get(after);
-  if (known?.before === before) return known;
-  const comparison: Comparison = {
+/** Kept with the later reading. Readings stay as long as their page: after a keystroke nearly all are compared already. */
+const compared = oncePerPair(
+  (after: Observation, before: Observation): Comparison => ({
     before,
     after,
     difference: subtract(after.value, before.value),
-    changes: changes(before.setup, after.setup).filter((change) => mayMove(change, after)),
+    changes: changesOf([before.setup, after.setup]).filter((change) => mayMove(change, after)),
     air: airChange(before.air, after.air),
-  };
-  comparisonOf.set(after, comparison);
-  return comparison;
-}
+  }),
+);
 
 /** Whatever the engine itself is may. */
 function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
@@ -91,19 +78,11 @@ function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
 }
 
 /** Readings of one session share their setups, so that the same pair is asked about many times in a row. */
-function rememberingChanges(): typeof changesBetween {
-  const known = new WeakMap<
-    Setup['settings'],
-    { before: Setup; after: Setup; changes: readonly Changed[] }
-  >();
-  return (before, after) => {
-    const last = known.get(after.settings);
-    if (last && sameSetup(last.before, before) && sameSetup(last.after, after)) return last.changes;
-    const changes = changesBetween(before, after);
-    known.set(after.settings, { before, after, changes });
-    return changes;
-  };
-}
+const changesOf = latestFew(
+  4,
+  ([before, after]: readonly [before: Setup, after: Setup]) => changesBetween(before, after),
+  (a, b) => sameSetup(a[1], b[1]) && sameSetup(a[0], b[0]),
+);
 
 const sameSetup = (a: Setup, b: Setup): boolean =>
   a.settings === b.settings && a.fitted === b.fitted && a.facts === b.facts;

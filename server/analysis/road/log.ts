@@ -1,5 +1,6 @@
 /** A logger's file summarised by bands of speed, beside what the engine was set to as it was taken. */
 
+import { once } from '../../memo.ts';
 import type { FileText } from '../../model/snapshot/named-files.ts';
 import type { FileProblem } from '../../model/state/lookup.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -31,14 +32,10 @@ function logs(moment: FigureContext, word?: string): readonly Figure[] {
 }
 
 /** Kept as long as the door keeps the text: a log of twenty megabytes is read once, not at every look. */
-const tables = new WeakMap<FileText, ReturnType<typeof readLog>>();
-
-function tableOf(file: FileText): ReturnType<typeof readLog> {
-  if ('problem' in file) return { problem: PROBLEMS[file.problem] };
-  const table = tables.get(file) ?? readLog(file.text);
-  tables.set(file, table);
-  return table;
-}
+const tableOf = once(
+  (file: FileText): ReturnType<typeof readLog> =>
+    'problem' in file ? { problem: PROBLEMS[file.problem] } : readLog(file.text),
+);
 
 const PROBLEMS: Readonly<Record<FileProblem, string>> = {
   missing: 'there is no such file',

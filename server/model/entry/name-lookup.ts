@@ -1,5 +1,7 @@
 /** How names are read: letter case does not count, a hyphen is as good as a space, the notebook's own words come first. */
+
 import { type Line, type Run, runText } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { SectionKind } from './entry.ts';
@@ -70,8 +72,6 @@ function ownNameAt(
   return undefined;
 }
 
-const firstWords = new WeakMap<ReadonlyMap<string, Quantity>, ReadonlySet<string>>();
-
 /** Names up to which their first words are gathered: where there are more, a name is looked up at once. */
 const FEW = 64;
 
@@ -79,13 +79,8 @@ const FEW = 64;
 const mayBegin = (names: ReadonlyMap<string, Quantity>, word: string): boolean =>
   names.size > FEW || (names.size > 0 && firstWordsOf(names).has(firstWord(word)));
 
-function firstWordsOf(names: ReadonlyMap<string, Quantity>): ReadonlySet<string> {
-  let words = firstWords.get(names);
-  if (!words) {
-    words = new Set([...names.keys()].map(firstWord));
-    firstWords.set(names, words);
-  }
-  return words;
-}
+const firstWordsOf = once(
+  (names: ReadonlyMap<string, Quantity>): ReadonlySet<string> => new Set([...names.keys()].map(firstWord)),
+);
 
 const firstWord = (text: string): string => (text.split(/[\s-]/, 1)[0] ?? '').toLowerCase();

@@ -1,4 +1,5 @@
 /** How a session names what is specified. */
+import { once } from '../../memo.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
 
@@ -20,39 +21,33 @@ interface Named {
   readonly keys: ReadonlyMap<string, string>;
 }
 
-const namesOf = new WeakMap<Specs, Named>();
-
 /**
  * What a session may write beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
  * only one thing of it is specified. A spec of a place (`intake valve lash`) needs no name of its own.
  */
 export const specNames = (specs: Specs): ReadonlyMap<string, Quantity> => namedIn(specs).quantities;
 
-export function namedIn(specs: Specs): Named {
-  let named = namesOf.get(specs);
-  if (!named) {
-    const all = [...specs];
-    const [own, once] = [all.filter(([, spec]) => hasOwnName(spec)), namedOnce(all.map(([, spec]) => spec))];
-    named = {
-      quantities: new Map(own.flatMap(([, spec]) => namesOfSpec(spec, once.has(spec.name)))),
-      keys: new Map(own.toReversed().map(([key, spec]) => [specName(spec), key])),
-    };
-    namesOf.set(specs, named);
-  }
-  return named;
-}
+/** All names that specs give, and which spec each whole name is of. */
+export const namedIn = once((specs: Specs): Named => {
+  const all = [...specs];
+  const [own, single] = [all.filter(([, spec]) => hasOwnName(spec)), namedOnce(all.map(([, spec]) => spec))];
+  return {
+    quantities: new Map(own.flatMap(([, spec]) => namesOfSpec(spec, single.has(spec.name)))),
+    keys: new Map(own.toReversed().map(([key, spec]) => [specName(spec), key])),
+  };
+});
 
 const hasOwnName = ({ name, quantity }: NamedSpec): boolean =>
   name !== quantity.name && !name.split(' ').every((word) => PLACE_WORDS.has(word) || word.startsWith('#'));
 
 function namedOnce(specs: readonly NamedSpec[]): ReadonlySet<string> {
-  const [once, more] = [new Set<string>(), new Set<string>()];
+  const [single, more] = [new Set<string>(), new Set<string>()];
   for (const { name } of specs) {
     if (more.has(name)) continue;
-    if (once.delete(name)) more.add(name);
-    else once.add(name);
+    if (single.delete(name)) more.add(name);
+    else single.add(name);
   }
-  return once;
+  return single;
 }
 
 function namesOfSpec(spec: NamedSpec, alone: boolean): readonly (readonly [string, Quantity])[] {

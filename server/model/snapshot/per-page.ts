@@ -1,5 +1,6 @@
 /** Questions about the whole notebook, asked page by page, so that after a keystroke only what was read again is asked again. */
 
+import { once } from '../../memo.ts';
 import type { Interruptible } from './interruptible.ts';
 import { pageLines } from './locate.ts';
 import type { LineState, Page } from './page.ts';
@@ -11,9 +12,6 @@ type OnPage<T> = (snapshot: Snapshot, page: number) => readonly T[];
 
 /** All questions there are, as the files that ask them are loaded. Reading a page costs far more than asking it. */
 const QUESTIONS: Question[] = [];
-/** By page, in the order of the questions; kept as long as the page itself. */
-const answers = new WeakMap<Page, readonly (readonly unknown[])[]>();
-
 /** Keeps the answer of each page as long as the page itself is kept. `ask` depends on the page's readings alone. */
 export function keptByPage<T>(ask: (readings: readonly LineState[]) => readonly T[]): OnPage<T> {
   const question = QUESTIONS.push(ask) - 1;
@@ -28,16 +26,14 @@ export function* preparePages(snapshot: Snapshot): Interruptible<void> {
   }
 }
 
-/** A page is read once for all questions. */
-function answersOn(snapshot: Snapshot, index: number): readonly (readonly unknown[])[] {
-  const page = snapshot.pages[index] as Page;
-  const known = answers.get(page);
-  if (known && known.length === QUESTIONS.length) return known;
-  const readings = pageLines(snapshot, index);
-  const fresh = QUESTIONS.map((ask) => ask(readings));
-  answers.set(page, fresh);
-  return fresh;
-}
+/** In the order of the questions, kept as long as the page itself. It is read once for all of them. */
+const answersOnPage = once((_: Page, snapshot: Snapshot, index: number): readonly (readonly unknown[])[] => {
+  const lines = pageLines(snapshot, index);
+  return QUESTIONS.map((ask) => ask(lines));
+});
+
+const answersOn = (snapshot: Snapshot, index: number) =>
+  answersOnPage(snapshot.pages[index] as Page, snapshot, index);
 
 /** The answers of all pages, in order. */
 export const ofAllPages = <T>(snapshot: Snapshot, on: OnPage<T>): readonly T[] =>

@@ -2,9 +2,9 @@
 
 import type { NumberFigure } from '../../analysis/figure.ts';
 import { TOTAL_NAMES, totalNamed } from '../../analysis/ignition/timing-totals.ts';
+import { latestFew } from '../../memo.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
-import { recently } from '../../model/snapshot/memo.ts';
 import type { State } from '../../model/state/state.ts';
 import { equal } from '../../trade/measure/interval.ts';
 import { statedFor } from './limits.ts';
@@ -42,7 +42,7 @@ const AT_IDLE: ReadonlySet<string> = new Set(['timing at idle']);
 const NO_NAMES: readonly string[] = [];
 
 /** Cache of totals by state: three rules judge the same two states in turn, and most lines change neither settings nor totals. */
-const totalsIn = recently(2, (_: State | State['settings']) => new Map<string, NumberFigure | undefined>());
+const totalsIn = latestFew(2, (_: State | State['settings']) => new Map<string, NumberFigure | undefined>());
 
 function totalIn(state: State, name: string): NumberFigure | undefined {
   const totals = totalsIn(AT_IDLE.has(name) ? state : state.settings);

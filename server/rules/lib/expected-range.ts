@@ -1,5 +1,6 @@
 /** Values outside the usual band of their quantity, and the mistake that would explain each. */
 
+import { latestFew } from '../../memo.ts';
 import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
@@ -29,16 +30,12 @@ export type Slip =
 export const isBanded = ({ band, parts }: Quantity): boolean => band !== undefined || parts !== undefined;
 
 /** The values of a line that are wholly outside their bands. */
-export function valuesOutsideBand(entry: QuantityEntry, context: Context): readonly Outside[] {
-  if (latest?.where !== context.where) latest = { where: context.where, found: judgeAll(entry, context) };
-  return latest.found;
-}
+export const valuesOutsideBand = (entry: QuantityEntry, context: Context): readonly Outside[] =>
+  outsideOn(context.where, entry, context);
 
 const NOTHING: readonly Outside[] = [];
-/** The last result: four rules judge the same line in turn. Keyed by origin, as holding the context would keep the whole notebook in memory. */
-let latest: { readonly where: Origin; readonly found: readonly Outside[] } | undefined;
-
-function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
+/** Four rules judge the same line in turn. Keyed by origin, as holding the context would keep the whole notebook in memory. */
+const outsideOn = latestFew(1, (_: Origin, entry: QuantityEntry, context: Context): readonly Outside[] => {
   const { quantity } = entry;
   const found: Outside[] = [];
   for (const said of entry.statements) {
@@ -49,7 +46,7 @@ function judgeAll(entry: QuantityEntry, context: Context): readonly Outside[] {
     }
   }
   return found.length > 0 ? found : NOTHING;
-}
+});
 
 /** Whether a temperature was taken on a cold engine, which is as cold as the day. */
 const isColdOne = (quantity: Quantity, said: Statement): boolean =>
