@@ -1,9 +1,9 @@
 /** How what was found gets written: file by file, as it is found, so that no size needs more memory than its text. */
 import type { Severity } from '../model/snapshot/finding.ts';
-import type { Passing } from '../model/snapshot/passing.ts';
+import type { Stream } from '../model/snapshot/read-pages.ts';
 
 /** What was found in one file. */
-export interface Checked extends Passing {
+export interface Checked extends Stream {
   readonly path: string;
 }
 

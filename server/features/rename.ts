@@ -1,7 +1,8 @@
 /** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
-import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Shared } from '../model/snapshot/read-pages.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import type { State } from '../model/state/state.ts';
 import { findQuantity } from '../trade/vocabulary/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';

@@ -4,13 +4,13 @@ import { describe, expect, test } from 'vitest';
 import type { Check } from '../../server/model/snapshot/finding.ts';
 import { lineCount, lineOf } from '../../server/model/snapshot/locate.ts';
 import type { Page } from '../../server/model/snapshot/page.ts';
+import type { Shared } from '../../server/model/snapshot/read-pages.ts';
 import {
   type Change,
   edit,
   open,
   pageAt,
   refresh,
-  type Shared,
   type Snapshot,
 } from '../../server/model/snapshot/snapshot.ts';
 import { checkLine } from '../../server/rules/check.ts';

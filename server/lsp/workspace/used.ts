@@ -1,7 +1,8 @@
 /** The notebooks that open ones use: read once, kept in step with their files, and told on to those that use them. */
 
 import type { FileText } from '../../model/snapshot/named-files.ts';
-import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import type { Shared } from '../../model/snapshot/read-pages.ts';
+import { open, refresh, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { findingCircles, usedFirst } from '../../model/snapshot/use-circles.ts';
 import { type NotebookTexts, sharedFor, stateGiven, usesOf } from '../../model/snapshot/used-notebooks.ts';
 import type { Absent } from '../../model/state/lookup.ts';

@@ -66,10 +66,13 @@ function locatedIn(
 ): LocatedFinding[] {
   const all: LocatedFinding[] = [];
   for (let i = from; i < to; i++)
-    for (const finding of (pages[i] as Page).findings)
-      all.push(located(finding, (starts[i] as number) + finding.line));
+    for (const finding of locatedOn(pages[i] as Page, starts[i] as number)) all.push(finding);
   return all;
 }
+
+/** The findings of a page that begins at the line `start`, from zero. */
+export const locatedOn = ({ findings }: Page, start: number): readonly LocatedFinding[] =>
+  findings.map((finding) => located(finding, start + finding.line));
 
 /** Spelled out: a copy by spread costs ten times as much, and there may be thousands. */
 function located(

@@ -10,12 +10,13 @@ import {
   type Range,
   replaceIn,
 } from '../../../grammar/index.ts';
-import type { LookUp, LookUpResult } from '../state/lookup.ts';
+import type { LookUp } from '../state/lookup.ts';
 import { EMPTY_STATE, type State } from '../state/state.ts';
 import type { Check } from './finding.ts';
 import { EMPTY_LIST, type FindingList, findingListAfter } from './finding-list.ts';
 import { type Interruptible, runToEnd } from './interruptible.ts';
 import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
+import { lookUpIn, numberedPages, readPages, type Shared } from './read-pages.ts';
 
 export interface Snapshot extends FindingList {
   /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
@@ -27,12 +28,6 @@ export interface Snapshot extends FindingList {
   /** The next unused id of a page or a line. */
   readonly nextId: number;
 }
-
-/**
- * By a path as the notebook writes it: of a notebook, the state at its end; of any other file, that it is missing.
- * Undefined where nobody looked, and of a file that is there.
- */
-export type Shared = (path: string, of: 'notebook' | 'file') => LookUpResult;
 
 const NONE_SHARED: Shared = () => undefined;
 
@@ -57,18 +52,17 @@ export function* opening(
   shared: Shared,
   longestPage = LONGEST_PAGE,
 ): Interruptible<Snapshot> {
-  const ids = counter(1);
+  const lines = cutLines(text);
   const pages: Page[] = [];
-  let state = EMPTY_STATE;
-  for (const lines of partIntoPages(cutLines(text), longestPage)) {
-    const page = readPage(numbered(lines, ids), state, check, lookUpIn(pages, shared));
+  const pieces = numberedPages(lines, longestPage);
+  for (const page of readPages(pieces, EMPTY_STATE, check, lookUpIn(pages, shared))) {
     pages.push(page);
-    state = page.after;
     yield;
   }
+  const nextId = lines.length + 1;
   const starts = startsOf([0], pages);
   const findings = findingListAfter(EMPTY_LIST, { pages, starts });
-  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId: ids() };
+  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId };
 }
 
 /** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
@@ -81,14 +75,11 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
   const rewritten = rewrite(snapshot, { range, text: change.text }, first, last, ids);
   const next: Page[] = pages.slice(0, first);
   const lookUp = lookUpIn(next, snapshot.shared);
-  let state = next.at(-1)?.after ?? EMPTY_STATE;
-  for (const lines of rewritten) {
-    next.push(readPage(lines, state, snapshot.check, lookUp));
-    state = (next.at(-1) as Page).after;
-  }
+  const before = next.at(-1)?.after ?? EMPTY_STATE;
+  for (const page of readPages(rewritten, before, snapshot.check, lookUp)) next.push(page);
   const starts = movedStarts(snapshot, first, last, next.slice(first));
   const asking = snapshot.asking - askingIn(pages.slice(first, last + 1)) + askingIn(next.slice(first));
-  const read = carryOn({ ...snapshot, asking }, next, last + 1, state);
+  const read = carryOn({ ...snapshot, asking }, next, last + 1, next.at(-1)?.after ?? EMPTY_STATE);
   return {
     ...snapshot,
     ...read,
@@ -222,32 +213,11 @@ export function pageAt(snapshot: Snapshot, line: number): number {
   return low;
 }
 
-/** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
-function lookUpIn(
-  pages: readonly Pick<Page, 'after'>[],
-  shared: Shared,
-  end = Number.POSITIVE_INFINITY,
-): LookUp {
-  return (question) => {
-    if (question.of !== 'day') return shared(question.path, question.of);
-    const { date, asking } = question;
-    for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
-      const { after } = pages[i] as Pick<Page, 'after'>;
-      if (after.session?.date === date && after.session.by.ref.line !== asking?.line) return after;
-    }
-    return undefined;
-  };
-}
-
 /** What a line of the page may look up. */
 export const lookUpAbove = (
   { pages, shared }: { readonly pages: readonly Pick<Page, 'after'>[]; readonly shared: Shared },
   page: number,
 ): LookUp => lookUpIn(pages, shared, page);
-
-function numbered(lines: readonly string[], ids: () => number): Lines {
-  return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
-}
 
 /** Text that goes on below ends in a break: the empty line after it is not its own. */
 const withoutLast = (lines: readonly string[]): readonly string[] => lines.slice(0, -1);

@@ -1,0 +1,103 @@
+/**
+ * Reads a text page by page. Who takes the pages keeps them, as a snapshot does, or lets each go once it is read, so that the
+ * largest notebook takes little more memory than its text.
+ */
+import { cutLines, withoutBreak } from '../../../grammar/index.ts';
+import type { Ref } from '../entry/entry.ts';
+import type { LookUp, LookUpResult } from '../state/lookup.ts';
+import { EMPTY_STATE, type State } from '../state/state.ts';
+import type { Check, LocatedFinding } from './finding.ts';
+import { locatedOn } from './finding-list.ts';
+import { type Lines, type Page, partIntoPages, readPage } from './page.ts';
+
+/**
+ * By a path as the notebook writes it: of a notebook, the state at its end; of any other file, that it is missing.
+ * Undefined where nobody looked, and of a file that is there.
+ */
+export type Shared = (path: string, of: 'notebook' | 'file') => LookUpResult;
+
+/** Each page in order, the state after it carried to the next. Read as they are taken: `lookUp` may look at those before. */
+export function* readPages(
+  pieces: Iterable<Lines>,
+  before: State,
+  check: Check,
+  lookUp: LookUp,
+): Generator<Page> {
+  let state = before;
+  for (const lines of pieces) {
+    const page = readPage(lines, state, check, lookUp);
+    yield page;
+    state = page.after;
+  }
+}
+
+/** The pages' worth of lines of a new text. Ids of lines are their numbers from one; a page has that of its first line. */
+export function* numberedPages(lines: readonly string[], longestPage?: number): Generator<Lines> {
+  let first = 1;
+  for (const piece of partIntoPages(lines, longestPage)) {
+    const id = first;
+    yield { id, text: piece.join(''), lines: piece, lineIds: piece.map((_, i) => id + i) };
+    first += piece.length;
+  }
+}
+
+/** Where a session ends, or a piece of one. */
+type PageEnd = Pick<Page, 'after'>;
+
+/** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
+export function lookUpIn(pages: readonly PageEnd[], shared: Shared, end = Number.POSITIVE_INFINITY): LookUp {
+  return (question) => {
+    if (question.of !== 'day') return shared(question.path, question.of);
+    const { date, asking } = question;
+    for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
+      const { after } = pages[i] as PageEnd;
+      if (after.session?.date === date && after.session.by.ref.line !== asking?.line) return after;
+    }
+    return undefined;
+  };
+}
+
+/** A text that is read once and not kept. */
+export interface Stream {
+  /** What `open` would find, in the order of lines; made as they are taken. */
+  readonly findings: Iterable<LocatedFinding>;
+  /** Without its break; empty outside the text. `line`: from zero. */
+  readonly lineText: (line: number) => string;
+  /** The line of a reference, from zero; undefined for what this text does not say. */
+  readonly lineOf: (ref: Ref) => number | undefined;
+}
+
+/** Any text has an answer; nothing throws. No page is kept. */
+export function streamFindings(text: string, check: Check, shared: Shared): Stream {
+  const lines = cutLines(text);
+  return {
+    findings: { [Symbol.iterator]: () => findingsIn(lines, check, shared) },
+    lineText: (line) => withoutBreak(lines[line] ?? ''),
+    lineOf: ({ line }) => (line > 0 ? line - 1 : undefined),
+  };
+}
+
+function* findingsIn(lines: readonly string[], check: Check, shared: Shared): Generator<LocatedFinding> {
+  const dates = datesGoneBackTo(lines);
+  const ends: PageEnd[] = [];
+  let start = 0;
+  for (const page of readPages(numberedPages(lines), EMPTY_STATE, check, lookUpIn(ends, shared))) {
+    yield* locatedOn(page, start);
+    start += page.lineIds.length;
+    if (dates.has(page.after.session?.date ?? '')) keepEnd(ends, page.after);
+  }
+}
+
+/** Every date on a line that may go back: only the states of those days are kept. */
+const datesGoneBackTo = (lines: readonly string[]): ReadonlySet<string> =>
+  new Set(
+    lines.flatMap((line) =>
+      /revert/i.test(line) ? [...line.matchAll(/\d{4}-\d\d-\d\d/g)].map(([date]) => date) : [],
+    ),
+  );
+
+/** One a session: a long one has several pages, and the last of them holds. */
+function keepEnd(ends: PageEnd[], after: State): void {
+  if (ends.at(-1)?.after.session?.by.ref.line === after.session?.by.ref.line) ends.pop();
+  ends.push({ after });
+}
