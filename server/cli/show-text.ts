@@ -1,5 +1,5 @@
 /** What holds, as text for a person: one fact a line, each with the line of the notebook and the day it is from. */
-import type { FigureRow, TotalRows } from '../report/figures.ts';
+import type { FigureRow, TotalRows } from '../report/figure-rows.ts';
 import type { InForceReport, ItemRow, PartRow, SettingRow } from '../report/in-force.ts';
 import type { ChangeRow } from '../report/since-kept.ts';
 import type { Where } from '../report/where.ts';

@@ -57,12 +57,12 @@ export function comparisonOf(
     const state = carriedBefore(snapshot, session);
     // Readings belong to their session: those of the session before it.
     const readings = previous(snapshot, session)?.readings;
-    return compared({ name: 'what stood before', state }, after, readings);
+    return compareSides({ name: 'what stood before', state }, after, readings);
   }
   const other = against === 'kept' ? keptBefore(snapshot, session) : sessionAt(snapshot, against);
   if (!other) return { problem: 'No session above this one is marked with "keep".' };
   const state = carriedAfter(snapshot, other);
-  return compared({ name: nameOf(other), state }, after, state.readings);
+  return compareSides({ name: nameOf(other), state }, after, state.readings);
 }
 
 interface Side {
@@ -70,7 +70,7 @@ interface Side {
   readonly state: State;
 }
 
-function compared(before: Side, after: Side, readings: State['readings'] = new Map()): Comparison {
+function compareSides(before: Side, after: Side, readings: State['readings'] = new Map()): Comparison {
   const [was, is] = [before.state, after.state];
   return {
     notebook: is.notebook,
@@ -98,14 +98,15 @@ const nameOf = ({ date, title }: SectionRange): string =>
 function settingRow(change: Changed): ComparedRow {
   const { name, place, before, after } = change;
   return {
-    name: named(name, place),
+    name: nameWithPlace(name, place),
     before: before === undefined ? undefined : settingOrWordsText(before),
     after: after === undefined ? undefined : settingOrWordsText(after),
     change: stepText(change),
   };
 }
 
-const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+const nameWithPlace = (name: string, place: string | undefined): string =>
+  place ? `${name} ${place}` : name;
 
 /** Those that differ. */
 function totalRows(was: State, is: State): readonly ComparedRow[] {
@@ -134,7 +135,7 @@ function readingRows(was: State['readings'], is: State['readings']): readonly Co
     const isOne = said.values.length === 1 && before.values.length === 1;
     return [
       {
-        name: named(quantity.name, said.place?.text),
+        name: nameWithPlace(quantity.name, said.place?.text),
         before: statementText(before, quantity.unit),
         after: statementText(said, quantity.unit),
         change: isOne ? differenceText(before.values[0], said.values[0], quantity.unit) : undefined,

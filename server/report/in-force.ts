@@ -12,7 +12,7 @@ import type { Declared, SettingInForce, State } from '../model/state/state.ts';
 import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
 import type { PartKind } from '../trade/vocabulary/quantity.ts';
 import { VOCABULARY } from '../trade/vocabulary/vocabulary.ts';
-import { type FigureRow, figureRows, type TotalRows, totalRows } from './figures.ts';
+import { type FigureRow, figureRows, type TotalRows, totalRows } from './figure-rows.ts';
 import { type ChangeRow, sinceKept } from './since-kept.ts';
 import { type Where, whereOf } from './where.ts';
 
@@ -119,7 +119,7 @@ type Locate = (origin: Origin) => Where;
 
 function settingRows({ settings }: State, where: Locate): readonly SettingRow[] {
   return [...settings.values()].toSorted(inTradeOrder).map((setting) => ({
-    name: named(setting.quantity.name, setting.place),
+    name: nameWithPlace(setting.quantity.name, setting.place),
     value: settingText(setting),
     owner: setting.quantity.owner,
     where: where(setting.by),
@@ -135,7 +135,8 @@ const inTradeOrder = (a: SettingInForce, b: SettingInForce): number =>
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+const nameWithPlace = (name: string, place: string | undefined): string =>
+  place ? `${name} ${place}` : name;
 
 function partRows({ fitted, parts }: State, where: Locate): readonly PartRow[] {
   return [...fitted].map(([kind, { name, written, by }]) => ({
@@ -171,7 +172,7 @@ function recheckRows({ rechecks }: State, where: Locate): readonly NamedRow[] {
 
 function statedRows(stated: ReadonlyMap<string, Declared>, where: Locate): readonly NamedRow[] {
   return [...stated.values()].map(({ quantity, statement: said, text, by }) => ({
-    name: named(quantity.name, said.place?.text),
+    name: nameWithPlace(quantity.name, said.place?.text),
     value: text ?? statementText(said, quantity.unit),
     where: where(by),
   }));

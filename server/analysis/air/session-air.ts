@@ -32,7 +32,7 @@ export function airOf(state: State): DayAir | undefined {
   const pascals = parts.pascals ?? readingOf(state, 'barometer', 'Pa') ?? byAltitude(state);
   const humidity =
     parts.humidity ?? relative(readingOf(state, 'humidity', '%RH') ?? readingOf(state, 'humidity', '%'));
-  return celsius && pascals && together(celsius, pascals, humidity);
+  return celsius && pascals && dayAirOf(celsius, pascals, humidity);
 }
 
 /** The air that the notebook says others are told against. */
@@ -40,7 +40,7 @@ export function writtenReference(state: State): DayAir | undefined {
   const stated = state.facts.get('reference weather|');
   if (!stated) return undefined;
   const { celsius, pascals, humidity } = partsOf(stated.statement, stated.by);
-  return celsius && pascals && together(celsius, pascals, humidity);
+  return celsius && pascals && dayAirOf(celsius, pascals, humidity);
 }
 
 /** In kg/m3. */
@@ -54,7 +54,7 @@ const ANY_HUMIDITY: Part = {
   input: { name: 'humidity', value: '0..100 %, not written', by: undefined },
 };
 
-const together = (celsius: Part, pascals: Part, humidity: Part = ANY_HUMIDITY): DayAir => ({
+const dayAirOf = (celsius: Part, pascals: Part, humidity: Part = ANY_HUMIDITY): DayAir => ({
   celsius: celsius.value,
   pascals: pascals.value,
   humidity: humidity.value,

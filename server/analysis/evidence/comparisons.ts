@@ -38,30 +38,30 @@ const isRepeat = (comparison: Comparison): boolean =>
   comparison.changes.length === 0 && !airMoved(comparison);
 
 /** Worked out once for a snapshot, when first asked. */
-export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gathering(snapshot));
+export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gatherEvidence(snapshot));
 
 /** As `evidenceOf`, some readings a step. */
-export const gathering = onceInSteps(function* (snapshot: Snapshot): Interruptible<Evidence> {
-  const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
+export const gatherEvidence = onceInSteps(function* (snapshot: Snapshot): Interruptible<Evidence> {
+  const comparisons = yield* compareAll(ofAllPages(snapshot, observationsOn));
   return { comparisons, noise: noiseIn(comparisons) };
 });
 
 const READINGS_A_STEP = 200;
 
-function* comparing(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
+function* compareAll(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
   const last = new Map<string, Observation>();
   const comparisons: Comparison[] = [];
   for (const [i, after] of observations.entries()) {
     const before = last.get(after.key);
     last.set(after.key, after);
-    if (before) comparisons.push(compared(after, before));
+    if (before) comparisons.push(compareReadings(after, before));
     if (i % READINGS_A_STEP === 0) yield;
   }
   return comparisons;
 }
 
 /** Kept with the later reading. Readings stay as long as their page: after a keystroke nearly all are compared already. */
-const compared = oncePerPair(
+const compareReadings = oncePerPair(
   (after: Observation, before: Observation): Comparison => ({
     before,
     after,

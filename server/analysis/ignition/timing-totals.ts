@@ -133,7 +133,7 @@ function cruiseTotal(timing: Timing): Figure | undefined {
   const { initial, mechanical, vacuum, vacuumLimit, source } = timing;
   if (!vacuum || source?.value === 'plugged') return undefined;
   if (!initial || !mechanical) return lacking('cruise total', { initial, mechanical });
-  const pulled = stopped(greatestOn(vacuum.points) ?? NO_ADVANCE, vacuumLimit);
+  const pulled = atMostLimit(greatestOn(vacuum.points) ?? NO_ADVANCE, vacuumLimit);
   return sum('cruise total', [initial.value, greatest(timing, mechanical), pulled], () => ({
     formula: 'initial + the most mechanical + the most vacuum',
     names: ['initial', 'the most mechanical', 'the most vacuum'],
@@ -250,10 +250,10 @@ const limitInput = (name: string, limit: Timing['mechanicalLimit'], curve: Curve
     : [];
 
 const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): Interval =>
-  stopped(allOver(curve, rpm), mechanicalLimit);
+  atMostLimit(allOver(curve, rpm), mechanicalLimit);
 
 const vacuumOver = ({ vacuumLimit }: Timing, curve: Curve, depression: Interval): Interval =>
-  stopped(allOver(curve, depression), vacuumLimit);
+  atMostLimit(allOver(curve, depression), vacuumLimit);
 
 /** All that the curve gives over a range; at a rough speed it is rough too. */
 function allOver({ points }: Curve, at: Interval): Interval {
@@ -261,7 +261,7 @@ function allOver({ points }: Curve, at: Interval): Interval {
   return at.about ? { ...advance, about: true } : advance;
 }
 
-const stopped = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
+const atMostLimit = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
   limit ? least(advance, limit.value) : advance;
 
 function greatest({ mechanicalLimit }: Timing, curve: Curve): Interval {

@@ -45,7 +45,7 @@ export const isOnAxes = (row: Row, axes: Pick<ReadTrial, 'knob' | 'response'>): 
  * several rules ask of each want.
  */
 export const readTrial = oncePerPair(
-  (trial: Trial, words: State['words']): ReadTrial => fitted(trial, words),
+  (trial: Trial, words: State['words']): ReadTrial => fitRows(trial, words),
 );
 
 /** A trial at the bench has a dozen. */
@@ -55,7 +55,7 @@ const MOST_ROWS = 50;
 export const shortTrial = ({ trial, words }: State): ReadTrial | undefined =>
   trial && trial.rows.size <= MOST_ROWS ? readTrial(trial, words) : undefined;
 
-function fitted(trial: Trial, words: State['words']): ReadTrial {
+function fitRows(trial: Trial, words: State['words']): ReadTrial {
   const { knob, response } = axesOf(trial, words);
   const pairs = [...trial.rows.values()].map(pairOf);
   const read = pairs.flatMap((pair) => readRow(pair, { knob, response }) ?? []);

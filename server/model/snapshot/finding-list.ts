@@ -28,7 +28,7 @@ export function findingListAfter(
     .slice(0, firstFrom(before.findings, before.starts[above] as number))
     .concat(
       locatedIn(pages, starts, above, end),
-      moved === 0 ? kept : kept.map((each) => located(each, each.at + moved)),
+      moved === 0 ? kept : kept.map((each) => findingAt(each, each.at + moved)),
     );
 }
 
@@ -72,10 +72,10 @@ function locatedIn(
 
 /** The findings of a page that begins at the line `start`, from zero. */
 export const locatedOn = ({ findings }: Page, start: number): readonly LocatedFinding[] =>
-  findings.map((finding) => located(finding, start + finding.line));
+  findings.map((finding) => findingAt(finding, start + finding.line));
 
 /** Spelled out: a copy by spread costs ten times as much, and there may be thousands. */
-function located(
+function findingAt(
   { code, severity, span, message, related, fixes }: Omit<LineFinding, 'line'>,
   at: number,
 ): LocatedFinding {

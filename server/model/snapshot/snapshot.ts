@@ -140,10 +140,10 @@ function rewrite(
   const isLast = last === snapshot.pages.length - 1;
   const after = isLast ? cutLines(text) : withoutLast(cutLines(text));
   const lineIds = carriedIds(oldIds, after.length, { range, text: change.text }, ids);
-  return parted(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
+  return renumber(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
 }
 
-function parted(
+function renumber(
   pieces: readonly (readonly string[])[],
   lineIds: readonly number[],
   touched: readonly Page[],

@@ -55,7 +55,7 @@ export interface PlotAxis {
 
 /** In the order of the table of workings. */
 export const figureRows = (moment: FigureContext): readonly FigureRow[] =>
-  allFigures(moment).map((figure) => located(moment.snapshot, figure));
+  allFigures(moment).map((figure) => figureRow(moment.snapshot, figure));
 
 /** The timing totals that can be worked out, and what the others lack. */
 export interface TotalRows {
@@ -67,13 +67,13 @@ export interface TotalRows {
 export function totalRows(snapshot: Snapshot, state: State): TotalRows {
   const totals = totalsOf(state);
   return {
-    given: totals.filter(workedOut).map((total) => located(snapshot, total)),
+    given: totals.filter(workedOut).map((total) => figureRow(snapshot, total)),
     lacking: totals.flatMap(({ name, lacks }) => (lacks ? [{ name, lacks }] : [])),
   };
 }
 
 /** A figure with the line and day of each input, lines from zero. */
-function located(snapshot: Snapshot, figure: Figure): FigureRow {
+function figureRow(snapshot: Snapshot, figure: Figure): FigureRow {
   const { topic, name, text, value, unit, formula, working, inputs, standing, source, caution, rows, plot } =
     figure;
   return {
