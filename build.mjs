@@ -1,11 +1,12 @@
 /**
- * Everything that is done to the project from outside: `node build.mjs STEP`.
+ * The build: `node build.mjs STEP`.
  * Starts on plain Node 20 with nothing installed; installs what is missing and goes on with the project's own Node.
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { delimiter, join, relative } from 'node:path';
+import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { failuresIn, summarize } from './tests/harness/summary.mjs';
 
 const ROOT = fileURLToPath(new URL('.', import.meta.url));
 const ON_WINDOWS = process.platform === 'win32';
@@ -17,7 +18,18 @@ const OWN_NODE_MAJOR = 24;
 const SAMPLE = 'samples/marsh-runner.tappet';
 const VSIX = 'dist/tappet.vsix';
 
-const STEPS = { try: tryIt, test, bench, fuzz, build, generate, package: pack, lint, check };
+const STEPS = {
+  try: tryIt,
+  test,
+  'test:quick': quickTest,
+  bench,
+  fuzz,
+  build,
+  generate,
+  package: pack,
+  lint,
+  check,
+};
 
 const NODE_BUNDLE = { platform: 'node', format: 'cjs', target: 'node20' };
 const WEB_BUNDLE = { platform: 'browser', target: 'es2022' };
@@ -74,21 +86,24 @@ async function tryIt() {
 /** Types, lint, unit and law tests, then the real editor. Every part runs, so that one failure does not hide another. */
 async function test() {
   await pack();
-  const parts = [
+  summarize([
     { name: 'types', ...oneCheck(typecheck()) },
     { name: 'lint', ...oneCheck(biome()) },
     { name: 'unit and law tests', ...unitTests() },
     { name: 'real editor', ...editorTests() },
-  ];
-  title('Summary');
-  for (const part of parts)
-    console.log(
-      `${part.failed ? 'FAILED' : 'ok    '} ${part.name}: ${part.passed} of ${part.passed + part.failed}`,
-    );
-  for (const failure of parts.flatMap(({ failures = [] }) => failures)) console.log(`\n${failure}`);
-  const total = (key) => parts.reduce((sum, part) => sum + part[key], 0);
-  console.log(`${total('passed')} passed, ${total('failed')} failed`);
-  process.exitCode = total('failed') ? 1 : 0;
+  ]);
+}
+
+/** Types, lint, and the unit tests and laws that take no editor, no built program and no long notebook. */
+async function quickTest() {
+  const { FEW_RUNS, SLOW_TESTS } = await import('./tests/harness/quick.mjs');
+  const env = { ...process.env, ...FEW_RUNS };
+  const left = ['tests/editor/**', ...SLOW_TESTS].map((pattern) => `--exclude=${pattern}`);
+  summarize([
+    { name: 'types', ...oneCheck(typecheck()) },
+    { name: 'lint', ...oneCheck(biome()) },
+    { name: 'unit tests and few runs of the laws', ...unitTests(left, { env }) },
+  ]);
 }
 
 function bench() {
@@ -107,7 +122,7 @@ async function build() {
   const bundles = BUNDLES.map((bundle) =>
     esbuild.build({ bundle: true, minify: true, logLevel: 'warning', ...bundle }),
   );
-  // It has said itself what is wrong and where.
+  // esbuild itself prints what is wrong and where.
   await Promise.all(bundles).catch(() => stop('the build failed'));
 }
 
@@ -156,10 +171,10 @@ function packInto(vsix) {
   console.log(vsix);
 }
 
-function unitTests() {
+function unitTests(more = [], options = {}) {
   title('Unit and law tests');
   const report = freshReport('out/unit.json');
-  const status = tool('vitest/vitest.mjs', [
+  const args = [
     'run',
     // None of them measures time: on a busy machine one may take as long as it needs.
     '--testTimeout=600000',
@@ -167,22 +182,11 @@ function unitTests() {
     '--reporter=dot',
     '--reporter=json',
     `--outputFile.json=${report}`,
-  ]);
+    ...more,
+  ];
+  const status = tool('vitest/vitest.mjs', args, options);
   const { numPassedTests: passed = 0, numFailedTests: failed = 0, testResults = [] } = readReport(report);
-  return { ...counted(status, passed, failed), failures: failuresIn(testResults) };
-}
-
-/** Told again at the end: of a long log often only the end is kept. */
-function failuresIn(testResults) {
-  return testResults.flatMap(({ name: file, message, assertionResults }) => {
-    const failed = assertionResults.filter(({ status }) => status === 'failed');
-    // A file that could not be read at all has a message and no tests.
-    if (assertionResults.length === 0 && message) return [`${relative(ROOT, file)}: ${message}`];
-    return failed.map(
-      ({ fullName, failureMessages }) =>
-        `${relative(ROOT, file)}: ${fullName}\n${failureMessages.join('\n')}`,
-    );
-  });
+  return { ...counted(status, passed, failed), failures: failuresIn(testResults, ROOT) };
 }
 
 function editorTests() {

@@ -1,4 +1,4 @@
-/** The door of the desktop and remote editors: the server is a process of its own, spoken to over IPC. */
+/** Entry of the extension in desktop and remote editors: the server is a process of its own, over IPC. */
 import type * as vscode from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { start } from './start.ts';

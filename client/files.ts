@@ -1,8 +1,8 @@
-/** Files beside a notebook, read for a server that has no disk. Nothing outside the notebook's own folder and workspace. */
+/** Files beside a notebook, read for a server without a disk: nothing outside the notebook's own folder and workspace. */
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 
-interface Asked {
+interface FileRequest {
   /** URI of the notebook. */
   readonly notebook: string;
   /** Below its folder. */
@@ -11,7 +11,7 @@ interface Asked {
   readonly largest: number;
 }
 
-/** One of the two. */
+/** A text or a problem. */
 interface Answer {
   readonly text?: string;
   readonly problem?: string;
@@ -20,8 +20,8 @@ interface Answer {
 /** Answers the server's `tappet/readFile` and `tappet/listFolder`. */
 export function answerFileRequests(client: BaseLanguageClient): vscode.Disposable {
   return vscode.Disposable.from(
-    client.onRequest<Answer, void>('tappet/readFile', (asked: Asked) => read(asked)),
-    client.onRequest<readonly Entry[], void>('tappet/listFolder', (asked: Asked) => list(asked)),
+    client.onRequest<Answer, void>('tappet/readFile', (request: FileRequest) => read(request)),
+    client.onRequest<readonly Entry[], void>('tappet/listFolder', (request: FileRequest) => list(request)),
   );
 }
 
@@ -30,8 +30,8 @@ interface Entry {
   readonly isFolder: boolean;
 }
 
-/** Nothing where it may not be looked into. */
-async function list({ notebook, parts }: Pick<Asked, 'notebook' | 'parts'>): Promise<readonly Entry[]> {
+/** Empty for a folder that may not be listed. */
+async function list({ notebook, parts }: Pick<FileRequest, 'notebook' | 'parts'>): Promise<readonly Entry[]> {
   const uri = within(notebook, parts);
   if (!uri) return [];
   const entries = await vscode.workspace.fs.readDirectory(uri);
@@ -45,7 +45,7 @@ function within(notebook: string, parts: readonly string[]): vscode.Uri | undefi
   return plain && vscode.workspace.getWorkspaceFolder(uri) ? uri : undefined;
 }
 
-async function read({ notebook, parts, largest }: Asked): Promise<Answer> {
+async function read({ notebook, parts, largest }: FileRequest): Promise<Answer> {
   const uri = parts.length > 0 ? within(notebook, parts) : undefined;
   if (!uri) return { problem: 'outside' };
   try {

@@ -1,8 +1,8 @@
-/** Texts that are no files, to be read and not changed: what a command of the server answered. */
+/** Read-only pages for the texts that the server's commands return. */
 import * as vscode from 'vscode';
 
 export interface Pages extends vscode.Disposable {
-  /** Opens a Markdown text under a name; the page of that name that is open shows the new text. */
+  /** Opens a Markdown text under a name; an open page of that name shows the new text. */
   readonly show: (name: string, text: string) => Promise<void>;
 }
 
@@ -29,7 +29,7 @@ export function createPages(): Pages {
   };
 }
 
-/** Laid out, where the editor has its Markdown preview; else as text. */
+/** As a Markdown preview where the editor has one; else as text. */
 async function open(uri: vscode.Uri): Promise<void> {
   if (vscode.extensions.getExtension('vscode.markdown-language-features')) {
     const shown = vscode.commands.executeCommand('markdown.showPreview', uri).then(

@@ -1,11 +1,11 @@
-/** When a server that ended is started again, and when that stops being of use. */
+/** Restarts of a server that ended, and when to give up. */
 import { CloseAction, ErrorAction, type ErrorHandler } from 'vscode-languageclient';
 
 const MOST_RESTARTS = 5;
 const WITHIN_MS = 3 * 60 * 1000;
 const MOST_BROKEN_MESSAGES = 3;
 
-/** Restarts a server that ended, up to five times in three minutes; after that calls `giveUp` and leaves it to the person. */
+/** Restarts a server that ended, up to five times in three minutes; after that calls `giveUp`. */
 export function restartingHandler(giveUp: () => void): ErrorHandler {
   let ends: readonly number[] = [];
   return {

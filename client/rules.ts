@@ -1,4 +1,4 @@
-/** The pages of the rules, from the server: there is no network in them. */
+/** The pages of the rules, from the server; no network is used. */
 import * as vscode from 'vscode';
 import type { Pages } from './pages.ts';
 
@@ -16,29 +16,33 @@ interface Answer {
   readonly rules?: readonly Rule[];
 }
 
-type Ask = (asked: { readonly code?: string }) => vscode.ProviderResult<Answer>;
+type RunExplain = (values: { readonly code?: string }) => vscode.ProviderResult<Answer>;
 
-/** In the palette: any rule may be chosen. */
+/** In the palette: the user picks any rule. */
 export const ruleCommand = (): vscode.Disposable =>
   vscode.commands.registerCommand('tappet.explainRule', () => vscode.commands.executeCommand(EXPLAIN, {}));
 
-/** Shows the page of a rule; asks which, where none was named. */
-export async function explainRule(pages: Pages, given: { readonly code?: string }, ask: Ask): Promise<void> {
-  const code = given?.code ?? (await chosen(ask));
+/** Shows the page of a rule; the user picks one where none is given. */
+export async function explainRule(
+  pages: Pages,
+  values: { readonly code?: string },
+  run: RunExplain,
+): Promise<void> {
+  const code = values?.code ?? (await pickRule(run));
   if (code === undefined) return;
-  const answer = await ask({ code });
+  const answer = await run({ code });
   if (answer?.text) await pages.show(code, answer.text);
 }
 
-async function chosen(ask: Ask): Promise<string | undefined> {
-  const rules = (await ask({}))?.rules ?? [];
+async function pickRule(run: RunExplain): Promise<string | undefined> {
+  const rules = (await run({}))?.rules ?? [];
   const items = rules.map(({ code, title, severity }) => ({
     label: title,
     description: `${code}, ${severity}`,
     code,
   }));
   const item = await vscode.window.showQuickPick(items, {
-    placeHolder: 'Which rule?',
+    placeHolder: 'Rule to explain',
     matchOnDescription: true,
   });
   return item?.code;

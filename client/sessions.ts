@@ -1,4 +1,4 @@
-/** Commands about sessions: the server does the work, the editor asks for a title and shows what comes. */
+/** Commands about sessions: the server does the work, the editor prompts for a title and shows the result. */
 import * as vscode from 'vscode';
 import type { Middleware } from 'vscode-languageclient';
 import type { Pages } from './pages.ts';
@@ -12,29 +12,29 @@ const START = 'tappet.start';
 export function sessionCommands(): readonly vscode.Disposable[] {
   return [
     vscode.commands.registerCommand('tappet.compareWithKept', () => onNotebook(COMPARE, { against: 'kept' })),
-    // From what holds at the end, wherever the cursor is.
+    // From the state at the end, wherever the cursor is.
     vscode.commands.registerCommand('tappet.startSession', () => onNotebook(START, { line: undefined })),
   ];
 }
 
-async function onNotebook(command: string, given: object): Promise<void> {
+async function onNotebook(command: string, values: object): Promise<void> {
   const editor = vscode.window.activeTextEditor;
   if (editor?.document.languageId !== 'tappet') {
-    await vscode.window.showInformationMessage('Open a notebook first.');
+    await vscode.window.showInformationMessage('Open a notebook (*.tappet) first.');
     return;
   }
   const uri = editor.document.uri.toString();
-  await vscode.commands.executeCommand(command, { uri, line: editor.selection.active.line, ...given });
+  await vscode.commands.executeCommand(command, { uri, line: editor.selection.active.line, ...values });
 }
 
-/** What stands before and after a command of the server, however it was called. */
+/** Prompts and pages before and after a command of the server, however it was called. */
 export function executingCommands(pages: Pages): NonNullable<Middleware['executeCommand']> {
-  return async (command, given, next) => {
-    if (command === EXPLAIN) return explainRule(pages, given[0], (asked) => next(command, [asked]));
-    if (command === COMPARE) return showComparison(pages, await next(command, given));
+  return async (command, values, next) => {
+    if (command === EXPLAIN) return explainRule(pages, values[0], (argument) => next(command, [argument]));
+    if (command === COMPARE) return showComparison(pages, await next(command, values));
     return command === START
-      ? startSession(given[0] ?? {}, (asked) => next(command, [asked]))
-      : next(command, given);
+      ? startSession(values[0] ?? {}, (argument) => next(command, [argument]))
+      : next(command, values);
   };
 }
 
@@ -47,17 +47,17 @@ async function showComparison(
 }
 
 async function startSession(
-  given: { readonly uri?: string },
-  run: (asked: object) => vscode.ProviderResult<vscode.Position | null>,
+  values: { readonly uri?: string },
+  run: (values: object) => vscode.ProviderResult<vscode.Position | null>,
 ): Promise<void> {
   const title = await vscode.window.showInputBox({
-    prompt: 'What is the session about?',
-    placeHolder: 'A title, or nothing',
+    prompt: 'Title of the session',
+    placeHolder: 'Optional',
   });
   if (title === undefined) return;
-  const cursor = await run({ ...given, title, date: localDate(new Date()) });
+  const cursor = await run({ ...values, title, date: localDate(new Date()) });
   const editor = vscode.window.visibleTextEditors.find(
-    ({ document }) => document.uri.toString() === given.uri,
+    ({ document }) => document.uri.toString() === values.uri,
   );
   if (!cursor || !editor) return;
   const at = new vscode.Position(cursor.line, cursor.character);
@@ -66,7 +66,7 @@ async function startSession(
   await vscode.window.showTextDocument(editor.document, editor.viewColumn);
 }
 
-/** The reader's day, which need not be that of the machine the server runs on. */
+/** The user's date; the server's machine may have another one. */
 const localDate = (now: Date): string =>
   [now.getFullYear(), now.getMonth() + 1, now.getDate()]
     .map((part) => String(part).padStart(2, '0'))

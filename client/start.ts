@@ -1,4 +1,4 @@
-/** The part of the extension that desktop and browser share: one client, its commands, and what happens when the server ends. */
+/** The extension on desktop and in a browser alike: one client, its commands, and restarts of the server. */
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions, Middleware } from 'vscode-languageclient';
 import { answerFileRequests } from './files.ts';
@@ -47,7 +47,7 @@ function connectionTo(create: CreateClient, output: vscode.LogOutputChannel, mid
     answerFileRequests(client);
     await client.start();
   };
-  // One after another: two restarts at once would leave a server behind that nobody stops.
+  // One after another: two restarts at once would leave a server running that nobody stops.
   let turn: Promise<void> = Promise.resolve();
   const restart = () => {
     turn = turn.then(replace, replace);
@@ -74,7 +74,7 @@ function optionsWith(
 async function offerRestart(restart: () => Promise<void>): Promise<void> {
   const again = 'Restart';
   const show = 'Show Output';
-  const message = `${NAME}: the language server keeps ending. Your text is untouched, but it is not being checked.`;
+  const message = `${NAME}: the language server keeps stopping. Your text is unchanged, but notebooks are not being checked.`;
   const choice = await vscode.window.showErrorMessage(message, again, show);
   if (choice === again) await restart();
   if (choice === show) await vscode.commands.executeCommand('tappet.showOutput');

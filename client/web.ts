@@ -1,4 +1,4 @@
-/** The door of the editors that run in a browser: the server is a worker. */
+/** Entry of the extension in a browser: the server is a worker. */
 import * as vscode from 'vscode';
 import { LanguageClient } from 'vscode-languageclient/browser';
 import { start } from './start.ts';

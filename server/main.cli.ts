@@ -1,4 +1,4 @@
-/** The terminal's door: `node dist/cli.cjs check notebook.tappet`. */
+/** Entry of the terminal program: `node dist/cli.cjs check notebook.tappet`. */
 /// <reference types="node" />
 import manifest from '../package.json' with { type: 'json' };
 import { run } from './cli/command.ts';
@@ -10,6 +10,6 @@ try {
   process.exitCode = run(process.argv.slice(2), terminal);
 } catch (error) {
   // Node would end with 1, which says that something was found.
-  terminal.complain(`tappet: a fault in the program itself, please report it: ${error}\n`);
+  terminal.complain(`tappet: a bug in the program, please report it: ${error}\n`);
   process.exitCode = EXIT.unusable;
 }

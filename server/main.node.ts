@@ -1,4 +1,4 @@
-/** The door of editors that start the server as a process: `--stdio`, `--node-ipc`, `--pipe=NAME` or `--socket=PORT`. */
+/** Entry of the server as a process: `--stdio`, `--node-ipc`, `--pipe=NAME` or `--socket=PORT`. */
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
@@ -8,7 +8,7 @@ import { serve } from './lsp/serve.ts';
 const TRANSPORTS = /^--(?:stdio|node-ipc|(?:pipe|socket)(?:=|$))/;
 
 if (process.argv.slice(2).some((argument) => TRANSPORTS.test(argument))) {
-  // An editor that is killed says no goodbye; over IPC the lost channel is all there is to notice.
+  // An editor that is killed sends no shutdown; over IPC the lost channel is the only sign of it.
   process.on('disconnect', () => process.exit(1));
   serve(
     createConnection(ProposedFeatures.all),

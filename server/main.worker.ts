@@ -1,4 +1,4 @@
-/** The door of editors that run in a browser: the server is a worker, and the worker's messages are the connection. */
+/** Entry of the server in a browser: a worker, whose messages are the connection. */
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import { serve } from './lsp/serve.ts';
 

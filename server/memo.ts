@@ -18,6 +18,21 @@ export function once<Key extends object, Context extends unknown[], Answer>(
   };
 }
 
+/** As `once`, where who makes one object of another may carry the answer over, cheaper than it is made anew. */
+export function onceOrCarried<Key extends object, Answer>(
+  make: (key: Key) => Answer,
+): { readonly of: (key: Key) => Answer; readonly carry: (key: Key, answer: Answer) => void } {
+  const answers = new WeakMap<Key, Answer>();
+  const of = (key: Key): Answer => {
+    const known = answers.get(key);
+    if (known !== undefined || answers.has(key)) return known as Answer;
+    const answer = make(key);
+    answers.set(key, answer);
+    return answer;
+  };
+  return { of, carry: (key, answer) => void answers.set(key, answer) };
+}
+
 /** As `once`, where the answer depends on a second thing too: for each object that of its latest second is kept. */
 export function oncePerPair<Key extends object, Second, Answer>(
   make: (key: Key, second: Second) => Answer,

@@ -26,7 +26,7 @@ import { REMINDERS } from './upkeep/reminders.ts';
 import { SPECS } from './upkeep/specs.ts';
 
 /** In the order in which a hover tells them: what to do and what has changed first, what is background last. */
-const WORKINGS: readonly Working[] = [
+export const WORKINGS: readonly Working[] = [
   REMINDERS,
   SPECS,
   TIMING_AFTER_POINTS,

@@ -4,6 +4,7 @@ import { amountIn, firstAmount } from '../model/entry/amount.ts';
 import { valueText } from '../model/entry/as-written.ts';
 import type { Origin } from '../model/entry/entry.ts';
 import type { Value } from '../model/entry/value.ts';
+import { ofName } from '../model/state/immutable.ts';
 import { settingText } from '../model/state/setting-text.ts';
 import type { State } from '../model/state/state.ts';
 import { formatValue } from '../trade/measure/format.ts';
@@ -50,7 +51,7 @@ export function settingOf(state: State, name: string, unit: string): KnownInput 
 
 /** The last reading of this session of that name, whatever its place and conditions, in a unit of the table. */
 export function readingOf(state: State, name: string, unit: string): KnownInput | undefined {
-  const taken = [...state.readings.values()].findLast((each) => each.quantity.name === name);
+  const [taken] = ofName(state.readings, name, 1);
   return taken && inputIn(name, taken.statement.values, unit, taken.quantity.unit, taken.by);
 }
 

@@ -14,14 +14,14 @@ export function jsonFindings({ write }: Terminal): Writer {
     file: ({ path, findings }) => {
       write(`${files++ > 0 ? ',' : ''}\n{"path":${JSON.stringify(path)},"findings":[`);
       let count = 0;
-      for (const finding of findings) write(`${count++ > 0 ? ',' : ''}\n${JSON.stringify(found(finding))}`);
+      for (const finding of findings) write(`${count++ > 0 ? ',' : ''}\n${JSON.stringify(jsonOf(finding))}`);
       write(count > 0 ? '\n]}' : ']}');
     },
     end: () => write('\n]}\n'),
   };
 }
 
-function found({ code, severity, message, at, span }: LocatedFinding) {
+function jsonOf({ code, severity, message, at, span }: LocatedFinding) {
   const range = { start: { line: at, character: span.from }, end: { line: at, character: span.to } };
   return { code, severity, message, range };
 }

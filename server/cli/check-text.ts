@@ -1,4 +1,4 @@
-/** Findings as text for a person: the place, what is odd, the line with the spot underlined, and what goes with it. */
+/** Findings as text for a person: place and message, the line with the spot underlined, related lines and fixes. */
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
 import { excerpt } from './excerpt.ts';
 import { visible, wrap } from './layout.ts';
@@ -10,19 +10,19 @@ import type { Checked, Tally, Writer } from './writer.ts';
 const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
   error: 'error',
   warning: 'warning',
-  information: 'info',
+  information: 'information',
   hint: 'hint',
 };
 const COUNT_WORDS: Readonly<Record<Severity, readonly [one: string, more: string]>> = {
   error: ['error', 'errors'],
   warning: ['warning', 'warnings'],
-  information: ['for information', 'for information'],
+  information: ['note', 'notes'],
   hint: ['hint', 'hints'],
 };
 /** Under the line of the place, so that the eye finds the next place. */
 const INDENT = '    ';
 
-/** Told file by file; the count of all at the end. */
+/** Writes file by file, and the count of all at the end. */
 export function textFindings({ write, columns, colours }: Terminal): Writer {
   const paint = painter(colours);
   return {
@@ -78,12 +78,12 @@ const indented = (text: string, columns: number | undefined, each: (line: string
 function summaryText({ files, filesWithFindings, findings }: Tally, paint: Paint, columns?: number): string {
   if (files === 0) return '';
   const checked = `${files} ${files === 1 ? 'notebook' : 'notebooks'} checked`;
-  const found = (Object.keys(SEVERITY_WORDS) as Severity[])
+  const counts = (Object.keys(SEVERITY_WORDS) as Severity[])
     .filter((severity) => findings[severity] > 0)
     .map((severity) => `${findings[severity]} ${COUNT_WORDS[severity][findings[severity] === 1 ? 0 : 1]}`);
   const summary =
-    found.length > 0
-      ? `${checked}, ${filesWithFindings} with findings: ${found.join(', ')}.`
+    counts.length > 0
+      ? `${checked}, ${filesWithFindings} with findings: ${counts.join(', ')}.`
       : `${checked}: nothing found by these checks.`;
   return lines(wrap(summary, columns).map((line) => paint('strong', line)));
 }

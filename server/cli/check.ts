@@ -1,4 +1,4 @@
-/** `tappet check`: what the rules find in notebooks. */
+/** `tappet check`: the findings of the rules in notebooks. */
 
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
 import { type Stream, streamFindings } from '../model/snapshot/read-pages.ts';
@@ -8,10 +8,12 @@ import { textFindings } from './check-text.ts';
 import { visible } from './layout.ts';
 import { sharingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { pathsOf, type Tell, textOf } from './texts.ts';
+import { pathsOf, type ReportProblem, textOf } from './texts.ts';
 import type { Tally, Writer } from './writer.ts';
 
-export const LEVELS = ['error', 'warning', 'info'] as const;
+export const LEVELS = ['error', 'warning', 'information'] as const;
+/** Another name for `information`, accepted and not documented. */
+const SHORT_NAMES: ReadonlyMap<string, string> = new Map([['info', 'information']]);
 export const FORMATS = ['text', 'json'] as const;
 
 export interface CheckOptions {
@@ -19,7 +21,11 @@ export interface CheckOptions {
   readonly failOn: (typeof LEVELS)[number];
 }
 
-/** Checks what can be read and tells what cannot. @returns the exit code. */
+/** The level that an option names; undefined where it names none. */
+export const levelNamed = (text: string): CheckOptions['failOn'] | undefined =>
+  LEVELS.find((level) => level === (SHORT_NAMES.get(text) ?? text));
+
+/** Checks every file that can be read and reports those that cannot. @returns the exit code. */
 export function check(args: readonly string[], options: CheckOptions, terminal: Terminal): number {
   const writer = options.format === 'json' ? jsonFindings(terminal) : textFindings(terminal);
   const tally = {
@@ -29,13 +35,13 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   };
   const sharedAt = sharingWith(terminal);
   let unreadable = 0;
-  const tell: Tell = (path, problem) => {
+  const report: ReportProblem = (path, problem) => {
     unreadable++;
     terminal.complain(`tappet: ${visible(path)}: ${problem}\n`);
   };
-  for (const path of pathsOf(args, terminal, tell)) {
+  for (const path of pathsOf(args, terminal, report)) {
     const read = textOf(path, terminal);
-    if ('problem' in read) tell(path, read.problem);
+    if ('problem' in read) report(path, read.problem);
     else checkOne(path, streamFindings(read.text, checkLine, sharedAt(path)), writer, tally);
   }
   writer.end(tally);
@@ -70,5 +76,5 @@ function* seeEach<T>(each: Iterable<T>, see: (one: T) => void): Generator<T> {
 const AT_LEAST: Readonly<Record<CheckOptions['failOn'], readonly Severity[]>> = {
   error: ['error'],
   warning: ['error', 'warning'],
-  info: ['error', 'warning', 'information'],
+  information: ['error', 'warning', 'information'],
 };

@@ -1,29 +1,28 @@
-/** The terminal's commands: what may be written after `tappet`, and what it comes to. */
+/** The terminal's commands: the arguments after `tappet`, their help, and the exit code. */
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
-import { type CheckOptions, check, FORMATS, LEVELS } from './check.ts';
+import { type CheckOptions, check, FORMATS, LEVELS, levelNamed } from './check.ts';
 import { explain } from './explain.ts';
 import { type FormatOptions, format, UNIT_SPELLINGS } from './format.ts';
 import { wrap } from './layout.ts';
 import { type ShowOptions, show } from './show.ts';
 import { EXIT, type Terminal } from './terminal.ts';
 
-const ABOUT =
-  'Reads engine tuning notebooks (*.tappet): what may be wrong in them, what is set where, and how they are laid out.';
+const ABOUT = 'Checks, shows and formats engine tuning notebooks (*.tappet).';
 
 const EXAMPLES = `
 Examples:
   tappet check                              every notebook below this folder
   tappet check boat.tappet --fail-on error  fail on errors alone
   tappet check - --format json < x.tappet   the standard input, for a program
-  tappet show boat.tappet                   what holds at the end
-  tappet show boat.tappet --at 2026-05-02   as it was at the end of that day
-  tappet show boat.tappet --at 17           as it was after line 17
-  tappet format boat.tappet                 laid out in columns; written with --write
-  tappet explain over-limit                 why that rule asks
+  tappet show boat.tappet                   settings and totals at the end
+  tappet show boat.tappet --at 2026-05-02   the same at the end of that day
+  tappet show boat.tappet --at 17           the same after line 17
+  tappet format boat.tappet                 formatted; --write changes the file
+  tappet explain over-limit                 the page of that rule
 
-Exit codes: 0 nothing found at the level of --fail-on or above, 1 something found, 2 wrong usage or a file that cannot be read (the others are still checked).
+Exit codes: 0 nothing found at the level of --fail-on or above, 1 something found, 2 wrong usage or a file that can't be read (the others are still checked).
 
-What is found here is no more than that: the maker's figures, local law and a licensed mechanic overrule it.`;
+Findings are hints, not proof: the maker's figures, local law and a licensed mechanic overrule them.`;
 
 const JSON_LINES = `
 In JSON, lines and characters count from zero, as in the Language Server Protocol.`;
@@ -53,7 +52,7 @@ function programFor(terminal: Terminal, end: End): Command {
     .exitOverride()
     .configureHelp({ showGlobalOptions: true, minWidthToWrap: 12 })
     .configureOutput(outputTo(terminal))
-    .showHelpAfterError('("tappet --help" tells how it is used)')
+    .showHelpAfterError('Try "tappet --help".')
     .addHelpText('after', wrapped(EXAMPLES, terminal));
   addCheck(program, terminal, end);
   addShow(program, terminal, end);
@@ -64,20 +63,23 @@ function programFor(terminal: Terminal, end: End): Command {
 
 type End = (code: number) => void;
 
-const NOTEBOOKS = 'notebooks, folders of notebooks, or - for the standard input; else all below here';
+const NOTEBOOKS =
+  'notebooks, folders, or - for the standard input; without any, all notebooks below this folder';
 
-const written = () => new Option('--format <form>', 'how it is written').choices(FORMATS).default(FORMATS[0]);
+const formatOption = () =>
+  new Option('--format <form>', 'output format').choices(FORMATS).default(FORMATS[0]);
 
 function addCheck(program: Command, terminal: Terminal, end: End): void {
   program
     .command('check')
-    .summary('tell what may be wrong')
-    .description('Tells what may be wrong in notebooks, each with its line.')
+    .summary('find what may be wrong')
+    .description('Lists what may be wrong in notebooks, with line and column.')
     .argument('[FILES...]', NOTEBOOKS)
-    .addOption(written())
+    .addOption(formatOption())
     .addOption(
-      new Option('--fail-on <level>', 'the least severity that gives exit code 1')
+      new Option('--fail-on <level>', 'the lowest severity that gives exit code 1')
         .choices(LEVELS)
+        .argParser(levelIn)
         .default('warning'),
     )
     .addHelpText('after', wrapped(JSON_LINES, terminal))
@@ -88,10 +90,13 @@ function addShow(program: Command, terminal: Terminal, end: End): void {
   program
     .command('show')
     .summary('settings in force, open items, limits and totals')
-    .description('Shows what holds: settings, parts, open items, limits, and the totals with their working.')
+    .description('Shows settings, parts, open items and limits in force, and totals with their working.')
     .argument('<FILE>', 'a notebook, or - for the standard input')
-    .option('--at <line|date>', 'after that line (from one), or at the end of that day; else at the end')
-    .addOption(written())
+    .option(
+      '--at <line|date>',
+      'after that line (counted from 1) or at the end of that day; without it, at the end of the notebook',
+    )
+    .addOption(formatOption())
     .addHelpText('after', wrapped(JSON_LINES, terminal))
     .action((file: string, options: ShowOptions) => end(show(file, options, terminal)));
 }
@@ -99,20 +104,23 @@ function addShow(program: Command, terminal: Terminal, end: End): void {
 function addFormat(program: Command, terminal: Terminal, end: End): void {
   program
     .command('format')
-    .summary('lay notebooks out in columns')
+    .summary('format notebooks in columns')
     .description(
-      'Lays notebooks out: names and values in columns within a section, comments below each other. No word is changed, and a line that cannot be read stays as it stands. One notebook is printed; a file is written only with --write.',
+      "Formats notebooks: names and values in columns within a section, comments below each other. No word is changed, and a line that can't be read stays as it is. One notebook is printed; files are changed only with --write.",
     )
     .argument('[FILES...]', NOTEBOOKS)
-    .option('--check', 'write nothing; name those that are not laid out, with exit code 1 if there are any')
-    .addOption(
-      new Option('--write', 'lay them out in place, and name those that were changed').conflicts('check'),
+    .option(
+      '--check',
+      'change nothing; list the notebooks that are not formatted, with exit code 1 if there are any',
     )
     .addOption(
-      new Option('--indent <blanks>', 'before a line inside a section').default(2).argParser(indentIn),
+      new Option('--write', 'format files in place, and list those that were changed').conflicts('check'),
     )
     .addOption(
-      new Option('--units <spelling>', 'how units are spelled')
+      new Option('--indent <spaces>', 'spaces of indent inside a section').default(2).argParser(indentIn),
+    )
+    .addOption(
+      new Option('--units <spelling>', 'spelling of units')
         .choices(UNIT_SPELLINGS)
         .default(UNIT_SPELLINGS[0]),
     )
@@ -122,15 +130,22 @@ function addFormat(program: Command, terminal: Terminal, end: End): void {
 function addExplain(program: Command, terminal: Terminal, end: End): void {
   program
     .command('explain')
-    .summary('why a rule asks, and how it is silenced')
-    .description('Prints the page of a rule, with a notebook that has the finding and one that has not.')
-    .argument('[CODE]', 'as it stands in brackets after a finding; without one, all rules are listed')
+    .summary('what a rule checks, why, and how to silence it')
+    .description('Prints the page of a rule, with an example that has the finding and one that does not.')
+    .argument('[CODE]', 'the code in brackets after a finding; without one, all rules are listed')
     .action((code: string | undefined) => end(explain(code, terminal)));
 }
 
-/** Throws for anything but a whole number from 0 to 8, as commander wants it. */
+/** The level an option names. Throws for an unknown one. */
+function levelIn(text: string): CheckOptions['failOn'] {
+  const level = levelNamed(text);
+  if (!level) throw new InvalidArgumentError(`Allowed choices are ${LEVELS.join(', ')}.`);
+  return level;
+}
+
+/** Throws for anything but a whole number from 0 to 8. */
 function indentIn(text: string): number {
-  if (!/^[0-8]$/.test(text)) throw new InvalidArgumentError('It is a whole number from 0 to 8.');
+  if (!/^[0-8]$/.test(text)) throw new InvalidArgumentError('Use a whole number from 0 to 8.');
   return Number(text);
 }
 
@@ -145,7 +160,7 @@ function outputTo({ write, complain, columns, colours }: Terminal) {
   };
 }
 
-/** Where nobody says how wide the window is. */
+/** Width of the help where the output is no terminal. */
 const HELP_COLUMNS = 80;
 
 const wrapped = (text: string, { columns = HELP_COLUMNS }: Terminal): string =>

@@ -1,10 +1,10 @@
-/** The part of a line around a spot, as wide as there is room for. */
+/** An excerpt of a line around a spot, as wide as there is room for. */
 import { type Span, widthOf } from '../../grammar/index.ts';
 import { visible } from './layout.ts';
 
 interface Excerpt {
   readonly text: string;
-  /** Columns before the spot, and those it takes up; never none, so that a missing thing is pointed at too. */
+  /** Columns before the spot, and its width; at least one, so that something missing can be pointed at. */
   readonly before: number;
   readonly width: number;
 }
@@ -14,7 +14,7 @@ const NARROWEST = 20;
 const MARGIN = 4;
 const MORE = '…';
 
-/** `columns`: those of the terminal, undefined where it is none. A long line is cut around the spot, with a mark on each side. */
+/** `columns`: those of the terminal, undefined where it is none. A long line is cut around the spot, with an ellipsis on each side. */
 export function excerpt(line: string, span: Span, columns: number | undefined): Excerpt {
   const room = Math.max(NARROWEST, (columns ?? UNLIMITED) - 2 * MARGIN);
   const { from, to } = windowAround(line, span, room);

@@ -1,4 +1,4 @@
-/** `tappet explain`: the page of a rule, or all rules that there are. */
+/** `tappet explain`: the page of a rule, or the list of all rules. */
 import { RULES, ruleOf } from '../rules/check.ts';
 import { didYouMean, guessAmong } from '../rules/lib/did-you-mean.ts';
 import { pageOf } from '../rules/pages.ts';
@@ -30,6 +30,6 @@ function print(lines: readonly string[], { write, columns, colours }: Terminal):
 function refuse(code: string, { complain }: Terminal): number {
   const codes = RULES.map((rule) => rule.code);
   const guess = didYouMean(guessAmong(code, codes));
-  complain(`tappet: no rule is called "${visible(code)}".${guess} "tappet explain" lists them all.\n`);
+  complain(`tappet: no rule "${visible(code)}".${guess} "tappet explain" lists all rules.\n`);
   return EXIT.unusable;
 }

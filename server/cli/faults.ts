@@ -1,21 +1,20 @@
-/** What goes wrong with a file, in words: by the codes of the system, and by those for what the system lets pass. */
+/** Messages for everything that goes wrong with a file: by the codes of the system, and by our own for what the system allows. */
 
-/** No more is read of anything that is to be a notebook, bytes: some three million lines. */
+/** Bytes, some three million lines: no larger notebook is read. */
 export const LARGEST_NOTEBOOK = 100e6;
 
-/** What the system would let pass. */
+/** Faults that the system would allow. */
 const OURS = {
-  CHANGED:
-    'has been changed by another program since it was read, so it is left as it is; run this once more',
+  CHANGED: 'not written: another program has changed it since it was read. Run this again',
   SEVERAL_NAMES:
-    'has further names on the disk (hard links), which would keep the old text, so it is left as it is; print it laid out without --write',
+    'not written: it has other names on the disk (hard links), which would keep the old text. Without --write the formatted text is printed',
   FOLDER_CLOSED:
-    'is left as it is: its folder takes no new file (no permission), and a file is only ever replaced by a whole new one',
-  TOO_LARGE: `is too large to be read: more than ${LARGEST_NOTEBOOK / 1e6} MB`,
-  FOLDER: 'is a folder, not a notebook',
-  PIPE: 'is a pipe, not a file; what comes through a pipe is read as the standard input: -',
-  SOCKET: 'is a socket, not a file',
-  DEVICE: 'is a device, not a file',
+    'not written: no permission to create a file in its folder. A file is replaced by a whole new one or not at all',
+  TOO_LARGE: `too large: more than ${LARGEST_NOTEBOOK / 1e6} MB`,
+  FOLDER: 'this is a folder, not a notebook',
+  PIPE: 'this is a pipe, not a file. Use - to read the standard input',
+  SOCKET: 'this is a socket, not a file',
+  DEVICE: 'this is a device, not a file',
 } as const;
 
 export type Fault = keyof typeof OURS;
@@ -26,12 +25,12 @@ export const fault = (code: Fault): Error => Object.assign(new Error(OURS[code])
 export const isFault = (error: unknown, code: Fault): boolean => codeOf(error) === code;
 
 const EITHER = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
+  ENOENT: 'no such file',
+  ENOTDIR: 'no such file',
   EACCES: 'no permission',
   EPERM: 'no permission',
-  ELOOP: 'its symbolic links lead round in a circle',
-  ENAMETOOLONG: 'its name is too long',
+  ELOOP: 'its symbolic links form a loop',
+  ENAMETOOLONG: 'the name is too long',
 } as const;
 
 const READING: ReadonlyMap<string, string> = new Map(
@@ -39,7 +38,7 @@ const READING: ReadonlyMap<string, string> = new Map(
     ...EITHER,
     ...OURS,
     EISDIR: OURS.FOLDER,
-    ERR_ENCODING_INVALID_ENCODED_DATA: 'is not text in UTF-8',
+    ERR_ENCODING_INVALID_ENCODED_DATA: 'not UTF-8 text',
     ERR_STRING_TOO_LONG: OURS.TOO_LARGE,
   }),
 );
@@ -47,13 +46,13 @@ const READING: ReadonlyMap<string, string> = new Map(
 const WRITING: ReadonlyMap<string, string> = new Map(
   Object.entries({
     ...EITHER,
-    ENOENT: 'it has gone since it was read',
-    EROFS: 'nothing can be written where it lies (read-only)',
-    ENOSPC: 'there is no space left on the disk',
-    EDQUOT: 'your share of the disk is full',
-    EFBIG: 'it would be larger than a file may be here',
+    ENOENT: 'it was removed after it was read',
+    EROFS: 'the disk is read-only',
+    ENOSPC: 'no space left on the disk',
+    EDQUOT: 'your disk quota is used up',
+    EFBIG: 'over the size limit for files here',
     EIO: 'the disk failed',
-    EBUSY: 'another program holds it',
+    EBUSY: 'another program is using it',
   }),
 );
 
@@ -63,18 +62,18 @@ const codeOf = (error: unknown): string =>
 /** Why a file could not be read. */
 export function whyUnread(error: unknown): string {
   const code = codeOf(error);
-  return READING.get(code) ?? `could not be read (${code})`;
+  return READING.get(code) ?? `can't be read (${code})`;
 }
 
-/** Why a file was not written; it is as it was. */
+/** Why a file was not written; it is unchanged. */
 export function whyUnwritten(error: unknown): string {
   const code = codeOf(error);
   if (Object.hasOwn(OURS, code)) return OURS[code as Fault];
-  return `left as it was: ${WRITING.get(code) ?? code}`;
+  return `not written: ${WRITING.get(code) ?? code}`;
 }
 
-/** Why an answer did not get out. */
-export function whyUnsaid(error: unknown): string {
+/** Why the output failed. */
+export function whyOutputFailed(error: unknown): string {
   const code = codeOf(error);
-  return `could not be written to the end: ${WRITING.get(code) ?? code}`;
+  return `was cut short: ${WRITING.get(code) ?? code}`;
 }

@@ -1,4 +1,4 @@
-/** `tappet format`: notebooks laid out in columns. Files are written only when that is asked for. */
+/** `tappet format`: notebooks formatted in columns. Files are written only with `--write`. */
 import { cutLines } from '../../grammar/index.ts';
 import { type FormatStyle, formatEdits } from '../features/formatting.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
@@ -6,7 +6,7 @@ import { whyUnwritten } from './faults.ts';
 import { visible } from './layout.ts';
 import { openingWith } from './shared.ts';
 import { EXIT, type Terminal } from './terminal.ts';
-import { pathsOf, STANDARD_INPUT, type Tell, wholeTextOf } from './texts.ts';
+import { pathsOf, type ReportProblem, STANDARD_INPUT, wholeTextOf } from './texts.ts';
 
 export const UNIT_SPELLINGS = ['as written', 'table'] as const;
 
@@ -17,14 +17,14 @@ export interface FormatOptions {
   readonly units: FormatStyle['unitSpelling'];
 }
 
-/** Prints one notebook laid out; or names those that are not (`--check`), or lays them out in place (`--write`). @returns the exit code. */
+/** Prints one notebook formatted; or names those that are not formatted (`--check`), or formats files in place (`--write`). @returns the exit code. */
 export function format(args: readonly string[], options: FormatOptions, terminal: Terminal): number {
   let unusable = 0;
-  const tell: Tell = (path, problem) => {
+  const report: ReportProblem = (path, problem) => {
     unusable++;
     terminal.complain(`tappet: ${visible(path)}: ${problem}\n`);
   };
-  const paths = [...pathsOf(args, terminal, tell)];
+  const paths = [...pathsOf(args, terminal, report)];
   const deliver = options.check ? name : options.write ? write : print;
   if (deliver === print && paths.length > 1) {
     terminal.complain(ONE_AT_A_TIME);
@@ -36,19 +36,19 @@ export function format(args: readonly string[], options: FormatOptions, terminal
   for (const path of paths) {
     const read = wholeTextOf(path, terminal);
     if ('problem' in read) {
-      tell(path, read.problem);
+      report(path, read.problem);
       continue;
     }
     const text = formatted(open(path, read.text), read.text, style);
     if (text !== read.text) different++;
-    deliver({ path, before: read.mark + read.text, after: read.mark + text }, terminal, tell);
+    deliver({ path, before: read.mark + read.text, after: read.mark + text }, terminal, report);
   }
   if (unusable > 0) return EXIT.unusable;
   return options.check && different > 0 ? EXIT.found : EXIT.clean;
 }
 
 const ONE_AT_A_TIME =
-  'tappet: one notebook at a time is printed; --check names those that are not laid out, --write lays them out in place\n';
+  'tappet: only one notebook can be printed. Use --check to name those that are not formatted, --write to format files in place\n';
 
 function formatted(snapshot: Snapshot, text: string, style: FormatStyle): string {
   const lines = cutLines(text);
@@ -60,28 +60,28 @@ function formatted(snapshot: Snapshot, text: string, style: FormatStyle): string
   return lines.join('');
 }
 
-interface Laid {
+interface Formatted {
   readonly path: string;
   readonly before: string;
   readonly after: string;
 }
 
-const print = ({ after }: Laid, terminal: Terminal): void => terminal.write(after);
+const print = ({ after }: Formatted, terminal: Terminal): void => terminal.write(after);
 
-function name({ path, before, after }: Laid, terminal: Terminal): void {
+function name({ path, before, after }: Formatted, terminal: Terminal): void {
   if (before !== after) terminal.write(`${visible(path)}\n`);
 }
 
-function write({ path, before, after }: Laid, terminal: Terminal, tell: Tell): void {
+function write({ path, before, after }: Formatted, terminal: Terminal, report: ReportProblem): void {
   if (path === STANDARD_INPUT) {
-    tell(path, 'the standard input cannot be written; without --write it is printed');
+    report(path, "the standard input can't be written. Leave out --write to print it");
     return;
   }
   if (before === after) return;
   try {
     terminal.save(path, before, after);
   } catch (error) {
-    tell(path, whyUnwritten(error));
+    report(path, whyUnwritten(error));
     return;
   }
   terminal.write(`${visible(path)}\n`);

@@ -1,16 +1,16 @@
-/** Text on a terminal: how wide it stands, how it wraps, and that a notebook cannot steer the terminal. */
+/** Text on a terminal: width, wrapping, and no control characters, so that a notebook cannot steer the terminal. */
 import { widthOf } from '../../grammar/index.ts';
 
 /** Below this, columns stop making sense and text is left to the terminal. */
 const NARROWEST = 24;
-/** Controls, and the marks that turn the direction of writing around. */
+/** Control characters, and those that reverse the direction of writing. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not reach the terminal
-const UNSEEN = /[\u0000-\u001F\u007F-\u009F\u200E\u200F\u2028-\u202E\u2066-\u2069\uFEFF]/g;
+const CONTROLS = /[\u0000-\u001F\u007F-\u009F\u200E\u200F\u2028-\u202E\u2066-\u2069\uFEFF]/g;
 
-/** Each unseen sign as a seen one, each tab as a blank: the text stays as long as it was. */
+/** Each control character as a visible one, each tab as a space: the text keeps its length. */
 export const visible = (text: string): string =>
-  text.replace(UNSEEN, (sign) =>
-    sign === '\t' ? ' ' : sign < ' ' ? String.fromCharCode(0x2400 + sign.charCodeAt(0)) : '\uFFFD',
+  text.replace(CONTROLS, (char) =>
+    char === '\t' ? ' ' : char < ' ' ? String.fromCharCode(0x2400 + char.charCodeAt(0)) : '\uFFFD',
   );
 
 /** `width` in columns of a terminal, which are not characters. Longer text stays as it is. */
@@ -18,7 +18,7 @@ export const padded = (text: string, width: number): string =>
   text + ' '.repeat(Math.max(0, width - widthOf(text)));
 
 /**
- * Lines of at most `columns`, those after the first moved in by `indent`. Cut between words, but not between a number
+ * Lines of at most `columns`, those after the first indented by `indent`. Cut between words, but not between a number
  * and its unit, nor inside `1 1/2`.
  */
 export function wrap(text: string, columns: number | undefined, indent = 0): readonly string[] {

@@ -1,4 +1,4 @@
-/** Files beside a notebook, read from the disk: nothing outside the notebook's own folder, through whatever links. */
+/** Files beside a notebook on the disk: nothing outside the notebook's own folder, whatever links lead there. */
 /// <reference types="node" />
 import { existsSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
@@ -24,7 +24,7 @@ export function readBeside(
   }
 }
 
-/** What lies in the folder at `parts` below that of the notebook; nothing where that is outside it or no folder. Never throws. */
+/** The entries of the folder at `parts` below that of the notebook; none where that is outside it or no folder. Never throws. */
 export function listBeside(
   notebook: string,
   parts: readonly string[],
@@ -61,7 +61,7 @@ function isWithin(folder: string, target: string): boolean {
 }
 
 function readTarget(target: string, largest: number): FileText {
-  // A large file is not read to learn that.
+  // Before reading: a large file is not read to find that out.
   if (statSync(target).size > largest) return { problem: 'too large' };
   const bytes = readRegular(target, largest);
   try {

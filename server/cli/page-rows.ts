@@ -1,4 +1,4 @@
-/** How a page of facts is laid out: titled sections, rows with line and day in a margin, names and values in columns. */
+/** Layout of a page of facts: titled sections, rows with line and day in a margin, names and values in columns. */
 
 import { widthOf } from '../../grammar/index.ts';
 import type { Where } from '../report/where.ts';
@@ -10,7 +10,7 @@ export interface TextPage {
   readonly columns: number | undefined;
 }
 
-/** A fact and where it stands; `name` is written in a column of its own. */
+/** A fact and the line it is from; `name` has a column of its own. */
 export interface PageRow {
   readonly where: Where | undefined;
   readonly name: string;
@@ -21,7 +21,7 @@ export function section(title: string, lines: readonly string[], { paint }: Text
   return lines.length > 0 ? [paint('title', title), ...lines] : [];
 }
 
-/** Line and day in a margin, then name and value in columns; a value that is too long goes on below itself. */
+/** Line and day in a margin, then name and value in columns; a value that is too long continues below itself. */
 export function rowLines(rows: readonly PageRow[], { paint, columns }: TextPage): readonly string[] {
   const margins = aligned(rows.map(({ where }) => marginParts(where)));
   const names = rows.map(({ name }) => visible(name));

@@ -1,4 +1,4 @@
-/** Colours of the terminal. They only underline what the words say already. */
+/** Colours of the terminal. They add nothing that the words do not say. */
 import { styleText } from 'node:util';
 
 const STYLES = {
@@ -22,10 +22,10 @@ export const painter =
     colours ? styleText(STYLES[style], text, { validateStream: false }) : text;
 
 /**
- * `--no-color` over `FORCE_COLOR` (`0` and `false` forbid) over `NO_COLOR` (anything but empty forbids) over whether
- * somebody looks: a terminal that is not `dumb`.
+ * Whether to colour, the strongest first: `--no-color`, `FORCE_COLOR` (off for `0` and `false`), `NO_COLOR` (off for anything
+ * but empty), then whether the output is a terminal that is not `dumb`.
  */
-export function wantsColours(
+export function useColours(
   env: Readonly<Record<string, string | undefined>>,
   args: readonly string[],
   isTerminal: boolean,

@@ -1,14 +1,14 @@
-/** How a file is read from the disk: one that is a file, and no more of it than is wanted, so that reading always ends. */
+/** Reading from the disk: regular files only, up to a limit, so that reading always ends. */
 /// <reference types="node" />
 import { closeSync, constants, fstatSync, openSync, readSync, type Stats, statSync } from 'node:fs';
 import { type Fault, fault } from './faults.ts';
 
 /**
  * The bytes of a regular file: a pipe may never end, and a device never does. Throws as Node does, and with the codes of `faults.ts`.
- * @param largest bytes; of a larger file nothing is given.
+ * @param largest bytes; throws for a larger file.
  */
 export function readRegular(path: string, largest: number): Buffer {
-  // Looked at before it is opened, since that alone can wait for ever or set a device going; and again, since it may be another by then.
+  // Checked before it is opened, since opening alone can block or start a device; and again, since it may be another file by then.
   needRegular(statSync(path));
   const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
   try {
@@ -19,7 +19,7 @@ export function readRegular(path: string, largest: number): Buffer {
   }
 }
 
-/** All that comes from an open file or the standard input, to its end. @param largest bytes; nothing is given of more. */
+/** All that comes from an open file or the standard input, to its end. @param largest bytes; throws for more. */
 export function readUpTo(file: number, largest: number): Buffer {
   const pieces: Buffer[] = [];
   let length = 0;
@@ -36,7 +36,7 @@ export function readUpTo(file: number, largest: number): Buffer {
 /** Bytes. */
 const PIECE = 1 << 20;
 
-/** Throws where something is no regular file. */
+/** Throws for anything but a regular file. */
 export function needRegular(stats: Stats): void {
   if (!stats.isFile()) throw fault(KINDS.find(([isIt]) => isIt(stats))?.[1] ?? 'DEVICE');
 }

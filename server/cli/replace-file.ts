@@ -1,5 +1,5 @@
 /**
- * The one way in which a file is written: whole or not at all. Whatever happens on the way (a full disk, a kill, the power),
+ * Writing a file, whole or not at all; no file is written in any other way. Whatever happens on the way (a full disk, a kill, the power),
  * the file is the old one or the new one. Our own, since the packages for it (two were read) write once without looking how much
  * of it was taken, so that a nearly full disk leaves half a file in place of the whole one; none compares the file with what was
  * read, or looks at hard links.
@@ -13,7 +13,9 @@ import {
   fchmodSync,
   fchownSync,
   fsyncSync,
+  lstatSync,
   openSync,
+  readdirSync,
   realpathSync,
   renameSync,
   type Stats,
@@ -29,7 +31,8 @@ import { needRegular, readRegular } from './read-file.ts';
  * Puts `after` in the place of a file that holds `before`. A symbolic link stays one, and the file behind it is replaced. Mode,
  * owner and group are kept as far as the user may; access lists and other attributes are not. A file with further names (hard
  * links) is left alone: they would keep the old text. So is one that may not be written, and one in a folder that takes no new
- * file. A kill at the wrong moment may leave a `.tappet-….tmp` beside the file, never anything else.
+ * file. A kill at the wrong moment may leave a `.tappet-….tmp` beside the file, never anything else; the next write to a
+ * file of that folder takes it away.
  * Throws as Node does, and with the codes of `faults.ts`; then the file is as it was.
  */
 export function replaceFile(path: string, before: string, after: string): void {
@@ -38,7 +41,7 @@ export function replaceFile(path: string, before: string, after: string): void {
   needRegular(old);
   if (old.nlink > 1) throw fault('SEVERAL_NAMES');
   accessSync(target, constants.W_OK);
-  const temporary = join(dirname(target), `.tappet-${randomUUID()}.tmp`);
+  const temporary = join(dirname(target), `${BEFORE}${randomUUID()}${AFTER}`);
   try {
     writeNew(temporary, Buffer.from(after), old);
     if (realpathSync(path) !== target || !holds(target, Buffer.from(before))) throw fault('CHANGED');
@@ -48,6 +51,28 @@ export function replaceFile(path: string, before: string, after: string): void {
     throw error;
   }
   attempt(() => flushFolder(dirname(target)));
+  attempt(() => removeStale(dirname(target)));
+}
+
+/** What a kill left behind. Only regular files with our own sort of name, and old enough that nobody is writing them, ms. */
+const STALE_AFTER = 60_000;
+const [BEFORE, AFTER] = ['.tappet-', '.tmp'];
+const UUID_LENGTH = 36;
+
+const isTemporary = (name: string): boolean =>
+  name.startsWith(BEFORE) &&
+  name.endsWith(AFTER) &&
+  name.length === BEFORE.length + UUID_LENGTH + AFTER.length;
+
+function removeStale(folder: string): void {
+  for (const name of readdirSync(folder)) {
+    if (!isTemporary(name)) continue;
+    const path = join(folder, name);
+    attempt(() => {
+      const found = lstatSync(path);
+      if (found.isFile() && Date.now() - found.mtimeMs > STALE_AFTER) unlinkSync(path);
+    });
+  }
 }
 
 /** On the disk, not only on its way there. */
@@ -100,7 +125,7 @@ function flushFolder(path: string): void {
   }
 }
 
-/** Does what is good to have but no reason to give up. */
+/** Runs a step whose failure is no reason to give up. */
 function attempt(action: () => void): void {
   try {
     action();

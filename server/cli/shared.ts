@@ -1,7 +1,7 @@
-/** Notebooks in the terminal, with those that they use: inside the folder that `placeOf` allows, each read once. */
+/** Notebooks on the command line with those that they use: inside the folder that `placeOf` allows, each read once. */
 
+import type { Shared } from '../model/snapshot/look-up.ts';
 import { type FileText, partsWithin } from '../model/snapshot/named-files.ts';
-import type { Shared } from '../model/snapshot/read-pages.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { findingCircles, usedFirst } from '../model/snapshot/use-circles.ts';
 import {
@@ -16,7 +16,7 @@ import type { State } from '../model/state/state.ts';
 import { openNotebook } from '../rules/check.ts';
 import type { Terminal } from './terminal.ts';
 
-/** What the notebook at a path gets of others. */
+/** What the notebook at a path gets from others. */
 type SharedAt = (path: string) => Shared;
 
 /** Opens the text of the notebook at a path. */
@@ -28,34 +28,34 @@ export function openingWith(terminal: Terminal): OpenText {
 }
 
 export function sharingWith(terminal: Terminal): SharedAt {
-  const files = remembered((name: string) => read(name, terminal));
-  const targetsOf = remembered((name: string): readonly string[] =>
+  const files = cached((name: string) => read(name, terminal));
+  const targetsOf = cached((name: string): readonly string[] =>
     usesIn(textIn(files(name))).flatMap((path) => resolve(name, path) ?? []),
   );
   const isCircle = findingCircles(targetsOf);
   const given = new Map<string, State>();
-  const known: NotebookTexts = {
+  const texts: NotebookTexts = {
     resolve,
     isCircle,
     stateOf: (name) => {
       const file = files(name);
       return 'problem' in file ? file : stateOf(name);
     },
-    missing: remembered((name: string) => missingAt(name, terminal)),
+    missing: cached((name: string) => missingAt(name, terminal)),
   };
 
   /** What a notebook uses is read before it, not while it is: a chain may be longer than calls can be nested. */
   function stateOf(name: string): State {
     for (const each of usedFirst([name], unreadOf))
       if (!given.has(each))
-        given.set(each, stateGiven(openNotebook(textIn(files(each)), sharedFor(each, known))));
+        given.set(each, stateGiven(openNotebook(textIn(files(each)), sharedFor(each, texts))));
     return given.get(name) as State;
   }
   const unreadOf = (name: string) => (given.has(name) ? [] : targetsOf(name));
 
   return (path) => {
     const { root, parts } = terminal.placeOf(path);
-    return sharedFor(nameOf(root, [...parts, path.split(/[/\\]/).at(-1) as string]), known);
+    return sharedFor(nameOf(root, [...parts, path.split(/[/\\]/).at(-1) as string]), texts);
   };
 }
 
@@ -87,10 +87,10 @@ function read(name: string, terminal: Terminal): FileText {
 
 const textIn = (file: FileText): string => ('text' in file ? file.text : '');
 
-function remembered<T>(make: (key: string) => T): (key: string) => T {
-  const known = new Map<string, T>();
+function cached<T>(make: (key: string) => T): (key: string) => T {
+  const values = new Map<string, T>();
   return (key) => {
-    if (!known.has(key)) known.set(key, make(key));
-    return known.get(key) as T;
+    if (!values.has(key)) values.set(key, make(key));
+    return values.get(key) as T;
   };
 }

@@ -1,4 +1,4 @@
-/** What is worked out, by topic, and the cautions that belong to the work, as text for a person. */
+/** Figures by topic, and the cautions for the work, as text for a person. */
 
 import { widthOf } from '../../grammar/index.ts';
 import type { FigureRow } from '../report/figure-rows.ts';
@@ -7,16 +7,18 @@ import { capital } from '../trade/measure/format.ts';
 import { padded, visible, wrap } from './layout.ts';
 import { narrower, rowLines, section, type TextPage } from './page-rows.ts';
 
-/** A section for each topic; a caution that several figures share is told with the first. */
+/** A section for each topic; a caution that several figures share is shown with the first. */
 export function figureSections(
   figures: readonly FigureRow[],
   page: TextPage,
 ): readonly (readonly string[])[] {
-  const told = new Set<string>();
+  const shown = new Set<string>();
   return [...new Set(figures.map(({ topic }) => topic))].map((topic) =>
     section(
       capital(topic),
-      figures.filter((figure) => figure.topic === topic).flatMap((figure) => figureLines(figure, told, page)),
+      figures
+        .filter((figure) => figure.topic === topic)
+        .flatMap((figure) => figureLines(figure, shown, page)),
       page,
     ),
   );
@@ -25,12 +27,12 @@ export function figureSections(
 export const cautionLines = (cautions: readonly CautionRow[], { columns }: TextPage): readonly string[] =>
   cautions.flatMap(({ work, text }) => wrap(`  ${work}: ${text}`, columns, 4));
 
-function figureLines(figure: FigureRow, told: Set<string>, page: TextPage): readonly string[] {
+function figureLines(figure: FigureRow, shown: Set<string>, page: TextPage): readonly string[] {
   const { name, value, formula, working, inputs, standing, source, caution, rows } = figure;
   const { columns, paint } = page;
   const indented = (text: string) => wrap(`    ${visible(text)}`, columns, 6);
-  const isNew = caution !== undefined && !told.has(caution);
-  if (isNew) told.add(caution);
+  const isNew = caution !== undefined && !shown.has(caution);
+  if (isNew) shown.add(caution);
   const [first = '', ...more] = wrap(`  ${visible(name)}  ${visible(value)}`, columns, 4);
   return [
     first.replace(visible(value), (text) => paint('strong', text)),
@@ -46,7 +48,7 @@ function figureLines(figure: FigureRow, told: Set<string>, page: TextPage): read
 
 const GAP = '  ';
 
-/** In columns where they fit, else a row after another, each cell behind the name of its column. */
+/** In columns where they fit, else one row after another, each cell after the name of its column. */
 function tableLines(rows: FigureRow['rows'], columns: number | undefined): readonly string[] {
   const cells = rows.map((row) => row.map(visible));
   const [head, ...body] = cells;

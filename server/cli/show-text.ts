@@ -1,4 +1,4 @@
-/** What holds, as text for a person: one fact a line, each with the line of the notebook and the day it is from. */
+/** The state as text for a person: one fact a line, each with the line of the notebook and the day it is from. */
 import type { FigureRow, TotalRows } from '../report/figure-rows.ts';
 import type { InForceReport, ItemRow, PartRow, SettingRow } from '../report/in-force.ts';
 import type { ChangeRow } from '../report/since-kept.ts';
@@ -11,7 +11,7 @@ import { cautionLines, figureSections } from './show-figures.ts';
 import type { Terminal } from './terminal.ts';
 
 const CLOSING =
-  "Worked out from what is written. The maker's figures, local law and a licensed mechanic overrule it.";
+  "Worked out from this notebook. The maker's figures, local law and a licensed mechanic overrule it.";
 
 export function inForceText(report: InForceReport, { columns, colours }: Terminal): string {
   const page: TextPage = { paint: painter(colours), columns };
@@ -47,7 +47,7 @@ function titleLines({ notebook, line, session, kept }: InForceReport, page: Text
 }
 
 const whereWords = ({ line, date }: Where): string =>
-  [line === undefined ? 'a line that is gone' : `line ${line + 1}`, date].filter(Boolean).join(', ');
+  [line === undefined ? 'a deleted line' : `line ${line + 1}`, date].filter(Boolean).join(', ');
 
 /** The settings of each kind of part under its name, with the part that is fitted. */
 function settingSections({ settings, parts }: InForceReport, page: TextPage): readonly (readonly string[])[] {
@@ -69,7 +69,7 @@ const partRow = ({ name, text, where }: PartRow): PageRow => ({
   value: text === undefined ? name : `${name}, "${text}"`,
 });
 
-/** What goes by what it says is told once. */
+/** An item named by its own text is shown once. */
 const itemRow = ({ word, id, text, safety, where }: ItemRow): PageRow => ({
   where,
   name: id === text.toLowerCase() ? word : `${word} ${id}`,
@@ -86,15 +86,13 @@ const checkRowsOf = ({ checks }: InForceReport): readonly PageRow[] =>
   checks.map(({ name, state, why, where }) => ({
     where,
     name: `check ${name}`,
-    value: [state === 'due' ? 'due since the work there' : 'found bad', why].filter(Boolean).join(': '),
+    value: [state === 'due' ? 'due after the work there' : 'found bad', why].filter(Boolean).join(': '),
   }));
 
 function totalLines({ given, lacking }: TotalRows, page: TextPage): readonly string[] {
   return [
     ...given.flatMap((total) => oneTotal(total, page)),
-    ...lacking.flatMap(({ name, lacks }) =>
-      wrap(`  ${name}: cannot be worked out without ${lacks.join(' and ')}`, page.columns, 4),
-    ),
+    ...lacking.flatMap(({ name, lacks }) => wrap(`  ${name}: needs ${lacks.join(' and ')}`, page.columns, 4)),
   ];
 }
 

@@ -1,4 +1,4 @@
-/** `tappet show`: what holds at a line of a notebook. */
+/** `tappet show`: the state after a line of a notebook. */
 import { type Files, partsWithin } from '../model/snapshot/named-files.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { type InForceReport, inForceAt, logsAt } from '../report/in-force.ts';

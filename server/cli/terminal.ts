@@ -1,4 +1,4 @@
-/** What the commands need of the world outside; tests give them another one. */
+/** The outside world as the commands see it; tests pass another one. */
 import type { FileText } from '../model/snapshot/named-files.ts';
 
 export interface Place {
@@ -9,8 +9,6 @@ export interface Place {
 export interface Terminal {
   /** The bytes of a file; `-` is the standard input. Throws as `readRegular` does. */
   readonly read: (path: string) => Uint8Array;
-  /** Bytes of a notebook that can be held whole, with all that is known of it, in the memory there is. */
-  readonly mostBytes: number;
   /** Puts `after` in the place of a file that holds `before`, whole or not at all. Throws as `replaceFile` does. */
   readonly save: (path: string, before: string, after: string) => void;
   /** The names in a folder, those of folders ending in `/`. Throws as Node does. */
@@ -21,9 +19,9 @@ export interface Terminal {
   /** Where a notebook lies: the folder inside which others may be read for it, and its own folder as parts below that. */
   readonly placeOf: (notebook: string) => Place;
   readonly write: (text: string) => void;
-  /** For what is no answer but a complaint: the standard error. */
+  /** Writes to the standard error. */
   readonly complain: (text: string) => void;
-  /** Characters a line may have; undefined where the output is no terminal. */
+  /** Width in characters; undefined where the output is no terminal. */
   readonly columns: number | undefined;
   readonly colours: boolean;
   readonly version: string;

@@ -1,89 +1,92 @@
-/** From what stands on the command line to the texts of notebooks, or to why there is none. */
+/**
+ * The notebooks named on the command line: their paths and texts, or why there is none. The walk through folders is our own:
+ * `tinyglobby` 0.2.17 leaves out a folder it may not read without a word, so that notebooks in it would pass for checked.
+ */
 import { whyUnread } from './faults.ts';
 import type { Terminal } from './terminal.ts';
 
 export const STANDARD_INPUT = '-';
 const ENDING = '.tappet';
 const BYTE_ORDER_MARK = [0xef, 0xbb, 0xbf];
-const PASSED_OVER = /^(?:\.|node_modules\/$)/;
+const SKIPPED = /^(?:\.|node_modules\/$)/;
 
 export type Text =
   | {
       readonly text: string;
-      /** What stands before the text in the file: a byte order mark, or nothing. */
+      /** The byte order mark before the text in the file, or nothing. */
       readonly mark: '\uFEFF' | '';
-      /** Of the file. */
+      /** Size of the file. */
       readonly bytes: number;
     }
   | { readonly problem: string };
 
-/** Says of a path why nothing can be done with it. */
-export type Tell = (path: string, problem: string) => void;
+/** Reports why nothing can be done with a path. */
+export type ReportProblem = (path: string, problem: string) => void;
 
-/** Each once, however often and by whatever folder it was named. */
-export function pathsOf(args: readonly string[], terminal: Terminal, tell: Tell): ReadonlySet<string> {
+/** Each path once, however often and by whatever folder it was named. */
+export function pathsOf(
+  args: readonly string[],
+  terminal: Terminal,
+  report: ReportProblem,
+): ReadonlySet<string> {
   const paths = new Set<string>();
   for (const argument of args.length > 0 ? args : ['.']) {
-    for (const path of notebooksOf(argument, terminal, tell)) paths.add(path);
+    for (const path of notebooksOf(argument, terminal, report)) paths.add(path);
   }
   return paths;
 }
 
 /** The notebooks meant by an argument: the file itself, or every one below a folder. */
-function notebooksOf(argument: string, terminal: Terminal, tell: Tell): readonly string[] {
+function notebooksOf(argument: string, terminal: Terminal, report: ReportProblem): readonly string[] {
   if (argument === STANDARD_INPUT || !terminal.isFolder(argument)) return [argument];
-  let isRead = true;
+  let isComplete = true;
   const paths = below(argument, terminal, (folder, problem) => {
-    isRead = false;
-    tell(folder, problem);
+    isComplete = false;
+    report(folder, problem);
   });
-  if (isRead && paths.length === 0) tell(folderName(argument), `holds no notebook (*${ENDING})`);
+  if (isComplete && paths.length === 0) report(folderName(argument), `no notebooks (*${ENDING}) here`);
   return paths;
 }
 
-/** In order of name; hidden folders and those of installed packages are passed over, and those that cannot be read are told. */
-function below(folder: string, terminal: Terminal, tell: Tell): readonly string[] {
+/** In order of name; hidden folders and installed packages are skipped, folders that cannot be read are reported. */
+function below(folder: string, terminal: Terminal, report: ReportProblem): readonly string[] {
   const start = folder === '.' ? '' : folder.endsWith('/') ? folder : `${folder}/`;
-  return namesIn(folder, terminal, tell).flatMap((name) =>
+  return namesIn(folder, terminal, report).flatMap((name) =>
     name.endsWith('/')
-      ? below(start + name, terminal, tell)
+      ? below(start + name, terminal, report)
       : name.toLowerCase().endsWith(ENDING)
         ? [start + name]
         : [],
   );
 }
 
-function namesIn(folder: string, terminal: Terminal, tell: Tell): readonly string[] {
+function namesIn(folder: string, terminal: Terminal, report: ReportProblem): readonly string[] {
   try {
     return terminal
       .list(folder)
-      .filter((name) => !PASSED_OVER.test(name))
+      .filter((name) => !SKIPPED.test(name))
       .toSorted();
   } catch (error) {
-    tell(folderName(folder), whyUnread(error));
+    report(folderName(folder), whyUnread(error));
     return [];
   }
 }
 
 const folderName = (folder: string): string => (folder === '.' ? 'the current folder' : folder);
 
-/** As `textOf`, of a notebook that is to be held whole; one for which there is not the memory has none. */
+/** As `textOf`, for a command that holds the whole notebook in memory: up to `LARGEST_WHOLE`. */
 export function wholeTextOf(path: string, terminal: Terminal): Text {
   const read = textOf(path, terminal);
-  if ('problem' in read || read.bytes <= terminal.mostBytes) return read;
-  return { problem: tooLarge(read.bytes, terminal.mostBytes) };
+  return 'problem' in read || read.bytes <= LARGEST_WHOLE ? read : { problem: TOO_LARGE };
 }
 
-const tooLarge = (bytes: number, most: number): string =>
-  `is too large to be held whole: ${megabytes(bytes)}, where the memory Node has is enough for ${megabytes(most)}. "tappet check" reads it all the same. Part it into several notebooks, one for each year perhaps, that "use" one with what they share; or give Node more memory: NODE_OPTIONS=--max-old-space-size=${Math.ceil((bytes * HEAP_A_BYTE) / 1e6)}`;
-
-const megabytes = (bytes: number): string => `${(bytes / 1e6).toPrecision(3)} MB`;
-
 /**
- * Bytes of memory for each byte of a notebook that is held whole. Measured: 32 once it is opened, 55 with all that is worked
- * out of it; as much again for what is let go on the way.
+ * Bytes, some half a million lines. A notebook held whole takes about 55 bytes of memory a byte, measured, and up to twice that
+ * on the way: this much fits into the 2 GB that Node has without being given more.
  */
-export const HEAP_A_BYTE = 110;
+export const LARGEST_WHOLE = 16e6;
+
+const TOO_LARGE = `too large: more than ${LARGEST_WHOLE / 1e6} MB. "tappet check" can read it. Split it, for example into one notebook a year, and move what they share into a notebook that each of them "use"s`;
 
 /** The text of a file, without a byte order mark. */
 export function textOf(path: string, terminal: Terminal): Text {

@@ -1,8 +1,8 @@
-/** How what was found gets written: file by file, as it is found, so that no size needs more memory than its text. */
+/** Output of findings: file by file, as they are found, so that no notebook needs more memory than its text. */
 import type { Severity } from '../model/snapshot/finding.ts';
 import type { Stream } from '../model/snapshot/read-pages.ts';
 
-/** What was found in one file. */
+/** The findings in one file. */
 export interface Checked extends Stream {
   readonly path: string;
 }

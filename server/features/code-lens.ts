@@ -5,7 +5,6 @@ import { oncePerPair } from '../memo.ts';
 import { type SectionRange, sessionsOf } from '../model/snapshot/section-ranges.ts';
 import { carriedAfter, carriedBefore, isKept } from '../model/snapshot/session-state.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
-import { isDue } from '../model/state/rechecks.ts';
 import type { State } from '../model/state/state.ts';
 
 export interface Lens {
@@ -48,15 +47,13 @@ const summaryOf = oncePerPair((after: State, before: State): string => {
   const changed = settings.filter((each) => each.before !== undefined).length;
   const written = settings.length - changed;
   const parts = [...after.fitted].filter(([kind, { name }]) => before.fitted.get(kind)?.name !== name).length;
-  const open = [...after.items.values()];
-  const due = [...after.rechecks.values()].filter((recheck) => isDue(recheck, after)).length;
-  const safety = open.filter((item) => item.safety).length;
+  const [open, safety, due] = [after.items.size, after.safetyItems.size, after.recheckIndex.due];
   const told = [
     changed > 0 && `${counted(changed, 'setting')} changed`,
     written > 0 && `${counted(written, 'setting')} first written`,
     parts > 0 && `${counted(parts, 'part')} fitted`,
     due > 0 && `${counted(due, 'recheck')} due`,
-    open.length > 0 && `${counted(open.length, 'item')} open${safety > 0 ? `, ${safety} of safety` : ''}`,
+    open > 0 && `${counted(open, 'item')} open${safety > 0 ? `, ${safety} of safety` : ''}`,
   ];
   return told.filter(Boolean).join(', ') || 'nothing changed';
 });

@@ -57,9 +57,9 @@ function withoutDoubles(offers: readonly Offer[]): readonly Offer[] {
   return offers.filter((offer) => first.get(`${offer.from} ${offer.text}`) === offer);
 }
 
-/** Begun, and not whole yet. An editor left to sift the list itself also finds letters in the middle of words. */
+/** Begun, and not whole yet, in whatever capitals. An editor left to sift the list itself also finds letters in the middle of words. */
 const goesOnFrom = (typed: string, { label, text, foundBy = label }: Offer): boolean =>
-  text !== typed && normal(foundBy).startsWith(normal(typed.trimStart()));
+  text.toLowerCase() !== typed.toLowerCase() && normal(foundBy).startsWith(normal(typed.trimStart()));
 
 /** The folder whose files `suggestionsAt` would offer there, as parts below the notebook's own; undefined where none. */
 export function folderWanted(

@@ -1,7 +1,7 @@
 /** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
-import type { Shared } from '../model/snapshot/read-pages.ts';
+import type { Shared } from '../model/snapshot/look-up.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import type { State } from '../model/state/state.ts';
 import { findQuantity } from '../trade/vocabulary/vocabulary.ts';
@@ -50,8 +50,7 @@ export function* renaming(
   newName: string,
   shared: Shared = snapshot.shared,
 ): Interruptible<Renaming | Refusal> {
-  const text = newName.trim();
-  const name = text.toLowerCase().replace(/[\s-]+/g, ' ');
+  const { text, name } = spellings(newName);
   if (!NAME.test(text))
     return refused(
       `"${text}" cannot be a name: it is made of words, letters and numbers, with blanks or hyphens.`,
@@ -65,6 +64,30 @@ export function* renaming(
   const read = yield* readAgain(snapshot, { mentions, text, name, shared });
   if (typeof read === 'string') return refused(`"${text}" cannot be the name: ${read}.`);
   return { edits: mentions.map(({ range }) => ({ range, text })), given: read };
+}
+
+/**
+ * What a notebook gives to others once one that it uses has a word by the new name, where it means something else by the
+ * old one and so keeps it. Refused where it says the new name already: those lines would come to mean the other's word.
+ */
+export function* keeping(
+  snapshot: Snapshot,
+  newName: string,
+  shared: Shared,
+): Interruptible<State | Refusal> {
+  const { text, name } = spellings(newName);
+  const others = yield* mentioning(snapshot, { of: 'word', name });
+  const read =
+    others.length > 0 ? undefined : yield* readAgain(snapshot, { mentions: [], text, name, shared });
+  if (read === undefined)
+    return refused(`There is ${CALLED.word} "${name}" already, which would get another meaning.`);
+  return typeof read === 'string' ? refused(`"${text}" cannot be the name: ${read}.`) : read;
+}
+
+/** As it will be written, and as it will be known by. */
+function spellings(newName: string): { readonly text: string; readonly name: string } {
+  const text = newName.trim();
+  return { text, name: text.toLowerCase().replace(/[\s-]+/g, ' ') };
 }
 
 /** Words of letters and numbers on one line. */

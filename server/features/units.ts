@@ -33,14 +33,14 @@ interface OtherUnits {
 const MOST_OTHERS = 2;
 
 /** Pressures are read on three kinds of gauge; heights and tanks have units of their own. */
-type Kind = Dimension | 'depression' | 'barometer' | 'height' | 'tank';
+type Kind = Dimension | 'depression' | 'air pressure' | 'height' | 'tank';
 
 /** Which units go beside each other. Common practice, no source. */
 const BESIDE: Partial<Readonly<Record<Kind, readonly string[]>>> = {
   temperature: ['C', 'F'],
   pressure: ['psi', 'bar'],
   depression: ['inHg', 'kPa'],
-  barometer: ['hPa', 'inHg'],
+  'air pressure': ['hPa', 'inHg'],
   length: ['in', 'mm'],
   height: ['ft', 'm'],
   distance: ['mi', 'km'],
@@ -61,7 +61,7 @@ const BESIDE: Partial<Readonly<Record<Kind, readonly string[]>>> = {
 const TOPICS: Partial<Readonly<Record<Kind, UnitTopic>>> = {
   temperature: 'temperature',
   pressure: 'pressure',
-  barometer: 'pressure',
+  'air pressure': 'pressure',
   depression: 'depression',
   length: 'length',
   torque: 'torque',
@@ -115,7 +115,7 @@ function kindOf({ id, dimension }: Unit, quantity: Quantity | undefined): Kind {
   const other = OTHER_KIND.get(id);
   if (other) return other;
   if (dimension !== 'pressure' || !quantity) return dimension;
-  if (quantity.form === 'several') return 'barometer';
+  if (quantity.form === 'several') return 'air pressure';
   return quantity.unit === 'inHg' || quantity.against?.unit === 'inHg' ? 'depression' : 'pressure';
 }
 

@@ -1,10 +1,10 @@
-/** Changes to notebooks in the protocol's terms, each held to the version it was made for where the editor can do so. */
+/** Changes to notebooks in the protocol's terms, each with the version it was made for where the editor supports that. */
 import type { Range, WorkspaceEdit } from 'vscode-languageserver';
 import type { Client } from './client.ts';
 
 export interface NotebookChanges {
   readonly uri: string;
-  /** Null: it is not open. */
+  /** Null where it is not open. */
   readonly version: number | null;
   readonly edits: readonly { readonly range: Range; readonly text: string }[];
 }

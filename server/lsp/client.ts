@@ -1,4 +1,4 @@
-/** What the editor at the other end can do. Everything is asked for, nothing is taken for granted. */
+/** What the editor at the other end can do, from its capabilities; nothing is taken for granted. */
 import { type ClientCapabilities, DiagnosticTag, MarkupKind } from 'vscode-languageserver';
 
 export interface Client {
@@ -6,41 +6,41 @@ export interface Client {
   /** It shows the lines that belong to a finding by themselves. */
   readonly relatedLines: boolean;
   readonly configuration: boolean;
-  /** It tells of changed settings only if it was asked to. */
-  readonly asksForRegistration: boolean;
-  /** It goes to the target of a definition from the whole of what was asked about. */
+  /** It reports changed settings only to a server that has registered for them. */
+  readonly registersForSettings: boolean;
+  /** It underlines the whole name that a definition is requested for. */
   readonly definitionLinks: boolean;
   readonly workspaceFolders: boolean;
-  /** It tells of changed files if it was asked to. */
+  /** It reports changed files to a server that has registered for them. */
   readonly watchesFiles: boolean;
   /** It moves the cursor through the stops of an inserted text. */
   readonly snippets: boolean;
   /** It shows a few words right behind the label of a suggestion. */
   readonly labelDetails: boolean;
   readonly takesEdits: boolean;
-  /** It shows the text that a command answers; else the server tells it. */
+  /** It shows the text that a command returns; else the server shows it. */
   readonly showsText: boolean;
-  /** Asks again for hints when it is told to. */
+  /** It requests hints again when the server says so. */
   readonly refreshesHints: boolean;
-  /** It asks for what was found, so that nothing is to be sent unasked. */
-  readonly asksForFindings: boolean;
-  /** It asks again for what was found when it is told to. */
-  readonly asksAgain: boolean;
+  /** It pulls findings, so that none are published. */
+  readonly pullsFindings: boolean;
+  /** It pulls findings again when the server says so. */
+  readonly refreshesFindings: boolean;
   /** It fades what is unnecessary. */
   readonly fades: boolean;
   readonly codeActions: boolean;
-  /** It holds a change to the version it was made for. */
+  /** It makes a change only in the version it was made for. */
   readonly versionedEdits: boolean;
 }
 
-/** `options`: what the editor says of itself beside the protocol. */
+/** `options`: what the editor adds to the protocol's capabilities. */
 export function clientOf({ textDocument, workspace }: ClientCapabilities, options?: unknown): Client {
   const { showsText } = (options ?? {}) as { readonly showsText?: unknown };
   return {
     markdown: textDocument?.hover?.contentFormat?.includes(MarkupKind.Markdown) ?? false,
     relatedLines: textDocument?.publishDiagnostics?.relatedInformation ?? false,
     configuration: workspace?.configuration ?? false,
-    asksForRegistration: workspace?.didChangeConfiguration?.dynamicRegistration ?? false,
+    registersForSettings: workspace?.didChangeConfiguration?.dynamicRegistration ?? false,
     definitionLinks: textDocument?.definition?.linkSupport ?? false,
     workspaceFolders: workspace?.workspaceFolders ?? false,
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false,
@@ -49,8 +49,8 @@ export function clientOf({ textDocument, workspace }: ClientCapabilities, option
     takesEdits: workspace?.applyEdit ?? false,
     showsText: showsText === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport ?? false,
-    asksForFindings: textDocument?.diagnostic !== undefined,
-    asksAgain: workspace?.diagnostics?.refreshSupport ?? false,
+    pullsFindings: textDocument?.diagnostic !== undefined,
+    refreshesFindings: workspace?.diagnostics?.refreshSupport ?? false,
     fades:
       textDocument?.publishDiagnostics?.tagSupport?.valueSet.includes(DiagnosticTag.Unnecessary) ?? false,
     codeActions: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,

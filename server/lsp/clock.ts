@@ -1,4 +1,4 @@
-/** The only clock of the server: which day it is, where it runs. */
+/** The only clock of the server: today's date where it runs. */
 import { Temporal } from 'temporal-polyfill';
 
 /** ISO date. */

@@ -1,16 +1,16 @@
-/** The reader's settings for each notebook: asked of the editor once, and kept until it tells that they have changed. */
+/** The user's settings for each notebook: requested from the editor once, and cached until it reports a change. */
 import { type Connection, DidChangeConfigurationNotification } from 'vscode-languageserver';
 import type { Client } from './client.ts';
 import { listening } from './dispatch.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from './settings.ts';
 import { inTime } from './timeout.ts';
 
-export interface Configured {
-  /** Of a notebook or a folder. Known without asking from the second time on; never rejects. */
+export interface Configuration {
+  /** The settings for a notebook or a folder. Requested from the editor the first time only; never rejects. */
   readonly of: (uri: string) => Promise<Settings>;
   /** The notebook is closed. */
   readonly forget: (uri: string) => void;
-  /** Asks to be told of changes. */
+  /** Registers for changes. */
   readonly follow: () => Promise<void>;
 }
 
@@ -18,18 +18,18 @@ interface ConfigurationDeps {
   readonly connection: Connection;
   readonly client: () => Client;
   readonly log: (message: string) => void;
-  /** Settings are others now, of whichever notebooks. */
+  /** Settings of some notebooks have changed. */
   readonly changed: () => void;
 }
 
-/** Of the editor's settings. */
+/** The section of the editor's settings. */
 const SECTION = 'tappet';
 
-/** Asked for where the editor can be asked, each notebook for itself; taken as they are pushed, for all, where it cannot. */
-export function createConfigured({ connection, client, log, changed }: ConfigurationDeps): Configured {
-  const known = new Map<string, Promise<Settings>>();
+/** Requested for each notebook where the editor can answer that; else the settings it pushes, for all notebooks. */
+export function createConfiguration({ connection, client, log, changed }: ConfigurationDeps): Configuration {
+  const cache = new Map<string, Promise<Settings>>();
   let pushed = DEFAULT_SETTINGS;
-  const asked = async (uri: string): Promise<Settings> => {
+  const requestFor = async (uri: string): Promise<Settings> => {
     try {
       return settingsFrom(await connection.workspace.getConfiguration({ scopeUri: uri, section: SECTION }));
     } catch (error) {
@@ -37,11 +37,11 @@ export function createConfigured({ connection, client, log, changed }: Configura
       return DEFAULT_SETTINGS;
     }
   };
-  const ask = (uri: string): Promise<Settings> => {
-    const answer = asked(uri);
+  const requestInTime = (uri: string): Promise<Settings> => {
+    const answer = requestFor(uri);
     return inTime(answer, () => {
       void answer.then(() => {
-        known.set(uri, answer);
+        cache.set(uri, answer);
         changed();
       });
       return DEFAULT_SETTINGS;
@@ -49,7 +49,7 @@ export function createConfigured({ connection, client, log, changed }: Configura
   };
   connection.onDidChangeConfiguration(
     listening(log, ({ settings }) => {
-      known.clear();
+      cache.clear();
       pushed = settingsFrom(settings?.[SECTION]);
       changed();
     }),
@@ -57,13 +57,13 @@ export function createConfigured({ connection, client, log, changed }: Configura
   return {
     of(uri) {
       if (!client().configuration) return Promise.resolve(pushed);
-      const settings = known.get(uri) ?? ask(uri);
-      known.set(uri, settings);
+      const settings = cache.get(uri) ?? requestInTime(uri);
+      cache.set(uri, settings);
       return settings;
     },
-    forget: (uri) => known.delete(uri),
+    forget: (uri) => cache.delete(uri),
     async follow() {
-      if (client().asksForRegistration)
+      if (client().registersForSettings)
         await connection.client.register(DidChangeConfigurationNotification.type, { section: SECTION });
     },
   };

@@ -1,4 +1,4 @@
-/** What can be done, in the protocol's terms. Nothing but a rule's code is sent to be handed back. */
+/** Code actions in the protocol's terms. The only thing an editor sends back is a rule's code. */
 import { CodeActionKind, type Command, type CodeAction as ProtocolAction } from 'vscode-languageserver';
 import type { ActionKind, CodeAction } from '../features/code-actions.ts';
 import { toWorkspaceEdit } from './changes.ts';
@@ -15,7 +15,7 @@ const KINDS: Readonly<Record<ActionKind, CodeActionKind>> = {
 
 export const ACTION_KINDS: readonly CodeActionKind[] = Object.values(KINDS);
 
-/** Editors that know no actions but commands are offered those. */
+/** Editors without code actions get those that are commands. */
 export function toCodeActions(
   actions: readonly CodeAction[],
   document: OpenDocument,

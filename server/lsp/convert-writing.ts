@@ -1,4 +1,4 @@
-/** What helps in writing, in the protocol's terms. */
+/** Completion, hints and lenses in the protocol's terms. */
 import {
   type CodeLens,
   type CompletionItem,
@@ -31,7 +31,7 @@ const KINDS: Readonly<Record<SuggestionKind, CompletionItemKind>> = {
   rule: CompletionItemKind.Text,
 };
 
-/** `rank`: its number in the list, which an editor would else sort by name. */
+/** `rank`: its number in the list; without one an editor sorts by name. */
 export function toCompletionItem(suggestion: Suggestion, rank: number, client: Client): CompletionItem {
   const { label, kind, detail, meaning, text, range, foundBy, byAlias, snippet } = suggestion;
   const withStops = client.snippets && snippet !== undefined;

@@ -25,7 +25,7 @@ import type { Severity } from '../model/snapshot/finding.ts';
 import type { Change } from '../model/snapshot/snapshot.ts';
 import type { Client } from './client.ts';
 
-/** Whose the findings are, as an editor lists them. */
+/** The source of the findings, as an editor lists it. */
 export const SOURCE = 'tappet';
 
 const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
@@ -35,16 +35,16 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
   hint: DiagnosticSeverity.Hint,
 };
 
-/** Lines that belong to it are told in the message where the editor does not show them by themselves. */
+/** Related lines are added to the message where the editor does not show them separately. */
 export function toDiagnostic(diagnostic: Diagnostic, uri: string, client: Client): ProtocolDiagnostic {
   const { code, severity, range, message, related, isUnnecessary } = diagnostic;
-  const told = related.map((each) => `line ${each.range.start.line + 1}: ${each.message}`);
+  const relatedLines = related.map((each) => `line ${each.range.start.line + 1}: ${each.message}`);
   return {
     range,
     severity: SEVERITIES[severity],
     source: SOURCE,
     ...(code !== undefined && { code }),
-    message: client.relatedLines ? message : [message, ...told].join('\n'),
+    message: client.relatedLines ? message : [message, ...relatedLines].join('\n'),
     ...(isUnnecessary && client.fades && { tags: [DiagnosticTag.Unnecessary] }),
     ...(client.relatedLines &&
       related.length > 0 && {
@@ -62,7 +62,7 @@ export function toHover({ range, text }: Hover, client: Client): ProtocolHover {
 
 export const toTextEdit = ({ range, text }: Change): TextEdit => ({ range, newText: text });
 
-/** Each inside the next. */
+/** Ranges from the innermost to the outermost. */
 export const toSelectionRange = (ranges: readonly Range[]): SelectionRange =>
   ranges.reduceRight<SelectionRange | undefined>(
     (parent, range) => (parent ? { range, parent } : { range }),

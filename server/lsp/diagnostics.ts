@@ -1,4 +1,4 @@
-/** What is told of one notebook, and under which name: the same name means the same findings. */
+/** The findings of one notebook in the protocol's terms, under an id: the same id means the same findings. */
 import {
   DiagnosticSeverity,
   DocumentDiagnosticReportKind,
@@ -22,19 +22,19 @@ export const TEXT_LOST: ProtocolDiagnostic & { readonly message: string } = {
   severity: DiagnosticSeverity.Error,
   source: SOURCE,
   message:
-    'A change could not be read here, so nothing is known of this notebook any more. What you typed is safe in the editor: close the notebook and open it again.',
+    'This notebook is not being checked: a change to it could not be processed. What you typed is safe in the editor; close the notebook and open it again.',
 };
 
 interface DiagnosticsResult {
   readonly diagnostics: ProtocolDiagnostic[];
-  /** Something is held back until the typing pauses. */
+  /** Some findings are held back until the typing pauses. */
   readonly waits: boolean;
 }
 
-type Written = Pick<OpenDocument, 'uri' | 'snapshot' | 'typed' | 'fresh' | 'edited'>;
+type CheckedDocument = Pick<OpenDocument, 'uri' | 'snapshot' | 'typed' | 'fresh' | 'edited'>;
 
 export function foundIn(
-  { uri, snapshot, typed, fresh, edited }: Written,
+  { uri, snapshot, typed, fresh, edited }: CheckedDocument,
   { levels, holdBack }: Settings,
   client: Client,
 ): DiagnosticsResult {
@@ -44,36 +44,36 @@ export function foundIn(
     waits ||= held;
     return held || isFresh({ snapshot, fresh }, finding.at);
   };
-  const found = diagnosticsOf(snapshot, { levels, leaveOut, edited });
-  return { diagnostics: found.map((diagnostic) => toDiagnostic(diagnostic, uri, client)), waits };
+  const shown = diagnosticsOf(snapshot, { levels, leaveOut, edited });
+  return { diagnostics: shown.map((diagnostic) => toDiagnostic(diagnostic, uri, client)), waits };
 }
 
-/** What follows from the notation is likely to be put right by the next letters; what the trade says is not. */
+/** Findings about the notation are likely to go away with the next letters; those about the trade are not. */
 const mayWait = (code: string): boolean => ruleOf(code)?.standing === 'notation';
 
 export type Report = FullDocumentDiagnosticReport & { readonly resultId: string };
 
-export function reportOn(document: Written, settings: Settings, client: Client): Report {
-  // What is held back would stay so where the editor cannot be told to ask again.
+export function reportOn(document: CheckedDocument, settings: Settings, client: Client): Report {
+  // Findings held back would never come where the editor cannot be told to pull again.
   const { diagnostics } = foundIn(
     document,
-    client.asksAgain ? settings : { ...settings, holdBack: 0 },
+    client.refreshesFindings ? settings : { ...settings, holdBack: 0 },
     client,
   );
-  const resultId = nameOf(JSON.stringify(diagnostics));
+  const resultId = idOf(JSON.stringify(diagnostics));
   return { kind: DocumentDiagnosticReportKind.Full, resultId, items: diagnostics };
 }
 
-/** That nothing has changed, where it was told under this name before. */
-export function unchangedIf(report: Report, told: string | undefined): Report | Unchanged {
+/** "Unchanged", where the editor has the report of this id already. */
+export function unchangedIf(report: Report, previousId: string | undefined): Report | Unchanged {
   const { resultId } = report;
-  return told === resultId ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId } : report;
+  return previousId === resultId ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId } : report;
 }
 
 type Unchanged = UnchangedDocumentDiagnosticReport;
 
-/** FNV-1a over the text, forwards and backwards, with its length: a name that another server gives to the same findings too. */
-function nameOf(text: string): string {
+/** FNV-1a over the text, forwards and backwards, with its length: another server gives the same findings the same id. */
+function idOf(text: string): string {
   let [forwards, backwards] = [0x811c9dc5, 0x811c9dc5];
   for (let i = 0; i < text.length; i++) {
     forwards = Math.imul(forwards ^ text.charCodeAt(i), 0x01000193);

@@ -1,7 +1,7 @@
-/** The notebooks an editor has open: a snapshot each, kept in step change by change. */
+/** The open notebooks: a snapshot each, updated change by change. */
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { comparePositions } from '../../grammar/index.ts';
-import type { Shared } from '../model/snapshot/read-pages.ts';
+import type { Shared } from '../model/snapshot/look-up.ts';
 import { type Change, edit, type Snapshot } from '../model/snapshot/snapshot.ts';
 import { openNotebook } from '../rules/check.ts';
 import { type FreshTemplate, freshAfter, isFresh } from './fresh-template.ts';
@@ -21,13 +21,13 @@ export interface Documents {
   /** Undefined where it is not open, or its text is lost. */
   readonly get: (uri: string) => OpenDocument | undefined;
   readonly all: () => Iterable<OpenDocument>;
-  /** It is open, and its text is not known since a change to it failed: until the editor sends all of it, there is no answer. */
+  /** It is open, and a change to it failed: its text is not known until the editor sends all of it, so requests are refused. */
   readonly isLost: (uri: string) => boolean;
-  /** The notebooks that are so. */
+  /** The URIs of the notebooks whose text is lost. */
   readonly lost: () => Iterable<string>;
   /** Throws where the text cannot be read, and it is lost then. */
   readonly open: (uri: string, version: number, text: string) => void;
-  /** Of a notebook that is not open nothing is known, so nothing changes. Throws as `open` does. */
+  /** Does nothing where the notebook is not open. Throws as `open` does. */
   readonly change: (uri: string, version: number, changes: readonly TextDocumentContentChangeEvent[]) => void;
   /** The same text, read again since another notebook that it uses has changed. */
   readonly renew: (uri: string, snapshot: Snapshot) => void;
@@ -36,11 +36,11 @@ export interface Documents {
   readonly close: (uri: string) => void;
 }
 
-/** `sharedFor`: what a notebook gets of those that it uses. */
+/** `sharedFor`: what a notebook gets from those that it uses. */
 export function createDocuments(sharedFor: (uri: string) => Shared): Documents {
   const byUri = new Map<string, OpenDocument>();
   const lost = new Set<string>();
-  /** Any text has an answer, so a failure is a defect of our own: it must not leave another text here than the editor has. */
+  /** Any text can be read, so a failure is a defect of our own: the text here must not differ from the editor's. */
   const read = (uri: string, document: () => OpenDocument) => {
     try {
       byUri.set(uri, document());
@@ -104,7 +104,7 @@ function changed(
   return { uri: document.uri, version, snapshot, typed, fresh, edited: typed.at(-1)?.at };
 }
 
-/** Some editors give the ends of a selection in the order it was made. */
+/** Some editors send the ends of a range in the order of the selection. */
 function forwards({ range, text }: Change): Change {
   const { start, end } = range;
   return { range: comparePositions(start, end) <= 0 ? range : { start: end, end: start }, text };

@@ -1,14 +1,14 @@
-/** What lies in the folders beside a notebook, for the answers that offer it. */
+/** Listings of the folders beside a notebook, for completion of paths and the search for notebooks. */
 import type { Connection } from 'vscode-languageserver';
 import type { FolderEntry } from '../features/completion.ts';
 
 /** The entries of the folder at `parts` below that of the notebook of a URI; none where it cannot be looked into. */
 export type ListFolder = (notebook: string, parts: readonly string[]) => Promise<readonly FolderEntry[]>;
 
-/** What a door with a disk lists by itself, for a notebook with a `file:` URI. */
+/** Listing on a server with a disk of its own, for a notebook with a `file:` URI. */
 export type ListLocal = (notebook: string, parts: readonly string[]) => readonly FolderEntry[];
 
-/** Asked of the editor where the server has no disk, or the notebook lies on none: `{ notebook, parts }` to entries. */
+/** Request to the editor where the server has no disk, or the notebook is not on one: `{ notebook, parts }` to entries. */
 const LIST_FOLDER = 'tappet/listFolder';
 
 export const listingFolders =
@@ -16,15 +16,15 @@ export const listingFolders =
   async (notebook, parts) => {
     try {
       if (local && notebook.startsWith('file:')) return local(notebook, parts);
-      return answered(await connection.sendRequest(LIST_FOLDER, { notebook, parts }));
+      return checked(await connection.sendRequest(LIST_FOLDER, { notebook, parts }));
     } catch {
-      // An editor that does not know the request or is going away.
+      // An editor that does not know the request or is closing.
       return [];
     }
   };
 
-/** Whatever came is looked at before it is believed. */
-const answered = (answer: unknown): readonly FolderEntry[] =>
+/** The answer comes from outside and is checked before use. */
+const checked = (answer: unknown): readonly FolderEntry[] =>
   Array.isArray(answer) ? answer.filter(isEntry).map(({ name, isFolder }) => ({ name, isFolder })) : [];
 
 function isEntry(entry: unknown): entry is FolderEntry {

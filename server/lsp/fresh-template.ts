@@ -1,4 +1,4 @@
-/** The template put in last, as long as nobody writes elsewhere: what it leaves open is no fault yet. */
+/** The template inserted last, until something is typed elsewhere: its empty stops are not faults yet. */
 import { cutLines } from '../../grammar/index.ts';
 import { isUnfilled, templateOf } from '../features/templates.ts';
 import { lineText } from '../model/snapshot/locate.ts';
@@ -7,11 +7,11 @@ import type { Change, Snapshot } from '../model/snapshot/snapshot.ts';
 export interface FreshTemplate {
   /** Its first line, from zero. */
   readonly from: number;
-  /** Of each of its lines; empty for one that was added since. */
+  /** The form of each of its lines; empty for one that was added since. */
   readonly forms: readonly string[];
 }
 
-/** What is fresh once `change` has led to `snapshot`. */
+/** The fresh template after `change`, which led to `snapshot`. */
 export function freshAfter(
   snapshot: Snapshot,
   fresh: FreshTemplate | undefined,
@@ -46,7 +46,7 @@ export function isFresh(
   return form !== undefined && isUnfilled(form, lineText(snapshot, line));
 }
 
-/** True of a line of the template before that of its last stop: there Tab goes from stop to stop. */
+/** True of a line of the template before its last stop: there Tab moves from stop to stop. */
 export function isBetweenStops(fresh: FreshTemplate | undefined, line: number): boolean {
   const form = fresh?.forms[line - fresh.from];
   return form !== undefined && !form.includes('$0');

@@ -1,10 +1,10 @@
-/** The lines that are being typed, and what is not yet said of them: half a word cannot be read, and needs no telling. */
+/** The lines that are being typed, and which of their findings are held back: half a word cannot be read, and needs no finding. */
 import { cutLines } from '../../grammar/index.ts';
 import type { LocatedFinding } from '../model/snapshot/finding.ts';
 import { findingsIn } from '../model/snapshot/locate.ts';
 import type { Change, Snapshot } from '../model/snapshot/snapshot.ts';
 
-/** A line that the last change touched, with the codes it had before the typing on it began. */
+/** A line that the last change touched, with the codes of the findings it had before that typing began. */
 export interface TypedLine {
   /** From zero. */
   readonly at: number;
@@ -13,7 +13,7 @@ export interface TypedLine {
 
 /**
  * The lines that `changes` of one notification leave the cursor on. Each change is of the text as the one before left it.
- * @param isFresh of a line of a template of which nothing was told yet, so that nothing of it need stay.
+ * @param isFresh true of a line of a new template, which has shown no findings yet.
  */
 export function typedLines(
   before: Snapshot,
@@ -39,7 +39,7 @@ export function typedLines(
   return typed;
 }
 
-/** New on a line that is being typed, and of a code that may wait. */
+/** True of a finding that is new on a line being typed, and of a code that may wait. */
 export function isHeldBack(
   typed: readonly TypedLine[],
   mayWait: (code: string) => boolean,

@@ -1,93 +1,85 @@
 /**
- * Tells the editor what was found: soon after a change, once for many changes, always with the version it is about. An
- * editor that asks for itself is only told when to ask again.
+ * Publishes findings: soon after a change, once for many changes, always with the version they are about. An editor that
+ * pulls findings is only asked to pull them again.
  */
 import type { PublishDiagnosticsParams } from 'vscode-languageserver';
-import type { Client } from './client.ts';
 import { foundIn, TEXT_LOST } from './diagnostics.ts';
 import { listening } from './dispatch.ts';
-import type { Documents } from './documents.ts';
-import type { Settings } from './settings.ts';
-import type { Workspace } from './workspace/workspace.ts';
+import type { Server } from './server.ts';
 
-/** Milliseconds: changes that come this close together are told of at once. */
+/** Milliseconds: changes that come this close together are published once. */
 const SOON = 20;
-/** In place of a uri: an editor that is to ask again asks about all. */
+/** In place of a URI: a refresh is for all notebooks. */
 const EVERY = '';
 
-interface PublishDeps {
-  readonly documents: Documents;
-  readonly workspace: Pick<Workspace, 'whenUsedRead'>;
-  readonly settings: (uri: string) => Promise<Settings>;
-  readonly client: () => Client;
-  readonly send: (told: PublishDiagnosticsParams) => void;
-  /** To an editor that asks. */
-  readonly askAgain: () => void;
-  readonly log: (message: string) => void;
-}
+type PublishDeps = Pick<Server, 'documents' | 'workspace' | 'settings' | 'client' | 'log'> & {
+  readonly send: (findings: PublishDiagnosticsParams) => void;
+  /** Asks an editor that pulls findings to pull them again. */
+  readonly refresh: () => void;
+};
 
 export interface Publisher {
-  /** The editor has changed the text, and knows that. */
+  /** The editor has changed the text, so it pulls by itself where it does. */
   readonly soon: (uri: string) => void;
   /** Something else than the text has changed. */
   readonly renewed: (uri: string) => void;
-  /** Takes back what was told of a notebook that is closed. */
+  /** Removes the findings of a notebook that is closed. */
   readonly takeBack: (uri: string) => void;
   readonly stop: () => void;
 }
 
-/** `isLast`: nothing else has been put off since. */
-type Act = (uri: string, isLast: () => boolean) => void | Promise<void>;
+/** `isLatest`: nothing has been scheduled for this notebook since. */
+type Action = (uri: string, isLatest: () => boolean) => void | Promise<void>;
 
-export function createPublisher(around: PublishDeps): Publisher {
-  const { documents, workspace, settings, client, send, askAgain, log } = around;
+export function createPublisher(deps: PublishDeps): Publisher {
+  const { documents, workspace, settings, client, send, refresh, log } = deps;
   const timers = new Map<string, ReturnType<typeof setTimeout>>();
-  const later = (uri: string, after: number, act: Act) => {
+  const schedule = (uri: string, after: number, act: Action) => {
     clearTimeout(timers.get(uri));
-    const isLast = () => timers.get(uri) === timer;
+    const isLatest = () => timers.get(uri) === timer;
     const timer = setTimeout(
-      listening(log, () => act(uri, isLast)),
+      listening(log, () => act(uri, isLatest)),
       after,
     );
     timers.set(uri, timer);
   };
-  const publish: Act = async (uri, isLast) => {
-    // Without what it uses its words are not known: that would be told, and taken back a moment later.
+  const publish: Action = async (uri, isLatest) => {
+    // Its own words may be in notebooks it uses: without them findings would come and go a moment later.
     await workspace.whenUsedRead(uri);
-    const wanted = await settings(uri);
+    const ofNotebook = await settings(uri);
     const document = documents.get(uri);
-    if (!isLast()) return;
-    if (documents.isLost(uri)) return tellLost(uri);
+    if (!isLatest()) return;
+    if (documents.isLost(uri)) return sendLost(uri);
     if (!document) return;
-    const { diagnostics, waits } = foundIn(document, wanted, client());
-    if (client().asksForFindings) takeBackLost(uri);
+    const { diagnostics, waits } = foundIn(document, ofNotebook, client());
+    if (client().pullsFindings) takeBackLost(uri);
     else send({ uri, version: document.version, diagnostics });
-    if (waits) later(uri, wanted.holdBack, publishAll);
+    if (waits) schedule(uri, ofNotebook.holdBack, publishAll);
   };
-  /** An editor that asks is told too: all it asks is refused. */
-  const toldLost = new Set<string>();
-  const tellLost = (uri: string) => {
-    toldLost.add(uri);
+  /** Sent even to an editor that pulls: every request about such a notebook is refused. */
+  const lostSent = new Set<string>();
+  const sendLost = (uri: string) => {
+    lostSent.add(uri);
     send({ uri, diagnostics: [TEXT_LOST] });
   };
   const takeBackLost = (uri: string) => {
-    if (toldLost.delete(uri)) send({ uri, diagnostics: [] });
+    if (lostSent.delete(uri)) send({ uri, diagnostics: [] });
   };
   const publishAll = (uri: string) => {
     documents.settle(uri);
-    tell(uri, 0);
+    renew(uri, 0);
   };
-  const tell = (uri: string, after: number) => {
-    if (!client().asksForFindings) later(uri, after, publish);
-    else if (client().asksAgain) later(EVERY, after, askAgain);
+  const renew = (uri: string, after: number) => {
+    if (!client().pullsFindings) schedule(uri, after, publish);
+    else if (client().refreshesFindings) schedule(EVERY, after, refresh);
   };
   return {
-    soon: (uri) => later(uri, SOON, publish),
-    renewed: (uri) => tell(uri, SOON),
+    soon: (uri) => schedule(uri, SOON, publish),
+    renewed: (uri) => renew(uri, SOON),
     takeBack(uri) {
       clearTimeout(timers.get(uri));
       timers.delete(uri);
-      if (client().asksForFindings) takeBackLost(uri);
+      if (client().pullsFindings) takeBackLost(uri);
       else send({ uri, diagnostics: [] });
     },
     stop() {

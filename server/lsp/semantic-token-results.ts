@@ -1,36 +1,37 @@
-/** What an editor was last told of the meanings in a notebook, so that it need be told only what has changed. */
+/** The last semantic tokens sent for each notebook, for delta requests. */
 import type { SemanticTokens, SemanticTokensDelta } from 'vscode-languageserver';
 import { editsBetween } from './semantic.ts';
 
-interface Told {
+interface SentTokens {
   readonly id: string;
   readonly data: readonly number[];
 }
 
-export interface Coloured {
-  /** All of it, under a new name. */
+export interface TokenResults {
+  /** All tokens, under a new id. */
   readonly full: (uri: string, data: number[]) => SemanticTokens;
-  /** What differs from what was told under that name; all of it where that is not known any more. */
-  readonly delta: (uri: string, told: string, data: number[]) => SemanticTokens | SemanticTokensDelta;
+  /** What differs from the tokens sent under `previousId`; all of them where that is no longer known. */
+  readonly delta: (uri: string, previousId: string, data: number[]) => SemanticTokens | SemanticTokensDelta;
   readonly forget: (uri: string) => void;
 }
 
-export function createColoured(): Coloured {
-  const byUri = new Map<string, Told>();
-  let names = 0;
-  const full = (uri: string, data: number[]): SemanticTokens => {
-    const id = String(++names);
-    byUri.set(uri, { id, data });
-    return { resultId: id, data };
+export function createTokenResults(): TokenResults {
+  const sent = new Map<string, SentTokens>();
+  let ids = 0;
+  const remember = (uri: string, data: number[]): string => {
+    const id = String(++ids);
+    sent.set(uri, { id, data });
+    return id;
   };
   return {
-    full,
-    delta(uri, told, data) {
-      const last = byUri.get(uri);
-      const { resultId, data: all } = full(uri, data);
-      if (last?.id !== told) return { resultId: resultId as string, data: all };
-      return { resultId: resultId as string, edits: editsBetween(last.data, data) };
+    full: (uri, data) => ({ resultId: remember(uri, data), data }),
+    delta(uri, previousId, data) {
+      const last = sent.get(uri);
+      const resultId = remember(uri, data);
+      return last?.id === previousId
+        ? { resultId, edits: editsBetween(last.data, data) }
+        : { resultId, data };
     },
-    forget: (uri) => byUri.delete(uri),
+    forget: (uri) => sent.delete(uri),
   };
 }

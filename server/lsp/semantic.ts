@@ -1,11 +1,14 @@
-/** Meanings as the protocol counts them: five whole numbers a token, each token from the one before it. */
-
-import type { SemanticTokensEdit, SemanticTokensLegend } from 'vscode-languageserver';
+/** Semantic tokens in the protocol's terms: five whole numbers a token, its place counted from the token before it. */
+import {
+  SemanticTokensBuilder,
+  type SemanticTokensEdit,
+  type SemanticTokensLegend,
+} from 'vscode-languageserver';
 import { MEANINGS, type Meaning, type SemanticToken, tokensOn } from '../features/semantic-tokens.ts';
 import { once } from '../memo.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
-/** The standard type of each, so that any editor colours it; what is no type of its own in the standard is told apart by a modifier. */
+/** The standard type of each, so that any editor colours it; a meaning without a standard type of its own has a modifier. */
 const TYPES: Readonly<Record<Meaning, readonly [type: string, modifier?: string]>> = {
   keyword: ['keyword'],
   setting: ['property'],
@@ -21,7 +24,7 @@ const TYPES: Readonly<Record<Meaning, readonly [type: string, modifier?: string]
   title: ['namespace'],
 };
 
-/** As the manifest of an extension names it. */
+/** As the manifest of the extension spells it. */
 export const selectorOf = (meaning: Meaning): string => TYPES[meaning].join('.');
 
 const types = [...new Set(MEANINGS.map((meaning) => TYPES[meaning][0]))];
@@ -37,21 +40,18 @@ const NUMBERS = new Map(
 );
 
 export function encoded(tokens: Iterable<SemanticToken>): number[] {
-  const data: number[] = [];
-  let [line, column] = [0, 0];
-  for (const token of tokens) {
-    const [type, modifiers] = NUMBERS.get(token.meaning) as readonly [number, number];
-    const { from, to } = token.span;
-    data.push(token.line - line, token.line === line ? from - column : from, to - from, type, modifiers);
-    [line, column] = [token.line, from];
+  const builder = new SemanticTokensBuilder();
+  for (const { line, span, meaning } of tokens) {
+    const [type, modifiers] = NUMBERS.get(meaning) as readonly [number, number];
+    builder.push(line, span.from, span.to - span.from, type, modifiers);
   }
-  return data;
+  return builder.build().data;
 }
 
 /** A page's tokens, counted from its own first line. After a keystroke all pages but one are as they were. */
 const encodedPage = once((tokens: readonly SemanticToken[]): readonly number[] => encoded(tokens));
 
-/** All of a notebook: page after page, only the first line of each counted anew. */
+/** All tokens of a notebook: page after page, only the first line of each counted anew. */
 export function encodedAll(snapshot: Snapshot): number[] {
   const data: number[] = [];
   let last = 0;
@@ -67,7 +67,7 @@ export function encodedAll(snapshot: Snapshot): number[] {
   return data;
 }
 
-/** What makes `after` of `before`: one piece, from the first number that differs to the last. */
+/** The edits that turn `before` into `after`: one piece, from the first number that differs to the last. */
 export function editsBetween(before: readonly number[], after: readonly number[]): SemanticTokensEdit[] {
   const shorter = Math.min(before.length, after.length);
   let start = 0;

@@ -6,33 +6,34 @@ import {
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { type Client, clientOf } from './client.ts';
-import { type Configured, createConfigured } from './configuration.ts';
-import { answering, listening, type Server } from './dispatch.ts';
+import { type Configuration, createConfiguration } from './configuration.ts';
+import { answering, listening } from './dispatch.ts';
 import { createDocuments } from './documents.ts';
 import { editorAt } from './editor.ts';
 import { type ReadLocal, readingBelow, readingFiles } from './files.ts';
 import { type ListLocal, listingFolders } from './folders.ts';
 import { HANDLERS } from './handlers.ts';
 import { createPublisher, type Publisher } from './publish.ts';
-import { createColoured } from './semantic-token-results.ts';
-import { createEveryReport } from './workspace/findings.ts';
+import { createTokenResults } from './semantic-token-results.ts';
+import type { Server } from './server.ts';
 import { foldersIn, followWorkspace } from './workspace/follow.ts';
 import { createWorkspace, type WorkspaceKeeper } from './workspace/workspace.ts';
+import { createReportAll } from './workspace/workspace-findings.ts';
 
 /** What the server calls itself. */
 const NAME = 'tappet';
 
-/** What a connection knows of the one at the other end. All else is in the snapshots. */
-interface State {
+/** The state of a connection. All else is in the snapshots. */
+interface ConnectionState {
   phase: ReturnType<Server['phase']>;
   client: Client;
 }
 
 /** Serves until the client says `exit` or goes away. `readLocal`, `listLocal`: where the server has a disk of its own. */
 export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?: ListLocal): void {
-  const state: State = { phase: 'starting', client: clientOf({}) };
+  const state: ConnectionState = { phase: 'starting', client: clientOf({}) };
   const log = (message: string) => connection.console.error(message);
-  const documents = createDocuments((uri) => workspace.used.sharedFor(uri));
+  const documents = createDocuments((uri) => workspace.inUse.sharedFor(uri));
   const listFolder = listingFolders(connection, listLocal);
   const workspace: WorkspaceKeeper = createWorkspace({
     documents,
@@ -42,22 +43,22 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
     renewed: (uri) => publisher.renewed(uri),
   });
   const client = () => state.client;
-  const configured = createConfigured({ connection, client, log, changed: () => renewAll() });
-  const around = { documents, workspace, settings: configured.of, client };
+  const configuration = createConfiguration({ connection, client, log, changed: () => renewAll() });
+  const base = { documents, workspace, settings: configuration.of, client };
   const server: Server = {
-    ...around,
-    everyReport: createEveryReport(around),
+    ...base,
+    reportAll: createReportAll(base),
     log,
     readFile: readingFiles(connection, readLocal),
     listFolder,
     editor: editorAt(connection, client),
-    coloured: createColoured(),
+    tokenResults: createTokenResults(),
     phase: () => state.phase,
   };
   const publisher = createPublisher({
     ...server,
-    send: (told) => void connection.sendDiagnostics(told).catch((error) => log(String(error))),
-    askAgain: () =>
+    send: (findings) => void connection.sendDiagnostics(findings).catch((error) => log(String(error))),
+    refresh: () =>
       void connection.sendRequest(DiagnosticRefreshRequest.type).catch((error) => log(String(error))),
   });
   greet(connection, state, workspace);
@@ -68,11 +69,11 @@ export function serve(connection: Connection, readLocal?: ReadLocal, listLocal?:
   };
   connection.onInitialized(
     listening(log, async () => {
-      await configured.follow().catch((error) => log(String(error)));
+      await configuration.follow().catch((error) => log(String(error)));
       await startWorkspace();
     }),
   );
-  followNotebooks(connection, server, workspace, { publisher, configured });
+  followNotebooks(connection, server, workspace, { publisher, configuration });
   for (const handler of HANDLERS) connection.onRequest(handler.method, answering(server, handler));
   connection.onShutdown(() => {
     state.phase = 'ended';
@@ -87,7 +88,7 @@ const CAPABILITIES: ServerCapabilities = Object.assign(
   ...HANDLERS.map(({ capability }) => capability),
 );
 
-function greet(connection: Connection, state: State, { places }: WorkspaceKeeper): void {
+function greet(connection: Connection, state: ConnectionState, { places }: WorkspaceKeeper): void {
   connection.onInitialize((params) => {
     state.client = clientOf(params.capabilities, params.initializationOptions);
     places.setRoots(foldersIn(params));
@@ -96,36 +97,36 @@ function greet(connection: Connection, state: State, { places }: WorkspaceKeeper
   });
 }
 
-/** Findings are put off first: whatever fails then, the editor is told how it is. */
+/** Publishing is scheduled first: whatever fails then, the editor still gets the findings there are. */
 function followNotebooks(
   connection: Connection,
-  { documents, coloured, log }: Server,
-  { used, namedFiles, index }: WorkspaceKeeper,
-  { publisher, configured }: { readonly publisher: Publisher; readonly configured: Configured },
+  { documents, tokenResults, log }: Server,
+  { inUse, filePresence, index }: WorkspaceKeeper,
+  { publisher, configuration }: { readonly publisher: Publisher; readonly configuration: Configuration },
 ): void {
   connection.onDidOpenTextDocument(
     listening(log, ({ textDocument: { uri, version, text } }) => {
       publisher.soon(uri);
       documents.open(uri, version, text);
-      used.changed(uri);
-      namedFiles.changed(uri, true);
+      inUse.changed(uri);
+      filePresence.changed(uri, true);
     }),
   );
   connection.onDidChangeTextDocument(
     listening(log, ({ textDocument: { uri, version }, contentChanges }) => {
       publisher.soon(uri);
       documents.change(uri, version, contentChanges);
-      used.changed(uri);
-      namedFiles.changed(uri, false);
+      inUse.changed(uri);
+      filePresence.changed(uri, false);
     }),
   );
   connection.onDidCloseTextDocument(
     listening(log, ({ textDocument: { uri } }) => {
       documents.close(uri);
-      coloured.forget(uri);
-      configured.forget(uri);
+      tokenResults.forget(uri);
+      configuration.forget(uri);
       publisher.takeBack(uri);
-      used.closed(uri);
+      inUse.closed(uri);
       return index.fileChanged(uri);
     }),
   );

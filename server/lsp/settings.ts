@@ -1,4 +1,4 @@
-/** The reader's settings. They come from outside: whatever is not of the right form counts as not set. */
+/** The user's settings. They come from outside: a value of the wrong form counts as not set. */
 import type { Level } from '../features/diagnostics.ts';
 import { DEFAULT_STYLE, type FormatStyle } from '../features/formatting.ts';
 import type { HintKind } from '../features/inlay-hints.ts';
@@ -7,13 +7,13 @@ import { ruleOf } from '../rules/check.ts';
 import { matchUnit, type Unit } from '../trade/measure/units.ts';
 
 export interface Settings {
-  /** By code of a rule. */
+  /** Severity by a rule's code. */
   readonly levels: ReadonlyMap<string, Level>;
   readonly units: UnitChoice;
-  /** Milliseconds; 0 for not at all. */
+  /** Milliseconds; 0: findings are not held back. */
   readonly holdBack: number;
   readonly format: FormatStyle;
-  /** None where the reader wants no hints at all. */
+  /** Empty where hints are switched off. */
   readonly hints: ReadonlySet<HintKind>;
 }
 
@@ -38,7 +38,7 @@ const TOPICS: ReadonlySet<string> = new Set<UnitTopic>([
   'distance',
 ]);
 
-/** From the section `tappet` of the editor's settings. */
+/** Settings from the section `tappet` of the editor's settings. */
 export function settingsFrom(section: unknown): Settings {
   const { severity, units, holdBack, format, hints } = record(section);
   return {

@@ -1,9 +1,9 @@
-/** How long an answer waits for an editor that is slow to answer itself. */
+/** Timeout for requests from the server to the editor. */
 
-/** Milliseconds after which it goes on without. */
+/** Milliseconds. */
 const LONGEST_WAIT = 2000;
 
-/** What is promised, if that comes in time; else what `otherwise` says. */
+/** The promised value if it comes in time; else what `otherwise` returns. */
 export async function inTime<T>(promised: Promise<T>, otherwise: () => T): Promise<T> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const late = Symbol('late');

@@ -1,29 +1,29 @@
-/** Long answers let whatever came meanwhile go first, and end where nobody waits for them any more. */
+/** Runs long work in 10 ms slices; yields to the event loop between them; stops when cancelled or the text changed. */
 import type { ResponseError } from 'vscode-languageserver';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
 
-/** To be called between two steps of long work: comes back at once, or after a while, or throws since the work is not wanted. */
+/** Called between two steps of long work: returns at once while the slice lasts, else yields; throws when the work is no longer needed. */
 export type Pause = () => Promise<void>;
 
-/** Milliseconds of work at a stretch: somebody who types waits for no more than a few of them. */
-const LONGEST_STRETCH = 10;
+/** Milliseconds of work in one slice: a keystroke waits for no more than a few of them. */
+const LONGEST_SLICE = 10;
 
-/** `whyNot`: why the work is not wanted any more. */
-export function pausing(whyNot: () => ResponseError<void> | undefined): Pause {
+/** `whyStop`: the error that ends the work, or undefined to go on. */
+export function pausing(whyStop: () => ResponseError<void> | undefined): Pause {
   let since = Date.now();
   return async () => {
-    if (Date.now() - since < LONGEST_STRETCH) return;
+    if (Date.now() - since < LONGEST_SLICE) return;
     await yieldToEventLoop();
     since = Date.now();
-    const unwanted = whyNot();
-    if (unwanted) throw unwanted;
+    const error = whyStop();
+    if (error) throw error;
   };
 }
 
-/** For work that no request waits for: only lets others go first. */
+/** For work that no request waits for: it yields and never stops. */
 export const pauseOnly = (): Pause => pausing(() => undefined);
 
-/** All steps, with pauses between them. */
+/** Runs all steps, with pauses between them. */
 export async function runWithPauses<T>(steps: Interruptible<T>, pause: Pause): Promise<T> {
   let step = steps.next();
   while (!step.done) {
@@ -33,19 +33,19 @@ export async function runWithPauses<T>(steps: Interruptible<T>, pause: Pause): P
   return step.value;
 }
 
-/** Each item made into something else, with pauses between them. */
+/** Maps each item, with pauses between them. */
 export async function mapWithPauses<From, To>(
   items: Iterable<From>,
-  made: (item: From) => To,
+  map: (item: From) => To,
   pause: Pause,
 ): Promise<To[]> {
   const all: To[] = [];
   for (const item of items) {
-    all.push(made(item));
+    all.push(map(item));
     await pause();
   }
   return all;
 }
 
-/** Lets whatever came meanwhile go first. */
+/** Lets requests and notifications that came meanwhile run first. */
 export const yieldToEventLoop = () => new Promise((resolve) => setTimeout(resolve, 0));

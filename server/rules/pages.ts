@@ -8,10 +8,10 @@ export function pageOf(rule: Rule): string {
     `# ${rule.title}`,
     `\`${rule.code}\`, ${severityText(rule)}`,
     rule.why,
-    `**How reliable it is:** ${standing(rule)}.`,
-    `## Reported here\n\n${fenced(rule.bad)}`,
-    `## Not reported here\n\n${fenced(rule.good)}`,
-    `## When the line is right as it is\n\n${silencing(rule)}`,
+    `**How reliable it is:** ${standingText(rule)}.`,
+    `## Reported here\n\n${codeBlock(rule.bad)}`,
+    `## Not reported here\n\n${codeBlock(rule.good)}`,
+    `## When the line is right as it is\n\n${silencingText(rule)}`,
   ].join('\n\n');
 }
 
@@ -24,7 +24,7 @@ const REPORTED_AS: Readonly<Record<Severity, string>> = {
   hint: 'reported as a hint',
 };
 
-function standing({ standing, source }: Rule): string {
+function standingText({ standing, source }: Rule): string {
   if (standing === 'notation') return 'it follows from the notation';
   if (standing === 'published') return `published, ${source ?? ''}`;
   const basis = standing === 'from memory' ? 'from memory' : 'common practice';
@@ -32,12 +32,12 @@ function standing({ standing, source }: Rule): string {
 }
 
 /** Long lines are cut: the page is read, not parsed. */
-const fenced = (notebook: string): string =>
+const codeBlock = (notebook: string): string =>
   `\`\`\`tappet\n${notebook
     .trimEnd()
     .split('\n')
     .map((line) => (line.length > 120 ? `${line.slice(0, 117)}...` : line))
     .join('\n')}\n\`\`\``;
 
-const silencing = ({ code }: Rule): string =>
+const silencingText = ({ code }: Rule): string =>
   `Write \`; meant: ${code}\` at the end of the line; separate several codes with commas. In the editor, the setting \`tappet.severity\` changes the severity of the rule in all notebooks, or turns it off.`;

@@ -1,4 +1,4 @@
-/** All rules, in the order in which the pages list them. */
+/** All families of rules, most of one rule, in the order in which the pages list them. */
 
 import { coldCylinder } from './engine/cold-cylinder.ts';
 import { compressionLow } from './engine/compression-low.ts';
@@ -11,9 +11,7 @@ import { ratioUnlikeVolumes } from './engine/ratio-unlike-volumes.ts';
 import { revsAboveRedLine } from './engine/revs-above-red-line.ts';
 import { fileMissing } from './files/file-missing.ts';
 import { logOutside } from './files/log-outside.ts';
-import { useCycle } from './files/use-cycle.ts';
-import { useMissing } from './files/use-missing.ts';
-import { useOutside } from './files/use-outside.ts';
+import { unreadNotebooks } from './files/unread-notebooks.ts';
 import { barometerAtSeaLevel } from './fuel/barometer-at-sea-level.ts';
 import { depressionAboveBarometer } from './fuel/depression-above-barometer.ts';
 import { fuelPressureForNeedle } from './fuel/fuel-pressure-for-needle.ts';
@@ -36,13 +34,11 @@ import { measuredDiffers } from './ignition/measured-differs.ts';
 import { timingAfterDwell } from './ignition/timing-after-dwell.ts';
 import { limitPassedAlready } from './limits/limit-passed-already.ts';
 import { missesTarget } from './limits/misses-target.ts';
-import { outsideSpec } from './limits/outside-spec.ts';
 import { overLimit } from './limits/over-limit.ts';
 import { specDiffers } from './limits/spec-differs.ts';
 import { targetNotMetYet } from './limits/target-not-met-yet.ts';
-import { torqueOutsideSpec } from './limits/torque-outside-spec.ts';
-import { totalOverLimit } from './limits/total-over-limit.ts';
-import { totalOverUsual } from './limits/total-over-usual.ts';
+import { totalsOverLimit } from './limits/totals-over-limit.ts';
+import { valuesOutsideSpec } from './limits/values-outside-spec.ts';
 import { commaNumber } from './notation/comma-number.ts';
 import { dividedByNought } from './notation/divided-by-nought.ts';
 import { elapsedWithoutUnit } from './notation/elapsed-without-unit.ts';
@@ -73,14 +69,13 @@ import { roadRunCheckDue } from './road/road-run-check-due.ts';
 import { roadRunOpenFault } from './road/road-run-open-fault.ts';
 import { speedNotPossible } from './road/speed-not-possible.ts';
 import { tyreUnreadable } from './road/tyre-unreadable.ts';
-import type { Rule } from './rule.ts';
+import type { RuleFamily } from './rule.ts';
 import { changeWithoutStart } from './sessions/change-without-start.ts';
 import { changedTogether } from './sessions/changed-together.ts';
 import { dateBackwards } from './sessions/date-backwards.ts';
 import { doneNothingOpen } from './sessions/done-nothing-open.ts';
-import { hoursBackwards } from './sessions/hours-backwards.ts';
+import { metersBackwards } from './sessions/meters-backwards.ts';
 import { noDate } from './sessions/no-date.ts';
-import { odometerBackwards } from './sessions/odometer-backwards.ts';
 import { overridden } from './sessions/overridden.ts';
 import { recheckDue } from './sessions/recheck-due.ts';
 import { recheckWithoutEnd } from './sessions/recheck-without-end.ts';
@@ -93,11 +88,8 @@ import { trialUnitsDiffer } from './trials/trial-units-differ.ts';
 import { wantOutsideTrial } from './trials/want-outside-trial.ts';
 import { wantWithoutResponse } from './trials/want-without-response.ts';
 import { wantWithoutRows } from './trials/want-without-rows.ts';
-import { degreesMixedUp } from './units/degrees-mixed-up.ts';
+import { expectedRange } from './units/expected-range.ts';
 import { missingUnit } from './units/missing-unit.ts';
-import { outsideBand } from './units/outside-band.ts';
-import { tenTimes } from './units/ten-times.ts';
-import { unitsMixedUp } from './units/units-mixed-up.ts';
 import { unknownUnit } from './units/unknown-unit.ts';
 import { wrongUnit } from './units/wrong-unit.ts';
 import { changeOfReading } from './words/change-of-reading.ts';
@@ -114,7 +106,7 @@ import { unknownPlace } from './words/unknown-place.ts';
 import { unknownWord } from './words/unknown-word.ts';
 import { wrongPlace } from './words/wrong-place.ts';
 
-const ROWS: readonly Rule[] = [
+const FOUND_IN_LINES: readonly RuleFamily[] = [
   mergeConflict,
   unreadable,
   unknownSign,
@@ -149,13 +141,9 @@ const ROWS: readonly Rule[] = [
   wrongPlace,
   firingOrder,
   curveNotRising,
-  degreesMixedUp,
-  unitsMixedUp,
-  tenTimes,
-  outsideBand,
+  expectedRange,
   overLimit,
-  totalOverLimit,
-  totalOverUsual,
+  totalsOverLimit,
   limitPassedAlready,
   missesTarget,
   targetNotMetYet,
@@ -192,8 +180,7 @@ const ROWS: readonly Rule[] = [
   idleInGearLow,
   screwsWithoutEffect,
   powerValveHigh,
-  outsideSpec,
-  torqueOutsideSpec,
+  valuesOutsideSpec,
   specDiffers,
   portDoubled,
   portConnectedAndCapped,
@@ -204,13 +191,10 @@ const ROWS: readonly Rule[] = [
   speedNotPossible,
   tyreUnreadable,
   revsAboveRedLine,
-  odometerBackwards,
-  hoursBackwards,
+  metersBackwards,
   logOutside,
   fileMissing,
-  useOutside,
-  useCycle,
-  useMissing,
+  unreadNotebooks,
   wantOutsideTrial,
   wantWithoutResponse,
   trialUnitsDiffer,
@@ -228,4 +212,7 @@ const ROWS: readonly Rule[] = [
   ratingWithoutDepression,
 ];
 
-export const RULES: readonly Rule[] = [...ROWS, meantUnknownAmong(ROWS.map((rule) => rule.code))];
+export const FAMILIES: readonly RuleFamily[] = [
+  ...FOUND_IN_LINES,
+  meantUnknownAmong(FOUND_IN_LINES.flatMap(({ rules }) => rules.map(({ code }) => code))),
+];

@@ -110,7 +110,7 @@ describe('a clear outcome for', () => {
 
   it('random bytes', () => {
     const bytes = Uint8Array.from({ length: 4096 }, (_, i) => (i * 197 + (i >> 3) * 89) % 256);
-    expect(outcome(bytes)).toMatchObject({ code: 2, err: 'tappet: x.tappet: is not text in UTF-8\n' });
+    expect(outcome(bytes)).toMatchObject({ code: 2, err: 'tappet: x.tappet: not UTF-8 text\n' });
   });
 
   it('one line of ten million characters', () => {

@@ -1,5 +1,6 @@
 /** What may be typed, and what exit code it gives. */
 import { describe, expect, it } from 'vitest';
+import { LARGEST_WHOLE } from '../../server/cli/texts.ts';
 import { type Files, ran } from './terminal.ts';
 
 const CLEAN = 'session 2026-05-02\n  idle 820 rpm\n';
@@ -8,7 +9,11 @@ const ERROR = 'session 2026-05-02\n  initial 9,5 deg\n';
 /** A warning: far outside what a four-stroke idles at. */
 const WARNING = 'session 2026-05-02\n  idle 82000 rpm\n';
 
+/** A finding for information: a range written with a hyphen. */
+const NOTE = 'session 2026-05-02\n  vacuum 10-12 inHg\n';
+
 const FILES: Files = {
+  'note.tappet': NOTE,
   'clean.tappet': CLEAN,
   'error.tappet': ERROR,
   'warning.tappet': WARNING,
@@ -24,7 +29,10 @@ describe('exit codes', () => {
     ['check error.tappet clean.tappet', 1],
     ['check warning.tappet', 1],
     ['check warning.tappet --fail-on warning', 1],
-    ['check warning.tappet --fail-on info', 1],
+    ['check warning.tappet --fail-on information', 1],
+    ['check note.tappet', 0],
+    ['check note.tappet --fail-on information', 1],
+    ['check note.tappet --fail-on info', 1],
     ['check warning.tappet --fail-on error', 0],
     ['check error.tappet --fail-on error', 1],
     ['check clean.tappet missing.tappet', 2],
@@ -63,13 +71,15 @@ describe('exit codes', () => {
 
 describe('what is complained of', () => {
   it.each<[string, RegExp]>([
-    ['check missing.tappet', /^tappet: missing\.tappet: there is no such file\n$/],
+    ['check missing.tappet', /^tappet: missing\.tappet: no such file\n$/],
     ['check locked.tappet', /^tappet: locked\.tappet: no permission\n$/],
-    ['check latin.tappet', /^tappet: latin\.tappet: is not text in UTF-8\n$/],
-    ['check odd.tappet', /^tappet: odd\.tappet: could not be read \(EMFILE\)\n$/],
+    ['check latin.tappet', /^tappet: latin\.tappet: not UTF-8 text\n$/],
+    ['check odd.tappet', /^tappet: odd\.tappet: can't be read \(EMFILE\)\n$/],
     ['check --format xml', /choices are text, json/],
+    ['check --fail-on hint', /choices are error, warning, information\./],
+    ['tune', /Try "tappet --help"\./],
     ['tune', /unknown command 'tune'/],
-    ['explain over-limt', /^tappet: no rule is called "over-limt"\. Did you mean over-limit\?/],
+    ['explain over-limt', /^tappet: no rule "over-limt"\. Did you mean over-limit\?/],
     ['show clean.tappet --at 4', /there is no line 4: the notebook has lines 1 to 3\n$/],
     ['show clean.tappet --at 2026-06-01', /no session on 2026-06-01; the nearest are 2026-05-02\n$/],
     ['show clean.tappet --at May', /"May" is neither a line number \(17\) nor a date \(2026-05-02\)\n$/],
@@ -107,7 +117,7 @@ describe('which files are checked', () => {
   it('tells when there is none', () => {
     expect(ran('check', { 'a.txt': '' })).toMatchObject({
       code: 2,
-      err: 'tappet: the current folder: holds no notebook (*.tappet)\n',
+      err: 'tappet: the current folder: no notebooks (*.tappet) here\n',
     });
   });
 });
@@ -136,19 +146,20 @@ describe('help and version', () => {
   });
 });
 
-it('a notebook for which there is not the memory is told kindly by what must hold it, and checked all the same', () => {
-  const files = { 'long.tappet': `session 2026-05-02\n  initial 9 F\n${'  note x\n'.repeat(300_000)}` };
-  const small = { mostBytes: 2_000_000 };
+it('a notebook that is too large to be held whole is refused by what must hold it, and checked all the same', () => {
+  const most = `session 2026-05-02\n  initial 9 F\n`;
+  const filler = `;${'x'.repeat(1900)}\n`;
+  const text = most + filler.repeat(Math.ceil(LARGEST_WHOLE / filler.length));
+  const files = { 'long.tappet': text };
   for (const line of ['show long.tappet', 'format long.tappet', 'format --check long.tappet']) {
-    const { code, out, err } = ran(line, files, small);
+    const { code, out, err } = ran(line, files);
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    expect(err).toContain('long.tappet: is too large to be held whole: 2.70 MB');
-    expect(err).toContain('enough for 2.00 MB');
     expect(err).toMatch(
-      /check" reads it all the same.*Part it into several notebooks.*--max-old-space-size=298/,
+      /^tappet: long\.tappet: too large: more than 16 MB\. "tappet check" can read it\. Split it/,
     );
   }
-  const checked = ran('check long.tappet', files, small);
+  const checked = ran('check long.tappet', files);
   expect(checked).toMatchObject({ code: 1, err: '' });
   expect(checked.out).toContain('wrong-unit');
+  expect(ran('show long.tappet', { 'long.tappet': text.slice(0, LARGEST_WHOLE) }).code).toBe(0);
 });

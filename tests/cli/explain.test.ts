@@ -18,7 +18,7 @@ test('a code that there is not names the nearest', () =>
   expect(ran('explain idle-swaped')).toMatchObject({
     code: 2,
     out: '',
-    err: 'tappet: no rule is called "idle-swaped". Did you mean idle-swapped? "tappet explain" lists them all.\n',
+    err: 'tappet: no rule "idle-swaped". Did you mean idle-swapped? "tappet explain" lists all rules.\n',
   }));
 
 test('a page fits the window', () => {

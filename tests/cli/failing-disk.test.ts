@@ -55,7 +55,7 @@ describe('a disk that fails', { timeout: 60_000 }, () => {
 
   test.each(numbered)('full at call %i, %s', (at) => {
     const { code, err, text, files } = written(`${at} fail ENOSPC`);
-    const complaint = 'tappet: a.tappet: left as it was: there is no space left on the disk\n';
+    const complaint = 'tappet: a.tappet: not written: no space left on the disk\n';
     expect({ code, err, text, files }).toEqual(
       NEEDLESS.has(at)
         ? { code: 0, err: '', text: NEW, files: 1 }
@@ -74,24 +74,24 @@ describe('a disk that fails', { timeout: 60_000 }, () => {
   });
 
   test.each([
-    ['1 fail EACCES', 'its folder takes no new file (no permission)'],
-    ['1 fail EROFS', 'nothing can be written where it lies (read-only)'],
-    ['2 fail EFBIG', 'it would be larger than a file may be here'],
-    ['2 fail EDQUOT', 'your share of the disk is full'],
+    ['1 fail EACCES', 'no permission to create a file in its folder'],
+    ['1 fail EROFS', 'the disk is read-only'],
+    ['2 fail EFBIG', 'over the size limit for files here'],
+    ['2 fail EDQUOT', 'your disk quota is used up'],
     ['6 fail EIO', 'the disk failed'],
     ['8 fail EACCES', 'no permission'],
     ['8 fail EODD', 'EODD'],
   ])('%s', (disk, why) => {
     const { code, err, text, files } = written(disk);
     expect({ code, text, files }).toEqual({ code: 2, text: OLD, files: 1 });
-    expect(err).toMatch(/^tappet: a\.tappet: (?:is )?left as it (?:was|is): [^\n]+\n$/);
+    expect(err).toMatch(/^tappet: a\.tappet: not written: [^\n]+\n$/);
     expect(err).toContain(why);
   });
 
   test.each(numbered.slice(0, 7))('another program writes before call %i, %s', (at) =>
     expect(written(`${at} change other`)).toMatchObject({
       code: 2,
-      err: 'tappet: a.tappet: has been changed by another program since it was read, so it is left as it is; run this once more\n',
+      err: 'tappet: a.tappet: not written: another program has changed it since it was read. Run this again\n',
       text: 'other',
       files: 1,
     }),

@@ -10,15 +10,15 @@ test.each<[line: string, code: number, out: string, err?: string]>([
   ['format - ', 0, LAID],
   ['format loose.tappet --indent 0', 0, 'engine\ncylinders        4\n'],
   ['format inch.tappet --units table', 0, 'engine\n  bore             3 in\n'],
-  ['format loose.tappet laid.tappet', 2, '', 'one notebook at a time'],
-  ['format', 2, '', 'one notebook at a time'],
+  ['format loose.tappet laid.tappet', 2, '', 'only one notebook can be printed'],
+  ['format', 2, '', 'only one notebook can be printed'],
   ['format --check', 1, 'below/loose.tappet\ninch.tappet\nloose.tappet\n'],
   ['format --check laid.tappet', 0, ''],
-  ['format --check loose.tappet none.tappet', 2, 'loose.tappet\n', 'none.tappet: there is no such file'],
+  ['format --check loose.tappet none.tappet', 2, 'loose.tappet\n', 'none.tappet: no such file'],
   ['format --check --write', 2, '', 'cannot be used with'],
   ['format --indent 9 loose.tappet', 2, '', 'from 0 to 8'],
   ['format --units inches loose.tappet', 2, '', 'Allowed choices are as written, table'],
-  ['format --write -', 2, '', 'the standard input cannot be written'],
+  ['format --write -', 2, '', "the standard input can't be written"],
 ])('%s', (line, code, out, err = '') => {
   const files = {
     '-': LOOSE,
@@ -58,7 +58,7 @@ test('one that cannot be written is told, and the others are', () => {
   expect(ran('format --write', files)).toEqual({
     code: 2,
     out: 'b.tappet\n',
-    err: 'tappet: a-locked.tappet: left as it was: no permission\n',
+    err: 'tappet: a-locked.tappet: not written: no permission\n',
     saved: { 'b.tappet': LAID },
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it, test } from 'vitest';
 import { widthOf } from '../../grammar/index.ts';
 import { excerpt } from '../../server/cli/excerpt.ts';
 import { visible, wrap } from '../../server/cli/layout.ts';
-import { painter, wantsColours } from '../../server/cli/paint.ts';
+import { painter, useColours } from '../../server/cli/paint.ts';
 
 describe('width in columns', () => {
   it.each<[string, number]>([
@@ -83,7 +83,7 @@ describe('colours', () => {
     [{ FORCE_COLOR: '1', NO_COLOR: '1' }, [], false, true],
     [{ FORCE_COLOR: '1' }, ['check', '--no-color'], true, false],
   ])('%j %j on a terminal: %s', (env, args, isTerminal, wanted) =>
-    expect(wantsColours(env, args, isTerminal)).toBe(wanted),
+    expect(useColours(env, args, isTerminal)).toBe(wanted),
   );
 
   test('paint only when they are wanted', () => {

@@ -42,51 +42,42 @@ beforeEach(() => {
 
 describe.runIf(HAS_DEVICES)('one line, and exit code 2', { timeout: 60_000 }, () => {
   test.each<[line: string, err: string]>([
-    ['check a.tappet', 'a.tappet: its symbolic links lead round in a circle'],
-    ['show a.tappet', 'a.tappet: its symbolic links lead round in a circle'],
-    ['format --write a.tappet', 'a.tappet: its symbolic links lead round in a circle'],
-    [
-      'check pipe.tappet',
-      'pipe.tappet: is a pipe, not a file; what comes through a pipe is read as the standard input: -',
-    ],
+    ['check a.tappet', 'a.tappet: its symbolic links form a loop'],
+    ['show a.tappet', 'a.tappet: its symbolic links form a loop'],
+    ['format --write a.tappet', 'a.tappet: its symbolic links form a loop'],
+    ['check pipe.tappet', 'pipe.tappet: this is a pipe, not a file. Use - to read the standard input'],
     [
       'format --write pipe.tappet',
-      'pipe.tappet: is a pipe, not a file; what comes through a pipe is read as the standard input: -',
+      'pipe.tappet: this is a pipe, not a file. Use - to read the standard input',
     ],
-    ['check /dev/zero', '/dev/zero: is a device, not a file'],
-    ['show /dev/zero', '/dev/zero: is a device, not a file'],
-    ['format --write /dev/null', '/dev/null: is a device, not a file'],
-    ['check - < /dev/zero', '-: is too large to be read: more than 100 MB'],
-    ['check huge.tappet', 'huge.tappet: is too large to be read: more than 100 MB'],
-    ['show folder.tappet', 'folder.tappet: is a folder, not a notebook'],
-    ['check empty', 'empty: holds no notebook (*.tappet)'],
-    ['check books', 'books: holds no notebook (*.tappet)'],
-    ['check - < empty', '-: is a folder, not a notebook'],
-    ['check utf16.tappet', 'utf16.tappet: is not text in UTF-8'],
-    ['format --write binary.tappet', 'binary.tappet: is not text in UTF-8'],
-    ['check none.tappet', 'none.tappet: there is no such file'],
+    ['check /dev/zero', '/dev/zero: this is a device, not a file'],
+    ['show /dev/zero', '/dev/zero: this is a device, not a file'],
+    ['format --write /dev/null', '/dev/null: this is a device, not a file'],
+    ['check - < /dev/zero', '-: too large: more than 100 MB'],
+    ['check huge.tappet', 'huge.tappet: too large: more than 100 MB'],
+    ['show folder.tappet', 'folder.tappet: this is a folder, not a notebook'],
+    ['check empty', 'empty: no notebooks (*.tappet) here'],
+    ['check books', 'books: no notebooks (*.tappet) here'],
+    ['check - < empty', '-: this is a folder, not a notebook'],
+    ['check utf16.tappet', 'utf16.tappet: not UTF-8 text'],
+    ['format --write binary.tappet', 'binary.tappet: not UTF-8 text'],
+    ['check none.tappet', 'none.tappet: no such file'],
     ['check secret.tappet', 'secret.tappet: no permission'],
     ['check shut', 'shut: no permission'],
     ['check shut/a.tappet', 'shut/a.tappet: no permission'],
-    [`check ${'n'.repeat(300)}.tappet`, `${'n'.repeat(300)}.tappet: its name is too long`],
-    [
-      'check long.tappet > /dev/full',
-      'the answer could not be written to the end: there is no space left on the disk',
-    ],
-    [
-      'show long.tappet > /dev/full',
-      'the answer could not be written to the end: there is no space left on the disk',
-    ],
-    ['explain > /dev/full', 'the answer could not be written to the end: there is no space left on the disk'],
-    ['--help > /dev/full', 'the answer could not be written to the end: there is no space left on the disk'],
+    [`check ${'n'.repeat(300)}.tappet`, `${'n'.repeat(300)}.tappet: the name is too long`],
+    ['check long.tappet > /dev/full', 'the output was cut short: no space left on the disk'],
+    ['show long.tappet > /dev/full', 'the output was cut short: no space left on the disk'],
+    ['explain > /dev/full', 'the output was cut short: no space left on the disk'],
+    ['--help > /dev/full', 'the output was cut short: no space left on the disk'],
     [
       'format --write locked/a.tappet',
-      'locked/a.tappet: is left as it is: its folder takes no new file (no permission), and a file is only ever replaced by a whole new one',
+      'locked/a.tappet: not written: no permission to create a file in its folder. A file is replaced by a whole new one or not at all',
     ],
-    ['format --write fixed.tappet', 'fixed.tappet: left as it was: no permission'],
+    ['format --write fixed.tappet', 'fixed.tappet: not written: no permission'],
     [
       'format --write two.tappet',
-      'two.tappet: has further names on the disk (hard links), which would keep the old text, so it is left as it is; print it laid out without --write',
+      'two.tappet: not written: it has other names on the disk (hard links), which would keep the old text. Without --write the formatted text is printed',
     ],
   ])('tappet %s', (line, err) => {
     const ran = program.shell(`tappet ${line}`, NOBODY);
@@ -100,7 +91,7 @@ describe.runIf(HAS_DEVICES)('one line, and exit code 2', { timeout: 60_000 }, ()
     const ran = program.shell('ulimit -f 8; tappet format --write long.tappet');
     expect(ran).toMatchObject({
       code: 2,
-      err: 'tappet: long.tappet: left as it was: it would be larger than a file may be here\n',
+      err: 'tappet: long.tappet: not written: over the size limit for files here\n',
     });
     expect(readFileSync(join(program.folder, 'long.tappet'), 'utf8')).toBe(OLD);
     expect(readdirSync(program.folder).filter((name) => name.endsWith('.tmp'))).toEqual([]);

@@ -12,6 +12,7 @@ import {
   rmSync,
   statSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -36,6 +37,21 @@ test('the text is the new one, and nothing is left beside it', () => {
   replaceFile(at('real/a'), OLD, NEW);
   expect(readFileSync(at('real/a'), 'utf8')).toBe(NEW);
   expect(readdirSync(at('real'))).toEqual(['a']);
+});
+
+const UUID = '123e4567-e89b-42d3-a456-426614174000';
+
+test.each<[what: string, name: string, minutes: number, stays: boolean]>([
+  ['what a kill left behind long ago goes', `.tappet-${UUID}.tmp`, 2, false],
+  ['what another program may be writing stays', `.tappet-${UUID}.tmp`, 0.5, true],
+  ['what is none of ours stays', '.tappet-old.tmp', 2, true],
+  ['a copy that somebody made stays', `.tappet-${UUID}.tmp.bak`, 2, true],
+])('%s', (_, name, minutes, stays) => {
+  writeFileSync(at('real', name), NEW);
+  const then = Date.now() / 1000 - 60 * minutes;
+  utimesSync(at('real', name), then, then);
+  replaceFile(at('real/a'), OLD, NEW);
+  expect(readdirSync(at('real'))).toEqual(stays ? [name, 'a'] : ['a']);
 });
 
 test.each([0o600, 0o640, 0o664, 0o755])('a mode of %o stays', (mode) => {

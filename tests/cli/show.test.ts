@@ -67,7 +67,7 @@ describe('as text', () => {
     ['the part that was fitted instead', undefined, /fitted +carb twin, "pair of side-draughts"$/m],
     ['an open item', '16', /todo strainer +brush the basket out$/m],
     ['a fault that matters', '16', /fault steering +binds \[safety\]$/m],
-    ['a check that is due', '13', /check throttle return +due since the work there: a throttle/m],
+    ['a check that is due', '13', /check throttle return +due after the work there: a throttle/m],
     ['a check that went badly', '21', /check throttle return +found bad: a throttle/m],
     ['a recheck', '22', /^To be rechecked\n {2}line 22 .*points gap +after 25 h$/m],
     ['a limit', undefined, /^Limits\n {2}line 6 {2}total +<= 34 deg$/m],
@@ -85,8 +85,7 @@ describe('as text', () => {
 
   it('says so when nothing is set', () => expect(shown('1')).toContain('No settings written'));
 
-  it('says what a total lacks', () =>
-    expect(shown('11')).toMatch(/^ {2}total: cannot be worked out without mechanical$/m));
+  it('says what a total lacks', () => expect(shown('11')).toMatch(/^ {2}total: needs mechanical$/m));
 
   it('is the same in colours, but for the colours', () => {
     const coloured = shown(undefined, { colours: true });

@@ -3,7 +3,7 @@ import { run } from '../../server/cli/command.ts';
 import type { Terminal } from '../../server/cli/terminal.ts';
 import type { FileText } from '../../server/model/snapshot/named-files.ts';
 
-/** Texts and bytes by path; a string of capitals stands for the error that reading gives. */
+/** Texts and bytes by path; a string of capitals is the code of the error that reading gives. */
 export type Files = Readonly<Record<string, string | Uint8Array>>;
 
 interface Ran {
@@ -14,16 +14,15 @@ interface Ran {
   readonly saved: Readonly<Record<string, string>>;
 }
 
-type Window = Partial<Pick<Terminal, 'columns' | 'colours' | 'mostBytes'>>;
+type Window = Partial<Pick<Terminal, 'columns' | 'colours'>>;
 
-/** Runs a command line as typed, words parted by blanks. */
+/** Runs a command line as typed, words separated by spaces. */
 export function ran(commandLine: string, files: Files = {}, window: Window = {}): Ran {
   let out = '';
   let err = '';
   const saved: Record<string, string> = {};
   const code = run(commandLine.split(' ').filter(Boolean), {
     read: (path) => bytesOf(files[path] ?? 'ENOENT'),
-    mostBytes: 1e9,
     save: (path, before, after) => {
       if (path.includes('locked')) throw Object.assign(new Error(path), { code: 'EACCES' });
       if (before !== new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytesOf(files[path] ?? 'ENOENT')))

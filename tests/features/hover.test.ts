@@ -204,6 +204,21 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'Expected 0..10 turns (common practice: this notebook)',
   ],
   ['a line broken around it', 'session ~~\n  ?? ,, 3\n  bo‸ost 6 psi\n', 'boost 6 psi = 0.41 bar'],
+  [
+    'two sources of one name, and how many more there are',
+    'session 2026-05-02\n  run time 14.2 s\n  run time 14.1 s\n  run time 14 s\n  run ti‸me 15 s\n',
+    'run time: line 2; line 3 and 2 more',
+  ],
+  [
+    'three sources of one name are all named: one more is no more to read than its number',
+    'session 2026-05-02\n  run time 14.2 s\n  run time 14.1 s\n  run ti‸me 15 s\n',
+    'run time: line 2; line 3; this line',
+  ],
+  [
+    'five sources, and how many more there are',
+    `session 2026-05-02\n${[1, 2, 3, 4, 5, 6].map((i) => `  compression #${i} 150 psi\n`).join('')}  compress‸ion #7 150 psi\n`,
+    '#1: line 2; #2: line 3; #3: line 4; #4: line 5; #5: line 6; 2 more',
+  ],
 ];
 
 test.each(ROWS)('%s', (_what, notebook, ...lines) => {

@@ -63,6 +63,11 @@ export const CASES: readonly Case[] = [
     value: [['engin:e', START]],
   },
   {
+    fuzzer: 'actions',
+    was: 'the unit of the last number in a spec was not read as that of all, so that it was missing again once it was added',
+    value: [['specs\ndwell 8 >= 0 40', { line: 1, character: 0 }]],
+  },
+  {
     fuzzer: 'formats',
     was: 'a time gone by with a space that does not break was told of, and after formatting it was not',
     value: ['+20\u00a0 min photo bench.jpg', PLAIN, { start: START, end: START }],

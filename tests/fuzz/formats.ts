@@ -11,7 +11,7 @@ import {
   withoutBreak,
 } from '../../grammar/index.ts';
 import { type FormatStyle, formatEdits } from '../../server/features/formatting.ts';
-import { WRITING } from '../../server/lsp/requests/writing.ts';
+import { WRITING_REQUESTS } from '../../server/lsp/requests/writing.ts';
 import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import type { Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
@@ -78,7 +78,7 @@ function formatsRange(before: string, style: FormatStyle, range: Range): void {
 
 /** As the row of the protocol answers a break that was typed. */
 async function formatsOnType(before: string, style: FormatStyle, { start: { line } }: Range): Promise<void> {
-  const row = WRITING.find(({ method }) => method === 'textDocument/onTypeFormatting');
+  const row = WRITING_REQUESTS.find(({ method }) => method === 'textDocument/onTypeFormatting');
   assert.equal(row?.about, 'notebook');
   const asked = { snapshot: openNotebook(before), settings: { format: style } };
   const params = { ch: '\n', position: { line, character: 0 } };

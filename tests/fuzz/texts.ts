@@ -22,8 +22,6 @@ const TRAPS = [
 ];
 export const trap = fc.constantFrom(...TRAPS);
 
-/** Formatting takes what a merge leaves behind apart: left out until it is kept as it is. */
-const WITH_CONFLICTS = false;
 /** What a merge leaves behind where two people changed the same lines. */
 const CONFLICT = ['<<<<<<< mine', '=======', '||||||| before', '>>>>>>> theirs'];
 
@@ -31,7 +29,7 @@ const anyWrittenLine = fc.oneof(
   { weight: 6, arbitrary: writtenLine },
   { weight: 4, arbitrary: line },
   { weight: 1, arbitrary: anyLine },
-  { weight: WITH_CONFLICTS ? 1 : 0, arbitrary: fc.constantFrom(...CONFLICT) },
+  { weight: 1, arbitrary: fc.constantFrom(...CONFLICT) },
 );
 
 /** A line with something put in, taken out or doubled at one place. */

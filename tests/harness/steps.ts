@@ -2,7 +2,7 @@
 
 /** What goes over a whole array, however it ends. */
 const WHOLE =
-  'map flatMap filter forEach reduce slice concat flat join sort toSorted reverse includes indexOf lastIndexOf'.split(
+  'map flatMap filter forEach reduce concat flat join sort toSorted reverse includes indexOf lastIndexOf'.split(
     ' ',
   );
 /** What goes over an array until it has an answer. */
@@ -40,6 +40,13 @@ export function stepsOf(work: () => unknown): number {
         return own.apply(this, args);
       };
     });
+  replace(Array.prototype, 'slice', (own) => {
+    return function (this: unknown, ...args) {
+      const part = own.apply(this, args) as unknown[];
+      steps += part.length;
+      return part;
+    };
+  });
   for (const name of UNTIL)
     replace(Array.prototype, name, (own) => {
       return function (this: unknown, ask, ...args) {

@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Check } from '../../server/model/snapshot/finding.ts';
 import { lineCount, lineOf } from '../../server/model/snapshot/locate.ts';
+import type { Shared } from '../../server/model/snapshot/look-up.ts';
 import type { Page } from '../../server/model/snapshot/page.ts';
-import type { Shared } from '../../server/model/snapshot/read-pages.ts';
 import {
   type Change,
   edit,

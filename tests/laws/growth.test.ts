@@ -4,24 +4,18 @@ import { lineCount } from '../../server/model/snapshot/locate.ts';
 import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { stepsOf } from '../harness/steps.ts';
-import { notebookOf, SHAPES } from './shapes.ts';
+import { growth, MOST, notebookOf, SHAPES, SHORT, TIMES, WARM } from './shapes.ts';
 
-const WARM = 20;
-const SHORT = 250;
-const TIMES = 4;
-/** Steps grow with this power of the length at most: 1 is linear. */
-const MOST = 1.3;
 /** Reading all anew, and comparing with what was. */
-const EDIT_TO_OPENING = 2.5;
+const EDIT_TO_OPENING = 3;
 const LONGEST = 120_000;
 
 test.each(SHAPES.map((shape) => [shape.name, shape] as const))(
   'law 11: %s',
   (_, shape) => {
-    const [, most] = shape.over ?? ['', MOST];
-    openNotebook(notebookOf(shape, WARM)); // what is worked out once and for all is of no length
+    openNotebook(notebookOf(shape, WARM));
     const [short, long] = [SHORT, TIMES * SHORT].map((n) => opened(notebookOf(shape, n)));
-    expect(Math.log((long?.steps ?? 0) / (short?.steps ?? 0)) / Math.log(TIMES)).toBeLessThan(most);
+    expect(growth(short?.steps, long?.steps)).toBeLessThan(MOST);
     for (const steps of editsOf(long?.snapshot as Snapshot))
       expect(steps).toBeLessThan(EDIT_TO_OPENING * (long?.steps ?? 0));
   },

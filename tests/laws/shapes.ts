@@ -5,8 +5,6 @@ interface Shape {
   /** What stands above the lines. */
   readonly head?: string;
   readonly line: (i: number) => string;
-  /** Over what every other shape keeps to: why, and to which exponent it is held. */
-  readonly over?: readonly [why: string, exponent: number];
 }
 
 const SESSION = 'session 2026-01-01';
@@ -73,6 +71,11 @@ export const SHAPES: readonly Shape[] = [
     head: SESSION,
     line: (i) => `  fault ${word(i)}: x [safety]\n  road ${i} km/h`,
   },
+  {
+    name: 'runs with faults',
+    line: (i) => `session ${date(i)}\n  fault ${word(i)}: x [safety]\n  speed ${i % 90} km/h`,
+  },
+  { name: 'sessions with open items', line: (i) => `session ${date(i)}\n  todo ${word(i)}: x` },
   { name: 'own words', head: 'words', line: (i) => `  ${word(i)} setting in deg` },
   {
     name: 'own words in use',
@@ -107,9 +110,13 @@ export const SHAPES: readonly Shape[] = [
   { name: 'specs', head: 'specs', line: (i) => `  ${word(i)} bolts ${20 + (i % 60)} lb-ft` },
   {
     name: 'specs in use',
-    over: ['names of specs are gathered anew after each new spec', 2],
     line: (i) =>
       `specs\n  ${word(i)} bolts ${20 + (i % 60)} lb-ft\nsession ${date(i)}\n  ${word(i)} bolts 30 lb-ft`,
+  },
+  {
+    name: 'specs in use, two of each',
+    line: (i) =>
+      `specs\n  ${word(i >> 1)} bolts ${i % 2 ? 'torque 30 lb-ft' : '12 mm'}\nsession ${date(i)}\n  ${word(i)} bolts 30 lb-ft`,
   },
   { name: 'limits', head: 'limits', line: (i) => `  total <= ${30 + (i % 9)} deg` },
   { name: 'limits in places', head: 'limits', line: (i) => `  egt #${i} <= 700 C` },
@@ -132,6 +139,31 @@ export const SHAPES: readonly Shape[] = [
     name: 'rechecks done',
     head: SESSION,
     line: (i) => `  recheck ${word(i)} after 1 heat cycle\n  check ${word(i)} ok`,
+  },
+  {
+    name: 'rechecks by days',
+    line: (i) => `session ${date(i)}\n  recheck ${word(i)} after 9000 days`,
+  },
+  {
+    name: 'rechecks by days that are due',
+    line: (i) => `session ${date(i)}\n  recheck ${word(i)} after ${1 + (i % 40)} days`,
+  },
+  {
+    name: 'rechecks every so many days',
+    line: (i) => `session ${date(i)}\n  recheck ${word(i)} every 3 days\n  check ${word(i - 4)} ok`,
+  },
+  {
+    name: 'rechecks by the odometer',
+    line: (i) => `session ${date(i)}\n  odometer ${i} km\n  recheck ${word(i)} after ${1 + 2 * i} km`,
+  },
+  {
+    name: 'rechecks by hours, not started',
+    head: SESSION,
+    line: (i) => `  recheck ${word(i)} after 10 h\n  water ${i % 90} C`,
+  },
+  {
+    name: 'rechecks by heat cycles',
+    line: (i) => `session ${date(i)}\n  recheck ${word(i)} after ${1 + (i % 90)} heat cycles\n  water 80 C`,
   },
   {
     name: 'rows of a trial',
@@ -174,6 +206,17 @@ export const SHAPES: readonly Shape[] = [
   },
   { name: 'plugs', head: SESSION, line: (i) => `  plug #${i} "sooty, wet"` },
 ];
+
+/** Lines of a short notebook, and how many times as many a long one has. */
+export const SHORT = 250;
+export const TIMES = 4;
+/** Lines of one that is asked first: what is worked out once and for all is of no length. */
+export const WARM = 20;
+/** Steps grow with this power of the length at most: 1 is linear. */
+export const MOST = 1.3;
+
+/** The power of the length that steps grow with. */
+export const growth = (short = 0, long = 0): number => Math.log((long + 1) / (short + 1)) / Math.log(TIMES);
 
 /** A notebook with so many of a shape's lines. */
 export const notebookOf = ({ head, line }: Shape, n: number): string =>

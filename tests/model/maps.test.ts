@@ -1,7 +1,15 @@
 /** Maps that share what they can, held to the language's own map: the same things in the same order, whatever is done. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { ofName, put, putLast, same, without, withoutKey } from '../../server/model/state/immutable.ts';
+import {
+  changedKeys,
+  ofName,
+  put,
+  putLast,
+  same,
+  without,
+  withoutKey,
+} from '../../server/model/state/immutable.ts';
 
 type Step = readonly [what: 'put' | 'last' | 'drop', key: number, value: number];
 
@@ -66,6 +74,19 @@ test('one that was is not changed', () => {
   without(large, (_, value) => value % 2 === 0);
   expect([...large]).toEqual(before);
 });
+
+test('keys that differ are among those named as changed, in the order of the maps', () =>
+  fc.assert(
+    fc.property(steps, steps, (first, more) => {
+      const before = first.reduce(taken, large);
+      const after = more.reduce(taken, before);
+      const changed = [...changedKeys(before, after)];
+      const all = [...new Set([...before.keys(), ...after.keys()])];
+      expect(changed).toEqual(all.filter((key) => changed.includes(key)));
+      for (const key of all) if (before.get(key) !== after.get(key)) expect(changed).toContain(key);
+    }),
+    { numRuns: 20, seed: 1 },
+  ));
 
 test.each<[name: string, other: ReadonlyMap<string, number>, alike: boolean]>([
   ['put again', put(large, keyOf(3), 3), true],

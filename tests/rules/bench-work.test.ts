@@ -86,6 +86,9 @@ rows('sides-apart', [
     'Mixture left is at 1 turn, right at 1 1/2 turns.',
   ],
   ['mixture left 1..1 1/2 turns, right 1 1/2 turns'],
+  // 1.1 less 0.85 is a quarter and a rounding in the last place.
+  ['mixture left 1.1 turns, right 0.85 turns'],
+  ['mixture «left 1.101 turns», right 0.85 turns'],
   ['mixture primary left 1 turn, secondary right 2 turns'],
   ['mixture port 1 turn | mixture «starboard 2 turns»'],
 ]);

@@ -88,6 +88,10 @@ rows('depression-above-barometer', [
   ['depression 29 inHg'],
   ['weather 14 C, 850 hPa | depression «26 inHg»', "this session's barometer, 25.1 inHg"],
   ['barometer 850 hPa | depression «26 inHg»'],
+  // U.S. Standard Atmosphere 1976: 752.6 hPa, 22.22 inHg, at 8000 ft.
+  ['altitude 8000 ft | depression «25 inHg»', "this session's altitude, ~22.22 inHg"],
+  ['altitude 8000 ft | depression 22 inHg'],
+  ['altitude 8000 ft | barometer 850 hPa | depression 25 inHg'],
   ['weather 14 C, 850 hPa | session 2026-05-03 | depression 26 inHg'],
   ['depression «17 psi»', '14.7 psi'],
 ]);

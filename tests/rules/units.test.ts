@@ -113,3 +113,24 @@ rows('too-many-values', [
   ['weather 14 C, 1011 hPa'],
   ['idle 820..850 rpm'],
 ]);
+
+// A torque describes nothing: without a spec of that name such a line is kept as words about the head.
+rows('wrong-unit', [
+  ['head bolts 60 «lb-ft»', 'no spec is called "head bolts". Name it under "specs"'],
+  ['manifold nuts 30 «lb-ft»', '"intake manifold nuts torque 30 lb-ft"'],
+  ['head bolts torque 60 «lb-ft»', 'no spec is called "head bolts"'],
+  ['head 60 «lb-ft»', 'head is described in words'],
+  ['head alloy, 42 cc'],
+  ['coil 12 V 1.5 ohm'],
+  ['head "bolts to 60 lb-ft"'],
+  ['torque 60 lb-ft'],
+]);
+rows(
+  'wrong-unit',
+  [
+    [
+      'head bolts torque 60 lb-ft source "table 4" | session 2026-05-02 | head bolts torque 59 lb-ft | head bolts 59 lb-ft',
+    ],
+  ],
+  'specs',
+);

@@ -14,6 +14,8 @@ const LEVELS: readonly (readonly [prefix: string, level: number])[] = [
   ['server/trade/vocabulary/', 2],
   ['server/trade/practice/', 3],
   ['server/trade/sums/', 4],
+  ['server/model/state/trie.ts', 3],
+  ['server/model/state/immutable.ts', 4],
   ['server/model/entry/', 5],
   ['server/model/state/', 6],
   ['server/model/snapshot/', 7],

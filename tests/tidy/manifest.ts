@@ -1,4 +1,4 @@
-/** The parts of the extension's manifest and of its editing rules that a table can say. */
+/** The sections of the extension's manifest and of its editing rules that are made from tables. */
 import { FIRST_WORDS } from '../../grammar/index.ts';
 import { MEANINGS, type Meaning } from '../../server/features/semantic-tokens.ts';
 import { selectorOf } from '../../server/lsp/semantic.ts';
@@ -8,7 +8,7 @@ import { type Dimension, UNITS } from '../../server/trade/measure/units.ts';
 const SEVERITIES = ['error', 'warning', 'information', 'hint', 'off'];
 const AS_WRITTEN = 'as written';
 
-/** What a person may choose a unit for, and the dimension it is chosen from. */
+/** What a unit can be chosen for, and the dimension of that unit. */
 const PREFERRED: Readonly<Record<string, Dimension>> = {
   temperature: 'temperature',
   pressure: 'pressure',
@@ -30,7 +30,7 @@ export function manifest(old: string): string {
   return `${JSON.stringify(read, null, 2)}\n`;
 }
 
-/** What the colouring by letters gives the same words, so that nothing changes its colour when their meaning is known. */
+/** The scopes that the grammar gives the same words, so that no word changes colour when its meaning is known. */
 const SCOPES: Readonly<Record<Meaning, string>> = {
   keyword: 'keyword.control',
   setting: 'variable.parameter',
@@ -67,7 +67,7 @@ function severitySetting() {
   return {
     type: 'object',
     scope: 'resource',
-    description: 'How loudly each rule speaks, by its code; off: not at all.',
+    description: 'Severity of each rule by its code; "off" disables the rule.',
     additionalProperties: false,
     properties: Object.fromEntries(rules),
     default: {},
@@ -82,7 +82,7 @@ function unitSetting() {
   return {
     type: 'object',
     scope: 'resource',
-    description: 'The units that values are shown in; what is written in a notebook is never changed.',
+    description: 'Units in which values are shown. The notebook itself is never changed.',
     additionalProperties: false,
     properties: Object.fromEntries(choices),
     default: {},

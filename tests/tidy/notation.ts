@@ -103,13 +103,16 @@ function takes({ form, unit, against, orIn, bare, words, places, parts }: Quanti
 function roadChecks(): string {
   return table(
     ['Check', 'Due after work on', 'Because'],
-    ROAD_CHECKS.map(({ name, owners, settings, why }) => [
+    ROAD_CHECKS.map(({ name, owners, why }) => [
       code(name),
-      [...owners.map((owner) => `anything of the ${owner}`), ...settings.map(code)].join(', '),
+      [...owners.map((owner) => `anything of the ${owner}`), ...settingsOf(name).map(code)].join(', '),
       why,
     ]),
   );
 }
+
+const settingsOf = (check: string): readonly string[] =>
+  VOCABULARY.filter(({ traits }) => traits?.roadCheck === check).map(({ name }) => name);
 
 const code = (text: string): string => `\`${text}\``;
 

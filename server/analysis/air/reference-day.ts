@@ -2,9 +2,8 @@
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
-import { sectionEnd } from '../../model/snapshot/section-ranges.ts';
+import { sectionEnd, stateAtSectionEnd } from '../../model/snapshot/section-ranges.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
-import type { State } from '../../model/state/state.ts';
 import type { FigureContext } from '../figure.ts';
 import { airOf, type DayAir, writtenReference } from './session-air.ts';
 
@@ -33,9 +32,5 @@ const nameOf = (session: Origin | undefined): string => session?.date ?? 'the fi
 /** The air at the end of the session in which a line stands; undefined where it tells none. */
 export function airOfSessionAt(snapshot: Snapshot, { ref }: Origin): DayAir | undefined {
   const line = lineOf(snapshot, ref);
-  const after = line === undefined ? undefined : afterSectionOf(snapshot, line);
-  return after && airOf(after);
+  return line === undefined ? undefined : airOf(stateAtSectionEnd(snapshot, line));
 }
-
-const afterSectionOf = (snapshot: Snapshot, line: number): State | undefined =>
-  snapshot.pages[sectionEnd(snapshot, pageAt(snapshot, line)) - 1]?.after;

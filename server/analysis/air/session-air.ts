@@ -4,13 +4,33 @@ import { amountIn } from '../../model/entry/amount.ts';
 import { valueText } from '../../model/entry/as-written.ts';
 import type { Origin, Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
-import type { State } from '../../model/state/state.ts';
-import { type Interval, monotone, monotoneEach, range, scale } from '../../trade/measure/interval.ts';
+import { ofName } from '../../model/state/immutable.ts';
+import type { SessionReading, State } from '../../model/state/state.ts';
+import { type Interval, middle, monotone, monotoneEach, range, scale } from '../../trade/measure/interval.ts';
 import { airDensity, standardAtmosphere } from '../../trade/sums/air.ts';
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import type { Input } from '../figure.ts';
-import { readingOf } from '../inputs.ts';
 
-/** Each part may be rough; humidity that is not written may be anything. */
+/** One part of the air, with the line that says it. */
+interface AirPart {
+  /** In degC, Pa, or a fraction. */
+  readonly value: Interval;
+  readonly name: string;
+  /** As written, with its unit. */
+  readonly text: () => string;
+  readonly by: Origin;
+}
+
+/** What a session says of its air so far; any part may be missing. */
+export interface SessionAir {
+  readonly celsius?: AirPart;
+  /** As read; where no pressure was read but an altitude, that of the standard atmosphere there, rough. */
+  readonly pascals?: AirPart;
+  readonly humidity?: AirPart;
+}
+
+/** Air of which temperature and pressure are known. Each part may be rough; humidity that is not written may be anything. */
 export interface DayAir {
   readonly celsius: Interval;
   readonly pascals: Interval;
@@ -19,29 +39,46 @@ export interface DayAir {
   readonly inputs: readonly Input[];
 }
 
-interface Part {
-  readonly value: Interval;
-  readonly input: Input;
+/** The one reader of the air of a session: of each part the last that was read. */
+export function sessionAir({ readings }: Pick<State, 'readings'>): SessionAir {
+  const read = ofName(readings, AIR_WORDS, MOST_READ).map(({ quantity, statement, by }) =>
+    partsOf(quantity, statement, by),
+  );
+  return Object.assign({}, ...ofName(readings, 'altitude', 1).map(byAltitude), ...read);
 }
 
-/** The readings of this session that tell its air. Undefined without a temperature, or without a pressure or an altitude. */
-export function airOf(state: State): DayAir | undefined {
-  const weather = [...state.readings.values()].findLast((taken) => taken.quantity.name === 'weather');
-  const parts = weather ? partsOf(weather.statement, weather.by) : NO_PARTS;
-  const celsius = parts.celsius ?? readingOf(state, 'air temperature', 'C');
-  const pascals = parts.pascals ?? readingOf(state, 'barometer', 'Pa') ?? byAltitude(state);
-  const humidity =
-    parts.humidity ?? relative(readingOf(state, 'humidity', '%RH') ?? readingOf(state, 'humidity', '%'));
-  return celsius && pascals && dayAirOf(celsius, pascals, humidity);
-}
+const AIR_WORDS = namesWith('weather');
+/** Of each word: what is further back in a session says nothing of its air now. */
+const MOST_READ = 24;
 
-/** The air that the notebook says others are told against. */
+/** The air of a session as a whole. Undefined without a temperature, or without a pressure and an altitude. */
+export const airOf = (state: Pick<State, 'readings'>): DayAir | undefined => wholeOf(sessionAir(state));
+
+/** The air that the notebook compares others with. */
 export function writtenReference(state: State): DayAir | undefined {
   const stated = state.facts.get('reference weather|');
-  if (!stated) return undefined;
-  const { celsius, pascals, humidity } = partsOf(stated.statement, stated.by);
-  return celsius && pascals && dayAirOf(celsius, pascals, humidity);
+  return stated && wholeOf(partsOf(stated.quantity, stated.statement, stated.by));
 }
+
+/**
+ * How the air's density changed, as a fraction. Pressure and humidity count only where they are known of both. Undefined
+ * where the temperature of one is not known.
+ */
+export function airChange(before: SessionAir, after: SessionAir): number | undefined {
+  if (!before.celsius || !after.celsius) return undefined;
+  const inBoth = (part: 'pascals' | 'humidity', { [part]: own }: SessionAir): number =>
+    own && before[part] && after[part] ? middle(own.value) : STANDARD[part];
+  const density = (air: SessionAir): number =>
+    airDensity({
+      celsius: air.celsius ? middle(air.celsius.value) : Number.NaN,
+      pascals: inBoth('pascals', air),
+      humidity: inBoth('humidity', air),
+    });
+  const change = density(after) / density(before) - 1;
+  return Number.isFinite(change) ? change : undefined;
+}
+
+const STANDARD = { pascals: 101325, humidity: 0.5 } as const;
 
 /** In kg/m3. */
 export const densityOf = ({ pascals, celsius, humidity }: DayAir): Interval =>
@@ -49,51 +86,53 @@ export const densityOf = ({ pascals, celsius, humidity }: DayAir): Interval =>
     airDensity({ pascals: p, celsius: t, humidity: h }),
   );
 
-const ANY_HUMIDITY: Part = {
-  value: range(0, 1),
-  input: { name: 'humidity', value: '0..100 %, not written', by: undefined },
-};
-
-const dayAirOf = (celsius: Part, pascals: Part, humidity: Part = ANY_HUMIDITY): DayAir => ({
-  celsius: celsius.value,
-  pascals: pascals.value,
-  humidity: humidity.value,
-  inputs: [celsius.input, pascals.input, humidity.input],
-});
-
-interface Parts {
-  readonly celsius: Part | undefined;
-  readonly pascals: Part | undefined;
-  readonly humidity: Part | undefined;
+function wholeOf({ celsius, pascals, humidity }: SessionAir): DayAir | undefined {
+  if (!celsius || !pascals) return undefined;
+  return {
+    celsius: celsius.value,
+    pascals: pascals.value,
+    humidity: humidity?.value ?? range(0, 1),
+    inputs: [inputOf(celsius), inputOf(pascals), humidity ? inputOf(humidity) : ANY_HUMIDITY],
+  };
 }
 
-const NO_PARTS: Parts = { celsius: undefined, pascals: undefined, humidity: undefined };
+const inputOf = ({ name, text, by }: AirPart): Input => ({ name, value: text(), by });
 
-function partsOf(said: Statement, by: Origin): Parts {
-  const part = (name: string, unit: string): Part | undefined => {
-    for (const value of said.values) {
-      const found = value.form === 'amount' && value.unit ? amountIn(value, unit) : undefined;
-      if (found) return { value: found, input: { name, value: valueText(value as Amount, unit), by } };
+const ANY_HUMIDITY: Input = { name: 'humidity', value: '0..100 %, not written', by: undefined };
+
+/** What one line says. A bare number is in the unit of its word; weather has none. */
+function partsOf(quantity: Quantity, { values }: Statement, by: Origin): SessionAir {
+  const part = (name: string, unit: string): AirPart | undefined => {
+    for (const amount of values) {
+      if (amount.form !== 'amount' || !(amount.unit || quantity.unit)) continue;
+      const value = amountIn(amount, unit, quantity.unit ?? unit);
+      if (value)
+        return {
+          value,
+          name: quantity.unit ? quantity.name : name,
+          text: textOf(amount, quantity, unit),
+          by,
+        };
     }
     return undefined;
   };
+  const [celsius, pascals] = [part('temperature', 'C'), part('pressure', 'Pa')];
+  const humidity = part('humidity', '%RH') ?? part('humidity', '%');
   return {
-    celsius: part('temperature', 'C'),
-    pascals: part('pressure', 'Pa'),
-    humidity: relative(part('humidity', '%RH') ?? part('humidity', '%')),
+    ...(celsius && { celsius }),
+    ...(pascals && { pascals }),
+    ...(humidity && { humidity: { ...humidity, value: scale(humidity.value, 0.01) } }),
   };
 }
 
-function relative(percent: Part | undefined): Part | undefined {
-  return percent && { ...percent, value: scale(percent.value, 0.01) };
-}
+const textOf = (amount: Amount, quantity: Quantity, unit: string) => () =>
+  valueText(amount, quantity.unit ?? unit);
 
-/** Where no pressure was read, that of the standard atmosphere at the altitude stands in, as a rough value. */
-function byAltitude(state: State): Part | undefined {
-  const altitude = readingOf(state, 'altitude', 'm');
-  if (!altitude) return undefined;
-  const standard = monotone(altitude.value, (metres) => standardAtmosphere(metres).pascals);
-  const value = { ...standard, about: true };
-  const { input } = altitude;
-  return { value, input: { ...input, value: `${input.value}: pressure of the standard atmosphere there` } };
+function byAltitude({ quantity, statement: { values }, by }: SessionReading): SessionAir {
+  const [amount] = values;
+  const metres = amountIn(amount, 'm', quantity.unit);
+  if (amount?.form !== 'amount' || !metres) return {};
+  const pascals = monotone(metres, (each) => standardAtmosphere(each).pascals);
+  const text = () => `${valueText(amount, quantity.unit)}: pressure of the standard atmosphere there`;
+  return { pascals: { value: { ...pascals, about: true }, name: 'altitude', text, by } };
 }

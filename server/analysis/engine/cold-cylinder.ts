@@ -1,9 +1,11 @@
 /** Exhaust tubes that look as if their cylinder is not firing. */
 
 import type { State } from '../../model/state/state.ts';
+import { middle } from '../../trade/measure/interval.ts';
 import { convert, type Unit, unitById } from '../../trade/measure/units.ts';
 import { type ColdCylinder, type CylinderValue, coldCylinders } from '../../trade/sums/cylinders.ts';
-import { airOf } from '../evidence/observations.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
+import { sessionAir } from '../air/session-air.ts';
 import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
 
 /** All temperatures in degC, which a fraction of a rise needs. */
@@ -17,16 +19,20 @@ interface ColdJudged {
   readonly unit: Unit;
 }
 
-const OF_EXHAUST: ReadonlySet<string> = new Set(['tube', 'egt']);
+const OF_EXHAUST = namesWith('exhaust');
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
+/** No engine has more; each is held against all others. */
+const MOST_CYLINDERS = 64;
+
 /** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
-  if (!OF_EXHAUST.has(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
+  if (!OF_EXHAUST.includes(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
+  if (set.readings.length > MOST_CYLINDERS) return undefined;
   const unit = unitById(set.unit);
-  const written = airOf(state)?.celsius;
-  const around = written ?? USUAL_AIR;
+  const written = sessionAir(state).celsius;
+  const around = written ? middle(written.value) : USUAL_AIR;
   const numbers = numbersOf(set).map(({ cylinder, value }) => {
     return { cylinder, value: convert(value, unit, CELSIUS) };
   });

@@ -8,8 +8,9 @@ import { type CompressionVerdict, leakDown } from '../../trade/sums/compression.
 import { withHead } from '../evidence/effect-text.ts';
 import type { Figure, Working } from '../figure.ts';
 import { type JudgedCompression, judgeSet } from './compression-test.ts';
-import { type CylinderSet, cylinderSets, neighboursIn, numbersOf } from './cylinder-readings.ts';
+import { type CylinderSet, cylinderSets, numbersOf } from './cylinder-readings.ts';
 import { inputsOf } from './cylinders.ts';
+import { neighboursIn } from './engine-facts.ts';
 
 export const SEALING: Working = {
   topic: 'cylinders',

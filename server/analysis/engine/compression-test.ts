@@ -3,7 +3,8 @@
 import type { State } from '../../model/state/state.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { type CompressionVerdict, judgeCompression } from '../../trade/sums/compression.ts';
-import { type CylinderSet, neighboursIn, numbersOf } from './cylinder-readings.ts';
+import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
+import { neighboursIn } from './engine-facts.ts';
 
 /** In psi, with the engine's own cylinder numbers. */
 export interface JudgedCompression {

@@ -1,21 +1,16 @@
-/** The engine's cylinders as the notebook tells them, and what this session read cylinder by cylinder. */
+/** What this session read cylinder by cylinder. */
 
-import { amountIn } from '../../model/entry/amount.ts';
 import { statementText } from '../../model/entry/as-written.ts';
-import type { Origin, Statement } from '../../model/entry/entry.ts';
+import type { Origin } from '../../model/entry/entry.ts';
+import type { Context } from '../../model/snapshot/finding.ts';
 import { ofName } from '../../model/state/immutable.ts';
 import type { State } from '../../model/state/state.ts';
-import { type Interval, middle } from '../../trade/measure/interval.ts';
+import { type Interval, isBounded, middle } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
-import { type CylinderValue, neighbours } from '../../trade/sums/cylinders.ts';
+import type { CylinderValue } from '../../trade/sums/cylinders.ts';
 import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import { measuredIn } from '../evidence/conditions.ts';
-
-/** A bank and its cylinders, front to rear. */
-interface Bank {
-  readonly name: string;
-  readonly cylinders: readonly number[];
-}
+import { MOST_CYLINDERS } from './engine-facts.ts';
 
 interface CylinderReading {
   readonly cylinder: number;
@@ -31,44 +26,6 @@ export interface CylinderSet {
   readonly readings: readonly CylinderReading[];
   /** Id of the unit it was last written in; the quantity's usual one where none was. */
   readonly unit: string | undefined;
-}
-
-/** The firing order; empty where it is not written or is none. */
-export const firingOrderOf = (state: State): readonly number[] =>
-  orderOf(state.facts.get('firing order|')?.statement);
-
-/** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
-export function banksOf(state: State): readonly Bank[] {
-  const banks = [...state.facts.values()]
-    .filter(({ quantity, statement: said }) => quantity.name === 'bank' && said.place)
-    .map(({ statement: said }) => ({ name: said.place?.text ?? '', cylinders: orderOf(said) }))
-    .filter(({ cylinders }) => cylinders.length > 0);
-  if (banks.length > 0) return banks;
-  const count = cylinderCount(state) ?? firingOrderOf(state).length;
-  const inline = state.facts.get('layout|')?.text?.toLowerCase() === 'inline';
-  return inline && count > 1 ? [{ name: '', cylinders: Array.from({ length: count }, (_, i) => i + 1) }] : [];
-}
-
-/** Cylinders side by side; empty where neither banks nor an inline layout are written. */
-export const neighboursIn = (state: State): readonly (readonly [number, number])[] =>
-  neighbours(banksOf(state).map(({ cylinders }) => cylinders));
-
-function cylinderCount(state: State): number | undefined {
-  const value = amountIn(state.facts.get('cylinders|')?.statement.values[0], 'number');
-  const count = value && middle(value);
-  return count !== undefined && Number.isInteger(count) && count >= 1 && count <= MOST_CYLINDERS
-    ? count
-    : undefined;
-}
-
-/** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
-const MOST_CYLINDERS = 48;
-
-function orderOf(said: Statement | undefined): readonly number[] {
-  const value = said?.values[0];
-  if (value?.form !== 'order') return [];
-  const order = value.text.split('-').map(Number);
-  return order.every((each) => Number.isInteger(each) && each > 0) ? order : [];
 }
 
 interface OfSet extends CylinderReading {
@@ -96,9 +53,46 @@ export function cylinderSets(state: State, name?: string, most?: number): readon
   return [...sets.values()].flatMap((readings) => setOf([...readings.values()]));
 }
 
+/** A set that a line has written in. */
+interface LineSet {
+  readonly set: CylinderSet;
+  /** As it was above the line; undefined where the line wrote all of it. */
+  readonly above: CylinderSet | undefined;
+  /** What the line itself wrote. */
+  readonly cylinders: ReadonlySet<number>;
+}
+
 /** As `cylinderSets`, those that a line has written in: what it is held to lies not far above it. */
-export const setsOfLine = (state: State, name: string, where: Origin): readonly CylinderSet[] =>
-  cylinderSets(state, name, NEAR_LINE).filter(({ readings }) => readings.some(({ by }) => by === where));
+export function setsOfLine(
+  { before, after, where }: Pick<Context, 'before' | 'after' | 'where'>,
+  name: string,
+): readonly LineSet[] {
+  return cylinderSets(after, name, NEAR_LINE).flatMap((set): LineSet[] => {
+    const own = set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder);
+    if (own.length === 0) return [];
+    const isWhole = own.length === set.readings.length;
+    const above = isWhole
+      ? undefined
+      : cylinderSets(before, name, NEAR_LINE).find(({ under }) => under === set.under);
+    return [{ set, above, cylinders: new Set(own) }];
+  });
+}
+
+/**
+ * What a line shows: of what is odd in its set, what it wrote itself and what was not odd above it. One list and a line for
+ * each cylinder so show the same.
+ */
+export function shownByLine<T>(
+  { set, above, cylinders }: LineSet,
+  oddIn: (set: CylinderSet) => readonly T[],
+  cylindersIn: (odd: T) => readonly number[],
+): readonly T[] {
+  const keyOf = (odd: T) => cylindersIn(odd).join('|');
+  const known = new Set(above ? oddIn(above).map(keyOf) : []);
+  return oddIn(set).filter(
+    (odd) => cylindersIn(odd).some((each) => cylinders.has(each)) || !known.has(keyOf(odd)),
+  );
+}
 
 const NEAR_LINE = 2 * MOST_CYLINDERS;
 
@@ -123,7 +117,7 @@ function setOf(each: readonly OfSet[]): readonly CylinderSet[] {
  */
 export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>
   readings
-    .filter(({ value }) => Number.isFinite(value.low) && Number.isFinite(value.high))
+    .filter(({ value }) => isBounded(value))
     .map(({ cylinder, value }) => ({ cylinder, value: Number(middle(value).toPrecision(10)) }));
 
 /** A reading told in words, by cylinder: how plugs look. */

@@ -8,14 +8,8 @@ import { meanOf } from '../evidence/conditions.ts';
 import { readingName, withHead } from '../evidence/effect-text.ts';
 import type { Figure, Input, Working } from '../figure.ts';
 import { judgeCold } from './cold-cylinder.ts';
-import {
-  banksOf,
-  type CylinderSet,
-  cylinderSets,
-  firingOrderOf,
-  numbersOf,
-  toldByCylinder,
-} from './cylinder-readings.ts';
+import { type CylinderSet, cylinderSets, numbersOf, toldByCylinder } from './cylinder-readings.ts';
+import { banksOf, firingOrderOf } from './engine-facts.ts';
 
 const ABOUT = [
   'tube',
@@ -38,13 +32,15 @@ export const CYLINDERS: Working = {
     cylinderSets(state, word).flatMap((set) => [...summary(state, set), ...cold(state, set)]),
 };
 
+const ABOUT_PLUGS = ['plug', 'spark', 'knock'];
+
 export const PLUGS: Working = {
   topic: 'cylinders',
-  about: ['plug', 'spark', 'knock'],
+  about: ABOUT_PLUGS,
   work: ({ state }, word) =>
-    ['plug', 'spark', 'knock']
-      .filter((name) => word === undefined || word === name)
-      .flatMap((name) => sideBySide(state, name)),
+    ABOUT_PLUGS.filter((name) => word === undefined || word === name).flatMap((name) =>
+      sideBySide(state, name),
+    ),
 };
 
 /** Mean, spread, highest and lowest. Rough readings and ranges make a rough mean; the ends go by the middles. */

@@ -1,7 +1,8 @@
 /** What several sums want to know of the engine: how many cylinders, how large, how fast it may turn. */
 
-import type { State } from '../../model/state/state.ts';
-import { type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
+import type { Statement } from '../../model/entry/entry.ts';
+import { keyOf, type State } from '../../model/state/state.ts';
+import { type Interval, monotoneEach } from '../../trade/measure/interval.ts';
 import {
   type ChamberSizes,
   clearanceVolume,
@@ -9,6 +10,7 @@ import {
   staticRatio,
   sweptVolume,
 } from '../../trade/sums/compression.ts';
+import { neighbours } from '../../trade/sums/cylinders.ts';
 import type { Input } from '../figure.ts';
 import { factOf, type KnownInput, settingOf } from '../inputs.ts';
 
@@ -17,11 +19,57 @@ interface WorkedOut {
   readonly inputs: readonly Input[];
 }
 
-/** A whole number of at least 1; undefined where it is not written or no such number. */
-export function cylindersOf(state: State): KnownInput | undefined {
+/** The one reader of how many cylinders there are: a whole number of at least 1; undefined where none is written. */
+export function cylindersOf(state: State): (KnownInput & { readonly count: number }) | undefined {
   const known = factOf(state, 'cylinders', 'number');
-  const count = known && middle(known.value);
-  return count !== undefined && Number.isInteger(count) && count >= 1 ? known : undefined;
+  const count = known?.value.low;
+  return known && count === known.value.high && Number.isInteger(count) && count >= 1
+    ? { ...known, count }
+    : undefined;
+}
+
+/** The number of cylinders in a bank or on a side; undefined where it is not written. */
+export function cylindersAt({ facts }: State, place: string): number | undefined {
+  const order = orderOf(facts.get(keyOf('bank', place))?.statement);
+  return order.length > 0 ? order.length : undefined;
+}
+
+/** A bank and its cylinders, front to rear. */
+interface Bank {
+  readonly name: string;
+  readonly cylinders: readonly number[];
+}
+
+/** The firing order; empty where it is not written or is none. */
+export const firingOrderOf = (state: State): readonly number[] =>
+  orderOf(state.facts.get('firing order|')?.statement);
+
+/** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
+export function banksOf(state: State): readonly Bank[] {
+  const banks = [...state.facts.values()]
+    .filter(({ quantity, statement: said }) => quantity.name === 'bank' && said.place)
+    .map(({ statement: said }) => ({ name: said.place?.text ?? '', cylinders: orderOf(said) }))
+    .filter(({ cylinders }) => cylinders.length > 0);
+  if (banks.length > 0) return banks;
+  const count = cylindersOf(state)?.count ?? firingOrderOf(state).length;
+  const inline = state.facts.get('layout|')?.text?.toLowerCase() === 'inline';
+  return inline && count > 1 && count <= MOST_CYLINDERS
+    ? [{ name: '', cylinders: Array.from({ length: count }, (_, i) => i + 1) }]
+    : [];
+}
+
+/** Cylinders side by side; empty where neither banks nor an inline layout are written. */
+export const neighboursIn = (state: State): readonly (readonly [number, number])[] =>
+  neighbours(banksOf(state).map(({ cylinders }) => cylinders));
+
+/** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
+export const MOST_CYLINDERS = 48;
+
+function orderOf(said: Statement | undefined): readonly number[] {
+  const value = said?.values[0];
+  if (value?.form !== 'order') return [];
+  const order = value.text.split('-').map(Number);
+  return order.every((each) => Number.isInteger(each) && each > 0) ? order : [];
 }
 
 /** From bore, stroke and cylinders, in cc. */

@@ -4,10 +4,10 @@ import { latestFew, onceInSteps, oncePerPair } from '../../memo.ts';
 import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible.ts';
 import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
-import { type Interval, subtract } from '../../trade/measure/interval.ts';
-import { movedBy } from '../../trade/practice/work-groups.ts';
+import { type Interval, isBounded, middle, subtract } from '../../trade/measure/interval.ts';
 import { type Noise, noiseOf } from '../../trade/sums/noise.ts';
-import { airChange, type Observation, observationsOn } from './observations.ts';
+import { airChange } from '../air/session-air.ts';
+import { type Observation, observationsOn } from './observations.ts';
 import { type Changed, changesBetween, type Setup } from './setup-changes.ts';
 
 export interface Comparison {
@@ -73,7 +73,7 @@ const compareReadings = oncePerPair(
 
 /** Whatever the engine itself is may. */
 function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
-  const owners = movedBy(quantity.name);
+  const owners = quantity.traits?.movedBy;
   return !owners || owner === 'fact' || (owner !== undefined && owners.includes(owner));
 }
 
@@ -116,5 +116,5 @@ function noiseIn(comparisons: readonly Comparison[]): ReadonlyMap<string, Noise>
 }
 
 /** The middle of a value known on both sides. */
-export const numberOf = ({ low, high }: Interval): number | undefined =>
-  Number.isFinite(low) && Number.isFinite(high) ? low / 2 + high / 2 : undefined;
+export const numberOf = (value: Interval): number | undefined =>
+  isBounded(value) ? middle(value) : undefined;

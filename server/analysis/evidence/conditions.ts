@@ -4,7 +4,7 @@ import { amountIn, firstAmount } from '../../model/entry/amount.ts';
 import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { State } from '../../model/state/state.ts';
-import { isCold, WARMTH, wordsOf } from '../../model/state/warm-engine.ts';
+import { isCold, wordsBesideWarmth } from '../../model/state/warm-engine.ts';
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { convert, unitById } from '../../trade/measure/units.ts';
 import { isResponse, type Quantity } from '../../trade/vocabulary/quantity.ts';
@@ -63,7 +63,7 @@ export function meanOf(values: readonly Interval[]): Interval {
 
 /** In one order and in base units, so that it does not matter how the conditions were written. */
 function underWords(said: Statement, cold: boolean): string {
-  const words = wordsOf(said).filter((word) => !WARMTH.has(word));
+  const words = wordsBesideWarmth(said);
   const at = said.conditions.flatMap(({ value }) => (value?.interval ? [atText(value)] : []));
   return [...words.sort(), ...at.sort(), ...(cold ? ['cold'] : [])].join(', ');
 }

@@ -1,6 +1,7 @@
 /** A reading against the notebook's own past under the same conditions, told as a question where it is far from it. */
 
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { linesBetween } from '../../model/snapshot/locate.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
 import { SCORE_LIMIT, WITHIN_GAUGES } from '../../trade/sums/noise.ts';
 import type { Figure, FigureContext, Working } from '../figure.ts';
@@ -18,7 +19,7 @@ export const HISTORY: Working = {
 
 /** Of a word the line itself, if it reads it; else the session's lines up to there. */
 function linesOf({ snapshot, line, state }: FigureContext, word: string | undefined): ReadonlySet<number> {
-  const head = word === undefined && state.session ? lineOf(snapshot, state.session.by.ref) : undefined;
+  const head = word === undefined ? sessionHead(snapshot, state) : undefined;
   const read = [...linesBetween(snapshot, head ?? line, line + 1)].filter(
     ({ entry }) => entry.kind === 'reading' && (word === undefined || entry.quantity.name === word),
   );

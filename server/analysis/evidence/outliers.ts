@@ -6,6 +6,9 @@ import { compareWithPast, type PastComparison } from '../../trade/sums/noise.ts'
 import { numberOf } from './comparisons.ts';
 import { type Observation, observationsOn } from './observations.ts';
 
+/** Further back a reading is compared with none. */
+const MOST_PAST = 100;
+
 export interface AgainstPast extends PastComparison {
   readonly reading: Observation;
   readonly number: number;
@@ -13,7 +16,7 @@ export interface AgainstPast extends PastComparison {
 }
 
 /**
- * The readings of the given lines against all comparable ones above them; those with too short a past, or one without
+ * The readings of the given lines against the latest comparable ones above them; those with too short a past, or one without
  * scatter, are left out, and none is odd that lies between two that were read before. `lines` are ids of lines.
  */
 export function againstPast(snapshot: Snapshot, lines: ReadonlySet<number>): readonly AgainstPast[] {
@@ -27,6 +30,7 @@ export function againstPast(snapshot: Snapshot, lines: ReadonlySet<number>): rea
     const odd = found?.odd === true && (number < Math.min(...before) || number > Math.max(...before));
     const known = found ? [{ ...found, odd, reading, number, past: [...before] }] : [];
     before.push(number);
+    if (before.length > MOST_PAST) before.shift();
     return known;
   });
 }

@@ -3,12 +3,13 @@
 import { amountIn } from '../../model/entry/amount.ts';
 import { statementText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
+import { changedKeys } from '../../model/state/immutable.ts';
 import { sameSetting, sameValues } from '../../model/state/same-setting.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
-import { type Interval, middle, subtract } from '../../trade/measure/interval.ts';
+import { type Interval, isBounded, middle, subtract } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
-import { actOf } from '../../trade/practice/work-groups.ts';
+import { workGroupOf } from '../../trade/practice/work-groups.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 
 export type Setup = Pick<State, 'settings' | 'fitted' | 'facts'>;
@@ -86,8 +87,7 @@ function settingChanges(
   owners: ReadonlySet<PartKind>,
 ): readonly Changed[] {
   if (before === after) return [];
-  const keys = new Set([...before.keys(), ...after.keys()]);
-  const each = [...keys].flatMap((key) => {
+  const each = [...changedKeys(before, after)].flatMap((key) => {
     const [from, to] = [settingAt(before, key), settingAt(after, key)];
     const owner = (to ?? from)?.quantity.owner;
     if (owner && owners.has(owner)) return [];
@@ -100,11 +100,13 @@ function settingChanges(
 /** Both screws turned alike are one change: `mixture left and right`. */
 function mergePlaces(changes: readonly Changed[]): readonly Changed[] {
   const groups = new Map<string, Changed[]>();
-  const names = changes.map(({ name }) => name);
-  const repeated = new Set(names.filter((name, i) => names.indexOf(name) !== i));
+  const [once, repeated] = [new Set<string>(), new Set<string>()];
+  for (const { name } of changes) (once.has(name) ? repeated : once).add(name);
   for (const change of changes) {
     const key = repeated.has(change.name) ? `${change.name}|${likeness(change)}` : change.name;
-    groups.set(key, [...(groups.get(key) ?? []), change]);
+    const group = groups.get(key);
+    if (group) group.push(change);
+    else groups.set(key, [change]);
   }
   return [...groups.values()].map(asOne);
 }
@@ -138,7 +140,7 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
   const [first, ...more] = changes;
   if (!first || more.length === 0) return first;
   const names = changes.map(({ name }) => name);
-  const isOneAct = new Set(names.map(actOf)).size === 1 && new Set(names).size === names.length;
+  const isOneAct = new Set(names.map(workGroupOf)).size === 1 && new Set(names).size === names.length;
   if (!isOneAct) return undefined;
   const told = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
     changes.map((change) => stoodOr(of(change), 'not written')).join(', ');
@@ -216,6 +218,4 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
 
 /** `2 deg more`: a change's size by its middle, for sorting and sums. */
 export const sizeOf = (change: Changed): number | undefined =>
-  change.amount && Number.isFinite(change.amount.value.low) && Number.isFinite(change.amount.value.high)
-    ? middle(change.amount.value)
-    : undefined;
+  change.amount && isBounded(change.amount.value) ? middle(change.amount.value) : undefined;

@@ -1,6 +1,7 @@
 /** Readings against the last comparable ones, as figures. */
 
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { linesBetween } from '../../model/snapshot/locate.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import type { Figure, FigureContext } from '../figure.ts';
 import { AIR_MOVED, airMoved, type Comparison, type Evidence, numberOf } from './comparisons.ts';
@@ -25,7 +26,7 @@ export function comparisonFigures(
 
 /** Ids of the lines whose readings are told. */
 function linesOf({ snapshot, line, state }: FigureContext, word: string | undefined): ReadonlySet<number> {
-  const head = word === undefined && state.session ? lineOf(snapshot, state.session.by.ref) : undefined;
+  const head = word === undefined ? sessionHead(snapshot, state) : undefined;
   const readings = [...linesBetween(snapshot, head ?? line, line + 1)];
   return new Set(readings.map(({ where }) => where.ref.line));
 }

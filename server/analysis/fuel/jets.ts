@@ -5,6 +5,7 @@ import type { Origin } from '../../model/entry/entry.ts';
 import { linesBetween } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
 import { sectionsUpFrom } from '../../model/snapshot/section-ranges.ts';
+import { ofName } from '../../model/state/immutable.ts';
 import { settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
@@ -13,7 +14,7 @@ import { convertInterval, type Unit, unitById } from '../../trade/measure/units.
 import { JET_CAUTION, jetAreaForAir, jetDiameterForAir, relativeDensity } from '../../trade/sums/air.ts';
 import { areaChangePercent } from '../../trade/sums/carburation.ts';
 import { nearestListed } from '../../trade/sums/drills.ts';
-import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
+import { namesWith, VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import { airOfSessionAt, referenceDay } from '../air/reference-day.ts';
 import { airOf, type DayAir, densityOf } from '../air/session-air.ts';
 import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
@@ -24,8 +25,7 @@ const JETS: readonly string[] = VOCABULARY.filter(
   (quantity) => quantity.kind === 'setting' && quantity.orIn?.includes('fuel flow'),
 ).map((quantity) => quantity.name);
 
-/** Jets of the main circuit, whose fuel follows the air's own signal. */
-const MAIN_JETS: readonly string[] = ['main jet', 'secondary jet'];
+const MAIN_JETS = namesWith('mainJet');
 
 export const JET_CHANGES: Working = {
   topic: 'fuel',
@@ -39,6 +39,9 @@ export const JET_FOR_AIR: Working = {
   work: (moment, word) => jetsInForce(moment.state, word, MAIN_JETS).flatMap((jet) => forAir(jet, moment)),
 };
 
+/** More jets than an engine has are not gone into: of more, those last named. */
+const MOST_JETS = 24;
+
 /** All of the names; only the one asked about where it is one of them. */
 function jetsInForce(
   { settings }: State,
@@ -46,9 +49,9 @@ function jetsInForce(
   names: readonly string[],
 ): readonly SettingInForce[] {
   const wanted = word !== undefined && names.includes(word) ? [word] : names;
-  return [...settings.values()].filter(
-    (setting) => setting.base !== undefined && wanted.includes(setting.quantity.name),
-  );
+  return ofName(settings, wanted, MOST_JETS)
+    .filter((setting) => setting.base !== undefined)
+    .slice(-MOST_JETS);
 }
 
 const nameOf = ({ quantity, place }: SettingInForce): string =>

@@ -1,7 +1,8 @@
 /** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
 
 import type { Origin } from '../../model/entry/entry.ts';
-import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { linesBetween } from '../../model/snapshot/locate.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { PLATES_TOO_FAR_OPEN } from '../../trade/practice/idle-screws.ts';
 import type { Comparison } from '../evidence/comparisons.ts';
@@ -14,13 +15,12 @@ import { trialsOfSession } from '../trials/written-trials.ts';
 import { NOTED_WITHOUT_EFFECT } from './idle-readings.ts';
 import { type Turn, turnsUpTo } from './screw-turns.ts';
 
-const SCREWS = ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'];
 /** Turns of a screw that are shown; the latest. */
 const MOST_ROWS = 12;
 
 export const TURNS: Working = {
   topic: 'idle and mixture',
-  about: SCREWS,
+  about: ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'],
   work: ({ snapshot, line, state }, word) => {
     // A screw of a carburettor that is off the engine is not told of.
     const turns = turnsUpTo(snapshot, line).filter(
@@ -41,7 +41,9 @@ function byScrew(turns: readonly Turn[]): ReadonlyMap<string, readonly Turn[]> {
   const screws = new Map<string, Turn[]>();
   for (const turn of turns) {
     const screw = `${turn.name} ${turn.place}`.trim();
-    screws.set(screw, [...(screws.get(screw) ?? []), turn]);
+    const known = screws.get(screw);
+    if (known) known.push(turn);
+    else screws.set(screw, [turn]);
   }
   return screws;
 }
@@ -108,7 +110,7 @@ function flatTrials(moment: FigureContext): readonly Sign[] {
  * screws do nothing no more; and it takes its line as it stands, so that nothing on the line could say that it is meant.
  */
 function notes({ snapshot, state, line }: FigureContext): readonly Sign[] {
-  const head = state.session && lineOf(snapshot, state.session.by.ref);
+  const head = sessionHead(snapshot, state);
   if (head === undefined) return [];
   return [...linesBetween(snapshot, head, line + 1)].flatMap(({ entry, where }): Sign[] =>
     entry.kind === 'note' && NOTED_WITHOUT_EFFECT.test(entry.text)

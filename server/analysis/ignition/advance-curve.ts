@@ -1,12 +1,11 @@
 /** What follows from the advance curve: the total by speed, what another stop asks, and what boost takes out. */
 
 import { settingText } from '../../model/state/setting-text.ts';
-import { add, exact, type Interval, least, middle, surelyAbove } from '../../trade/measure/interval.ts';
+import { add, exact, type Interval, middle, surelyAbove } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import {
   allInSpeed,
   boostRetard,
-  greatestOn,
   initialFor,
   mechanicalLimitFor,
   type TotalsBySpeed,
@@ -15,7 +14,7 @@ import {
 import { boostOf, isBoosted } from '../boost.ts';
 import { type Figure, type FigureContext, figure, type Input, type Plot, type Working } from '../figure.ts';
 import { inWords, type KnownInput, settingOf, statedIn } from '../inputs.ts';
-import { type Curve, type Timing, timingOf, UNKNOWN_SPEED } from './timing-settings.ts';
+import { type Curve, mostAdvance, onlyMostKnown, type Timing, timingOf } from './timing-settings.ts';
 
 export const BY_SPEED: Working = {
   topic: 'timing',
@@ -45,7 +44,7 @@ const rpm = (value: number): string => inWords(exact(value), 'rpm');
 /** Rows from the step before the curve begins to rise to the step after all is in; before and after it is level. */
 function bySpeed({ initial, mechanical, mechanicalLimit }: Timing): readonly Figure[] {
   const allIn = mechanical && allInSpeed(mechanical.points, mechanicalLimit?.value);
-  if (!initial || !mechanical || allIn === undefined || knowsOnlyMost(mechanical)) return [];
+  if (!initial || !mechanical || allIn === undefined || onlyMostKnown(mechanical)) return [];
   const first = Math.min(...mechanical.points.map((point) => point.at));
   const from = Math.max(0, Math.ceil(first / STEP) - 1) * STEP;
   const to = (Math.floor(allIn / STEP) + 1) * STEP;
@@ -90,7 +89,7 @@ const plotOf = ({ rows }: TotalsBySpeed): Plot => ({
 function otherStop({ state }: FigureContext): readonly Figure[] {
   const { initial, mechanical, mechanicalLimit } = timingOf(state);
   if (!initial || !mechanical) return [];
-  const most = mostOf(mechanical, mechanicalLimit?.value);
+  const most = mostAdvance(mechanical, mechanicalLimit?.value);
   const now = add(initial.value, most);
   const wanted = statedIn(state.targets, 'total', 'deg', 'target total') ?? limitThatBites(state.limits, now);
   const total = wanted?.value ?? now;
@@ -137,7 +136,7 @@ function underBoost({ state }: FigureContext): readonly Figure[] {
   const { initial, mechanical, mechanicalLimit } = timingOf(state);
   const boost = boostOf(state);
   if (!initial || !mechanical || !isBoosted(state)) return [];
-  const total = add(initial.value, mostOf(mechanical, mechanicalLimit?.value));
+  const total = add(initial.value, mostAdvance(mechanical, mechanicalLimit?.value));
   const own = settingOf(state, 'boost retard', 'deg/psi');
   const perPsi = own?.value ?? exact(1);
   const at = boost?.value ?? exact(1);
@@ -176,14 +175,6 @@ function limitThatBites(limits: Parameters<typeof statedIn>[0], now: Interval): 
     ? { ...limit, value: most }
     : undefined;
 }
-
-/** The most the weights add, no more than their stop allows. */
-export function mostOf(curve: Curve, limit: Interval | undefined): Interval {
-  const most = knowsOnlyMost(curve) ? curve.points.at(-1)?.value : greatestOn(curve.points);
-  return limit ? least(most ?? exact(0), limit) : (most ?? exact(0));
-}
-
-const knowsOnlyMost = (curve: Curve): boolean => curve.points.at(-1)?.at === UNKNOWN_SPEED;
 
 /** Every even degree from well under the stop of now to a little over it. */
 function stopsAround(most: Interval): readonly number[] {

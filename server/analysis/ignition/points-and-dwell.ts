@@ -3,6 +3,7 @@
 import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
+import { pagesOfSession } from '../../model/snapshot/section-ranges.ts';
 import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
@@ -39,7 +40,7 @@ function dwellFigures(state: State): readonly Figure[] {
   const cylinders = cylindersOf(state);
   const setting = state.settings.get('dwell|');
   if (!cylinders || !setting) return [];
-  const count = middle(cylinders.value);
+  const count = cylinders.count;
   const dwell = dwellOf(setting, count);
   if (!dwell) return [];
   const inputs = [{ name: 'dwell', value: settingText(setting), by: setting.by }, cylinders.input];
@@ -132,14 +133,12 @@ function timingToRecheck(moment: FigureContext): readonly Figure[] {
   ];
 }
 
-const TIMING_READINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);
-
 /** Of this session so far, else of the sessions above: a page keeps the readings of its session, so none is read again. */
 function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | undefined {
   for (let page = pageAt(snapshot, line); page >= 0; page--) {
     const { readings } = page === pageAt(snapshot, line) ? state : (snapshot.pages[page] as Page).after;
     const found = [...readings.values()]
-      .filter((taken) => TIMING_READINGS.has(taken.quantity.name))
+      .filter((taken) => taken.quantity.traits?.sparkTiming)
       .map(({ by }) => ({ by, at: lineOf(snapshot, by.ref) ?? -1 }))
       .toSorted((a, b) => b.at - a.at)[0];
     if (found) return found.by;
@@ -148,12 +147,11 @@ function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | u
 }
 
 /** Further down in the same session: the work was not at its end yet. */
-function isReadLater({ state, snapshot, line }: FigureContext): boolean {
-  for (const { entry, after } of linesBetween(snapshot, line + 1)) {
-    if (after.session?.by.ref.line !== state.session?.by.ref.line) return false;
-    if (entry.kind === 'reading' && TIMING_READINGS.has(entry.quantity.name)) return true;
-  }
-  return false;
+function isReadLater({ snapshot, line }: FigureContext): boolean {
+  const end = snapshot.starts[pagesOfSession(snapshot, line).to];
+  return [...linesBetween(snapshot, line + 1, end)].some(
+    ({ entry }) => entry.kind === 'reading' && entry.quantity.traits?.sparkTiming === true,
+  );
 }
 
 const isAfter = (snapshot: Snapshot, one: Origin, other: Origin | undefined): boolean =>

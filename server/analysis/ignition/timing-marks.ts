@@ -1,7 +1,7 @@
 /** Degrees laid off with a tape on the damper, and made or lost by filing or sleeving the distributor's stop. */
 
 import type { State } from '../../model/state/state.ts';
-import { exact, type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
+import { exact, type Interval, isBounded, middle, monotoneEach } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import {
   crankDegreesForStopTravel,
@@ -10,8 +10,7 @@ import {
 } from '../../trade/sums/ignition.ts';
 import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { factOf, inWords, statedIn } from '../inputs.ts';
-import { mostOf } from './advance-curve.ts';
-import { timingOf } from './timing-settings.ts';
+import { mostAdvance, timingOf } from './timing-settings.ts';
 import { totalNamed } from './timing-totals.ts';
 
 export const DAMPER_TAPE: Working = {
@@ -78,9 +77,7 @@ function anglesOf(state: State): readonly Angle[] {
     ['limit of the total', most],
   ];
   const own = named.flatMap(([name, degrees]) =>
-    degrees && Number.isFinite(degrees.low) && Number.isFinite(degrees.high)
-      ? [{ name: `${name}, ${inWords(degrees, 'deg', 0.1)}`, degrees }]
-      : [],
+    degrees && isBounded(degrees) ? [{ name: `${name}, ${inWords(degrees, 'deg', 0.1)}`, degrees }] : [],
   );
   return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
 }
@@ -129,7 +126,7 @@ function stopTravel({ state }: FigureContext): readonly Figure[] {
 function stopAngles(state: State): readonly Angle[] {
   const round = [2, 6, 10, 14, 18, 22].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
   const { mechanical, mechanicalLimit } = timingOf(state);
-  const now = mechanical && mostOf(mechanical, mechanicalLimit?.value);
+  const now = mechanical && mostAdvance(mechanical, mechanicalLimit?.value);
   const own = now ? [{ name: `as it is now, ${inWords(now, 'deg', 0.1)}`, degrees: now }] : [];
   return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
 }

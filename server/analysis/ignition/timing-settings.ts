@@ -6,8 +6,8 @@ import type { Point } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 import { settingIn } from '../../model/state/apply-setting.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
-import { exact, type Interval, range, scale } from '../../trade/measure/interval.ts';
-import type { VacuumSource } from '../../trade/sums/ignition.ts';
+import { exact, type Interval, least, range, scale } from '../../trade/measure/interval.ts';
+import { greatestOn, type VacuumSource } from '../../trade/sums/ignition.ts';
 import type { CurvePoint } from '../../trade/vocabulary/quantity.ts';
 
 export interface Curve {
@@ -99,8 +99,17 @@ const upTo = (most: Interval): readonly CurvePoint[] => [
   { at: UNKNOWN_SPEED, value: most },
 ];
 
+/** The most a curve adds, no more than its stop allows; in crank degrees. */
+export function mostAdvance(curve: Curve, stop: Interval | undefined): Interval {
+  const most = (onlyMostKnown(curve) ? curve.points.at(-1)?.value : greatestOn(curve.points)) ?? NO_ADVANCE;
+  return stop ? least(most, stop) : most;
+}
+
+/** Written as one angle, without speeds. */
+export const onlyMostKnown = (curve: Curve): boolean => curve.points.at(-1)?.at === UNKNOWN_SPEED;
+
 /** Beyond any speed that is asked for. */
-export const UNKNOWN_SPEED = 1e6;
+const UNKNOWN_SPEED = 1e6;
 export const NO_ADVANCE = exact(0);
 
 function sourceOf(source: SettingInForce | undefined, advance: SettingInForce | undefined): Timing['source'] {

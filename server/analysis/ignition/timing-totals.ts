@@ -12,7 +12,14 @@ import { add, exact, type Interval, least, middle } from '../../trade/measure/in
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import { allInSpeed, curveOver, greatestOn, steepest } from '../../trade/sums/ignition.ts';
 import { type Figure, figure, type Input, type NumberFigure } from '../figure.ts';
-import { type Curve, NO_ADVANCE, type Timing, timingOf, UNKNOWN_SPEED } from './timing-settings.ts';
+import {
+  type Curve,
+  mostAdvance,
+  NO_ADVANCE,
+  onlyMostKnown,
+  type Timing,
+  timingOf,
+} from './timing-settings.ts';
 
 const DEG = unitById('deg');
 const RPM = unitById('rpm');
@@ -117,7 +124,7 @@ function idleTotal(timing: Timing, state: TotalsTake): Figure {
 function openTotal(timing: Timing): Figure {
   const { initial, mechanical, mechanicalLimit } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
-  return sum('total', [initial.value, greatest(timing, mechanical)], () => {
+  return sum('total', [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value)], () => {
     const reached = allInOf(timing);
     const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
     return {
@@ -133,16 +140,20 @@ function cruiseTotal(timing: Timing): Figure | undefined {
   const { initial, mechanical, vacuum, vacuumLimit, source } = timing;
   if (!vacuum || source?.value === 'plugged') return undefined;
   if (!initial || !mechanical) return lacking('cruise total', { initial, mechanical });
-  const pulled = atMostLimit(greatestOn(vacuum.points) ?? NO_ADVANCE, vacuumLimit);
-  return sum('cruise total', [initial.value, greatest(timing, mechanical), pulled], () => ({
-    formula: 'initial + the most mechanical + the most vacuum',
-    names: ['initial', 'the most mechanical', 'the most vacuum'],
-    from: [initial.setting, mechanical.setting, vacuum.setting],
-    beside: [
-      ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
-      ...limitInput('vacuum limit', vacuumLimit, vacuum),
-    ],
-  }));
+  const pulled = mostAdvance(vacuum, vacuumLimit?.value);
+  return sum(
+    'cruise total',
+    [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value), pulled],
+    () => ({
+      formula: 'initial + the most mechanical + the most vacuum',
+      names: ['initial', 'the most mechanical', 'the most vacuum'],
+      from: [initial.setting, mechanical.setting, vacuum.setting],
+      beside: [
+        ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
+        ...limitInput('vacuum limit', vacuumLimit, vacuum),
+      ],
+    }),
+  );
 }
 
 function allIn(timing: Timing): Figure | undefined {
@@ -263,13 +274,6 @@ function allOver({ points }: Curve, at: Interval): Interval {
 
 const atMostLimit = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
   limit ? least(advance, limit.value) : advance;
-
-function greatest({ mechanicalLimit }: Timing, curve: Curve): Interval {
-  const most = onlyMostKnown(curve) ? curve.points.at(-1)?.value : greatestOn(curve.points);
-  return mechanicalLimit ? least(most ?? NO_ADVANCE, mechanicalLimit.value) : (most ?? NO_ADVANCE);
-}
-
-const onlyMostKnown = (curve: Curve): boolean => curve.points.at(-1)?.at === UNKNOWN_SPEED;
 
 const allInOf = ({ mechanical, mechanicalLimit }: Timing): number | undefined =>
   mechanical && !onlyMostKnown(mechanical)

@@ -21,9 +21,9 @@ import {
   speedRead,
 } from './gearing.ts';
 
-const FACTS = ['tyre', 'tyre diameter', 'final drive', 'gear ratios', 'overdrive', 'transmission'];
+const ABOUT_GEARS = ['tyre', 'tyre diameter', 'final drive', 'gear ratios', 'overdrive', 'transmission'];
 
-export const GEARS: Working = { topic: 'road', about: [...FACTS, 'red line'], work: speedsInGears };
+export const GEARS: Working = { topic: 'road', about: [...ABOUT_GEARS, 'red line'], work: speedsInGears };
 export const SLIP: Working = {
   topic: 'road',
   about: ['speed', 'speedometer error', 'stall speed'],

@@ -10,8 +10,8 @@ import { readingKey } from '../../model/state/reading-key.ts';
 import type { State } from '../../model/state/state.ts';
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { type Air, type Correction, correctionJ1349 } from '../../trade/sums/air.ts';
+import { sessionAir } from '../air/session-air.ts';
 import { isBoosted } from '../boost.ts';
-import { airOf } from '../evidence/observations.ts';
 
 export interface Run {
   readonly quantity: 'run time' | 'speed';
@@ -53,17 +53,17 @@ function runOf({ quantity }: QuantityEntry, said: Statement, before: State, by: 
 }
 
 function correctionOf(state: State): Corrected {
-  const air = airOf(state);
-  if (!air) return { none: 'no weather written' };
-  if (air.pascals === undefined) return { none: 'no air pressure written' };
+  const { celsius, pascals, humidity } = sessionAir(state);
+  if (!celsius) return { none: 'no weather written' };
+  if (!pascals) return { none: 'no air pressure written' };
   const day: Air = {
-    celsius: air.celsius,
-    pascals: air.pascals,
-    humidity: air.humidity ?? USUAL_HUMIDITY,
+    celsius: middle(celsius.value),
+    pascals: middle(pascals.value),
+    humidity: humidity ? middle(humidity.value) : USUAL_HUMIDITY,
   };
   const correction: Correction = correctionJ1349(day, isBoosted(state));
   if (correction.kind === 'refused') return { none: correction.reason };
-  const assumed = air.humidity === undefined ? 'humidity taken as 50 %' : undefined;
+  const assumed = humidity ? undefined : 'humidity taken as 50 %';
   return Number.isFinite(correction.factor) && correction.factor > 0
     ? { factor: correction.factor, name: correction.name, assumed }
     : { none: 'the weather written is no air to run in' };

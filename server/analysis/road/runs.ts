@@ -17,7 +17,11 @@ const MOST_ROWS = 15;
 function comparedRuns(moment: FigureContext, word?: string): readonly Figure[] {
   const runs = runsUpTo(moment.snapshot, moment.line);
   const kinds = new Map<string, Run[]>();
-  for (const run of runs) kinds.set(run.key, [...(kinds.get(run.key) ?? []), run]);
+  for (const run of runs) {
+    const kind = kinds.get(run.key);
+    if (kind) kind.push(run);
+    else kinds.set(run.key, [run]);
+  }
   const asked = [...kinds.values()].filter(
     (kind) =>
       kind.length > 1 && (word === undefined || (kind[0]?.quantity === word && isInSession(moment, kind))),

@@ -2,7 +2,7 @@ import { oncePerPair } from '../../memo.ts';
 import type { Value } from '../../model/entry/value.ts';
 import type { Row, State, Trial } from '../../model/state/state.ts';
 import { type Measured, measured, type Pair, pairOf } from '../../model/state/trial-rows.ts';
-import { type Interval, middle } from '../../trade/measure/interval.ts';
+import { type Interval, isBounded, middle } from '../../trade/measure/interval.ts';
 import { convertInterval, type Unit, unitById } from '../../trade/measure/units.ts';
 import { noiseOf } from '../../trade/sums/noise.ts';
 import { fitTrial, type TrialFit, type TrialRow } from '../../trade/sums/trials.ts';
@@ -102,8 +102,6 @@ function inUnit(value: Measured | undefined, unit: Unit): Interval | undefined {
   const from = value.unit ?? unit;
   return from.dimension === unit.dimension ? convertInterval(value.interval, from, unit) : undefined;
 }
-
-const isBounded = ({ low, high }: Interval): boolean => Number.isFinite(low) && Number.isFinite(high);
 
 const isRough = ({ low, high, about }: Interval): boolean => about || low !== high;
 

@@ -2,6 +2,7 @@
 
 import type { Origin, RowEntry } from '../../model/entry/entry.ts';
 import { lineOf, linesBetween } from '../../model/snapshot/locate.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Trial } from '../../model/state/state.ts';
 import type { FigureContext } from '../figure.ts';
@@ -16,6 +17,9 @@ export interface WrittenTrial {
   readonly wants: readonly Want[];
 }
 
+/** Of more wants in one trial the last are answered: each answer goes over all its rows. */
+const MOST_WANTS = 24;
+
 /** The trial a line stands in; none on other lines. */
 export function trialAt({ state, snapshot }: FigureContext): readonly WrittenTrial[] {
   const start = state.trial && lineOf(snapshot, state.trial.by.ref);
@@ -24,7 +28,7 @@ export function trialAt({ state, snapshot }: FigureContext): readonly WrittenTri
 
 /** Every trial of the session that has begun by the line. */
 export function trialsOfSession({ state, snapshot, line }: FigureContext): readonly WrittenTrial[] {
-  const head = state.session && lineOf(snapshot, state.session.by.ref);
+  const head = sessionHead(snapshot, state);
   return head === undefined ? [] : trialsBetween(snapshot, head, line);
 }
 
@@ -38,7 +42,8 @@ function trialsBetween(snapshot: Snapshot, from: number, to: number): readonly W
     const open = found.pop();
     if (!open) continue;
     const asked = entry.kind === 'want' ? [{ entry: entry as RowEntry, by: where }] : [];
-    found.push({ trial: after.trial, wants: [...open.wants, ...asked] });
+    const wants = asked.length > 0 ? [...open.wants, ...asked].slice(-MOST_WANTS) : open.wants;
+    found.push({ trial: after.trial, wants });
   }
   return found;
 }

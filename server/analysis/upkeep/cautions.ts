@@ -1,9 +1,10 @@
 /** Which cautions a line or a session calls for. */
 
 import type { Entry } from '../../model/entry/entry.ts';
-import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
-import { keptByPage } from '../../model/snapshot/per-page.ts';
-import { pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { lineStateAt } from '../../model/snapshot/locate.ts';
+import { keptByPage, onPages } from '../../model/snapshot/per-page.ts';
+import { pagesOfSession } from '../../model/snapshot/section-ranges.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import { CAUTIONS, type Caution, cautionsFor } from '../../trade/practice/cautions.ts';
 
 /** Those of one line, in the table's order; none for lines that are no work. */
@@ -21,13 +22,7 @@ const idsOn = keptByPage((readings): readonly string[] => [
 
 /** Those of the whole session a line stands in, each once, in the table's order; none outside sessions. */
 export function cautionsOfSession(snapshot: Snapshot, line: number): readonly Caution[] {
-  const head = lineStateAt(snapshot, line)?.after.session?.by.ref;
-  const from = head && lineOf(snapshot, head);
-  if (!head || from === undefined) return [];
-  const ids = new Set<string>();
-  for (let page = pageAt(snapshot, from); page < snapshot.pages.length; page++) {
-    if (snapshot.pages[page]?.after.session?.by.ref.line !== head.line) break;
-    for (const id of idsOn(snapshot, page)) ids.add(id);
-  }
+  if (!lineStateAt(snapshot, line)?.after.session) return [];
+  const ids = new Set(onPages(snapshot, pagesOfSession(snapshot, line), idsOn));
   return CAUTIONS.filter(({ id }) => ids.has(id));
 }

@@ -67,8 +67,12 @@ function stateOf({ on }: Port): (typeof STATES)[number] {
 }
 
 function doubledThings(single: readonly Named[]): readonly string[] {
-  const things = single.map(([, { on }]) => portState(on).thing).filter((thing) => thing !== '');
-  return [...new Set(things.filter((thing, i) => things.indexOf(thing) !== i))];
+  const [once, doubled] = [new Set<string>(), new Set<string>()];
+  for (const [, { on }] of single) {
+    const { thing } = portState(on);
+    if (thing !== '') (once.has(thing) ? doubled : once).add(thing);
+  }
+  return [...doubled];
 }
 
 const ORDER_TEXT = {

@@ -2,7 +2,8 @@
 
 import { statementText, valueText } from '../../model/entry/as-written.ts';
 import { lineStateAt } from '../../model/snapshot/locate.ts';
-import { COUNTED_IN, type Counted, type Progress, progressOf } from '../../model/state/rechecks.ts';
+import { COUNTED_IN, type Counted } from '../../model/state/recheck-index.ts';
+import { type Progress, progressOf } from '../../model/state/rechecks.ts';
 import type { Recheck, State } from '../../model/state/state.ts';
 import { exact, greatest, type Interval, subtract } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';

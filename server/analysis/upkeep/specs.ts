@@ -42,7 +42,8 @@ function specs(moment: FigureContext, word?: string): readonly Figure[] {
   const asked = own
     ? [own]
     : all.filter((spec) => word === undefined || word === 'spec' || isNamed(spec, word));
-  return asked.flatMap((spec) => specFigures(spec, moment));
+  const read = lastReadings(new Set(asked.map(specName)), moment);
+  return asked.flatMap((spec) => specFigures(spec, moment, read.get(specName(spec)) ?? []));
 }
 
 const isNamed = (spec: Spec, word: string): boolean =>
@@ -56,17 +57,17 @@ function specOnLine({ snapshot, line, state }: FigureContext, word: string): Spe
   return entry.quantity.name === word ? specFor(state.specs, entry.quantity, entry.statements[0]) : undefined;
 }
 
-function specFigures(spec: Spec, moment: FigureContext): readonly Figure[] {
-  if (spec.values.length > 0) return [recalled(spec, moment)];
+function specFigures(spec: Spec, moment: FigureContext, read: readonly Read[]): readonly Figure[] {
+  if (spec.values.length > 0) return [recalled(spec, moment, read)];
   const fastener = spec.quantity.dimension === 'torque' ? parseFastener(spec.source ?? '') : undefined;
   const estimate = fastener && estimateOf(fastener);
   return fastener && estimate ? [estimated(spec, fastener, estimate)] : [];
 }
 
-function recalled(spec: Spec, moment: FigureContext): Figure {
+function recalled(spec: Spec, moment: FigureContext, read: readonly Read[]): Figure {
   const unit = spec.quantity.unit;
   const wanted = spec.values.map((value) => valueText(value, unit)).join(' ');
-  const written = writtenOf(spec, moment);
+  const written = [...settingsOf(spec, moment), ...read];
   const told = written.map(({ text, value }) => `${text}: ${verdict(spec, value)}`);
   const [only] = spec.values;
   const value = spec.values.length === 1 && unit ? amountIn(only, unit, unit) : undefined;
@@ -95,10 +96,10 @@ interface Written {
   readonly by: Origin;
 }
 
-/** What is in force, and the last reading of each place in the latest session that has any. */
-function writtenOf(spec: Spec, moment: FigureContext): readonly Written[] {
+/** What is in force. */
+function settingsOf(spec: Spec, moment: FigureContext): readonly Written[] {
   const { settings, specs } = moment.state;
-  const set = [...settings.values()].flatMap(
+  return [...settings.values()].flatMap(
     ({ quantity, place, values, words, by, base }): readonly Written[] => {
       const [value] = values;
       const said = {
@@ -109,7 +110,6 @@ function writtenOf(spec: Spec, moment: FigureContext): readonly Written[] {
       return [{ name: nameAt(quantity.name, place), text: valueText(value, quantity.unit), value, by }];
     },
   );
-  return [...set, ...lastReadings(spec, moment)];
 }
 
 interface Read extends Written {
@@ -132,15 +132,26 @@ const readOn = keptByPage((readings: readonly LineState[]): readonly Read[] =>
   }),
 );
 
-function lastReadings(spec: Spec, { snapshot, line }: FigureContext): readonly Read[] {
-  const wanted = specName(spec);
+/** By the name of a spec, the last reading of each place in the latest session that has any. */
+function lastReadings(
+  wanted: ReadonlySet<string>,
+  { snapshot, line }: FigureContext,
+): ReadonlyMap<string, readonly Read[]> {
+  const found = new Map<string, readonly Read[]>();
   for (const pages of sectionsUpFrom(snapshot, line)) {
+    if (found.size === wanted.size) break;
     const read = onPages(snapshot, pages, readOn).filter(
-      (each) => each.spec === wanted && (lineOf(snapshot, each.by.ref) ?? line + 1) <= line,
+      ({ spec, by }) =>
+        wanted.has(spec) && !found.has(spec) && (lineOf(snapshot, by.ref) ?? line + 1) <= line,
     );
-    if (read.length > 0) return [...new Map(read.map((each) => [each.name, each])).values()];
+    const byPlace = new Map<string, Map<string, Read>>();
+    for (const each of read) {
+      const places = byPlace.get(each.spec) ?? new Map<string, Read>();
+      byPlace.set(each.spec, places.set(each.name, each));
+    }
+    for (const [spec, places] of byPlace) found.set(spec, [...places.values()]);
   }
-  return [];
+  return found;
 }
 
 const nameAt = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);

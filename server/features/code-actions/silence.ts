@@ -3,7 +3,7 @@ import { parseLine, tokenSpan } from '../../../grammar/index.ts';
 import type { LocatedFinding } from '../../model/snapshot/finding.ts';
 import { parsedLine } from '../../model/snapshot/locate.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
-import { meantIn } from '../../rules/notation/meant-unknown.ts';
+import { meantIn } from '../../rules/silencing.ts';
 import type { Diagnostic } from '../diagnostics.ts';
 import { onLine } from '../ranges.ts';
 import type { CodeAction } from './action.ts';

@@ -1,7 +1,7 @@
 /** What a line may begin with: words of its section, settings as they stand, work, and heads of sections. */
 import { isEmpty, runText } from '../../../grammar/index.ts';
 import type { SectionKind } from '../../model/entry/entry.ts';
-import { specNames } from '../../model/entry/spec-names.ts';
+import { specQuantities } from '../../model/entry/spec-names.ts';
 import { settingText } from '../../model/state/setting-text.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
 import { unitById } from '../../trade/measure/units.ts';
@@ -132,7 +132,7 @@ function quantitiesOf(state: State): readonly Quantity[] {
   if (section === 'engine' || section === 'vehicle') return FACTS[section];
   if (section === 'limits' || section === 'targets') return [...own, ...NUMBERS];
   if (section === 'specs') return [...own, ...SPECIFIED];
-  return [...own, ...new Set(specNames(specs).values()), ...IN_SESSIONS];
+  return [...own, ...specQuantities(specs), ...IN_SESSIONS];
 }
 
 const IN_SESSIONS = VOCABULARY.filter(({ kind }) => kind !== 'fact');

@@ -1,9 +1,9 @@
 /** What a value is held to: the trade's band with its standing, and the notebook's own limit and target. */
 
+import { isComparable, statedFor } from '../../analysis/limits/limits.ts';
 import { statementText } from '../../model/entry/as-written.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
-import { type Declared, keyOf } from '../../model/state/state.ts';
-import { isComparable } from '../../rules/lib/limits.ts';
+import type { Declared } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { range } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
@@ -23,7 +23,7 @@ export const expectations = (
 export function ownExpectations(question: HoverQuestion, name: string, said?: Statement): readonly string[] {
   const { limits, targets } = question.reading.before;
   const stated = (map: ReadonlyMap<string, Declared>) => {
-    const found = map.get(keyOf(name, said?.place?.text)) ?? map.get(keyOf(name, undefined));
+    const found = statedFor(map, name, said?.place?.text);
     return found && said && !isComparable(found.statement, said) ? undefined : found;
   };
   return [

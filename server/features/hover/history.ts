@@ -4,6 +4,7 @@ import { differenceText, statementText } from '../../model/entry/as-written.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
 import type { Page } from '../../model/snapshot/page.ts';
+import { sessionHead } from '../../model/snapshot/section-ranges.ts';
 import { pageAt } from '../../model/snapshot/snapshot.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
 import { keyOf, type SessionReading, type SettingInForce } from '../../model/state/state.ts';
@@ -42,7 +43,7 @@ function settingsBeforeSession({
   snapshot,
   reading,
 }: HoverQuestion): ReadonlyMap<string, SettingInForce> | undefined {
-  const head = reading.after.session && lineOf(snapshot, reading.after.session.by.ref);
+  const head = sessionHead(snapshot, reading.after);
   return head === undefined ? undefined : lineStateAt(snapshot, head)?.before.settings;
 }
 

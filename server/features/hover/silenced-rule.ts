@@ -1,7 +1,7 @@
 /** The rule that a comment `; meant: CODE` silences. */
 import { touches } from '../../model/snapshot/locate.ts';
 import { ruleOf } from '../../rules/check.ts';
-import { meantIn } from '../../rules/notation/meant-unknown.ts';
+import { meantIn } from '../../rules/silencing.ts';
 import { plain, stacked, strong } from '../markdown.ts';
 import type { HoverAnswer, HoverQuestion } from './question.ts';
 

@@ -2,13 +2,13 @@
 
 import type { Figure, NumberFigure } from '../../analysis/figure.ts';
 import { totalAtSpeed, totalsOf } from '../../analysis/ignition/timing-totals.ts';
+import { isWithoutVacuum } from '../../analysis/limits/vacuum-off.ts';
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
-import type { LineState, Page } from '../../model/snapshot/page.ts';
-import { pageAt } from '../../model/snapshot/snapshot.ts';
+import type { LineState } from '../../model/snapshot/page.ts';
+import { stateAtSectionEnd } from '../../model/snapshot/section-ranges.ts';
 import type { State } from '../../model/state/state.ts';
-import { isWithoutVacuum } from '../../rules/ignition/measured-differs.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, middle } from '../../trade/measure/interval.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
@@ -18,28 +18,10 @@ import type { Focus } from './focus.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
 
-/** Which totals belong to which word. */
-const TOTALS_OF: ReadonlyMap<string, readonly string[]> = new Map(
-  Object.entries({
-    initial: ['total', 'timing at idle', 'cruise total'],
-    mechanical: ['total', 'timing at idle', 'cruise total', 'all in', 'slope'],
-    'mechanical limit': ['total', 'cruise total', 'all in'],
-    'vacuum advance': ['cruise total', 'timing at idle'],
-    'vacuum limit': ['cruise total', 'timing at idle'],
-    'vacuum source': ['cruise total', 'timing at idle'],
-    timing: ['total', 'timing at idle'],
-    total: ['total'],
-    'cruise total': ['cruise total'],
-    'all in': ['all in'],
-    idle: ['timing at idle'],
-    depression: ['timing at idle'],
-  }),
-);
-
 /** Markdown; empty for words that go into no total. */
 export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
   const names =
-    entry.kind === 'setting' || entry.kind === 'reading' ? TOTALS_OF.get(entry.quantity.name) : undefined;
+    entry.kind === 'setting' || entry.kind === 'reading' ? entry.quantity.traits?.totals : undefined;
   if (!names) return '';
   const speed = speedOf(entry, focus, question.reading);
   const textOf = (total: Figure) => totalText(question, total, entry.quantity.name);
@@ -89,7 +71,7 @@ const isWorkedOut = ({ lacks }: Figure): boolean => lacks === undefined;
 /** As at the line; what cannot be given there, as at the session's end, if this line still goes into it. */
 function totalsFor(question: HoverQuestion): readonly Figure[] {
   const now = totalsOf(question.reading.after);
-  const end = atEndOfSession(question);
+  const end = stateAtSectionEnd(question.snapshot, question.line);
   if (end === question.reading.after) return now;
   const isRead = [...end.latest.values()].some(({ by }) => isThisLine(question, by));
   const lackNow = now.filter((total) => !isWorkedOut(total)).map(({ name }) => name);
@@ -105,17 +87,6 @@ function totalsFor(question: HoverQuestion): readonly Figure[] {
 
 const isThisLine = ({ reading }: HoverQuestion, { ref }: Origin): boolean =>
   ref.page === reading.where.ref.page && ref.line === reading.where.ref.line;
-
-function atEndOfSession({ snapshot, line, reading }: HoverQuestion): State {
-  const head = reading.after.session?.by.ref.line;
-  let state = reading.after;
-  for (let page = pageAt(snapshot, line); page < snapshot.pages.length; page++) {
-    const { after } = snapshot.pages[page] as Page;
-    if (after.session?.by.ref.line !== head) break;
-    state = after;
-  }
-  return state;
-}
 
 /** With its limit and target, unless the hover has them already because it is about that very word. */
 function totalText(question: HoverQuestion, total: Figure, word: string): string {

@@ -2,11 +2,11 @@
 
 import type { Interruptible } from '../../model/snapshot/interruptible.ts';
 import { lineCount } from '../../model/snapshot/locate.ts';
+import { lookUpAbove, type Shared } from '../../model/snapshot/look-up.ts';
 import { type LineState, lineStates, type Page } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
-import type { Shared } from '../../model/snapshot/read-pages.ts';
 import { readAs } from '../../model/snapshot/reread.ts';
-import { linesOf, lookUpAbove, pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { linesOf, pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { givenOf, stateGiven } from '../../model/snapshot/used-notebooks.ts';
 import { kindOfPart } from '../../model/state/fitted-parts.ts';
 import type { State } from '../../model/state/state.ts';
@@ -44,7 +44,7 @@ export function* readAgain(snapshot: Snapshot, renamed: Renamed): Interruptible<
     if (last) given = givenOf(last.after);
     yield;
   }
-  const isSame = mentions.length === 0 || namedAt.join() === mentions.map(({ at }) => at).join();
+  const isSame = namedAt.join() === mentions.map(({ at }) => at).join();
   return isSame ? given : 'the lines would not be read the same, it has a meaning already';
 }
 

@@ -1,4 +1,4 @@
-/** Ways through a notebook and between notebooks: where something comes from, where it is named, which file it is. */
+/** Ways through a notebook and between notebooks: definitions, references, highlights, links to files. */
 import {
   type DefinitionLink,
   DefinitionRequest,
@@ -14,7 +14,7 @@ import { linksIn } from '../../features/document-links.ts';
 import { type Mention, mentionsOf, type Subject } from '../../features/mentions.ts';
 import { highlighting } from '../../features/references.ts';
 import { preparePages } from '../../model/snapshot/per-page.ts';
-import { aboutNotebook, type Handler, type NotebookAsked } from '../request.ts';
+import { aboutNotebook, type Handler, type NotebookRequestContext } from '../request.ts';
 import { referencesEverywhere } from '../workspace/references-everywhere.ts';
 import { runWithPauses } from '../yielding.ts';
 
@@ -24,20 +24,21 @@ const HIGHLIGHTS: Readonly<Record<Mention['role'], DocumentHighlightKind>> = {
   reads: DocumentHighlightKind.Read,
 };
 
-export const NAVIGATION: readonly Handler[] = [
+export const NAVIGATION_REQUESTS: readonly Handler[] = [
   aboutNotebook({
     request: DefinitionRequest.type,
     capability: { definitionProvider: true },
-    run: async (asked, { position }) => {
-      const definition = definitionAt(asked.snapshot, position);
-      return definition && linksFor(asked, definition);
+    run: async (context, { position }) => {
+      const definition = definitionAt(context.snapshot, position);
+      return definition && linksFor(context, definition);
     },
-    convert: (links, { client }) => (client.definitionLinks ? (links ?? null) : locationsOf(links)),
+    convert: (links, { server }) => (server.client().definitionLinks ? (links ?? null) : locationsOf(links)),
   }),
   aboutNotebook({
     request: ReferencesRequest.type,
     capability: { referencesProvider: true },
-    run: (asked, { position, context }) => referencesEverywhere(asked, position, context.includeDeclaration),
+    run: (request, { position, context }) =>
+      referencesEverywhere(request, position, context.includeDeclaration),
     convert: (places) => [...places].flatMap(([uri, ranges]) => ranges.map((range) => ({ uri, range }))),
   }),
   aboutNotebook({
@@ -49,7 +50,7 @@ export const NAVIGATION: readonly Handler[] = [
   aboutNotebook({
     request: DocumentLinkRequest.type,
     capability: { documentLinkProvider: {} },
-    ahead: preparePages,
+    prepare: preparePages,
     run: fileLinks,
     convert: (links) => [...links],
   }),
@@ -57,24 +58,24 @@ export const NAVIGATION: readonly Handler[] = [
 
 const START = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 
-/** The file comes last: what the notebook itself says is nearer. A file that a line only names is gone to alone. */
-async function linksFor(asked: NotebookAsked, definition: Definition): Promise<DefinitionLink[]> {
+/** The lines of the notebook, then the file: the notebook is nearer. For a file that a line only names, the file alone. */
+async function linksFor(context: NotebookRequestContext, definition: Definition): Promise<DefinitionLink[]> {
   const { asked: originSelectionRange, lines, file } = definition;
   const own = lines.map(
     (range): LocationLink => ({
       originSelectionRange,
-      targetUri: asked.uri,
+      targetUri: context.uri,
       targetRange: range,
       targetSelectionRange: range,
     }),
   );
-  const target = file && (await fileTarget(asked, file.path, file.subject));
+  const target = file && (await fileTarget(context, file.path, file.subject));
   if (!target) return own;
   return [...(file.subject ? own : []), { originSelectionRange, ...target }];
 }
 
 async function fileTarget(
-  { uri, workspace, pause }: NotebookAsked,
+  { uri, server: { workspace }, pause }: NotebookRequestContext,
   path: string,
   subject: Subject | undefined,
 ): Promise<LocationLink | undefined> {
@@ -89,8 +90,8 @@ const locationsOf = (links: readonly LocationLink[] | undefined): ProtocolDefini
   links?.map(({ targetUri, targetSelectionRange }) => ({ uri: targetUri, range: targetSelectionRange })) ??
   null;
 
-/** Only those that are there: a link that leads nowhere is worse than none. */
-async function fileLinks({ snapshot, uri, workspace }: NotebookAsked) {
+/** Links to files that exist: a link that leads nowhere is worse than none. */
+async function fileLinks({ snapshot, uri, server: { workspace } }: NotebookRequestContext) {
   const targets = new Map<string, Promise<string | undefined>>();
   const targetOf = async (path: string) => {
     const target = workspace.resolve(uri, path);

@@ -1,4 +1,4 @@
-/** Other names: of parts, items and own words, in every notebook that takes them; of files, in every notebook that names them. */
+/** Renaming: of parts, items and own words in every notebook that shares them; of files in every notebook that names them. */
 import {
   LSPErrorCodes,
   PrepareRenameRequest,
@@ -22,32 +22,33 @@ const FILES: ServerCapabilities = {
   },
 };
 
-export const RENAMING: readonly Handler[] = [
+export const RENAME_REQUESTS: readonly Handler[] = [
   aboutNotebook({
     request: PrepareRenameRequest.type,
     capability: { renameProvider: { prepareProvider: true } },
     run: ({ snapshot }, { position }) => renamableAt(snapshot, position),
-    convert: (found) =>
-      'refused' in found ? refusal(found) : { range: found.range, placeholder: found.text },
+    convert: (target) =>
+      'refused' in target ? refusal(target) : { range: target.range, placeholder: target.text },
   }),
   aboutNotebook({
     request: RenameRequest.type,
     capability: { renameProvider: { prepareProvider: true } },
-    run: (asked, { position, newName }) => {
-      const found = renamableAt(asked.snapshot, position);
-      return 'refused' in found ? found : renameEverywhere(asked, found.subject, newName);
+    run: (context, { position, newName }) => {
+      const target = renamableAt(context.snapshot, position);
+      return 'refused' in target ? target : renameEverywhere(context, target.subject, newName);
     },
-    convert: (changes, { client }) =>
-      'refused' in changes ? refusal(changes) : toWorkspaceEdit(changes, client),
+    convert: (changes, { server }) =>
+      'refused' in changes ? refusal(changes) : toWorkspaceEdit(changes, server.client()),
   }),
   aboutWorkspace({
     request: WillRenameFilesRequest.type,
     capability: FILES,
-    run: ({ notebooks, workspace, pause }, { files }) => editsForMoves(files, notebooks(), workspace, pause),
-    convert: (changes, { client }) => toWorkspaceEdit(changes, client),
+    run: ({ server: { documents, workspace }, pause }, { files }) =>
+      editsForMoves(files, documents.all(), workspace, pause),
+    convert: (changes, { server }) => toWorkspaceEdit(changes, server.client()),
   }),
 ];
 
-/** An error with its reason, which editors show; whoever answers hands it over as one. */
+/** A protocol error with its reason, which editors show; the dispatcher passes it on as the answer. */
 const refusal = ({ refused }: Refusal): never =>
   new ResponseError(LSPErrorCodes.RequestFailed, refused) as never;

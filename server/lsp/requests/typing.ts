@@ -1,4 +1,4 @@
-/** What helps in writing: suggestions, hints, lenses and their commands. */
+/** Help while writing: completion, hints, lenses and their commands. */
 import {
   CodeLensRequest,
   CompletionRequest,
@@ -20,32 +20,32 @@ import { mapWithPauses } from '../yielding.ts';
 
 const LINES_AT_ONCE = 500;
 
-export const WHILE_TYPING: readonly Handler[] = [
+export const TYPING_REQUESTS: readonly Handler[] = [
   aboutNotebook({
     request: CompletionRequest.type,
     capability: { completionProvider: { triggerCharacters: [' ', '#', '@', '/', '['] } },
-    run: async ({ snapshot, document: { fresh }, uri, listFolder, client }, { position, context }) => {
+    run: async ({ snapshot, document: { fresh }, uri, server }, { position, context }) => {
       const byTrigger = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
-      // An open list would take the Tab that goes on to the next stop; whoever asks for one has it.
-      if (byTrigger && client.snippets && isBetweenStops(fresh, position.line)) return [];
+      // An open list would take the Tab that moves to the next stop; it opens only when invoked.
+      if (byTrigger && server.client().snippets && isBetweenStops(fresh, position.line)) return [];
       const parts = folderWanted(snapshot, position);
-      const folder = parts && (await listFolder(uri, parts));
+      const folder = parts && (await server.listFolder(uri, parts));
       const unasked = byTrigger && context?.triggerCharacter === ' ';
       return suggestionsAt(snapshot, position, { today: today(), unasked, ...(folder && { folder }) });
     },
-    // Asked again at every letter: what begins with the letters typed is for the server to say.
-    convert: (suggestions, { client }) => ({
+    // Requested again at every letter: the server decides what matches the letters typed.
+    convert: (suggestions, { server }) => ({
       isIncomplete: true,
-      items: suggestions.map((suggestion, rank) => toCompletionItem(suggestion, rank, client)),
+      items: suggestions.map((suggestion, rank) => toCompletionItem(suggestion, rank, server.client())),
     }),
   }),
   aboutNotebook({
     request: InlayHintRequest.type,
     capability: { inlayHintProvider: true },
-    ahead: preparePages,
+    prepare: preparePages,
     run: async ({ snapshot, settings: { hints: kinds, units }, pause }, { range: { start, end } }) => {
       const hints: Hint[] = [];
-      // Some editors ask for the whole notebook at once.
+      // Some editors request the whole notebook at once.
       for (let from = start.line; from <= Math.min(end.line, lineCount(snapshot)); from += LINES_AT_ONCE) {
         const to = Math.min(from + LINES_AT_ONCE, end.line + 1);
         hints.push(...hintsOf(snapshot, from, to, { kinds, units }));
@@ -65,7 +65,7 @@ export const WHILE_TYPING: readonly Handler[] = [
   aboutWorkspace({
     request: ExecuteCommandRequest.type,
     capability: { executeCommandProvider: { commands: [...COMMAND_NAMES] } },
-    run: (asked, { command, arguments: given = [] }) => runCommand(asked, command, given),
+    run: ({ server }, { command, arguments: values = [] }) => runCommand(server, command, values),
     convert: (answer) => answer,
   }),
 ];

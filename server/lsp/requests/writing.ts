@@ -1,4 +1,4 @@
-/** What an editor asks when it lays text out or selects it. */
+/** Formatting and selecting text. */
 import {
   DocumentFormattingRequest,
   DocumentOnTypeFormattingRequest,
@@ -13,7 +13,7 @@ import { runWithPauses } from '../yielding.ts';
 
 const BREAK = '\n';
 
-export const WRITING: readonly Handler[] = [
+export const WRITING_REQUESTS: readonly Handler[] = [
   aboutNotebook({
     request: DocumentFormattingRequest.type,
     capability: { documentFormattingProvider: true },
@@ -30,7 +30,7 @@ export const WRITING: readonly Handler[] = [
   aboutNotebook({
     request: DocumentOnTypeFormattingRequest.type,
     capability: { documentOnTypeFormattingProvider: { firstTriggerCharacter: BREAK } },
-    // The line that was left: the one that was begun is for the editor to move in.
+    // The line that Enter was typed on; the editor indents the new one.
     run: ({ snapshot, settings }, { ch, position: { line } }) => {
       const left = { line: line - 1, character: 0 };
       return ch === BREAK && line > 0

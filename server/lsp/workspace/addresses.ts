@@ -1,25 +1,29 @@
-/** Addresses of files (URIs) taken apart and put together, so that two spellings of one file are the same. */
+/**
+ * Addresses of files (URIs), split into names and put together again, so that two spellings of one file are the same. Our own:
+ * `vscode-uri` 3.2.0 throws on half a surrogate pair and on `file:////a`, reads `%2F` inside a name as a separator, and spells
+ * `FILE:///a//b/` and `file:///a/b` differently.
+ */
 
-/** Before the path, and the names of the path, decoded. */
+/** An address: the text before the path, and the names in the path, decoded. */
 interface Address {
   readonly start: string;
   readonly parts: readonly string[];
 }
 
-const known = new Map<string, Address>();
-const MOST_KNOWN = 20_000;
+const cache = new Map<string, Address>();
+const MOST_CACHED = 20_000;
 
 function addressOf(uri: string): Address {
-  let address = known.get(uri);
+  let address = cache.get(uri);
   if (!address) {
-    if (known.size >= MOST_KNOWN) known.clear();
-    address = takenApart(uri);
-    known.set(uri, address);
+    if (cache.size >= MOST_CACHED) cache.clear();
+    address = parseAddress(uri);
+    cache.set(uri, address);
   }
   return address;
 }
 
-function takenApart(uri: string): Address {
+function parseAddress(uri: string): Address {
   const [, scheme = '', authority = '', path = ''] =
     /^([a-z][a-z0-9+.-]*:)?(\/\/[^/]*)?(.*)$/is.exec(uri) ?? [];
   const [first = '', ...rest] = path.split('/').filter(Boolean).map(decoded);
@@ -35,18 +39,18 @@ function decoded(part: string): string {
   }
 }
 
-/** Half of a surrogate pair, which no URI can hold; a disk takes it for the replacement character too. */
+/** Half of a surrogate pair, which no URI can hold; a disk reads it as the replacement character too. */
 const HALF = /\p{Surrogate}/gu;
 
 const encoded = (part: string): string => encodeURIComponent(part.replace(HALF, '\uFFFD'));
 
-const together = (start: string, parts: readonly string[]): string =>
+const joinAddress = (start: string, parts: readonly string[]): string =>
   `${start}/${parts.map(encoded).join('/')}`;
 
 /** The one spelling of an address. */
 export function plainAddress(uri: string): string {
   const { start, parts } = addressOf(uri);
-  return together(start, parts);
+  return joinAddress(start, parts);
 }
 
 /** The names from a folder down to a file in it; undefined where it is not below that folder. */
@@ -62,13 +66,13 @@ export function partsBelow(folder: string, uri: string): readonly string[] | und
 /** `parts`: names as a person reads them, not as a URI writes them. */
 export function addressBelow(folder: string, parts: readonly string[]): string {
   const { start, parts: above } = addressOf(folder);
-  return together(start, [...above, ...parts]);
+  return joinAddress(start, [...above, ...parts]);
 }
 
 /** Without an ending slash. */
 export function folderOf(uri: string): string {
   const { start, parts } = addressOf(uri);
-  return together(start, parts.slice(0, -1));
+  return joinAddress(start, parts.slice(0, -1));
 }
 
 /** The path from a notebook's folder to a file; undefined where there is none. */

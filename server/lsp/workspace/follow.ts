@@ -1,4 +1,4 @@
-/** Keeps the workspace in step with what the editor tells: folders, files, and the notebooks that are open. */
+/** Keeps the workspace up to date with the editor's folders and files. */
 import {
   type Connection,
   DidChangeWatchedFilesNotification,
@@ -10,28 +10,28 @@ import { listening } from '../dispatch.ts';
 import type { WorkspaceKeeper } from './workspace.ts';
 
 const NOTEBOOKS = '**/*.tappet';
-/** Photos and logs mostly end in one of these; any other file is looked for again as its notebook is opened or changed. */
+/** Most photos and logs end in one of these; any other file is looked up again when its notebook is opened or changed. */
 const ENDINGS = 'csv,txt,log,jpg,jpeg,png,gif,webp,heic,svg,pdf,mp4,mov';
 const NAMED = `**/*.{${ENDINGS},${ENDINGS.toUpperCase()}}`;
 const NOTHING = () => undefined;
-const UNSEEN = { begin: NOTHING, report: NOTHING, done: NOTHING };
+const NO_PROGRESS = { begin: NOTHING, report: NOTHING, done: NOTHING };
 const TITLE = 'Reading the notebooks of this workspace';
 
-/** The folders that are open; older editors tell of one only. */
+/** The open folders; older editors report one only. */
 export const foldersIn = ({ workspaceFolders, rootUri }: InitializeParams): readonly string[] =>
   workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []);
 
-/** @returns what asks for all that is to be told, and reads the notebooks for the first time. */
+/** @returns a function that registers for changes of files and folders, and reads the notebooks for the first time. */
 export function followWorkspace(
   connection: Connection,
   client: () => Client,
-  { places, index, used, namedFiles }: WorkspaceKeeper,
+  { places, index, inUse, filePresence }: WorkspaceKeeper,
   log: (message: string) => void,
 ): () => Promise<void> {
   const readAll = async () => {
-    if (places.roots().length === 0) return index.readAll(UNSEEN);
+    if (places.roots().length === 0) return index.readAll(NO_PROGRESS);
     // An editor that cannot show it has its notebooks read all the same.
-    const progress = await connection.window.createWorkDoneProgress().catch(() => UNSEEN);
+    const progress = await connection.window.createWorkDoneProgress().catch(() => NO_PROGRESS);
     progress.begin(TITLE, 0);
     try {
       await index.readAll({ report: (percent) => progress.report(percent) });
@@ -42,18 +42,18 @@ export function followWorkspace(
   connection.onDidChangeWatchedFiles(
     listening(log, async ({ changes }: { readonly changes: readonly FileEvent[] }) => {
       for (const { uri } of changes) {
-        namedFiles.fileChanged(uri);
+        filePresence.fileChanged(uri);
         if (!isNotebook(uri)) continue;
-        used.fileChanged(uri);
+        inUse.fileChanged(uri);
         await index.fileChanged(uri);
       }
     }),
   );
-  // Of a folder's files nobody tells one by one.
+  // When a folder moves, its files are not reported one by one.
   const readAgain = async (uris: readonly string[]) => {
     for (const uri of uris) {
-      used.fileChanged(uri);
-      namedFiles.fileChanged(uri);
+      inUse.fileChanged(uri);
+      filePresence.fileChanged(uri);
     }
     await readAll();
   };

@@ -1,4 +1,4 @@
-/** Paths follow the files they name, and notebooks that move keep what they name. */
+/** Paths in notebooks, updated when files, folders or the notebooks themselves move. */
 import { pathEdits } from '../../features/document-links.ts';
 import { preparePages } from '../../model/snapshot/per-page.ts';
 import type { NotebookChanges } from '../changes.ts';
@@ -11,7 +11,7 @@ interface Move {
   readonly newUri: string;
 }
 
-/** The changes of each notebook, as it is called before the moves. Files and whole folders may move. */
+/** The changes of each notebook, under its address before the moves. Files and whole folders may move. */
 export async function editsForMoves(
   moves: readonly Move[],
   opened: Iterable<Notebook>,
@@ -46,7 +46,7 @@ function moved(uri: string, moves: readonly Move[]): string {
   return uri;
 }
 
-/** Undefined where it stays: both moved together, or neither did. */
+/** Undefined where the path stays the same: both moved together, or neither did. */
 function pathAfter(
   notebook: string,
   path: string,

@@ -1,36 +1,38 @@
-/** What the notebooks of the open folders have in them, open or not: no more of each than is asked of those that are not. */
+/** What answers need of the notebooks in the open folders that are not open: their symbols, and the files they name. */
 
 import { linksIn } from '../../features/document-links.ts';
 import { prepareOutline } from '../../features/symbols.ts';
 import { type ListedSymbol, listedIn } from '../../features/workspace-symbols.ts';
-import type { FileText } from '../../model/snapshot/named-files.ts';
 import { preparePages } from '../../model/snapshot/per-page.ts';
 import { opening } from '../../model/snapshot/snapshot.ts';
 import { usesOf } from '../../model/snapshot/used-notebooks.ts';
 import { pauseOnly, runWithPauses, yieldToEventLoop } from '../yielding.ts';
 import { plainAddress } from './addresses.ts';
+import type { WorkspaceContext } from './context.ts';
+import { createFileTable, isContent } from './file-table.ts';
+import { notebooksBelow } from './notebooks-below.ts';
 import type { Places } from './places.ts';
 
 export interface IndexedNotebook {
   readonly uri: string;
   readonly symbols: readonly ListedSymbol[];
-  /** Every file that it names, and those that it uses. */
+  /** The addresses of every file that it names, and of the notebooks it uses. */
   readonly names: readonly string[];
   readonly uses: readonly string[];
 }
 
 export interface NotebookIndex {
-  readonly all: () => Iterable<IndexedNotebook>;
+  readonly all: () => readonly IndexedNotebook[];
   /** Reads every notebook of the open folders. A later call ends an earlier one. */
   readonly readAll: (progress: Progress) => Promise<void>;
-  /** Waits until all have been read, from the start on: what is asked of all must not miss those still unread. */
+  /** Resolves when all have been read since the start: an answer about all must not miss those still unread. */
   readonly whenRead: () => Promise<void>;
-  /** Some notebooks of the open folders are not known here: there are more than are kept. */
+  /** There are more notebooks in the open folders than the index holds. */
   readonly isShort: () => boolean;
-  /** Those that are there and cannot be read: too large, or no text. */
-  readonly unread: () => Iterable<string>;
+  /** The addresses of those that are there and cannot be read: too large, or not text. */
+  readonly unread: () => readonly string[];
   readonly fileChanged: (uri: string) => Promise<void>;
-  /** Waits until every file that was told of so far has been read. */
+  /** Resolves when every file that was reported as changed has been read. */
   readonly whenUpToDate: () => Promise<void>;
   readonly stop: () => void;
 }
@@ -40,80 +42,71 @@ export interface Progress {
   readonly report: (percent: number) => void;
 }
 
-interface NotebookIndexDeps {
-  readonly places: Places;
-  readonly read: (uri: string) => Promise<FileText>;
-  readonly list: (root: string, most: number) => Promise<readonly string[]>;
-  readonly log: (message: string) => void;
-}
-
 export const MOST_NOTEBOOKS = 2000;
 /** Of one notebook, and of all together. */
 const MOST_SYMBOLS = 5000;
 const MOST_SYMBOLS_OF_ALL = 100_000;
 
-export function createIndex({ places, read, list, log }: NotebookIndexDeps): NotebookIndex {
-  const indexed = new Map<string, IndexedNotebook>();
-  let symbols = 0;
+export function createIndex({ places, read, listFolder, log }: WorkspaceContext): NotebookIndex {
+  const files = createFileTable<IndexedNotebook>(async (address) => {
+    const file = await read(address);
+    return 'text' in file ? withinRoom(await indexedText(address, file.text, places)) : file;
+  });
+  const all = () => files.addresses().map(files.get).filter(isContent);
+  const withinRoom = (notebook: IndexedNotebook): IndexedNotebook => {
+    const others = all().filter(({ uri }) => uri !== notebook.uri);
+    const room = MOST_SYMBOLS_OF_ALL - others.reduce((sum, { symbols }) => sum + symbols.length, 0);
+    return { ...notebook, symbols: notebook.symbols.slice(0, Math.max(0, room)) };
+  };
+  let isShort = false;
+  const readOne = async (address: string) => {
+    await files.read(address);
+    const known = files.get(address);
+    const isMissing = known !== undefined && !isContent(known) && known.problem === 'missing';
+    const isOver = files.size() > MOST_NOTEBOOKS;
+    if (isMissing || isOver) files.forget(address);
+    if (isOver && !isMissing) isShort = true;
+  };
+  const list = async () => {
+    const lists = await Promise.all(
+      places.roots().map((root) => notebooksBelow(root, listFolder, MOST_NOTEBOOKS)),
+    );
+    const addresses = [...new Set(lists.flat().map(plainAddress))];
+    isShort = addresses.length > MOST_NOTEBOOKS;
+    if (isShort) log(`more than ${MOST_NOTEBOOKS} notebooks: the others are found only while they are open`);
+    return addresses.slice(0, MOST_NOTEBOOKS);
+  };
+
+  /** The number of the last `readAll`, which ends those before it. */
   let run = 0;
   let isRead = false;
-  let isShort = false;
-  const unread = new Set<string>();
   const waiting: (() => void)[] = [];
-  const letGo = () => {
+  const endWaiting = () => {
     isRead = true;
-    for (const go of waiting.splice(0)) go();
-  };
-  const drop = (uri: string) => {
-    symbols -= indexed.get(uri)?.symbols.length ?? 0;
-    indexed.delete(uri);
-  };
-  /** The last reading of each file that is not yet at its end: an earlier one may end after it. */
-  const readings = new Map<string, symbol>();
-  const readOne = async (uri: string) => {
-    const mine = Symbol(uri);
-    readings.set(uri, mine);
-    const file = await read(uri);
-    if ('text' in file || file.problem === 'missing') unread.delete(uri);
-    else unread.add(uri);
-    const notebook = 'text' in file ? await indexedText(uri, file.text, places) : undefined;
-    if (readings.get(uri) !== mine) return;
-    readings.delete(uri);
-    drop(uri);
-    if (!notebook) return;
-    if (indexed.size >= MOST_NOTEBOOKS) {
-      isShort = true;
-      return;
-    }
-    const room = Math.max(0, MOST_SYMBOLS_OF_ALL - symbols);
-    indexed.set(uri, { ...notebook, symbols: notebook.symbols.slice(0, room) });
-    symbols += Math.min(room, notebook.symbols.length);
-  };
-  const listed = async () => {
-    const lists = await Promise.all(places.roots().map((root) => list(root, MOST_NOTEBOOKS)));
-    const found = [...new Set(lists.flat().map(plainAddress))];
-    isShort = found.length > MOST_NOTEBOOKS;
-    if (isShort) log(`more than ${MOST_NOTEBOOKS} notebooks: the others are found only while they are open`);
-    return found.slice(0, MOST_NOTEBOOKS);
+    for (const resolve of waiting.splice(0)) resolve();
   };
   const changes = new Set<Promise<void>>();
-  const isInside = (uri: string) => places.roots().includes(places.placeOf(uri).root);
+  const isInside = (address: string) => places.roots().includes(places.placeOf(address).root);
   return {
-    all: () => indexed.values(),
+    all,
     isShort: () => isShort,
-    unread: () => unread.values(),
+    unread: () =>
+      files.addresses().filter((address) => {
+        const known = files.get(address);
+        return known !== undefined && !isContent(known);
+      }),
     stop: () => {
       run++;
-      letGo();
+      endWaiting();
     },
     whenRead: async () => {
       if (!isRead) await new Promise<void>((resolve) => void waiting.push(resolve));
       await Promise.allSettled(changes);
     },
     fileChanged: async (uri) => {
-      const plain = plainAddress(uri);
-      if (!isInside(plain)) return;
-      const reading = readOne(plain);
+      const address = plainAddress(uri);
+      if (!isInside(address)) return;
+      const reading = readOne(address);
       changes.add(reading);
       await reading.finally(() => changes.delete(reading));
     },
@@ -122,18 +115,17 @@ export function createIndex({ places, read, list, log }: NotebookIndexDeps): Not
       const mine = ++run;
       isRead = false;
       try {
-        const uris = await listed();
-        const listedNow = new Set(uris);
-        for (const uri of indexed.keys()) if (!listedNow.has(uri)) drop(uri);
-        for (const uri of unread) if (!listedNow.has(uri)) unread.delete(uri);
-        for (const [i, uri] of uris.entries()) {
+        const listed = await list();
+        const keep = new Set(listed);
+        for (const address of files.addresses()) if (!keep.has(address)) files.forget(address);
+        for (const [i, address] of listed.entries()) {
           if (mine !== run) return;
-          await readOne(uri);
-          report(Math.floor(((i + 1) / uris.length) * 100));
+          await readOne(address);
+          report(Math.floor(((i + 1) / listed.length) * 100));
           await yieldToEventLoop();
         }
       } finally {
-        if (mine === run) letGo();
+        if (mine === run) endWaiting();
       }
     },
   };

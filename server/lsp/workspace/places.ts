@@ -1,4 +1,4 @@
-/** The folders that are open, and what a notebook's paths mean in them. */
+/** The open folders, and which file a path in a notebook means. */
 import { partsWithin } from '../../model/snapshot/named-files.ts';
 import { addressBelow, folderOf, partsBelow, plainAddress } from './addresses.ts';
 
@@ -16,7 +16,7 @@ const MOST_RESOLVED = 20_000;
 export function createPlaces(): Places {
   let roots: readonly string[] = [];
   const placeOf: Places['placeOf'] = (uri) => {
-    // The innermost of folders that lie in one another: the most specific answer is the narrowest permission.
+    // The innermost of nested folders: it allows the least.
     const around = roots.filter((root) => partsBelow(root, uri));
     const root = around.reduce(
       (best, each) => (each.length > best.length ? each : best),
@@ -24,7 +24,7 @@ export function createPlaces(): Places {
     );
     return { root, parts: partsBelow(root, uri) ?? [] };
   };
-  /** Asked of every `use` line, at every keystroke and for every notebook that is read. */
+  /** Called for every `use` line, at every keystroke and for every notebook that is read. */
   const resolved = new Map<string, string | undefined>();
   const resolve: Places['resolve'] = (notebook, path) => {
     const { root, parts } = placeOf(notebook);

@@ -1,27 +1,22 @@
-/** Where something is named: in the notebook that is asked, and a word in all that share it. */
+/** References to a name: in the notebook of the request, and those to a word in all notebooks that share it. */
 import type { Position, Range } from '../../../grammar/index.ts';
 import { mentionAt } from '../../features/mentions.ts';
 import { referring } from '../../features/references.ts';
-import { type Pause, runWithPauses } from '../yielding.ts';
+import type { NotebookRequestContext } from '../request.ts';
+import { runWithPauses } from '../yielding.ts';
 import { othersSharing } from './sharing.ts';
-import type { Notebook, Workspace } from './workspace.ts';
 
-interface ReferencesRequest extends Notebook {
-  readonly workspace: Workspace;
-  readonly pause: Pause;
-}
-
-/** By notebook, the one that is asked first. `definitions`: the lines that say what it is too. Only words go from one notebook to another. */
+/** By notebook, that of the request first. `definitions`: with the lines that define the name. Only words are shared by notebooks. */
 export async function referencesEverywhere(
-  asked: ReferencesRequest,
+  context: NotebookRequestContext,
   { line, character }: Position,
   definitions: boolean,
 ): Promise<ReadonlyMap<string, readonly Range[]>> {
-  const subject = mentionAt(asked.snapshot, line, character);
+  const subject = mentionAt(context.snapshot, line, character);
   if (!subject) return new Map();
   const places = new Map<string, readonly Range[]>();
-  const others = subject.of === 'word' ? (await othersSharing(asked, subject)).notebooks : [];
-  for (const { uri, snapshot } of [asked, ...others])
-    places.set(uri, await runWithPauses(referring(snapshot, subject, definitions), asked.pause));
+  const others = subject.of === 'word' ? (await othersSharing(context, subject)).notebooks : [];
+  for (const { uri, snapshot } of [context, ...others.filter(({ shares }) => shares)])
+    places.set(uri, await runWithPauses(referring(snapshot, subject, definitions), context.pause));
   return places;
 }

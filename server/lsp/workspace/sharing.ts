@@ -1,40 +1,41 @@
-/** Notebooks that mean the same by a word: the one that says what it is, and those that take it from there. */
+/** Notebooks that share a word: the one that defines it, and those that use it from there. */
 import { mentionsOf, type Subject } from '../../features/mentions.ts';
 import { usesOf } from '../../model/snapshot/used-notebooks.ts';
 import { isAbsent } from '../../model/state/lookup.ts';
-import type { Pause } from '../yielding.ts';
+import type { NotebookRequestContext } from '../request.ts';
 import { plainAddress } from './addresses.ts';
-import type { Notebook, Workspace } from './workspace.ts';
+import type { Notebook } from './workspace.ts';
 
-interface SharingRequest extends Notebook {
-  readonly workspace: Workspace;
-  readonly pause: Pause;
+interface Other extends Notebook {
+  /** It means the same by the word; where not, it only uses a notebook that does. */
+  readonly shares: boolean;
 }
 
 interface Others {
   /** Nearest to the one that defines the word first, open or not. */
-  readonly notebooks: readonly Notebook[];
-  /** The addresses of those that use it, or one that does, and cannot be read: what they say is not known. */
+  readonly notebooks: readonly Other[];
+  /** The addresses of those that use it, or one that does, and cannot be read: whether they have the word is not known. */
   readonly unread: readonly string[];
 }
 
-/** All of them but the one that is asked about. */
-export async function othersSharing(asked: SharingRequest, word: Subject): Promise<Others> {
-  const { workspace, pause } = asked;
+/** All that use the one that defines the word, and that one; not the notebook of the request. */
+export async function othersSharing(context: NotebookRequestContext, word: Subject): Promise<Others> {
+  const { pause, server } = context;
+  const { workspace } = server;
   await workspace.whenRead();
-  const mine = plainAddress(asked.uri);
-  const at = readOnce(asked);
-  const originOf = findingOrigins(asked, word, at);
+  const mine = plainAddress(context.uri);
+  const at = readOnce(context);
+  const originOf = findingOrigins(context, word, at);
   const origin = await originOf(mine);
   if (origin === undefined) return { notebooks: [], unread: [] };
-  const notebooks: Notebook[] = [];
+  const notebooks: Other[] = [];
   const unread: string[] = [];
   for (const address of [origin, ...workspace.usersOf(origin)]) {
     await pause();
     if (address === mine) continue;
     const notebook = await at(address);
     if (!notebook && (await workspace.isThere(address))) unread.push(address);
-    if (notebook && (await originOf(address)) === origin) notebooks.push(notebook);
+    if (notebook) notebooks.push({ ...notebook, shares: (await originOf(address)) === origin });
   }
   return { notebooks, unread };
 }
@@ -42,22 +43,22 @@ export async function othersSharing(asked: SharingRequest, word: Subject): Promi
 type At = (address: string) => Promise<Notebook | undefined>;
 
 /** Each notebook is read once in an answer, however many use it. */
-function readOnce({ uri, version, snapshot, workspace, pause }: SharingRequest): At {
+function readOnce({ uri, version, snapshot, server, pause }: NotebookRequestContext): At {
   const read = new Map<string, Promise<Notebook | undefined>>([
     [plainAddress(uri), Promise.resolve({ uri, version, snapshot })],
   ]);
   return (address) => {
-    const notebook = read.get(address) ?? workspace.notebookAt(address, pause);
+    const notebook = read.get(address) ?? server.workspace.notebookAt(address, pause);
     read.set(address, notebook);
     return notebook;
   };
 }
 
 /**
- * The address of the notebook that says what a word means in another: itself, or that of what it has the word from. To be
- * asked one after another: each is looked at once, and a circle gives nothing.
+ * The address of the notebook that defines a word for another: its own, or that of the one it has the word from. To be
+ * called one after another: each notebook is looked at once, and a circle has no origin.
  */
-function findingOrigins({ workspace }: SharingRequest, word: Subject, at: At) {
+function findingOrigins({ server: { workspace } }: NotebookRequestContext, word: Subject, at: At) {
   const origins = new Map<string, string | undefined>();
   return async function originOf(address: string): Promise<string | undefined> {
     if (origins.has(address)) return origins.get(address);
@@ -76,7 +77,7 @@ function findingOrigins({ workspace }: SharingRequest, word: Subject, at: At) {
 const defines = ({ snapshot }: Notebook, word: Subject): boolean =>
   mentionsOf(snapshot, word).some(({ role }) => role === 'defines');
 
-/** Of several notebooks that give a word, the last one used has the last word. */
+/** Of several notebooks that define a word, the last one used counts. */
 const pathGiving = ({ snapshot }: Notebook, { name }: Subject): string | undefined =>
   usesOf(snapshot).findLast((path) => {
     const given = snapshot.shared(path, 'notebook');

@@ -1,6 +1,7 @@
 /** Amounts in the unit a sum wants. */
 import { type Interval, scale } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
+import type { Statement } from './entry.ts';
 import type { Amount, Value } from './value.ts';
 
 /**
@@ -18,3 +19,17 @@ export function amountIn(value: Value | undefined, unit: string, bare: string = 
 /** First amount among values, if there is one. */
 export const firstAmount = (values: readonly Value[]): Amount | undefined =>
   values.find((value): value is Amount => value.form === 'amount');
+
+export const isAmount = (value: Value): value is Amount => value.form === 'amount';
+
+/** Engine speed a value was taken at, in rpm. */
+export const speedOf = (said: Statement): Interval | undefined => conditionIn(said, 'rpm');
+
+/** The first condition that is an amount of the unit's dimension, in that unit. */
+export function conditionIn(said: Statement, unit: string): Interval | undefined {
+  for (const { value } of said.conditions) {
+    const amount = value && amountIn(value, unit);
+    if (amount) return amount;
+  }
+  return undefined;
+}

@@ -5,7 +5,7 @@ import { once } from '../../memo.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { SectionKind } from './entry.ts';
-import { type NamedSpec, specNames } from './spec-names.ts';
+import { type NamedSpec, type SpecNames, specNames } from './spec-names.ts';
 
 export interface NameScope {
   readonly section: SectionKind | undefined;
@@ -47,7 +47,7 @@ export function nameAt(
 function torqueOf(
   words: readonly string[],
   from: number,
-  names: ReadonlyMap<string, Quantity>,
+  names: SpecNames,
 ): { quantity: Quantity; length: number } | undefined {
   const found = ownNameAt(words, from, names, LONGEST_SPEC);
   return found?.quantity.dimension === 'torque' ? { ...found, length: from + found.length } : undefined;
@@ -60,7 +60,7 @@ const LONGEST_SPEC = 6;
 function ownNameAt(
   words: readonly string[],
   from: number,
-  names: ReadonlyMap<string, Quantity>,
+  names: SpecNames,
   longest: number,
 ): { quantity: Quantity; length: number } | undefined {
   if (!mayBegin(names, words[from] ?? '')) return undefined;
@@ -76,11 +76,11 @@ function ownNameAt(
 const FEW = 64;
 
 /** Most words of a notebook begin no name of its own, and this tells them at once. */
-const mayBegin = (names: ReadonlyMap<string, Quantity>, word: string): boolean =>
+const mayBegin = (names: SpecNames, word: string): boolean =>
   names.size > FEW || (names.size > 0 && firstWordsOf(names).has(firstWord(word)));
 
 const firstWordsOf = once(
-  (names: ReadonlyMap<string, Quantity>): ReadonlySet<string> => new Set([...names.keys()].map(firstWord)),
+  (names: SpecNames): ReadonlySet<string> => new Set([...names.keys()].map(firstWord)),
 );
 
 const firstWord = (text: string): string => (text.split(/[\s-]/, 1)[0] ?? '').toLowerCase();

@@ -14,7 +14,7 @@ import { partKind } from '../../trade/vocabulary/parts.ts';
 import type { Band, Quantity, QuantityKind } from '../../trade/vocabulary/quantity.ts';
 import type { Entry } from './entry.ts';
 import { type NameScope, nameAt, nameOf } from './name-lookup.ts';
-import { placeLength } from './statement.ts';
+import { placeLength, withSharedUnit } from './statement.ts';
 import { asRange, lowerValue, type Value, type Word, wordsOf } from './value.ts';
 
 type Syntax = LineSyntax & { readonly kind: 'entry' };
@@ -127,7 +127,7 @@ export function specEntry(line: Line, syntax: Syntax, around: NameScope, time: T
     name: found.name.length === 0 ? found.quantity.name : joined(found.name),
     nameSpan: spanOfWords(found.name, runSpan(line, syntax.head)),
     quantity: found.quantity,
-    values,
+    values: found.quantity.form === 'several' ? values : withSharedUnit(values),
     source: quoted(line, syntax),
     time,
     line,

@@ -159,7 +159,7 @@ export function qualifiersOf({
 }
 
 /** In `388 401 384 F` the unit is said once, for all. */
-function withSharedUnit(values: readonly Value[]): readonly Value[] {
+export function withSharedUnit(values: readonly Value[]): readonly Value[] {
   const unit = values.findLast((value) => value.form === 'amount' && value.unit) as Amount | undefined;
   if (!unit || values.length < 2) return values;
   return values.map((value) =>

@@ -5,8 +5,9 @@ import { once } from '../../memo.ts';
 import type { Ref } from '../entry/entry.ts';
 import type { LocatedFinding } from './finding.ts';
 import { firstFrom } from './finding-list.ts';
+import { lookUpAbove } from './look-up.ts';
 import { type LineState, lineStates, type Page } from './page.ts';
-import { linesOf, lookUpAbove, pageAt, type Snapshot } from './snapshot.ts';
+import { linesOf, pageAt, type Snapshot } from './snapshot.ts';
 
 /** At least one: an empty text is one empty line. */
 export const lineCount = (snapshot: Snapshot): number => snapshot.starts.at(-1) as number;

@@ -4,17 +4,12 @@
  */
 import { cutLines, withoutBreak } from '../../../grammar/index.ts';
 import type { Ref } from '../entry/entry.ts';
-import type { LookUp, LookUpResult } from '../state/lookup.ts';
+import type { LookUp } from '../state/lookup.ts';
 import { EMPTY_STATE, type State } from '../state/state.ts';
 import type { Check, LocatedFinding } from './finding.ts';
 import { locatedOn } from './finding-list.ts';
+import { lookUpIn, type Shared } from './look-up.ts';
 import { type Lines, type Page, partIntoPages, readPage } from './page.ts';
-
-/**
- * By a path as the notebook writes it: of a notebook, the state at its end; of any other file, that it is missing.
- * Undefined where nobody looked, and of a file that is there.
- */
-export type Shared = (path: string, of: 'notebook' | 'file') => LookUpResult;
 
 /** Each page in order, the state after it carried to the next. Read as they are taken: `lookUp` may look at those before. */
 export function* readPages(
@@ -41,22 +36,6 @@ export function* numberedPages(lines: readonly string[], longestPage?: number): 
   }
 }
 
-/** Where a session ends, or a piece of one. */
-type PageEnd = Pick<Page, 'after'>;
-
-/** A day is that of the last page before `end` whose session has its date and is not the one that asks. */
-export function lookUpIn(pages: readonly PageEnd[], shared: Shared, end = Number.POSITIVE_INFINITY): LookUp {
-  return (question) => {
-    if (question.of !== 'day') return shared(question.path, question.of);
-    const { date, asking } = question;
-    for (let i = Math.min(end, pages.length) - 1; i >= 0; i--) {
-      const { after } = pages[i] as PageEnd;
-      if (after.session?.date === date && after.session.by.ref.line !== asking?.line) return after;
-    }
-    return undefined;
-  };
-}
-
 /** A text that is read once and not kept. */
 export interface Stream {
   /** What `open` would find, in the order of lines; made as they are taken. */
@@ -79,7 +58,7 @@ export function streamFindings(text: string, check: Check, shared: Shared): Stre
 
 function* findingsIn(lines: readonly string[], check: Check, shared: Shared): Generator<LocatedFinding> {
   const dates = datesGoneBackTo(lines);
-  const ends: PageEnd[] = [];
+  const ends: Pick<Page, 'after'>[] = [];
   let start = 0;
   for (const page of readPages(numberedPages(lines), EMPTY_STATE, check, lookUpIn(ends, shared))) {
     yield* locatedOn(page, start);
@@ -97,7 +76,7 @@ const datesGoneBackTo = (lines: readonly string[]): ReadonlySet<string> =>
   );
 
 /** One a session: a long one has several pages, and the last of them holds. */
-function keepEnd(ends: PageEnd[], after: State): void {
+function keepEnd(ends: Pick<Page, 'after'>[], after: State): void {
   if (ends.at(-1)?.after.session?.by.ref.line === after.session?.by.ref.line) ends.pop();
   ends.push({ after });
 }

@@ -3,6 +3,8 @@
 import { parseLine, runText, tokenText, withoutBreak } from '../../../grammar/index.ts';
 import { once } from '../../memo.ts';
 import type { SectionKind } from '../entry/entry.ts';
+import type { State } from '../state/state.ts';
+import { lineOf } from './locate.ts';
 import type { Page } from './page.ts';
 import { linesOf, pageAt, type Snapshot } from './snapshot.ts';
 
@@ -59,6 +61,18 @@ export function* sectionsUpFrom(snapshot: Snapshot, line: number): Generator<Pag
     to = from;
   }
 }
+
+/** The pages of the section of a line. */
+export const pagesOfSession = (snapshot: Snapshot, line: number): Pages =>
+  sectionsUpFrom(snapshot, line).next().value as Pages;
+
+/** What holds at the end of the section of a line. */
+export const stateAtSectionEnd = (snapshot: Snapshot, line: number): State =>
+  (snapshot.pages[sectionEnd(snapshot, pageAt(snapshot, line)) - 1] as Page).after;
+
+/** Line of the head of the session a state is in; undefined outside sessions. */
+export const sessionHead = (snapshot: Snapshot, { session }: State): number | undefined =>
+  session && lineOf(snapshot, session.by.ref);
 
 /** The page after the last one of the section of a page. */
 export function sectionEnd(snapshot: Snapshot, page: number): number {

@@ -10,13 +10,13 @@ import {
   type Range,
   replaceIn,
 } from '../../../grammar/index.ts';
-import type { LookUp } from '../state/lookup.ts';
 import { EMPTY_STATE, type State } from '../state/state.ts';
 import type { Check } from './finding.ts';
 import { EMPTY_LIST, type FindingList, findingListAfter } from './finding-list.ts';
 import { type Interruptible, runToEnd } from './interruptible.ts';
+import { lookUpIn, type Shared } from './look-up.ts';
 import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
-import { lookUpIn, numberedPages, readPages, type Shared } from './read-pages.ts';
+import { numberedPages, readPages } from './read-pages.ts';
 
 export interface Snapshot extends FindingList {
   /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
@@ -212,12 +212,6 @@ export function pageAt(snapshot: Snapshot, line: number): number {
   }
   return low;
 }
-
-/** What a line of the page may look up. */
-export const lookUpAbove = (
-  { pages, shared }: { readonly pages: readonly Pick<Page, 'after'>[]; readonly shared: Shared },
-  page: number,
-): LookUp => lookUpIn(pages, shared, page);
 
 /** Text that goes on below ends in a break: the empty line after it is not its own. */
 const withoutLast = (lines: readonly string[]): readonly string[] => lines.slice(0, -1);

@@ -6,8 +6,8 @@ import type { Origin } from '../entry/entry.ts';
 import { isOpenAfter, markOf } from '../entry/merge-conflict.ts';
 import type { Absent, LookUpResult } from '../state/lookup.ts';
 import { EMPTY_STATE, type State } from '../state/state.ts';
+import type { Shared } from './look-up.ts';
 import type { Page } from './page.ts';
-import type { Shared } from './read-pages.ts';
 import type { Snapshot } from './snapshot.ts';
 
 /** What is known of the notebooks, by a name that each has once. */

@@ -1,4 +1,4 @@
-import { isResponse } from '../../trade/vocabulary/quantity.ts';
+import { isResponse, isUnderWay } from '../../trade/vocabulary/quantity.ts';
 import type {
   CheckEntry,
   ConflictMark,
@@ -10,6 +10,7 @@ import type {
   SessionEntry,
 } from '../entry/entry.ts';
 import { isOpenAfter } from '../entry/merge-conflict.ts';
+import { withSpec } from '../entry/spec-names.ts';
 import { applySetting } from './apply-setting.ts';
 import { withChange } from './changed-since-reading.ts';
 import { fitPart, remove } from './fitted-parts.ts';
@@ -21,15 +22,16 @@ import { withPort } from './ports.ts';
 import { readingKey } from './reading-key.ts';
 import { ageWindows, withReading } from './reading-window.ts';
 import {
+  cooledDown,
   rechecksAfterReading,
-  rechecksAfterSession,
   rechecksAfterWork,
   rechecksDone,
   withRecheck,
+  withRechecksDue,
 } from './rechecks.ts';
 import { afterUse, withUnused } from './replaced-unused.ts';
-import { isUnderWay, NO_WORK, withChecksDue } from './road-checks-due.ts';
-import { keyOf, type SessionReading, type State } from './state.ts';
+import { NO_WORK, withChecksDue } from './road-checks-due.ts';
+import { keyOf, type OpenItem, type SessionReading, type State } from './state.ts';
 import { newTrial, rowOf, trialWith } from './trial-rows.ts';
 
 export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: LookUp): State {
@@ -38,7 +40,7 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
   const state = since.trial && endsTrial(entry) ? { ...since, trial: undefined } : since;
   switch (entry.kind) {
     case 'section':
-      return {
+      return withRechecksDue(state, {
         ...state,
         section: entry.section,
         session: undefined,
@@ -46,9 +48,9 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
         readings: NO_READINGS,
         checksDueSinceRun: NO_WORK,
         jetAir: jetAirAfter(state),
-        rechecks: rechecksAfterSession(state.rechecks),
+        recheckIndex: cooledDown(state.recheckIndex),
         notebook: entry.title || state.notebook,
-      };
+      });
     case 'session':
       return startSession(state, entry, where);
     case 'setting':
@@ -65,7 +67,13 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
       const { name, quantity, values, source } = entry;
       return {
         ...state,
-        specs: put(state.specs, keyOf(name, quantity.name), { name, quantity, values, source, by: where }),
+        specs: withSpec(state.specs, keyOf(name, quantity.name), {
+          name,
+          quantity,
+          values,
+          source,
+          by: where,
+        }),
       };
     }
     case 'part':
@@ -84,7 +92,7 @@ export function applyEntry(before: State, entry: Entry, where: Origin, lookUp: L
     case 'check':
       return withCheck(state, entry, where);
     case 'recheck':
-      return { ...state, rechecks: withRecheck(state, entry, where) };
+      return { ...state, ...withRecheck(state, entry, where) };
     case 'trial':
       return { ...state, trial: newTrial(entry, where) };
     case 'row':
@@ -119,7 +127,7 @@ const endsTrial = (entry: Entry): boolean => !['row', 'want', 'note', 'blank', '
 function startSession(state: State, entry: SessionEntry, where: Origin): State {
   const { date, clock, title } = entry;
   const later = date !== undefined && (state.lastDate === undefined || date >= state.lastDate.date);
-  return {
+  return withRechecksDue(state, {
     ...state,
     section: 'session',
     session: { date, title, by: where },
@@ -128,9 +136,9 @@ function startSession(state: State, entry: SessionEntry, where: Origin): State {
     readings: NO_READINGS,
     checksDueSinceRun: NO_WORK,
     jetAir: jetAirAfter(state),
-    rechecks: rechecksAfterSession(state.rechecks),
+    recheckIndex: cooledDown(state.recheckIndex),
     recentReadings: ageWindows(state.recentReadings),
-  };
+  });
 }
 
 function withSettings(state: State, entry: QuantityEntry, where: Origin): State {
@@ -138,38 +146,41 @@ function withSettings(state: State, entry: QuantityEntry, where: Origin): State 
   for (const said of entry.statements) settings = applySetting(settings, entry, said, where);
   const turned = withChange(state.changesSinceReading, entry, state.settings, settings, where);
   const untried = withUnused(state.notYetUsed, entry, where);
-  const rechecks = rechecksAfterWork(state, entry, where);
   return withChecksDue(
-    { ...state, settings, changesSinceReading: turned, notYetUsed: untried, rechecks },
+    {
+      ...state,
+      ...rechecksAfterWork(state, entry, where),
+      settings,
+      changesSinceReading: turned,
+      notYetUsed: untried,
+    },
     [entry.quantity],
     where,
   );
 }
 
-/** What totals and reminders ask for beside settings. Kept few: each one carried ties later pages to earlier ones. */
-const ASKED_LATER: ReadonlySet<string> = new Set(['idle', 'depression', 'odometer', 'hours']);
-
 function withReadings(state: State, entry: QuantityEntry, where: Origin): State {
+  const { name, traits } = entry.quantity;
   let { readings, latest: lastly, recentReadings: past } = state;
   for (const said of entry.statements) {
     const taken: SessionReading = { quantity: entry.quantity, statement: said, time: entry.time, by: where };
-    const key = readingKey(entry.quantity.name, said);
+    const key = readingKey(name, said);
     readings = putLast(readings, key, taken); // as its line is the last
     past = withReading(past, key, entry.quantity, said);
-    if (ASKED_LATER.has(entry.quantity.name)) lastly = put(lastly, entry.quantity.name, taken);
+    if (traits?.meter || traits?.outlastsSession) lastly = put(lastly, name, taken);
   }
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.changesSinceReading;
-  const rechecks = rechecksAfterReading(rechecksAfterWork(state, entry, where), entry, where);
   const dueSinceRun = isUnderWay(entry.quantity) ? NO_WORK : state.checksDueSinceRun;
-  return {
+  const after = {
     ...state,
+    ...rechecksAfterWork(state, entry, where),
     readings,
     latest: lastly,
     recentReadings: past,
     changesSinceReading: turned,
-    rechecks,
     checksDueSinceRun: dueSinceRun,
   };
+  return rechecksAfterReading(state, after, entry, where);
 }
 
 function withStated(map: State['facts'], entry: QuantityEntry, where: Origin): State['facts'] {
@@ -187,19 +198,22 @@ function withStated(map: State['facts'], entry: QuantityEntry, where: Origin): S
 
 function withItem(state: State, entry: ItemEntry, where: Origin): State {
   if (entry.word === 'done') {
-    const rechecks = rechecksDone(state, entry.id, where);
-    return { ...state, items: withoutKey(state.items, entry.id), rechecks };
+    const items = withoutKey(state.items, entry.id);
+    const safetyItems = withoutKey(state.safetyItems, entry.id);
+    return { ...state, ...rechecksDone(state, entry.id, where), items, safetyItems };
   }
-  const { word, text, safety } = entry;
-  return { ...state, items: put(state.items, entry.id, { word, text, safety, by: where }) };
+  const { id, word, text, safety } = entry;
+  const item: OpenItem = { word, text, safety, by: where };
+  const safetyItems = safety ? put(state.safetyItems, id, item) : withoutKey(state.safetyItems, id);
+  return { ...state, items: put(state.items, id, item), safetyItems };
 }
 
 function withCheck(state: State, entry: CheckEntry, where: Origin): State {
   if (entry.ok === undefined) return state;
   const checks = put(state.checks, entry.name, { ok: entry.ok, by: where });
   if (!entry.ok) return { ...state, checks };
-  const rechecks = rechecksDone(state, entry.name, where);
-  return { ...state, checks, checksDue: withoutKey(state.checksDue, entry.name), rechecks };
+  const checksDue = withoutKey(state.checksDue, entry.name);
+  return { ...state, ...rechecksDone(state, entry.name, where), checks, checksDue };
 }
 
 function withRow(state: State, entry: RowEntry, where: Origin): State {

@@ -27,7 +27,7 @@ export function fitPart(state: State, entry: FitEntry, where: Origin): State {
     fitted: put(bare.fitted, kind, { name: entry.name, written: writtenName(entry), by: where }),
     parked: withoutKey(bare.parked, entry.name),
   };
-  return withChecksDue(after, [{ name: entry.name, owner: kind }], where);
+  return withChecksDue(after, [{ owner: kind }], where);
 }
 
 const writtenName = ({ line, nameSpan }: FitEntry): string =>
@@ -36,7 +36,7 @@ const writtenName = ({ line, nameSpan }: FitEntry): string =>
 export function remove(state: State, entry: FitEntry, where: Origin): State {
   const kind = kindOfPart(state, entry.name);
   if (!kind || state.fitted.get(kind)?.name !== entry.name) return state;
-  return withChecksDue(takeOff(state, kind), [{ name: entry.name, owner: kind }], where);
+  return withChecksDue(takeOff(state, kind), [{ owner: kind }], where);
 }
 
 /** A part that was never named keeps its settings under the empty name of its kind. */

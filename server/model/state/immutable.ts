@@ -3,7 +3,7 @@
  * keys were first put. A small one is copied; a large one shares what it can with the one before, so that a line costs the
  * same however much is carried to it.
  */
-import { alike, itemAt, itemsOf, NO_ITEMS, PLACES, type Trie, withItemAt } from './trie.ts';
+import { alike, differing, itemAt, itemsOf, NO_ITEMS, PLACES, type Trie, withItemAt } from './trie.ts';
 
 type Maps<T> = ReadonlyMap<string, T>;
 type Item<T> = readonly [key: string, value: T];
@@ -114,6 +114,16 @@ function lastIn<T>(group: Maps<T> | undefined, most: number): Item<T>[] {
     last.push(item as Item<T>);
   }
   return last.reverse();
+}
+
+/** Keys of all that is not the same object in both, and maybe of some that is: those of `a` first, each in its order. */
+export function changedKeys(a: Maps<unknown>, b: Maps<unknown>): ReadonlySet<string> {
+  if (!isLarge(a) || !isLarge(b)) return new Set([...a.keys(), ...b.keys()]);
+  return new Set(
+    differing(a.innards.items, b.innards.items).flatMap((items) =>
+      items.map((item) => (item as Item<unknown>)[0]),
+    ),
+  );
 }
 
 /** Whether both have the same in the same order: what is listed from a map must not depend on how the text came about. */

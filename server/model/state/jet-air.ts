@@ -1,13 +1,13 @@
 /** The air of the session in which a jet was last set, for when the next jet is held to the air it is set in. */
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { type JetAir, keyOf, type State } from './state.ts';
 
-export const MAIN_JETS: readonly string[] = ['main jet', 'secondary jet'];
-const AIR: ReadonlySet<string> = new Set(['weather', 'air temperature', 'barometer', 'humidity', 'altitude']);
+const MAIN_JETS = namesWith('mainJet');
 
 /** Asked when a session ends: only then is all its weather known. */
 export function jetAirAfter({ settings, session, readings, jetAir: jetDay }: State): JetAir | undefined {
   const date = session?.date;
   const jetSet = MAIN_JETS.some((jet) => settings.get(keyOf(jet, undefined))?.by.date === date);
   if (date === undefined || !jetSet) return jetDay;
-  return { date, air: new Map([...readings].filter(([, taken]) => AIR.has(taken.quantity.name))) };
+  return { date, air: new Map([...readings].filter(([, { quantity }]) => quantity.traits?.weather)) };
 }

@@ -7,95 +7,129 @@ import { amountIn } from '../entry/amount.ts';
 import { daysBetween } from '../entry/date.ts';
 import type { Origin, QuantityEntry, RecheckEntry } from '../entry/entry.ts';
 import { specNames } from '../entry/spec-names.ts';
-import type { Amount } from '../entry/value.ts';
-import { put, withoutKey } from './immutable.ts';
-import type { Recheck, State } from './state.ts';
+import { ofName, put, withoutKey } from './immutable.ts';
+import {
+  added,
+  COUNTED_IN,
+  type Counted,
+  countedBy,
+  cyclesWanted,
+  isMeter,
+  mayFallDue,
+  notStarted,
+  ROUNDING,
+  taken,
+} from './recheck-index.ts';
+import type { Recheck, SessionReading, State } from './state.ts';
 import { showsWarm } from './warm-engine.ts';
 
-/** What a reminder counts, and in which unit of the table. Undefined where the amount counts nothing a notebook keeps. */
-export type Counted = 'odometer' | 'hours' | 'days' | 'heat cycles';
-export const COUNTED_IN = { odometer: 'km', hours: 'h', days: 'day', 'heat cycles': 'heat-cycle' } as const;
-
-const OF_DAYS: ReadonlySet<string> = new Set(['day', 'week']);
-
-function countedBy({ unit }: Amount): Counted | undefined {
-  if (unit?.dimension === 'heat cycles') return 'heat cycles';
-  if (unit?.dimension === 'distance') return 'odometer';
-  if (unit?.dimension !== 'time') return undefined;
-  return OF_DAYS.has(unit.id) ? 'days' : 'hours';
-}
-
-type Rechecks = State['rechecks'];
+type Reminders = Pick<State, 'rechecks' | 'recheckIndex'>;
+type Index = State['recheckIndex'];
 
 /** The reminders after one more; under a name that is there already the new one holds. */
-export function withRecheck(state: State, { name, after, again }: RecheckEntry, by: Origin): Rechecks {
-  return after ? put(state.rechecks, name, begunAt(state, { after, again }, by)) : state.rechecks;
-}
+export const withRecheck = (state: State, { name, after, again }: RecheckEntry, by: Origin): Reminders =>
+  after ? begin(state, name, { after, again }, by) : state;
 
 /** One that was done is gone, or begins anew where it is to be done every so often. */
-export function rechecksDone(state: State, name: string, by: Origin): Rechecks {
+export function rechecksDone(state: State, name: string, by: Origin): Reminders {
   const recheck = state.rechecks.get(name);
-  if (!recheck) return state.rechecks;
-  return recheck.again
-    ? put(state.rechecks, name, begunAt(state, recheck, by))
-    : withoutKey(state.rechecks, name);
+  if (!recheck) return state;
+  if (recheck.again) return begin(state, name, recheck, by);
+  const { rechecks, recheckIndex } = state;
+  return { rechecks: withoutKey(rechecks, name), recheckIndex: taken(recheckIndex, name, recheck) };
 }
 
-function begunAt(state: State, { after, again }: Pick<Recheck, 'after' | 'again'>, by: Origin): Recheck {
+function begin(
+  state: State,
+  name: string,
+  { after, again }: Pick<Recheck, 'after' | 'again'>,
+  by: Origin,
+): Reminders {
   const counted = countedBy(after);
-  const meter = counted === 'odometer' || counted === 'hours' ? state.latest.get(counted) : undefined;
-  const warm = counted === 'heat cycles' && isWarm(state);
-  return { after, again, by, start: meter, cycles: 0, cycle: warm ? 'warm before' : 'not yet' };
+  const start = counted === 'odometer' || counted === 'hours' ? state.latest.get(counted) : undefined;
+  const old = state.rechecks.get(name);
+  const index = old ? taken(state.recheckIndex, name, old) : state.recheckIndex;
+  const fromCycle = index.cycles + (index.warm ? 1 : 0);
+  const begun: Recheck = { after, again, by, start, fromCycle, due: false };
+  const due = progressOf(begun, { ...state, recheckIndex: index })?.due ?? false;
+  const recheck = { ...begun, due };
+  return { rechecks: put(state.rechecks, name, recheck), recheckIndex: added(index, name, recheck) };
 }
-
-const isWarm = (state: State): boolean =>
-  [...state.readings.values()].some(({ quantity, statement: said }) => showsWarm(quantity, said));
-
-/** A meter's reading is where those start that had none; a sign of warmth begins a heat cycle. */
-export function rechecksAfterReading(rechecks: Rechecks, entry: QuantityEntry, by: Origin): Rechecks {
-  if (rechecks.size === 0) return rechecks;
-  const { quantity, statements: said, time } = entry;
-  const first = said[0];
-  const warm = said.some((each) => showsWarm(quantity, each));
-  return mapped(rechecks, (recheck) => {
-    const counted = countedBy(recheck.after);
-    if (counted === 'heat cycles') return warm ? begun(recheck) : recheck;
-    if (counted !== quantity.name || recheck.start || !first) return recheck;
-    return { ...recheck, start: { quantity, statement: first, time, by } };
-  });
-}
-
-const begun = (recheck: Recheck): Recheck =>
-  recheck.cycle === 'not yet' && !isReached(recheck) ? { ...recheck, cycle: 'under way' } : recheck;
 
 /** What was set or read again once it was due has been looked at. */
-export function rechecksAfterWork(state: State, { quantity }: QuantityEntry, by: Origin): Rechecks {
-  const { rechecks, specs } = state;
-  if (rechecks.size === 0) return rechecks;
-  const isIt = (name: string): boolean =>
-    name === quantity.name || specNames(specs).get(name)?.name === quantity.name;
-  const done = [...rechecks.keys()].filter((name) => isIt(name) && isDue(rechecks.get(name), state));
-  return done.reduce((after, name) => rechecksDone({ ...state, rechecks: after }, name, by), rechecks);
+export function rechecksAfterWork(state: State, { quantity }: QuantityEntry, by: Origin): Reminders {
+  if (state.recheckIndex.due === 0) return state;
+  const names = namesOf(quantity.name, state).filter((name) => state.rechecks.get(name)?.due);
+  let after: State = state;
+  for (const name of names) after = { ...after, ...rechecksDone(after, name, by) };
+  return after;
+}
+
+/** The names under which a quantity may be waited for: its own, and what comes before the measure in one that is specified. */
+function namesOf(quantity: string, { specs }: State): readonly string[] {
+  const words = quantity.split(' ');
+  const shorter = words.slice(1).map((_, i) => words.slice(0, i + 1).join(' '));
+  return [quantity, ...shorter.filter((name) => specNames(specs).get(name)?.name === quantity)];
+}
+
+/** `after`: with the reading in it. A meter's reading is where those start that had none; a sign of warmth begins a heat cycle. */
+export function rechecksAfterReading(
+  before: State,
+  after: State,
+  { quantity, statements, time }: QuantityEntry,
+  by: Origin,
+): State {
+  const index = after.recheckIndex;
+  const warm = index.warm || statements.some((each) => showsWarm(quantity, each));
+  const warmed = warm === index.warm ? after : { ...after, recheckIndex: { ...index, warm } };
+  const [statement] = statements;
+  if (!statement || !isMeter(quantity.name)) return warmed;
+  const start: SessionReading = { quantity, statement, time, by };
+  return withRechecksDue(before, { ...warmed, ...started(warmed, quantity.name, start) });
+}
+
+function started(state: State, meter: Counted, start: SessionReading): Reminders {
+  const names = ofName(state.recheckIndex.at, notStarted(meter));
+  return names.reduce<Reminders>(({ rechecks, recheckIndex }, name) => {
+    const old = rechecks.get(name) as Recheck;
+    const recheck = { ...old, start };
+    return {
+      rechecks: put(rechecks, name, recheck),
+      recheckIndex: added(taken(recheckIndex, name, old), name, recheck),
+    };
+  }, state);
 }
 
 /** A session that ends has cooled down. */
-export function rechecksAfterSession(rechecks: Rechecks): Rechecks {
-  if (rechecks.size === 0) return rechecks;
-  return mapped(rechecks, (recheck) => {
-    if (recheck.cycle === 'not yet') return recheck;
-    const cycles = recheck.cycles + (recheck.cycle === 'under way' ? 1 : 0);
-    return { ...recheck, cycles, cycle: 'not yet' };
+export function cooledDown(index: Index): Index {
+  if (!index.warm) return index;
+  return { ...index, warm: false, cycles: index.cycles + (index.counting > 0 ? 1 : 0) };
+}
+
+/** With those marked that fall due by what `after` has and `before` had not. */
+export function withRechecksDue(before: State, after: State): State {
+  const due = mayFallDue(before, after).filter((name) => {
+    const recheck = after.rechecks.get(name);
+    return recheck && !recheck.due && progressOf(recheck, after)?.due;
+  });
+  let { rechecks, recheckIndex } = after;
+  for (const name of due) {
+    const old = rechecks.get(name) as Recheck;
+    const recheck = { ...old, due: true };
+    rechecks = put(rechecks, name, recheck);
+    recheckIndex = added(taken(recheckIndex, name, old), name, recheck);
+  }
+  return due.length === 0 ? after : { ...after, rechecks, recheckIndex };
+}
+
+/** Reminders, by name, that are due after a line and were not before it. */
+export function rechecksFallenDue(before: State, after: State): readonly (readonly [string, Recheck])[] {
+  if (before.recheckIndex === after.recheckIndex) return [];
+  return mayFallDue(before, after).flatMap((name) => {
+    const recheck = after.rechecks.get(name);
+    return recheck?.due && !before.rechecks.get(name)?.due ? [[name, recheck] as const] : [];
   });
 }
-
-/** The same map where nothing is another, so that what follows is not read again. */
-function mapped(rechecks: Rechecks, change: (recheck: Recheck) => Recheck): Rechecks {
-  const changed = [...rechecks].map(([name, recheck]) => [name, change(recheck)] as const);
-  return changed.every(([name, recheck]) => recheck === rechecks.get(name)) ? rechecks : new Map(changed);
-}
-
-const isReached = ({ after, cycles }: Recheck): boolean =>
-  cycles >= (amountIn(after, 'heat-cycle')?.low ?? Number.POSITIVE_INFINITY);
 
 /** How far a reminder has come. */
 export interface Progress {
@@ -104,12 +138,9 @@ export interface Progress {
   readonly wanted: Interval;
   /** Undefined where the notebook has no reading or no date to count from. */
   readonly gone: Interval | undefined;
-  /** Due for certain; a rough amount counts by what it says. */
+  /** Due for certain, and from then on until it is done, whatever a meter says later. A rough amount counts by what it says. */
   readonly due: boolean;
 }
-
-/** Miles turned to kilometres and back are the same miles. */
-const ROUNDING = 1e-9;
 
 /** Undefined where what is to go by is no amount that a notebook counts. */
 export function progressOf(recheck: Recheck, state: State): Progress | undefined {
@@ -117,15 +148,15 @@ export function progressOf(recheck: Recheck, state: State): Progress | undefined
   const wanted = counted && amountIn(recheck.after, COUNTED_IN[counted]);
   if (!counted || !wanted) return undefined;
   const gone = goneBy(counted, recheck, state);
-  return { counted, wanted, gone, due: gone !== undefined && gone.low >= wanted.low * (1 - ROUNDING) };
+  const due = recheck.due || (gone !== undefined && gone.low >= wanted.low * (1 - ROUNDING));
+  return { counted, wanted, gone, due };
 }
 
-/** False where there is no reminder, or nothing that it counts by. */
-export const isDue = (recheck: Recheck | undefined, state: State): boolean =>
-  recheck !== undefined && (progressOf(recheck, state)?.due ?? false);
-
 function goneBy(counted: Counted, recheck: Recheck, state: State): Interval | undefined {
-  if (counted === 'heat cycles') return number(recheck.cycles);
+  if (counted === 'heat cycles')
+    return number(
+      recheck.due ? cyclesWanted(recheck) : Math.max(0, state.recheckIndex.cycles - recheck.fromCycle),
+    );
   if (counted === 'days') {
     const [from, to] = [recheck.by.date, state.lastDate?.date];
     return from && to ? number(daysBetween(from, to)) : undefined;

@@ -1,26 +1,14 @@
 /** The looks before a road run that work has made due, and which of them no run has told of yet. */
-import { checksDueAfter } from '../../trade/practice/road-checks.ts';
-import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { checksDueAfter, type Work } from '../../trade/practice/road-checks.ts';
 import type { Origin } from '../entry/entry.ts';
 import { without } from './immutable.ts';
 import type { State } from './state.ts';
 
 export const NO_WORK: State['checksDueSinceRun'] = new Map();
 
-/** A speed or a timed run is only read under way. */
-export const isUnderWay = ({ name }: Pick<Quantity, 'name'>): boolean => ON_THE_MOVE.includes(name);
-
-export const ON_THE_MOVE: readonly string[] = ['speed', 'run time'];
-
 /** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */
-export function withChecksDue(
-  state: State,
-  work: readonly Pick<Quantity, 'name' | 'owner'>[],
-  where: Origin,
-): State {
-  const names = new Set(
-    work.flatMap(({ name, owner }) => checksDueAfter(name, owner)).map((check) => check.name),
-  );
+export function withChecksDue(state: State, work: readonly Work[], where: Origin): State {
+  const names = new Set(work.flatMap(checksDueAfter).map((check) => check.name));
   if (names.size === 0) return state;
   const due = new Map(state.checksDue);
   const dueSinceRun = new Map(state.checksDueSinceRun);

@@ -1,6 +1,6 @@
 /** Which specification a value is held against. */
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
-import { namedIn } from '../entry/spec-names.ts';
+import { specKey } from '../entry/spec-names.ts';
 import { keyOf, type Spec, type State } from './state.ts';
 
 /** What is said of a quantity, as far as it tells what it is of. */
@@ -23,7 +23,7 @@ export function specFor(
   const place = said?.place?.text;
   const own = (name: string | undefined) =>
     name === undefined ? undefined : specs.get(keyOf(name, quantity.name));
-  const named = namedIn(specs).keys.get(quantity.name);
+  const named = specKey(specs, quantity.name);
   return (
     (named === undefined ? undefined : specs.get(named)) ??
     (beside === quantity.name ? undefined : own(beside)) ??

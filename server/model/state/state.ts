@@ -118,10 +118,24 @@ export interface Recheck {
   readonly by: Origin;
   /** The meter as last read before it; the first reading after it where there was none. */
   readonly start: SessionReading | undefined;
-  /** Heat cycles complete since; counted no further than needed. */
+  /** The first heat cycle that counts, as `recheckIndex` counts them. */
+  readonly fromCycle: number;
+  /** Fell due, and is not done. */
+  readonly due: boolean;
+}
+
+/** Where reminders fall due. */
+interface RecheckIndex {
+  /** The names of those that wait, by `where|name`. */
+  readonly at: By<string>;
+  /** How many are due. */
+  readonly due: number;
+  /** How many wait for heat cycles. */
+  readonly counting: number;
+  /** Heat cycles complete since one of those began while there was no other. */
   readonly cycles: number;
-  /** Whether this session's cycle counts: once the engine gets warm, and not where it was so before the line. */
-  readonly cycle: 'not yet' | 'under way' | 'warm before';
+  /** Whether the engine got warm in this session. */
+  readonly warm: boolean;
 }
 
 export interface JetAir {
@@ -161,6 +175,8 @@ export interface State {
   readonly portsHead: Origin | undefined;
   readonly words: By<Quantity>;
   readonly items: By<OpenItem>;
+  /** Those of them that stand in the way of a road run. */
+  readonly safetyItems: By<OpenItem>;
   /** Checks made and not yet made due again by later work. */
   readonly checks: By<{ readonly ok: boolean; readonly by: Origin }>;
   /** Checks that work has made due, with that work. */
@@ -169,6 +185,7 @@ export interface State {
   readonly checksDueSinceRun: By<Origin>;
   /** Reminders that are not yet done. */
   readonly rechecks: By<Recheck>;
+  readonly recheckIndex: RecheckIndex;
   /** Readings of this session, by name, place and conditions; the last of each. */
   readonly readings: By<SessionReading>;
   /** The latest reading of the quantities that the totals take, and of the meters: by name, whichever session it is from. */
@@ -208,10 +225,12 @@ export const EMPTY_STATE: State = {
   portsHead: undefined,
   words: NONE,
   items: NONE,
+  safetyItems: NONE,
   checks: NONE,
   checksDue: NONE,
   checksDueSinceRun: NONE,
   rechecks: NONE,
+  recheckIndex: { at: NONE, due: 0, counting: 0, cycles: 0, warm: false },
   readings: NONE,
   latest: NONE,
   recentReadings: NONE,

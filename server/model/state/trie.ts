@@ -36,6 +36,26 @@ export function* itemsOf(trie: Trie, backwards = false, shift = TOP): Generator<
   }
 }
 
+/** Items that are not at the same place in both, first those of `a`. Nodes that both share are not looked into. */
+export function differing(
+  a: Trie,
+  b: Trie,
+  shift = TOP,
+): readonly [ofA: readonly unknown[], ofB: readonly unknown[]] {
+  const [ofA, ofB]: [unknown[], unknown[]] = [[], []];
+  for (let i = 0; i < Math.max(a.length, b.length); i++) {
+    const [one, other] = [a[i], b[i]];
+    if (one === other) continue;
+    const deeper: readonly [readonly unknown[], readonly unknown[]] =
+      shift === 0
+        ? [[one], [other]]
+        : differing((one ?? NO_ITEMS) as Trie, (other ?? NO_ITEMS) as Trie, shift - BITS);
+    for (const item of deeper[0]) if (item !== undefined) ofA.push(item);
+    for (const item of deeper[1]) if (item !== undefined) ofB.push(item);
+  }
+  return [ofA, ofB];
+}
+
 /** Whether the same items are at the same places. Nodes that both share are not looked into. */
 export function alike(a: Trie, b: Trie, same: (a: unknown, b: unknown) => boolean, shift = TOP): boolean {
   if (a === b) return true;

@@ -1,5 +1,5 @@
 /** Whether the engine got warm, by what was read. Common practice, no source. */
-import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { isUnderWay, type Quantity } from '../../trade/vocabulary/quantity.ts';
 import { amountIn } from '../entry/amount.ts';
 import type { Statement } from '../entry/entry.ts';
 import { ofName } from './immutable.ts';
@@ -7,43 +7,55 @@ import type { State } from './state.ts';
 
 /** From this on water, oil, gearbox or head tell of a warm engine, degC. */
 const WARM = 60;
-const WARMTH_OF: ReadonlySet<string> = new Set([
-  'water',
-  'oil temperature',
-  'head temperature',
-  'gearbox temperature',
+
+/** Words on a line that say it themselves. */
+const SAID: ReadonlyMap<string, Warmth> = new Map([
+  ['hot', 'warm'],
+  ['warm', 'warm'],
+  ['warmed', 'warm'],
+  ['cold', 'cold'],
 ]);
-/** Nobody takes these with a cold engine. */
-const OF_A_RUN: ReadonlySet<string> = new Set(['speed', 'run time', 'power']);
+
+type Warmth = 'cold' | 'warm';
+
+/** The words of a line beside its values and in its conditions, lower case, less those on warmth. */
+export const wordsBesideWarmth = (said: Statement): string[] =>
+  wordsOf(said).filter((word) => !SAID.has(word));
 
 /** True where the reading says `hot` or `warm`, is of a run, or is of a temperature that only a warm engine has. */
 export function showsWarm(quantity: Quantity, said: Statement): boolean {
-  const words = [...said.words, ...said.conditions.flatMap((condition) => condition.words)];
-  if (words.some(({ text }) => /^cold$/i.test(text))) return false;
-  if (words.some(({ text }) => /^(?:hot|warm|warmed)$/i.test(text)) || OF_A_RUN.has(quantity.name))
-    return true;
-  if (!WARMTH_OF.has(quantity.name)) return false;
-  const celsius = amountIn(said.values[0], 'C', quantity.unit);
-  return celsius !== undefined && celsius.low >= WARM;
+  const warmth = warmthSaid(said);
+  if (warmth) return warmth === 'warm';
+  if (isUnderWay(quantity) || quantity.traits?.needsWarmEngine) return true;
+  return quantity.traits?.warmthOf !== undefined && warmthBy(quantity, said) === 'warm';
 }
-
-/** Under this the cooling water tells of an engine not yet warm, degC. Common practice, no source. */
-const WARM_WATER = 60;
-
-export const WARMTH: ReadonlySet<string> = new Set(['hot', 'warm', 'warmed', 'cold']);
 
 /**
  * Cold where it is said, or where the water is or was last read so in this session; else a reading is taken to be of the
  * warm engine.
  */
 export function isCold(quantity: Quantity, said: Statement, state: State): boolean {
-  const words = wordsOf(said);
-  if (words.some((word) => WARMTH.has(word))) return words.includes('cold');
+  const warmth = warmthSaid(said);
+  if (warmth) return warmth === 'cold';
   const water =
-    quantity.name === 'water' ? { quantity, statement: said } : ofName(state.readings, 'water', 1)[0];
-  const celsius = water && amountIn(water.statement.values[0], 'C', water.quantity.unit);
-  return celsius !== undefined && celsius.high < WARM_WATER;
+    quantity.traits?.warmthOf === 'water'
+      ? { quantity, statement: said }
+      : ofName(state.readings, 'water', 1)[0];
+  return water !== undefined && warmthBy(water.quantity, water.statement) === 'cold';
 }
 
-export const wordsOf = (said: Statement): string[] =>
+/** Cold where both are said. */
+function warmthSaid(said: Statement): Warmth | undefined {
+  const all = wordsOf(said).map((word) => SAID.get(word));
+  return all.find((each) => each === 'cold') ?? all.find((each) => each !== undefined);
+}
+
+/** Undefined where a temperature may be on either side. */
+function warmthBy(quantity: Quantity, said: Statement): Warmth | undefined {
+  const celsius = amountIn(said.values[0], 'C', quantity.unit);
+  if (!celsius || (celsius.low < WARM && celsius.high >= WARM)) return undefined;
+  return celsius.low >= WARM ? 'warm' : 'cold';
+}
+
+const wordsOf = (said: Statement): string[] =>
   [...said.words, ...said.conditions.flatMap(({ words }) => words)].map((word) => word.text.toLowerCase());

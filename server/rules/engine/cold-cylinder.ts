@@ -1,5 +1,5 @@
 import { judgeCold } from '../../analysis/engine/cold-cylinder.ts';
-import { setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
+import { type CylinderSet, setsOfLine, shownByLine } from '../../analysis/engine/cylinder-readings.ts';
 import { amountIn } from '../../model/entry/amount.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
@@ -17,20 +17,21 @@ export const coldCylinder = rule({
   bad: 'session 2026-05-02\n  tube 388 401 384 120 F at idle\n',
   on: ['reading'],
   about: ({ name }) => name === 'tube' || name === 'egt',
-  check(entry, { after, where }) {
+  check(entry, context) {
     if (entry.statements.every(isEven)) return [];
-    return setsOfLine(after, entry.quantity.name, where).flatMap((set) => {
-      const judged = judgeCold(after, set);
-      const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
-      const cold = judged?.cold.filter(({ cylinder }) => written.has(cylinder)) ?? [];
-      return cold.map(({ cylinder, value, othersMedian, riseFraction }) => {
-        const inUnit = (celsius: number) => degrees(celsius, set.unit ?? 'F');
-        return problemOf(entry, cylinder, {
-          own: inUnit(value),
-          others: inUnit(othersMedian),
-          share: `${Math.max(0, Math.round(riseFraction * 100))} % of theirs`,
-        });
-      });
+    return setsOfLine(context, entry.quantity.name).flatMap((line) => {
+      const { set } = line;
+      const coldIn = (each: CylinderSet) => judgeCold(context.after, each)?.cold ?? [];
+      return shownByLine(line, coldIn, ({ cylinder }) => [cylinder]).map(
+        ({ cylinder, value, othersMedian, riseFraction }) => {
+          const inUnit = (celsius: number) => degrees(celsius, set.unit ?? 'F');
+          return problemOf(entry, cylinder, {
+            own: inUnit(value),
+            others: inUnit(othersMedian),
+            share: `${Math.max(0, Math.round(riseFraction * 100))} % of theirs`,
+          });
+        },
+      );
     });
   },
 });

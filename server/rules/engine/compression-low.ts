@@ -1,13 +1,18 @@
 import { inPsi, judgeSet } from '../../analysis/engine/compression-test.ts';
-import { type CylinderSet, numbersOf, setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
-import type { QuantityEntry } from '../../model/entry/entry.ts';
-import type { Context } from '../../model/snapshot/finding.ts';
+import {
+  type CylinderSet,
+  numbersOf,
+  setsOfLine,
+  shownByLine,
+} from '../../analysis/engine/cylinder-readings.ts';
+import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import { COMPRESSION_RULES } from '../../trade/sums/compression.ts';
+import type { CylinderValue } from '../../trade/sums/cylinders.ts';
 import { cylinderSpan } from '../lib/cylinder-span.ts';
-import { type Problem, rule } from '../rule.ts';
+import { rule } from '../rule.ts';
 
 export const compressionLow = rule({
   code: 'compression-low',
@@ -21,25 +26,26 @@ export const compressionLow = rule({
   on: ['reading'],
   about: ({ name }) => name === 'compression',
   check(entry, context) {
-    return setsOfLine(context.after, 'compression', context.where).flatMap((set) =>
-      lowIn(entry, context, set),
+    return setsOfLine(context, 'compression').flatMap((line) =>
+      shownByLine(
+        line,
+        (set) => lowIn(set, context.after),
+        ({ cylinder }) => [cylinder],
+      ).map(({ cylinder, value, highest }) => ({
+        span: cylinderSpan(entry, cylinder),
+        message: messageOf(cylinder, value, highest, line.set.unit),
+      })),
     );
   },
 });
 
 /** Cylinders under the stricter of the two fractions. The floor of 100 psi is left to the figure: a sound engine of low ratio may be under it. */
-function lowIn(entry: QuantityEntry, { after, where }: Context, set: CylinderSet): Problem[] {
-  const judged = judgeSet(after, set);
-  if (!judged) return [];
+function lowIn(set: CylinderSet, state: State): readonly (CylinderValue & { readonly highest: number })[] {
+  const highest = judgeSet(state, set)?.highest;
+  if (highest === undefined) return [];
   return numbersOf(inPsi(set))
-    .filter(({ cylinder }) => set.readings.some((each) => each.cylinder === cylinder && each.by === where))
-    .filter(({ value }) => value < STRICTEST * judged.highest)
-    .map(({ cylinder, value }) => {
-      return {
-        span: cylinderSpan(entry, cylinder),
-        message: messageOf(cylinder, value, judged.highest, set.unit),
-      };
-    });
+    .filter(({ value }) => value < STRICTEST * highest)
+    .map((low) => ({ ...low, highest }));
 }
 
 const FRACTIONS = COMPRESSION_RULES.map(({ fraction }) => fraction);

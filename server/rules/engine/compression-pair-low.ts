@@ -1,5 +1,5 @@
 import { judgeSet } from '../../analysis/engine/compression-test.ts';
-import { setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
+import { type CylinderSet, setsOfLine, shownByLine } from '../../analysis/engine/cylinder-readings.ts';
 import { cylinderSpan } from '../lib/cylinder-span.ts';
 import { rule } from '../rule.ts';
 
@@ -15,12 +15,10 @@ export const compressionPairLow = rule({
   outranks: ['compression-low'],
   on: ['reading'],
   about: ({ name }) => name === 'compression',
-  check(entry, { after, where }) {
-    return setsOfLine(after, 'compression', where).flatMap((set) => {
-      const written = new Set(set.readings.filter(({ by }) => by === where).map(({ cylinder }) => cylinder));
-      const pairs = judgeSet(after, set)?.verdicts[0]?.lowPairs ?? [];
-      return pairs.flatMap(([one, other]) => {
-        if (!written.has(one) && !written.has(other)) return [];
+  check(entry, context) {
+    return setsOfLine(context, 'compression').flatMap((line) => {
+      const lowPairs = (set: CylinderSet) => judgeSet(context.after, set)?.verdicts[0]?.lowPairs ?? [];
+      return shownByLine(line, lowPairs, (pair) => pair).flatMap(([one, other]) => {
         const [a, b] = [one, other].map((each) => cylinderSpan(entry, each));
         if (!a || !b) return [];
         const span = { from: Math.min(a.from, b.from), to: Math.max(a.to, b.to) };

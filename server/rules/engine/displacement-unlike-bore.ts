@@ -3,7 +3,7 @@ import { factOf, inWords } from '../../analysis/inputs.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
-const SIZES: ReadonlySet<string> = new Set(['displacement', 'bore', 'stroke', 'cylinders']);
+const ABOUT: ReadonlySet<string> = new Set(['displacement', 'bore', 'stroke', 'cylinders']);
 
 /** The largest share by which makers round a printed displacement. No source. */
 const SHARE = 0.03;
@@ -18,7 +18,7 @@ export const displacementUnlikeBore = rule({
   good: 'engine\n  cylinders 4\n  bore 86 mm\n  stroke 94 mm\n  displacement 2.2 L\n',
   bad: 'engine\n  cylinders 4\n  bore 86 mm\n  stroke 94 mm\n  displacement 2.4 L\n',
   on: ['fact'],
-  about: ({ name }) => SIZES.has(name),
+  about: ({ name }) => ABOUT.has(name),
   check({ line }, { after }) {
     const written = factOf(after, 'displacement', 'cc');
     const worked = written && sweptByAll(after);

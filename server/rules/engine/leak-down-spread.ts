@@ -1,6 +1,12 @@
-import { numbersOf, setsOfLine } from '../../analysis/engine/cylinder-readings.ts';
+import {
+  type CylinderSet,
+  numbersOf,
+  setsOfLine,
+  shownByLine,
+} from '../../analysis/engine/cylinder-readings.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
 import { leakDown } from '../../trade/sums/compression.ts';
+import type { CylinderValue } from '../../trade/sums/cylinders.ts';
 import { cylinderSpan } from '../lib/cylinder-span.ts';
 import { rule } from '../rule.ts';
 
@@ -17,20 +23,24 @@ export const leakDownSpread = rule({
   bad: 'session 2026-05-02\n  leak down 8 7 9 24 %\n',
   on: ['reading'],
   about: ({ name }) => name === 'leak down',
-  check(entry, { after, where }) {
-    return setsOfLine(after, 'leak down', where).flatMap((set) => {
-      const numbers = numbersOf(set);
-      const test = leakDown(numbers.map(({ value }) => value));
-      const worst = test && numbers[test.worstCylinder - 1];
-      const here = set.readings.some(({ cylinder, by }) => cylinder === worst?.cylinder && by === where);
-      if (!test || !worst || !here || test.spread <= WIDE) return [];
-      const percent = (n: number) => `${formatNumber(n, undefined)} %`;
-      return [
-        {
-          span: cylinderSpan(entry, worst.cylinder),
-          message: `Cylinder ${worst.cylinder} leaks ${percent(worst.value)}, the best ${percent(test.best)}: ${formatNumber(test.spread, undefined)} points apart; up to ${WIDE} is typical (common practice, no source).`,
-        },
-      ];
-    });
+  check(entry, context) {
+    return setsOfLine(context, 'leak down').flatMap((line) =>
+      shownByLine(line, worstIn, ({ cylinder }) => [cylinder]).map(({ cylinder, value, best, spread }) => ({
+        span: cylinderSpan(entry, cylinder),
+        message: `Cylinder ${cylinder} leaks ${percent(value)}, the best ${percent(best)}: ${formatNumber(spread, undefined)} points apart; up to ${WIDE} is typical (common practice, no source).`,
+      })),
+    );
   },
 });
+
+/** The worst cylinder, where it is far from the best. */
+function worstIn(
+  set: CylinderSet,
+): readonly (CylinderValue & { readonly best: number; readonly spread: number })[] {
+  const numbers = numbersOf(set);
+  const test = leakDown(numbers.map(({ value }) => value));
+  const worst = test && numbers[test.worstCylinder - 1];
+  return test && worst && test.spread > WIDE ? [{ ...worst, best: test.best, spread: test.spread }] : [];
+}
+
+const percent = (n: number): string => `${formatNumber(n, undefined)} %`;

@@ -4,7 +4,7 @@ import { meanPistonSpeed } from '../../trade/sums/compression.ts';
 import { valueIn } from '../lib/statement-values.ts';
 import { NO_PROBLEMS, problemsIn, rule } from '../rule.ts';
 
-const SPEEDS: ReadonlySet<string> = new Set(['red line', 'rev limit', 'engine speed']);
+const ABOUT: ReadonlySet<string> = new Set(['red line', 'rev limit', 'engine speed']);
 
 /** m/s, highest usual mean piston speed of road engines (about 4000 ft/min). Common practice, no source. */
 const MOST = 20;
@@ -18,7 +18,7 @@ export const pistonSpeedHigh = rule({
   good: 'engine\n  stroke 94 mm\n  red line 5500 rpm\n',
   bad: 'engine\n  stroke 94 mm\n  red line 7000 rpm\n',
   on: ['fact', 'setting', 'reading'],
-  about: ({ name }) => SPEEDS.has(name),
+  about: ({ name }) => ABOUT.has(name),
   check({ quantity, statements: said }, { after }) {
     const stroke = factOf(after, 'stroke', 'm');
     if (!stroke) return NO_PROBLEMS;

@@ -3,7 +3,7 @@ import { factOf, inWords } from '../../analysis/inputs.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
-const SIZES: ReadonlySet<string> = new Set([
+const ABOUT: ReadonlySet<string> = new Set([
   'compression',
   'bore',
   'stroke',
@@ -27,7 +27,7 @@ export const ratioUnlikeVolumes = rule({
   good: 'engine\n  bore 86 mm\n  stroke 94 mm\n  chamber volume 58 cc\n  piston volume 4 cc\n  deck clearance 0.5 mm\n  gasket thickness 1.2 mm\n  compression 8.6:1\n',
   bad: 'engine\n  bore 86 mm\n  stroke 94 mm\n  chamber volume 58 cc\n  piston volume 4 cc\n  deck clearance 0.5 mm\n  gasket thickness 1.2 mm\n  compression 9.8:1\n',
   on: ['fact'],
-  about: ({ name }) => SIZES.has(name),
+  about: ({ name }) => ABOUT.has(name),
   check({ line }, { after }) {
     const written = factOf(after, 'compression', 'ratio');
     const worked = written && ratioFromVolumes(after);

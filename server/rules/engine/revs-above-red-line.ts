@@ -6,7 +6,7 @@ import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
-import { ofDay } from '../lib/limits.ts';
+import { ofDay } from '../lib/limit-text.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const revsAboveRedLine = rule({

@@ -1,7 +1,6 @@
 import { airOf, densityOf } from '../../analysis/air/session-air.ts';
 import { inWords } from '../../analysis/inputs.ts';
 import { settingIn } from '../../model/state/apply-setting.ts';
-import { MAIN_JETS } from '../../model/state/jet-air.ts';
 import { keyOf, type SettingInForce, type State } from '../../model/state/state.ts';
 import { exact, middle, monotoneEach } from '../../trade/measure/interval.ts';
 import { jetAreaForAir, relativeDensity } from '../../trade/sums/air.ts';
@@ -23,7 +22,7 @@ export const jetAgainstAir = rule({
   good: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 120\n',
   bad: 'session 2026-05-02\n  weather 15 C, 1013 hPa, 50 %RH\n  main jet 122\nsession 2026-07-02\n  weather 32 C, 990 hPa, 50 %RH\n  main jet 128\n',
   on: ['setting'],
-  about: ({ name }) => MAIN_JETS.includes(name),
+  about: ({ traits }) => traits?.mainJet ?? false,
   check({ quantity, statements: said }, { before, after }) {
     return problemsIn(said, (each) => {
       const key = keyOf(quantity.name, each.place?.text);

@@ -25,7 +25,7 @@ export const curveNotRising = rule({
         const at = amountIn(point.at, against.unit);
         const before = amountIn(points[i - 1]?.at, against.unit);
         if (!at || !before) return [];
-        if (at.low > before.high) return falling(quantity, points[i - 1]?.value, point.value);
+        if (at.low > before.high) return fallingPoints(quantity, points[i - 1]?.value, point.value);
         return [
           {
             span: point.at.span,
@@ -38,7 +38,7 @@ export const curveNotRising = rule({
 });
 
 /** A point with less advance than the one before: weights and canisters only add. */
-function falling(
+function fallingPoints(
   { name, unit = 'deg', against }: Quantity,
   before: Amount | undefined,
   after: Amount,

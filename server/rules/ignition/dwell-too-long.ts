@@ -1,9 +1,9 @@
+import { cylindersOf } from '../../analysis/engine/engine-facts.ts';
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { dwellAvailable } from '../../trade/sums/points.ts';
-import { cylindersOf } from '../lib/engine.ts';
 import { ownAmounts } from '../lib/statement-values.ts';
 import { type Problem, rule } from '../rule.ts';
 
@@ -24,7 +24,7 @@ export const dwellTooLong = rule({
     return entry.statements.flatMap(ownAmounts).flatMap((amount) => {
       const most = engine && dwellAvailable(engine.count);
       const problem = amount.unit?.dimension === 'percent' ? overAll(amount) : overMost(amount, most);
-      const related = engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [];
+      const related = engine ? [{ origin: engine.by, message: 'Number of cylinders' }] : [];
       return problem.map((each) => ({ ...each, related }));
     });
   },

@@ -1,11 +1,11 @@
+import { cylindersOf } from '../../analysis/engine/engine-facts.ts';
+import { isAmount } from '../../model/entry/amount.ts';
 import type { QuantityEntry } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import type { Declared } from '../../model/state/state.ts';
 import { keyOf } from '../../model/state/state.ts';
-import { cylindersOf } from '../lib/engine.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
-import { isAmount } from '../lib/statement-values.ts';
 import { type Problem, replaceWith, rule } from '../rule.ts';
 
 export const firingOrder = rule({
@@ -34,10 +34,10 @@ function orderProblems({ statements: said }: QuantityEntry, { before }: Context)
   const span = { from: first.span.from, to: last.span.to };
   const engine = cylindersOf(before);
   const order = numbersOf(first);
-  if (!order) return [unjoined(values, span)];
+  if (!order) return [missingHyphens(values, span)];
   const fault = faultOf(order, engine?.count ?? order.length);
   if (!fault) return [];
-  const related = engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [];
+  const related = engine ? [{ origin: engine.by, message: 'Number of cylinders' }] : [];
   return [{ span, message: fault, related }];
 }
 
@@ -60,7 +60,7 @@ const numbersOf = (value: Value): readonly number[] | undefined =>
   value.form === 'order' ? value.text.split('-').map(Number) : undefined;
 
 /** `1342` or `1 3 4 2`: the hyphens can be added for sure where each cylinder is one digit. */
-function unjoined(values: readonly Value[], span: Problem['span']): Problem {
+function missingHyphens(values: readonly Value[], span: Problem['span']): Problem {
   const figures = values.flatMap((value) =>
     isAmount(value) && value.interval ? [String(value.interval.low)] : [],
   );

@@ -1,9 +1,10 @@
 import { ofName } from '../../model/state/immutable.ts';
 import type { State } from '../../model/state/state.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
-const TIMINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);
+const TIMINGS = namesWith('sparkTiming');
 
 export const keptWithoutTiming = rule({
   code: 'kept-without-timing',
@@ -35,4 +36,4 @@ const timingBefore = ({ settings, session }: State): boolean => {
   return initial !== undefined && initial.by.date !== session?.date;
 };
 
-const timingNow = ({ readings }: State): boolean => ofName(readings, [...TIMINGS], 1).length > 0;
+const timingNow = ({ readings }: State): boolean => ofName(readings, TIMINGS, 1).length > 0;

@@ -1,6 +1,7 @@
 import type { NumberFigure } from '../../analysis/figure.ts';
-import { timingOf } from '../../analysis/ignition/timing-settings.ts';
 import { totalAtSpeed, totalNamed } from '../../analysis/ignition/timing-totals.ts';
+import { isWithoutVacuum } from '../../analysis/limits/vacuum-off.ts';
+import { speedOf } from '../../model/entry/amount.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import type { State } from '../../model/state/state.ts';
@@ -8,7 +9,7 @@ import { formatNumber, formatValue } from '../../trade/measure/format.ts';
 import { type Interval, middle, subtract } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { inputLines } from '../lib/changed-totals.ts';
-import { speedOf, valueIn } from '../lib/statement-values.ts';
+import { valueIn } from '../lib/statement-values.ts';
 import { type Problem, problemsIn, rule } from '../rule.ts';
 
 /** deg, largest accepted difference between measured and computed timing. Common practice, no source. */
@@ -75,12 +76,6 @@ function vacuumProblems(
 function mostVacuum(before: State): number {
   const [cruise, total] = [totalNamed(before, 'cruise total'), totalNamed(before, 'total')];
   return cruise && total ? cruise.value.high - total.value.low : Number.POSITIVE_INFINITY;
-}
-
-/** Whether a timing was read with the vacuum off. `total` is, unless written otherwise; any other timing only where it is written. */
-export function isWithoutVacuum(name: string, said: Statement, before: State): boolean {
-  const plugged = said.qualifiers.includes('plugged') || timingOf(before).source?.value === 'plugged';
-  return name === 'total' ? !said.qualifiers.includes('connected') : plugged;
 }
 
 /** The smallest possible difference between the two intervals. */

@@ -1,6 +1,7 @@
 import type { Origin } from '../../model/entry/entry.ts';
 import { ofName } from '../../model/state/immutable.ts';
 import type { State } from '../../model/state/state.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
@@ -36,7 +37,7 @@ const isOneAct = ({ notYetUsed: untried }: State, name: string): boolean =>
 function timingInSession({ settings, readings, session }: State): Origin | undefined {
   const initial = settings.get('initial|')?.by;
   if (session && initial && initial.date === session.date) return initial;
-  return ofName(readings, [...TIMINGS])[0]?.by;
+  return ofName(readings, TIMINGS)[0]?.by;
 }
 
-const TIMINGS: ReadonlySet<string> = new Set(['timing', 'total', 'cruise total']);
+const TIMINGS = namesWith('sparkTiming');

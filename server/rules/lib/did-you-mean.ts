@@ -26,9 +26,9 @@ const MOST_GUESSED = 200;
 
 /** Guesses among the given words. */
 export function guessAmong(word: string, known: Iterable<string>): Guess {
-  const key = spelled(word);
+  const key = spellingKey(word);
   const near = [...new Set(known)]
-    .map((text) => ({ text, distance: editDistance(key, spelled(text), maxEdits(key.length)) }))
+    .map((text) => ({ text, distance: editDistance(key, spellingKey(text), maxEdits(key.length)) }))
     .filter(({ distance }) => distance !== Number.POSITIVE_INFINITY)
     .sort((a, b) => a.distance - b.distance);
   const [first, second] = near;
@@ -45,4 +45,4 @@ export function didYouMean({ words }: Guess): string {
   return ` Did you mean ${words.length === 1 ? last : `${words.slice(0, -1).join(', ')} or ${last}`}?`;
 }
 
-const spelled = (word: string): string => word.toLowerCase().replaceAll('-', ' ');
+const spellingKey = (word: string): string => word.toLowerCase().replaceAll('-', ' ');

@@ -1,7 +1,7 @@
 /** Lines that show the vehicle under way. */
 
 import type { QuantityEntry } from '../../model/entry/entry.ts';
-import { isUnderWay } from '../../model/state/road-checks-due.ts';
+import { isUnderWay } from '../../trade/vocabulary/quantity.ts';
 
 /** Whether a reading was taken under way: a speed, a timed run, or one with a word such as `road`. */
 export const isRoadRun = ({ quantity, statements: said }: QuantityEntry): boolean =>

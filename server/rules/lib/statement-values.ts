@@ -1,14 +1,12 @@
 /** Values, words and conditions of a line, as several rules need them. */
 import type { Line } from '../../../grammar/index.ts';
-import { amountIn, firstAmount } from '../../model/entry/amount.ts';
+import { amountIn, firstAmount, isAmount } from '../../model/entry/amount.ts';
 import type { Entry, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Amount, Value, Word } from '../../model/entry/value.ts';
 import { type Interval, scale } from '../../trade/measure/interval.ts';
 import type { Dimension } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { knownBeside } from './known-words.ts';
-
-export const isAmount = (value: Value): value is Amount => value.form === 'amount';
 
 const isRead = (value: Value): value is Amount => isAmount(value) && value.interval !== undefined;
 
@@ -24,11 +22,11 @@ export const ownAmounts = ({ values, points }: Statement): readonly Amount[] =>
 
 /** As `ownAmounts`, but with + or - taken as part of the number, except in the values of a setting, where it is a change. */
 export function signedAmounts({ values, points }: Statement, kind: Entry['kind']): readonly Amount[] {
-  const own = kind === 'setting' ? amountsOf(values) : amountsOf(values).map(signed);
-  return points.length === 0 ? own : [...own, ...amountsOf(points.map((point) => point.value)).map(signed)];
+  const own = kind === 'setting' ? amountsOf(values) : amountsOf(values).map(withSign);
+  return points.length === 0 ? own : [...own, ...amountsOf(points.map((point) => point.value)).map(withSign)];
 }
 
-const signed = (amount: Amount): Amount =>
+const withSign = (amount: Amount): Amount =>
   amount.interval && (amount.relative === 'less' || amount.relative === 'more')
     ? {
         ...amount,
@@ -36,18 +34,6 @@ const signed = (amount: Amount): Amount =>
         interval: scale(amount.interval, amount.relative === 'less' ? -1 : 1),
       }
     : amount;
-
-/** Engine speed a value was taken at, in rpm. */
-export const speedOf = (said: Statement): Interval | undefined => conditionIn(said, 'rpm');
-
-/** The first condition that is an amount of the unit's dimension, in that unit. */
-export function conditionIn(said: Statement, unit: string): Interval | undefined {
-  for (const { value } of said.conditions) {
-    const amount = value && amountIn(value, unit);
-    if (amount) return amount;
-  }
-  return undefined;
-}
 
 /** The one value of a place in a unit; a bare number is taken to be in the quantity's own. */
 export const valueIn = (said: Statement, unit: string, quantity: Quantity): Interval | undefined =>

@@ -1,10 +1,11 @@
 import type { Span } from '../../../grammar/index.ts';
+import { limitIn, pastLimit } from '../../analysis/limits/limits.ts';
+import { valuesInForceFor } from '../../analysis/limits/values-in-force.ts';
 import type { FileEntry, QuantityEntry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { type Declared, keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
-import { valuesInForceFor } from '../lib/in-force.ts';
-import { boundText, limitIn, pastLimit } from '../lib/limits.ts';
+import { boundText } from '../lib/limit-text.ts';
 import { type Problem, problemsIn, rule } from '../rule.ts';
 
 export const limitPassedAlready = rule({

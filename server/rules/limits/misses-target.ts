@@ -1,11 +1,12 @@
+import { isComparable, statedFor, statedIn } from '../../analysis/limits/limits.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import type { Declared } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove, surelyBelow } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
-import { changedTotals, inputLines, namesIn } from '../lib/changed-totals.ts';
-import { boundText, isComparable, setOn, statedFor, statedIn } from '../lib/limits.ts';
+import { changedTotals, inputLines, totalsWithStated } from '../lib/changed-totals.ts';
+import { boundText, setOn } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { signedAmounts } from '../lib/statement-values.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from '../rule.ts';
@@ -47,7 +48,7 @@ function readingProblems({ quantity, kind }: QuantityEntry, said: Statement, { b
 }
 
 const totalProblems = (entry: QuantityEntry, context: Context): Problem[] =>
-  changedTotals(entry, context, namesIn(context.before.targets)).flatMap((total) => {
+  changedTotals(entry, context, totalsWithStated(context.before.targets)).flatMap((total) => {
     const target = statedFor(context.before.targets, total.name, undefined);
     const wanted = target && statedIn(target, total.unit);
     if (!target || !wanted) return [];

@@ -1,11 +1,13 @@
+import { isComparable, limitIn, pastLimit, statedFor } from '../../analysis/limits/limits.ts';
+import { isAmount } from '../../model/entry/amount.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import { type Declared, keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { unitById } from '../../trade/measure/units.ts';
-import { boundText, isComparable, limitIn, pastLimit, setOn, statedFor } from '../lib/limits.ts';
-import { isAmount, signedAmounts } from '../lib/statement-values.ts';
+import { boundText, setOn } from '../lib/limit-text.ts';
+import { signedAmounts } from '../lib/statement-values.ts';
 import { NO_PROBLEMS, type Problem, problemsIn, rule } from '../rule.ts';
 
 export const overLimit = rule({

@@ -1,8 +1,8 @@
+import { statedIn } from '../../analysis/limits/limits.ts';
+import { valuesInForceFor } from '../../analysis/limits/values-in-force.ts';
 import { keyOf } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { surelyAbove, surelyBelow } from '../../trade/measure/interval.ts';
-import { valuesInForceFor } from '../lib/in-force.ts';
-import { statedIn } from '../lib/limits.ts';
 import { rule } from '../rule.ts';
 
 export const targetNotMetYet = rule({

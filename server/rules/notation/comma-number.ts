@@ -34,7 +34,7 @@ export const commaNumber = rule({
 /** Odometer, hour meter and tachometer: their readings run into whole thousands. */
 const isOfThousands = (entry: Entry): boolean =>
   'quantity' in entry &&
-  (entry.quantity?.dimension === 'rotation' || ['odometer', 'hours'].includes(entry.quantity?.name ?? ''));
+  (entry.quantity?.dimension === 'rotation' || entry.quantity?.traits?.meter !== undefined);
 
 const THOUSANDS = /^[1-9]\d{0,2}(?:,\d{3})+$/;
 

@@ -26,13 +26,13 @@ export const hyphenRange = rule({
     if ('quantity' in entry && (entry.quantity?.form === 'text' || entry.quantity?.name === 'run time'))
       return [];
     // The value of an unknown word may well be a firing order.
-    const ranges = joined(entry.line).filter(({ fixes }) => fixes || entry.kind !== 'unknown');
-    return [...ranges, ...spaced(entry.line)];
+    const ranges = joinedRanges(entry.line).filter(({ fixes }) => fixes || entry.kind !== 'unknown');
+    return [...ranges, ...spacedRanges(entry.line)];
   },
 });
 
 /** `58-62` */
-const joined = (line: Line): Problem[] =>
+const joinedRanges = (line: Line): Problem[] =>
   tokensOf(line, KIND.Order).map((token) => {
     const span = tokenSpan(line, token);
     const numbers = tokenText(line, token).split('-');
@@ -53,7 +53,7 @@ const joined = (line: Line): Problem[] =>
   });
 
 /** `450 - 580` */
-function spaced(line: Line): Problem[] {
+function spacedRanges(line: Line): Problem[] {
   if (!line.tokens.kinds.includes(KIND.Minus)) return [];
   const found: Problem[] = [];
   for (const match of line.tokens.kinds.matchAll(/n-n/g)) {

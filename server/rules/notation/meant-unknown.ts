@@ -1,10 +1,10 @@
-import { type Line, type Span, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import { didYouMean, guessAmong } from '../lib/did-you-mean.ts';
 import { EVERY_KIND } from '../lib/kinds.ts';
-import { type Problem, type Rule, replaceWith, rule } from '../rule.ts';
+import { type Problem, type RuleFamily, replaceWith, rule } from '../rule.ts';
+import { type Meant, meantIn } from '../silencing.ts';
 
 /** The rule on `; meant:` comments, given the codes of all other rules. */
-export const meantUnknownAmong = (codes: readonly string[]): Rule =>
+export const meantUnknownAmong = (codes: readonly string[]): RuleFamily =>
   rule({
     code: 'meant-unknown',
     severity: 'information',
@@ -19,27 +19,6 @@ export const meantUnknownAmong = (codes: readonly string[]): Rule =>
         .filter(({ code }) => !codes.includes(code))
         .map((meant) => problemOf(meant, codes)),
   });
-
-export interface Meant {
-  readonly code: string;
-  readonly span: Span;
-}
-
-/** The codes in `; meant: outside-band, ten-times ; a remark`: rules whose findings on this line are silenced. */
-export function meantIn(line: Line): readonly Meant[] {
-  if (line.comment === undefined) return NOTHING_MEANT;
-  const comment = tokenText(line, line.comment);
-  const head = /^;\s*meant:/i.exec(comment)?.[0];
-  if (head === undefined) return NOTHING_MEANT;
-  const from = tokenSpan(line, line.comment).from + head.length;
-  const [codes = ''] = comment.slice(head.length).split(';');
-  return [...codes.matchAll(/[^\s,]+/g)].map(({ 0: text, index }) => ({
-    code: text.toLowerCase(),
-    span: { from: from + index, to: from + index + text.length },
-  }));
-}
-
-const NOTHING_MEANT: readonly Meant[] = [];
 
 function problemOf({ code, span }: Meant, codes: readonly string[]): Problem {
   const guess = guessAmong(code, codes);

@@ -25,7 +25,7 @@ export const notADay = rule({
 });
 
 function problemOf(text: string, span: Problem['span']): Problem {
-  const day = padded(text);
+  const day = padDate(text);
   return {
     span,
     message: day
@@ -35,7 +35,7 @@ function problemOf(text: string, span: Problem['span']): Problem {
   };
 }
 
-function padded(text: string): string | undefined {
+function padDate(text: string): string | undefined {
   const [, year, month, day] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text) ?? [];
   if (!year || !month || !day) return undefined;
   return isoDate(`${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`);

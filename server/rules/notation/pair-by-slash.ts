@@ -14,7 +14,7 @@ export const pairBySlash = rule({
   bad: 'session 2026-05-02\n  main jet 70/75\n',
   outranks: ['outside-band', 'ten-times', 'unknown-sign', 'missing-unit', 'list-length'],
   on: ['setting', 'reading'],
-  about: ({ name, places }) => PAIRS.has(name) || (places?.includes('valve') ?? false),
+  about: ({ name, places }) => ABOUT.has(name) || (places?.includes('valve') ?? false),
   formed: ({ kinds }) => kinds.includes(KIND.Fraction) || kinds.includes('n?n'),
   check: (entry) => [...fractions(entry), ...decimals(entry)],
 });
@@ -26,7 +26,7 @@ function fractions({ line, quantity }: QuantityEntry): Problem[] {
     const [first, second] = text.split('/').map(Number) as [number, number];
     if (first < SMALLEST_SIZE || second < SMALLEST_SIZE) return [];
     const span = tokenSpan(line, token);
-    const pair = written(quantity.places, [String(first), String(second)]);
+    const pair = placesText(quantity.places, [String(first), String(second)]);
     return [problemOf(span, text, pair)];
   });
 }
@@ -40,7 +40,7 @@ function decimals({ line, quantity }: QuantityEntry): Problem[] {
     if (tokenText(line, index + 1) !== '/') return [];
     const numbers = [tokenText(line, index), tokenText(line, index + 2)] as const;
     const span = { from: tokenSpan(line, index).from, to: tokenSpan(line, index + 2).to };
-    return [problemOf(span, numbers.join('/'), written(quantity.places, numbers))];
+    return [problemOf(span, numbers.join('/'), placesText(quantity.places, numbers))];
   });
 }
 
@@ -49,7 +49,7 @@ function problemOf(span: Problem['span'], text: string, pair: string): Problem {
   return { span, message, fixes: [replaceWith(span, pair)] };
 }
 
-function written(
+function placesText(
   places: readonly PlaceKind[] | undefined,
   [first, second]: readonly [string, string] | string[],
 ): string {
@@ -57,7 +57,7 @@ function written(
   return `${one} ${first}, ${other} ${second}`;
 }
 
-const PAIRS: ReadonlySet<string> = new Set([
+const ABOUT: ReadonlySet<string> = new Set([
   'main jet',
   'idle jet',
   'air bleed',

@@ -21,7 +21,7 @@ export const reversedRange = rule({
       if (low === undefined || link === undefined || high === undefined) continue;
       if (line.tokens.kinds[link] !== KIND.Dots) continue;
       const sign = prefix !== undefined && line.tokens.kinds[prefix] === KIND.Minus ? prefix : lowSign;
-      const [from, to] = [signed(line, sign, low), signed(line, highSign, high)];
+      const [from, to] = [signedNumber(line, sign, low), signedNumber(line, highSign, high)];
       if (!descends(from, to)) continue;
       const span = runSpan(line, [sign ?? low, high + 1]);
       found.push({
@@ -39,7 +39,7 @@ const joinsNumber = (line: Line, { from }: Span, fraction: string): boolean =>
   /^\d+\//.test(fraction) && /\d\s*$/.test(line.text.slice(0, from));
 
 /** A number as written, with its minus sign. */
-const signed = (line: Line, sign: number | undefined, number: number): string =>
+const signedNumber = (line: Line, sign: number | undefined, number: number): string =>
   `${sign !== undefined && line.tokens.kinds[sign] === KIND.Minus ? '-' : ''}${tokenText(line, number)}`;
 
 function descends(from: string, to: string): boolean {

@@ -1,8 +1,8 @@
 import { ofName } from '../../model/state/immutable.ts';
-import { ON_THE_MOVE } from '../../model/state/road-checks-due.ts';
 import type { State } from '../../model/state/state.ts';
 import { ROAD_CHECKS } from '../../trade/practice/road-checks.ts';
-import { ofDay } from '../lib/limits.ts';
+import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
+import { ofDay } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { isRoadRun } from '../lib/road-run.ts';
 import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';
@@ -28,7 +28,7 @@ const dueProblems = (
   { checksDue: due, checksDueSinceRun: dueSinceRun, checks, readings }: State,
   span: Problem['span'],
 ): Problem[] => {
-  const hadRun = ofName(readings, ON_THE_MOVE, 1).length > 0;
+  const hadRun = ofName(readings, UNDER_WAY, 1).length > 0;
   return [...due]
     .filter(([name]) => checks.get(name)?.ok !== false && (!hadRun || dueSinceRun.has(name)))
     .map(([name, work]) => ({
@@ -37,6 +37,8 @@ const dueProblems = (
       related: [{ origin: work, message: `Work that makes "${name}" due` }],
     }));
 };
+
+const UNDER_WAY = namesWith('underWay');
 
 const badProblems = ({ checks }: State, span: Problem['span']): Problem[] =>
   [...checks]

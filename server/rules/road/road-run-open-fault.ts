@@ -1,3 +1,5 @@
+import { lastKeys } from '../../model/state/immutable.ts';
+import type { OpenItem } from '../../model/state/state.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
 import { isRoadRun } from '../lib/road-run.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
@@ -12,16 +14,22 @@ export const roadRunOpenFault = rule({
   bad: 'session 2026-05-02\n  fault steering: binds hard over [safety]\n  speed 30 mph\n',
   on: ['reading'],
   check(entry, { before }) {
-    if (before.items.size === 0 || !isRoadRun(entry)) return NO_PROBLEMS;
-    const open = [...before.items].filter(([, item]) => item.safety);
-    if (open.length === 0) return NO_PROBLEMS;
+    const { safetyItems } = before;
+    if (safetyItems.size === 0 || !isRoadRun(entry)) return NO_PROBLEMS;
+    const open = lastKeys(safetyItems, MOST_NAMED).map(
+      (id) => [id, safetyItems.get(id) as OpenItem] as const,
+    );
     const named = open.map(([id, { by }]) => (by.date ? `${id} (${by.date})` : id)).join(', ');
+    const more = safetyItems.size > open.length ? ` and ${safetyItems.size - open.length} more` : '';
     return [
       {
         span: lineSpan(entry.line),
-        message: `Open safety fault: ${named}. Fix it and write "done ${open[0]?.[0]}" before driving.`,
+        message: `Open safety fault: ${named}${more}. Fix it and write "done ${open[0]?.[0]}" before driving.`,
         related: open.map(([id, { text, by }]) => ({ origin: by, message: `${id}: ${text}` })),
       },
     ];
   },
 });
+
+/** The last of them; the rest are counted. */
+const MOST_NAMED = 20;

@@ -49,7 +49,7 @@ function messageFor(
   const gear = read.gear ?? fastest;
   const slip = slipIn(gearing, gear, rpm, read.metresPerSecond);
   const gives = (each: Gear) =>
-    formatValue(rounded(convertInterval(speedIn(gearing, each, rpm), unitById('m/s'), unit)), unit);
+    formatValue(roundInterval(convertInterval(speedIn(gearing, each, rpm), unitById('m/s'), unit)), unit);
   const where = gear.name === 'direct' ? 'direct drive' : gear.name;
   if (slip.high < PLAUSIBLE_SLIP.low)
     return `At ${formatValue(rpm, unitById('rpm'))} ${where} gives ${gives(gear)}, so a faster reading is not possible in ${read.gear ? 'that' : 'any'} gear (common practice, no source).`;
@@ -61,7 +61,7 @@ function messageFor(
 /** Whether the gearbox has a torque converter, which may slip more than a tyre. */
 const slipsMuch = ({ facts }: State): boolean => /auto/i.test(facts.get('transmission|')?.text ?? '');
 
-const rounded = (iv: Interval): Interval => ({
+const roundInterval = (iv: Interval): Interval => ({
   ...iv,
   low: Math.round(iv.low * 10) / 10,
   high: Math.round(iv.high * 10) / 10,

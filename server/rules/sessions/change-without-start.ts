@@ -1,5 +1,5 @@
+import { isAmount } from '../../model/entry/amount.ts';
 import { keyOf } from '../../model/state/state.ts';
-import { isAmount } from '../lib/statement-values.ts';
 import { problemsIn, rule } from '../rule.ts';
 
 export const changeWithoutStart = rule({

@@ -1,4 +1,4 @@
-import { actOf } from '../../trade/practice/work-groups.ts';
+import { workGroupOf } from '../../trade/practice/work-groups.ts';
 import { isResponse } from '../../trade/vocabulary/quantity.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
@@ -14,17 +14,17 @@ export const changedTogether = rule({
   about: isResponse,
   check(entry, { before }) {
     const { changesSinceReading: turned } = before;
-    if (new Set(turned.map(({ name }) => actOf(name))).size < 2) return NO_PROBLEMS;
+    if (new Set(turned.map(({ name }) => workGroupOf(name))).size < 2) return NO_PROBLEMS;
     const names = turned.map(({ name }) => name);
     return [
       {
         span: entry.name,
-        message: `${listed(names)} were changed since the last reading, so this one cannot be credited to any of them alone.`,
+        message: `${listText(names)} were changed since the last reading, so this one cannot be credited to any of them alone.`,
         related: turned.map(({ name, by }) => ({ origin: by, message: `${name} changed` })),
       },
     ];
   },
 });
 
-const listed = (names: readonly string[]): string =>
+const listText = (names: readonly string[]): string =>
   `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;

@@ -24,13 +24,13 @@ function dayInTitle(title: string, line: string): Problem | undefined {
   const [text, year, month, day] = /^(\d{4})[./](\d{1,2})[./](\d{1,2})(?!\d)/.exec(title) ?? [];
   const from = line.indexOf(title);
   const named = dayByName(title);
-  if (named) return written(from, named.text, named.date);
+  if (named) return rewriteDate(from, named.text, named.date);
   const date = isoDate(`${year}-${month?.padStart(2, '0')}-${day?.padStart(2, '0')}`);
   if (!text || !date) return undefined;
-  return written(from, text, date);
+  return rewriteDate(from, text, date);
 }
 
-function written(from: number, text: string, date: string): Problem {
+function rewriteDate(from: number, text: string, date: string): Problem {
   const span = { from, to: from + text.length };
   return { span, message: `Write the date as ${date}, with hyphens.`, fixes: [replaceWith(span, date)] };
 }

@@ -1,16 +1,6 @@
 import { keyOf } from '../../model/state/state.ts';
 import { type Problem, problemsIn, rule } from '../rule.ts';
 
-/** Settings often measured as found and then set: both values belong on the page. */
-const MEASURED: ReadonlySet<string> = new Set([
-  'points gap',
-  'dwell',
-  'plug gap',
-  'valve lash',
-  'float level',
-  'tyre pressure',
-]);
-
 export const overridden = rule({
   code: 'overridden',
   severity: 'hint',
@@ -21,7 +11,7 @@ export const overridden = rule({
   bad: 'session 2026-05-02\n  initial 9 deg\n  initial 11 deg\n',
   isAboutRelated: true,
   on: ['setting'],
-  about: ({ name }) => !MEASURED.has(name),
+  about: ({ traits }) => !traits?.measuredFirst,
   check({ quantity, statements: said, name }, { before, after, where }) {
     return problemsIn(said, ({ place }): readonly Problem[] => {
       const key = keyOf(quantity.name, place?.text);

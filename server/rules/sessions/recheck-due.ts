@@ -1,10 +1,10 @@
 import { valueText } from '../../model/entry/as-written.ts';
 import type { Entry } from '../../model/entry/entry.ts';
-import { isDue } from '../../model/state/rechecks.ts';
+import { rechecksFallenDue } from '../../model/state/rechecks.ts';
 import type { Recheck } from '../../model/state/state.ts';
-import { ofDay } from '../lib/limits.ts';
+import { ofDay } from '../lib/limit-text.ts';
 import { lineSpan } from '../lib/line-syntax.ts';
-import { NO_PROBLEMS, type Problem, rule } from '../rule.ts';
+import { type Problem, rule } from '../rule.ts';
 
 export const recheckDue = rule({
   code: 'recheck-due',
@@ -16,15 +16,9 @@ export const recheckDue = rule({
   bad: 'session 2026-05-02\n  odometer 100 mi\n  recheck head bolts after 200 mi\nsession 2026-05-09\n  odometer 320 mi\n',
   on: ['session', 'section', 'reading'],
   check(entry, { before, after }) {
-    if (after.rechecks.size === 0) return NO_PROBLEMS;
-    if (entry.kind === 'reading' && !METERS.has(entry.quantity.name)) return NO_PROBLEMS;
-    return [...after.rechecks]
-      .filter(([name, recheck]) => isDue(recheck, after) && !isDue(before.rechecks.get(name), before))
-      .map(([name, recheck]) => due(entry, name, recheck));
+    return rechecksFallenDue(before, after).map(([name, recheck]) => due(entry, name, recheck));
   },
 });
-
-const METERS: ReadonlySet<string> = new Set(['odometer', 'hours']);
 
 const due = ({ line }: Entry, name: string, { after, by }: Recheck): Problem => ({
   span: lineSpan(line),

@@ -1,4 +1,4 @@
-import { ofDay } from '../lib/limits.ts';
+import { ofDay } from '../lib/limit-text.ts';
 import { NO_PROBLEMS, rule } from '../rule.ts';
 
 export const sameNameTwice = rule({

@@ -69,11 +69,11 @@ function problemOf(
   return {
     span: amount.numberSpan,
     message: `The unit is missing; read as ${symbol}${other ? `, but it was last written in ${other}` : ''}.`,
-    fixes: sure ? [adding(sure, at)] : [],
+    fixes: sure ? [addUnit(sure, at)] : [],
   };
 }
 
-const adding = (symbol: string, at: number): Fix => ({
+const addUnit = (symbol: string, at: number): Fix => ({
   title: `Add ${symbol}`,
   edits: [{ span: { from: at, to: at }, text: ` ${symbol}` }],
 });
@@ -98,7 +98,7 @@ function lastUnit(
 const takenProblem = ({ numberSpan }: Amount, symbol: string, at: number): Problem => ({
   span: numberSpan,
   message: `The unit is missing; read as ${symbol} because of its size.`,
-  fixes: [adding(symbol, at)],
+  fixes: [addUnit(symbol, at)],
 });
 
 /** Dimensions for which the trade uses one unit only, so that a fix is sure. */

@@ -1,3 +1,4 @@
+import { valueText } from '../../model/entry/as-written.ts';
 import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import { type Dimension, unitById } from '../../trade/measure/units.ts';
@@ -10,13 +11,15 @@ export const wrongUnit = rule({
   code: 'wrong-unit',
   severity: 'warning',
   title: 'A unit of the wrong kind',
-  why: 'Degrees of angle are not degrees of temperature, and a pressure is not a torque. A value in the wrong kind of unit cannot be compared with anything, so the totals leave it out.',
+  why: 'Degrees of angle are not degrees of temperature, and a pressure is not a torque. A value in the wrong kind of unit cannot be compared with anything, so the totals leave it out. A torque after a word that is described in words, such as head, is kept as part of the description.',
   standing: 'notation',
   good: 'session 2026-05-02\n  water 180 F\n',
   bad: 'session 2026-05-02\n  water 180 psi\n',
   on: [...QUANTITY_KINDS, 'spec'],
-  about: (quantity) => dimensionsOf(quantity).length > 0,
+  about: (quantity) => quantity.form === 'text' || dimensionsOf(quantity).length > 0,
   check(entry) {
+    if (entry.quantity.form === 'text')
+      return problemsIn(saidIn(entry), (said) => torqueAmongWords(entry.quantity, said));
     const allowed = dimensionsOf(entry.quantity);
     return problemsIn(saidIn(entry), (said) => problemsOf(entry.quantity, said, allowed));
   },
@@ -29,8 +32,22 @@ function problemsOf(quantity: Quantity, said: Statement, allowed: readonly Dimen
   const ats = against ? said.points.map((point) => point.at) : [];
   const at = against && ats.find((amount) => isWrong(amount, [against.dimension]));
   return [
-    ...(value ? [problemOf(value, `${quantity.name} is ${wanted(quantity)}`, allowed)] : []),
+    ...(value ? [problemOf(value, `${quantity.name} is ${wantedText(quantity)}`, allowed)] : []),
     ...(at ? [problemOf(at, `after @ goes ${measure(against.unit)}`, [against.dimension])] : []),
+  ];
+}
+
+/** `head bolts 60 lb-ft` where no spec has that name: the line describes the head. Other units may describe a thing; a torque does not. */
+function torqueAmongWords({ name }: Quantity, said: Statement): Problem[] {
+  const torque = ownAmounts(said).find(({ unit }) => unit?.dimension === 'torque');
+  if (!torque) return [];
+  const words = said.words.filter(({ span }) => span.to <= torque.span.from).map(({ text }) => text);
+  const written = [name, ...words.filter((word) => word !== 'torque')].join(' ');
+  return [
+    {
+      span: saysItsUnit(torque) ? torque.unitSpan : torque.span,
+      message: `"${torque.unit?.symbol}" is a torque, but ${name} is described in words, and no spec is called "${written}". Name it under "specs", such as "${written} torque ${valueText(torque, undefined)}".`,
+    },
   ];
 }
 
@@ -67,7 +84,7 @@ const SAID_FOR: ReadonlyMap<string, readonly string[]> = new Map(
 );
 
 /** `a pressure, in psi`; `a bare number, a length or a fuel flow`. */
-function wanted({ unit, parts, orIn, dimension }: Quantity): string {
+function wantedText({ unit, parts, orIn, dimension }: Quantity): string {
   if (parts) {
     const units = new Map(
       parts.toReversed().map(({ name, band, dimension }) => [name, band?.unit ?? dimension]),

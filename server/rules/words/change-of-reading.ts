@@ -1,4 +1,3 @@
-import { settingBehind } from '../../trade/practice/adjusted-by.ts';
 import { amountsOf } from '../lib/statement-values.ts';
 import { type Problem, rule } from '../rule.ts';
 
@@ -11,7 +10,7 @@ export const changeOfReading = rule({
   good: 'session 2026-05-02\n  initial 9 deg\n  initial +2 deg\n',
   bad: 'session 2026-05-02\n  timing +2 deg\n',
   on: ['reading'],
-  about: ({ name }) => settingBehind(name) !== undefined,
+  about: ({ traits }) => traits?.adjustedBy !== undefined,
   formed: ({ kinds }) => /[-+iu]/.test(kinds),
   check({ quantity, statements: said, line }) {
     return said.flatMap(({ values }) =>
@@ -21,7 +20,7 @@ export const changeOfReading = rule({
         return [
           {
             span,
-            message: `${quantity.name} is read, not set, so this is taken as the reading itself. Write a change under ${settingBehind(quantity.name)}.`,
+            message: `${quantity.name} is read, not set, so this is taken as the reading itself. Write a change under ${quantity.traits?.adjustedBy}.`,
           },
         ];
       }),

@@ -1,7 +1,7 @@
+import { cylindersAt, cylindersOf } from '../../analysis/engine/engine-facts.ts';
 import type { Statement } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
-import { cylindersAt, cylindersOf } from '../lib/engine.ts';
 import { amountsOf } from '../lib/statement-values.ts';
 import { type Problem, problemsIn, rule } from '../rule.ts';
 
@@ -33,7 +33,7 @@ function problemsOf(quantity: Quantity, said: Statement, { before }: Context): P
     {
       span: { from: first.span.from, to: last.span.to },
       message: `${values.length} values for ${count} cylinders. Give one per cylinder, in order.`,
-      related: [{ origin: engine.fact.by, message: 'Number of cylinders' }],
+      related: [{ origin: engine.by, message: 'Number of cylinders' }],
     },
   ];
 }

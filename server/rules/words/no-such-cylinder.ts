@@ -1,5 +1,5 @@
 import { KIND } from '../../../grammar/index.ts';
-import { cylindersOf } from '../lib/engine.ts';
+import { cylindersOf } from '../../analysis/engine/engine-facts.ts';
 import { QUANTITY_KINDS } from '../lib/kinds.ts';
 import { problemsIn, rule } from '../rule.ts';
 
@@ -25,7 +25,7 @@ export const noSuchCylinder = rule({
         {
           span: place.span,
           message: `There is no cylinder #${place.cylinder}: ${has}.`,
-          related: engine ? [{ origin: engine.fact.by, message: 'Number of cylinders' }] : [],
+          related: engine ? [{ origin: engine.by, message: 'Number of cylinders' }] : [],
         },
       ];
     });

@@ -13,7 +13,7 @@ export function knotsOf(points: readonly { readonly x: number; readonly y: numbe
   for (const { x, y } of points.toSorted((one, other) => one.x - other.x)) {
     const last = knots.at(-1);
     if (last === undefined || last.x !== x) knots.push({ x, y, weight: 1 });
-    else knots[knots.length - 1] = pooled(last, { x, y, weight: 1 });
+    else knots[knots.length - 1] = poolKnots(last, { x, y, weight: 1 });
   }
   return knots;
 }
@@ -28,7 +28,7 @@ export function monotone(knots: readonly CurveKnot[], falling = false): CurveKno
   for (const knot of knots) {
     let block = { knots: [knot] as readonly CurveKnot[], mean: knot };
     for (let last = blocks.at(-1); last && sign * last.mean.y > sign * block.mean.y; last = blocks.at(-1)) {
-      block = { knots: [...last.knots, ...block.knots], mean: pooled(last.mean, block.mean) };
+      block = { knots: [...last.knots, ...block.knots], mean: poolKnots(last.mean, block.mean) };
       blocks.pop();
     }
     blocks.push(block);
@@ -36,7 +36,7 @@ export function monotone(knots: readonly CurveKnot[], falling = false): CurveKno
   return blocks.flatMap((block) => block.knots.map((knot) => ({ ...knot, y: block.mean.y })));
 }
 
-function pooled(one: CurveKnot, other: CurveKnot): CurveKnot {
+function poolKnots(one: CurveKnot, other: CurveKnot): CurveKnot {
   const weight = one.weight + other.weight;
   return { x: other.x, y: (one.y * one.weight + other.y * other.weight) / weight, weight };
 }

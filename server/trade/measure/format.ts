@@ -56,14 +56,14 @@ export function formatWithin(
 ): { readonly value: string; readonly span: string } {
   const half = (span.high - span.low) / 2;
   const finest = Number.isFinite(half) && half > 0 ? 10 ** (Math.floor(Math.log10(half)) - 1) : 0;
-  const told = (n: number): Interval => {
+  const roundEnd = (n: number): Interval => {
     const even = unit && inFraction(n, FINEST_FRACTION.get(unit.id) ?? 0) !== undefined;
     const rounded = finest === 0 || even ? n : Math.round(n / finest) * finest;
     return { low: rounded, high: rounded, about: false };
   };
   return {
-    value: formatValue(told(value), unit),
-    span: formatValue({ low: told(span.low).low, high: told(span.high).high, about: false }, unit),
+    value: formatValue(roundEnd(value), unit),
+    span: formatValue({ low: roundEnd(span.low).low, high: roundEnd(span.high).high, about: false }, unit),
   };
 }
 

@@ -47,7 +47,7 @@ export function subtract(a: Interval, b: Interval): Interval {
 }
 
 export function multiply(a: Interval, b: Interval): Interval {
-  return between(
+  return rangeOver(
     [product(a.low, b.low), product(a.low, b.high), product(a.high, b.low), product(a.high, b.high)],
     a.about || b.about,
   );
@@ -59,7 +59,7 @@ export function divide(a: Interval, b: Interval): Interval {
   if (contains(b, 0)) return make(-Infinity, Infinity, rough);
   // Infinity over Infinity says nothing more than the three other corners already do.
   const corners = [a.low / b.low, a.low / b.high, a.high / b.low, a.high / b.high];
-  return between(
+  return rangeOver(
     corners.filter((corner) => !Number.isNaN(corner)),
     rough,
   );
@@ -67,7 +67,7 @@ export function divide(a: Interval, b: Interval): Interval {
 
 /** Times a known number, of either sign. */
 export function scale(iv: Interval, k: number): Interval {
-  return between([product(iv.low, k), product(iv.high, k)], iv.about);
+  return rangeOver([product(iv.low, k), product(iv.high, k)], iv.about);
 }
 
 /** A known number added. */
@@ -80,7 +80,7 @@ export function shift(iv: Interval, k: number): Interval {
  * negative number, say) leaves the result open on both sides.
  */
 export function monotone(iv: Interval, f: (x: number) => number): Interval {
-  return between([f(iv.low), f(iv.high)], iv.about);
+  return rangeOver([f(iv.low), f(iv.high)], iv.about);
 }
 
 /**
@@ -103,7 +103,7 @@ export function monotoneEach<N extends readonly Interval[]>(
       ),
     [[]],
   );
-  return between(
+  return rangeOver(
     corners.map((xs) => f(...(xs as { [K in keyof N]: number }))),
     ivs.some((iv) => iv.about),
   );
@@ -127,6 +127,11 @@ export function greatest(a: Interval, b: Interval): Interval {
 /** One value and not a rough one. */
 export function isExact(iv: Interval): boolean {
   return iv.low === iv.high && !iv.about;
+}
+
+/** Neither end is open. */
+export function isBounded(iv: Interval): boolean {
+  return Number.isFinite(iv.low) && Number.isFinite(iv.high);
 }
 
 /** Both ends count. */
@@ -168,7 +173,7 @@ function product(x: number, y: number): number {
   return x === 0 || y === 0 ? 0 : x * y;
 }
 
-function between(values: readonly number[], rough: boolean): Interval {
+function rangeOver(values: readonly number[], rough: boolean): Interval {
   return make(Math.min(...values), Math.max(...values), rough);
 }
 

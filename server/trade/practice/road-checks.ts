@@ -1,11 +1,10 @@
 /** The looks taken before a road run, and the work that makes each one due again. Common practice, no source. */
-import type { PartKind } from '../vocabulary/quantity.ts';
+import type { PartKind, Traits } from '../vocabulary/quantity.ts';
 
 interface RoadCheck {
   readonly name: string;
-  /** Work on a setting of these owners, or on these settings, makes it due. */
+  /** Work on a setting of these owners makes it due, and work on a setting that names it (`Traits.roadCheck`). */
   readonly owners: readonly PartKind[];
-  readonly settings: readonly string[];
   readonly why: string;
 }
 
@@ -13,20 +12,24 @@ export const ROAD_CHECKS: readonly RoadCheck[] = [
   {
     name: 'throttle return',
     owners: ['carburettor'],
-    settings: ['throttle spring', 'idle screw', 'secondary stop', 'accelerator pump'],
     why: 'a throttle that does not return cannot be steered around',
   },
   {
     name: 'fuel leaks',
     owners: ['fuel system'],
-    settings: ['fuel regulator', 'fuel line', 'float level', 'needle seat'],
     why: 'fuel under pressure near hot parts',
   },
 ];
 
-/** The checks that work on this setting makes due. */
-export function checksDueAfter(setting: string, owner: PartKind | undefined): readonly RoadCheck[] {
+/** What was worked on: a setting, or a kind of part fitted or taken off. */
+export interface Work {
+  readonly owner?: PartKind;
+  readonly traits?: Traits;
+}
+
+/** The checks that this work makes due. */
+export function checksDueAfter({ owner, traits }: Work): readonly RoadCheck[] {
   return ROAD_CHECKS.filter(
-    (check) => check.settings.includes(setting) || (owner !== undefined && check.owners.includes(owner)),
+    (check) => check.name === traits?.roadCheck || (owner !== undefined && check.owners.includes(owner)),
   );
 }

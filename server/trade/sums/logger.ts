@@ -97,7 +97,7 @@ function readHeading(
   below: string | undefined,
 ): Pick<LogColumn, 'name' | 'unit'> | { readonly why: UnreadHeading['why'] } {
   if (heading.length > LONGEST_HEADING) return { why: 'not a known word' };
-  const { name, unitText } = parted(heading);
+  const { name, unitText } = splitHeading(heading);
   const known = knownAs(name) ?? knownAs(withoutUnit(name).name);
   if (!known) return { why: 'not a known word' };
   const written = unitIn(unitText) ?? unitIn(below ?? '') ?? withoutUnit(name).unit;
@@ -107,7 +107,7 @@ function readHeading(
 }
 
 /** `EGT 1 [C]` to `egt 1` and `C`; `EngineSpeed` to `engine speed`. */
-function parted(heading: string): { readonly name: string; readonly unitText: string } {
+function splitHeading(heading: string): { readonly name: string; readonly unitText: string } {
   const closed = heading.trimEnd().slice(0, -1);
   const from = CLOSING.has(heading.trimEnd().slice(-1)) ? lastBracket(closed) : undefined;
   const name = heading

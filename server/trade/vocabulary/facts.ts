@@ -1,6 +1,6 @@
 /** Facts of the engine and the vehicle, written once in their sections. */
 import type { Quantity } from './quantity.ts';
-import { air, fromMemory, measured, ofKind, order, type Row, told, usual } from './vocabulary-row.ts';
+import { air, fromMemory, measured, ofKind, order, type Row, text, usual } from './vocabulary-row.ts';
 
 const ENGINE = inSection('engine', [
   measured('cylinders', 'number', 'How many cylinders the engine has.', {
@@ -10,7 +10,7 @@ const ENGINE = inSection('engine', [
   }),
   order('firing order', 'The order in which the cylinders fire, from number one.', { also: 'order' }),
   order('bank', 'The cylinders of one bank, front to rear.', { also: 'banks', places: ['side', 'bank'] }),
-  told('layout', 'How the cylinders stand.', { words: 'inline, vee, flat', also: 'cylinder layout' }),
+  text('layout', 'How the cylinders stand.', { words: 'inline, vee, flat', also: 'cylinder layout' }),
   measured('bore', 'mm', 'Diameter of the cylinders.', {
     band: usual(25, 250, "from model-sized to ship's boats"),
   }),
@@ -56,10 +56,10 @@ const ENGINE = inSection('engine', [
     also: 'head gasket thickness, head gasket, gasket',
     band: fromMemory(0.1, 4, 'workshop habit: 0.4 to 1.6 mm'),
   }),
-  told('fuel', 'What it burns.', {
+  text('fuel', 'What it burns.', {
     words: 'gasoline, petrol, e10, e85, ethanol, methanol, nitromethane, propane, natural gas',
   }),
-  told('aspiration', 'How it breathes.', {
+  text('aspiration', 'How it breathes.', {
     also: 'induction',
     words: 'natural, supercharged, turbocharged',
   }),
@@ -76,11 +76,11 @@ const ENGINE = inSection('engine', [
     also: 'stop pin radius, pin radius',
     band: usual(3, 60, 'the size of a distributor plate'),
   }),
-  told('distributor rotation', 'Which way the rotor turns, seen from above.', {
+  text('distributor rotation', 'Which way the rotor turns, seen from above.', {
     also: 'rotor rotation',
     words: 'clockwise, counterclockwise, anticlockwise',
   }),
-  told('camshaft', 'The camshaft fitted.', { also: 'cam, camshaft grind' }),
+  text('camshaft', 'The camshaft fitted.', { also: 'cam, camshaft grind' }),
   measured('valves', 'number', 'Valves a cylinder.', {
     also: 'valves per cylinder',
     bare: true,
@@ -102,11 +102,11 @@ const ENGINE = inSection('engine', [
     bare: true,
     orIn: ['length', 'fuel flow'],
   }),
-  told('block', 'The cylinder block.', { also: 'casting' }),
-  told('head', 'The cylinder head.', { also: 'heads, cylinder head, cylinder heads' }),
-  told('intake manifold', 'The intake manifold.', { also: 'inlet manifold, manifold' }),
-  told('exhaust manifold', 'The exhaust manifold.', { also: 'exhaust manifolds' }),
-  told('electrical system', 'Voltage of the electrical system and its earth.', { also: 'electrics, earth' }),
+  text('block', 'The cylinder block.', { also: 'casting' }),
+  text('head', 'The cylinder head.', { also: 'heads, cylinder head, cylinder heads' }),
+  text('intake manifold', 'The intake manifold.', { also: 'inlet manifold, manifold' }),
+  text('exhaust manifold', 'The exhaust manifold.', { also: 'exhaust manifolds' }),
+  text('electrical system', 'Voltage of the electrical system and its earth.', { also: 'electrics, earth' }),
 ]);
 
 const VEHICLE = inSection('vehicle', [
@@ -114,7 +114,7 @@ const VEHICLE = inSection('vehicle', [
     also: 'mass, running weight',
     band: usual(30, 60_000, 'from karts to heavy trucks'),
   }),
-  told('tyre', 'Size of the driven tyres, as moulded on the side.', {
+  text('tyre', 'Size of the driven tyres, as moulded on the side.', {
     also: 'tyres, tire, tires, tyre size, tire size',
     places: ['side'],
   }),
@@ -142,7 +142,7 @@ const VEHICLE = inSection('vehicle', [
     bare: true,
     band: usual(0.5, 6, 'about 1 to 3'),
   }),
-  told('transmission', 'The gearbox.', { also: 'gearbox', words: 'manual, automatic' }),
+  text('transmission', 'The gearbox.', { also: 'gearbox', words: 'manual, automatic' }),
   measured('stall speed', 'rpm', 'Engine speed at which the torque converter holds the engine.', {
     also: 'converter stall, stall, converter',
     bare: true,
@@ -153,7 +153,7 @@ const VEHICLE = inSection('vehicle', [
     also: 'speedo error',
     band: usual(-20, 20, 'instruments read up to 10 per cent over'),
   }),
-  told('body', 'What kind of vehicle or boat it is.', { also: 'hull' }),
+  text('body', 'What kind of vehicle or boat it is.', { also: 'hull' }),
 ]);
 
 export const FACTS: readonly Quantity[] = ofKind('fact', [...ENGINE, ...VEHICLE]);

@@ -1,6 +1,6 @@
 /** Settings of the carburettor and of the fuel system that feeds it. */
 import type { PlaceKind } from './quantity.ts';
-import { curve, fromMemory, measured, ofKind, ownedBy, told, usual } from './vocabulary-row.ts';
+import { curve, fromMemory, measured, ofKind, ownedBy, text, usual } from './vocabulary-row.ts';
 
 const ANY_CARB: readonly PlaceKind[] = ['carburettor', 'side', 'barrel', 'bank', 'cylinder'];
 /** A jet is known by its number in its maker's series, by its bore, or by what it passes. */
@@ -23,6 +23,7 @@ const CARBURETTOR = ownedBy('carburettor', [
       bare: true,
       places: ANY_CARB,
       band: usual(0, 5, 'past a few turns the transfer slot is uncovered'),
+      traits: { roadCheck: 'throttle return' },
     },
   ),
   measured(
@@ -34,6 +35,7 @@ const CARBURETTOR = ownedBy('carburettor', [
       bare: true,
       places: ANY_CARB,
       band: usual(0, 4, 'about half a turn keeps the plates from sticking'),
+      traits: { roadCheck: 'throttle return' },
     },
   ),
   measured('fast idle screw', 'turn', 'Screw that sets the speed on the fast-idle cam.', {
@@ -47,6 +49,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     ...JET,
     also: 'main jets, main, mains, primary jet, primary jets, primary main jet, main jet size, jet, jets, prim jet, prim jets, pri jet, pri jets',
     band: usual(30, 300, JET_NUMBERS),
+    traits: { mainJet: true },
   }),
   measured(
     'main needle',
@@ -63,6 +66,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     ...JET,
     also: 'secondary jets, secondary main jet, secondary main jets, secondary main, sec jet, sec jets',
     band: usual(30, 300, JET_NUMBERS),
+    traits: { mainJet: true },
   }),
   measured('idle jet', 'number', 'Jet that meters fuel at idle and just off it.', {
     ...JET,
@@ -79,7 +83,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     also: 'idle air bleeds, idle bleed, idle air jet',
     band: usual(20, 400, JET_NUMBERS),
   }),
-  told('emulsion tube', 'Tube in which air meets the main fuel.', {
+  text('emulsion tube', 'Tube in which air meets the main fuel.', {
     also: 'emulsion tubes, emulsion',
     places: ANY_CARB,
   }),
@@ -99,22 +103,25 @@ const CARBURETTOR = ownedBy('carburettor', [
       words: 'sight, hole, plug, glass',
       places: ANY_CARB,
       band: fromMemory(0.05, 2, 'workshop habit; measured differently by every maker'),
+      traits: { measuredFirst: true, roadCheck: 'fuel leaks' },
     },
   ),
   measured('float drop', 'in', 'How far the float may fall.', {
     places: ANY_CARB,
     band: fromMemory(0.1, 2.5, 'workshop habit'),
+    traits: { goesWith: 'float level' },
   }),
-  told('accelerator pump', 'How the pump that squirts fuel as the throttle opens is set.', {
+  text('accelerator pump', 'How the pump that squirts fuel as the throttle opens is set.', {
     also: 'accelerator pump setting, pump, pump lever, pump linkage, pump hole, accel pump, accel pump setting, acc pump',
     places: ANY_CARB,
+    traits: { roadCheck: 'throttle return' },
   }),
   measured('pump shot', 'cc', 'Fuel the accelerator pump gives in one stroke.', {
     also: 'accelerator pump shot, pump volume, shot, accel pump shot',
     places: ANY_CARB,
     band: fromMemory(0.1, 5, 'workshop habit: 0.5 to 3 cc a stroke'),
   }),
-  told('pump cam', 'The cam that moves the accelerator pump and the hole it is fixed in.', {
+  text('pump cam', 'The cam that moves the accelerator pump and the hole it is fixed in.', {
     also: 'accelerator pump cam, accel pump cam',
     places: ANY_CARB,
   }),
@@ -135,7 +142,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     places: ANY_CARB,
     band: fromMemory(0.03, 0.5, 'workshop habit: a drill of 1/8 to 1/4 in'),
   }),
-  told('needle', 'The jet needle fitted (variable-venturi carburettors).', {
+  text('needle', 'The jet needle fitted (variable-venturi carburettors).', {
     also: 'needles, jet needle, needle profile',
     places: ANY_CARB,
   }),
@@ -145,17 +152,18 @@ const CARBURETTOR = ownedBy('carburettor', [
     places: ANY_CARB,
     band: usual(1, 7, 'needles have three to seven grooves'),
   }),
-  told('metering rods', 'Rods that move in the main jets.', { also: 'metering rod, rods', places: ANY_CARB }),
+  text('metering rods', 'Rods that move in the main jets.', { also: 'metering rod, rods', places: ANY_CARB }),
   measured('needle seat', 'in', "Bore of the inlet needle's seat.", {
     also: 'needle and seat, inlet seat, inlet needle, float valve',
     places: ANY_CARB,
     band: fromMemory(0.04, 0.2, 'workshop habit: 0.082 to 0.120 in'),
+    traits: { roadCheck: 'fuel leaks' },
   }),
-  told('secondary spring', 'Spring that says when the secondaries open.', {
+  text('secondary spring', 'Spring that says when the secondaries open.', {
     also: 'secondary diaphragm spring, secondary opening, sec spring, sec opening',
     places: ANY_CARB,
   }),
-  told('dashpot oil', 'Oil in the piston damper (variable-venturi carburettors).', {
+  text('dashpot oil', 'Oil in the piston damper (variable-venturi carburettors).', {
     also: 'damper oil, carb oil, piston oil',
     places: ANY_CARB,
   }),
@@ -169,20 +177,22 @@ const CARBURETTOR = ownedBy('carburettor', [
     places: ANY_CARB,
     band: usual(20, 1500, 'from small single-barrels to large four-barrels'),
   }),
-  told('carb spacer', 'Spacer between carburettor and manifold.', {
+  text('carb spacer', 'Spacer between carburettor and manifold.', {
     also: 'spacer, carb gasket, carburettor gasket',
   }),
-  told('air filter', 'Air filter and its housing.', { also: 'air cleaner, filter, air cleaner lid' }),
+  text('air filter', 'Air filter and its housing.', { also: 'air cleaner, filter, air cleaner lid' }),
 ]);
 
 const FUEL_SYSTEM = ownedBy('fuel system', [
   measured('fuel regulator', 'psi', 'Pressure the fuel regulator is set to.', {
     also: 'regulator, fuel pressure regulator, regulator pressure',
     band: usual(1, 8, 'needle-and-seat carburettors 4 to 7, side-draughts 1.5 to 4 psi; over 8 floods'),
+    traits: { goesWith: 'carburettor', roadCheck: 'fuel leaks' },
   }),
   measured('fuel line', 'in', 'Bore of the fuel line.', {
     also: 'fuel hose, fuel pipe, fuel line size, feed line',
     band: usual(0.18, 0.8, '1/4 to 5/8 in'),
+    traits: { roadCheck: 'fuel leaks' },
   }),
   measured('return line', 'in', 'Bore of the line back to the tank.', {
     also: 'fuel return, fuel return line',
@@ -197,9 +207,9 @@ const FUEL_SYSTEM = ownedBy('fuel system', [
       band: usual(-60, 120, 'from tanks above the carburettor to pumps under the floor'),
     },
   ),
-  told('fuel pump', 'The fuel pump fitted.', { also: 'lift pump' }),
-  told('fuel filter', 'The fuel filters fitted.', { also: 'fuel filters' }),
-  told('fuel grade', 'The fuel in the tank.', { also: 'petrol grade, gas grade, octane, pump fuel' }),
+  text('fuel pump', 'The fuel pump fitted.', { also: 'lift pump' }),
+  text('fuel filter', 'The fuel filters fitted.', { also: 'fuel filters' }),
+  text('fuel grade', 'The fuel in the tank.', { also: 'petrol grade, gas grade, octane, pump fuel' }),
 ]);
 
 export const FUEL_SETTINGS = ofKind('setting', [...CARBURETTOR, ...FUEL_SYSTEM]);

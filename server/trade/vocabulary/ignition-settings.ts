@@ -1,5 +1,5 @@
 /** Settings of the ignition, of the engine's own parts and of the vehicle. */
-import { curve, fromMemory, measured, ofKind, ownedBy, published, told, usual } from './vocabulary-row.ts';
+import { curve, fromMemory, measured, ofKind, ownedBy, published, text, usual } from './vocabulary-row.ts';
 
 const DISTRIBUTOR = ownedBy('distributor', [
   measured(
@@ -10,6 +10,7 @@ const DISTRIBUTOR = ownedBy('distributor', [
       also: 'initial timing, initial advance, base timing, static timing, static advance, initial lead, base advance, static, base',
       bare: true,
       band: usual(0, 20, 'street engines run 6 to 12 deg, a few up to 20'),
+      traits: { totals: ['total', 'timing at idle', 'cruise total'] },
     },
   ),
   curve('mechanical', 'deg', 'rpm', 'Advance the weights add as speed rises: degrees at engine rpm.', {
@@ -20,11 +21,13 @@ const DISTRIBUTOR = ownedBy('distributor', [
       42,
       'TM 10-3930-623-12 par. 4-21: some engines use as much as 42 degrees at high speed',
     ),
+    traits: { totals: ['total', 'timing at idle', 'cruise total', 'all in', 'slope'] },
   }),
   measured('mechanical limit', 'deg', 'The most the weights can add before they meet their stop.', {
     also: 'mechanical stop, centrifugal limit, mech limit, advance limit, advance stop, limit mechanical, limit mechanical to, mechanical advance limit',
     bare: true,
     band: usual(6, 36, 'street distributors give 20 to 25 crank degrees, factory curves up to 32'),
+    traits: { totals: ['total', 'cruise total', 'all in'], goesWith: 'mechanical' },
   }),
   curve(
     'vacuum advance',
@@ -36,22 +39,29 @@ const DISTRIBUTOR = ownedBy('distributor', [
       bare: true,
       words: 'manifold, ported, plugged',
       band: usual(0, 24, 'canisters add 8 to 16 crank degrees, some 20 and more'),
+      traits: { totals: ['cruise total', 'timing at idle'] },
     },
   ),
   measured('vacuum limit', 'deg', 'The most the vacuum canister can add before it meets its stop.', {
     also: 'vacuum stop, vac limit, vacuum advance limit, canister limit, canister stop',
     bare: true,
     band: usual(4, 24, 'canisters add 8 to 16 crank degrees, some 20 and more'),
+    traits: { totals: ['cruise total', 'timing at idle'], goesWith: 'vacuum advance' },
   }),
-  told('vacuum source', 'Where the canister takes its vacuum: manifold, ported, or plugged off.', {
+  text('vacuum source', 'Where the canister takes its vacuum: manifold, ported, or plugged off.', {
     also: 'vacuum advance source, canister source',
     words: 'manifold, ported, plugged',
+    traits: { totals: ['cruise total', 'timing at idle'], goesWith: 'vacuum advance' },
   }),
-  told('advance springs', 'The springs that hold the weights in: lighter ones bring the advance in sooner.', {
+  text('advance springs', 'The springs that hold the weights in: lighter ones bring the advance in sooner.', {
     also: 'springs, distributor springs, weight springs, advance spring',
     places: ['side', 'barrel'],
+    traits: { goesWith: 'mechanical' },
   }),
-  told('advance weights', 'The weights that move the advance.', { also: 'weights, bob weights' }),
+  text('advance weights', 'The weights that move the advance.', {
+    also: 'weights, bob weights',
+    traits: { goesWith: 'mechanical' },
+  }),
   measured(
     'dwell',
     'deg',
@@ -61,13 +71,15 @@ const DISTRIBUTOR = ownedBy('distributor', [
       orIn: ['percent'],
       ofDistributor: true,
       band: usual(20, 65, 'four cylinders 45 to 60, six 30 to 40, eight 26 to 34 deg of the distributor'),
+      traits: { measuredFirst: true, goesWith: 'points gap' },
     },
   ),
   measured('points gap', 'in', 'Opening of the contact points on the peak of the cam.', {
     also: 'points, point gap, contact gap, contact breaker gap, breaker gap, contact points, magneto points, mag points',
     band: fromMemory(0.01, 0.025, 'workshop habit: 0.014 to 0.020 in'),
+    traits: { measuredFirst: true },
   }),
-  told('ignition source', 'What tells the coil to fire: points, electronic or magneto.', {
+  text('ignition source', 'What tells the coil to fire: points, electronic or magneto.', {
     also: 'ignition, trigger, ignition trigger',
     words: 'points, electronic, magneto',
   }),
@@ -85,13 +97,13 @@ const DISTRIBUTOR = ownedBy('distributor', [
     also: 'capacitor',
     band: fromMemory(0.1, 0.4, 'workshop habit: about 0.2 to 0.3 µF'),
   }),
-  told('coil', 'The ignition coil fitted.', { also: 'ignition coil' }),
+  text('coil', 'The ignition coil fitted.', { also: 'ignition coil' }),
   measured('ballast', 'ohm', 'Resistance in line with the coil.', {
     also: 'ballast resistor, coil ballast, resistor',
     band: fromMemory(0.3, 4, 'workshop habit: about 0.5 to 1.8 ohm'),
   }),
-  told('distributor cap', 'The distributor cap fitted.', { also: 'cap' }),
-  told('rotor', 'The rotor arm fitted.', { also: 'rotor arm' }),
+  text('distributor cap', 'The distributor cap fitted.', { also: 'cap' }),
+  text('rotor', 'The rotor arm fitted.', { also: 'rotor arm' }),
   measured('boost retard', 'deg/psi', 'Spark taken out for each pound of boost.', {
     also: 'retard per psi',
     band: usual(0.25, 3, 'about 1 deg for each psi'),
@@ -103,21 +115,23 @@ const PLUGS = ownedBy('plugs', [
     also: 'spark plug gap, electrode gap, gap',
     places: ['cylinder'],
     band: fromMemory(0.015, 0.065, 'workshop habit: 0.025 to 0.045 in, less under boost'),
+    traits: { measuredFirst: true },
   }),
-  told('plug type', 'The spark plugs fitted.', {
+  text('plug type', 'The spark plugs fitted.', {
     also: 'plugs, spark plugs, plug number',
     places: ['cylinder'],
   }),
-  told('heat range', "How hot the spark plugs run, by their maker's own numbers.", {
+  text('heat range', "How hot the spark plugs run, by their maker's own numbers.", {
     also: 'plug heat range',
+    traits: { goesWith: 'plug type' },
   }),
-  told('plug leads', 'The high-tension leads fitted.', {
+  text('plug leads', 'The high-tension leads fitted.', {
     also: 'plug lead, leads, plug wires, plug wire, spark plug wires, ht leads, ignition leads',
   }),
 ]);
 
 const ENGINE = ownedBy('engine', [
-  told('timing mark', 'Which mark the timing is read at, and how well it can be trusted.', {
+  text('timing mark', 'Which mark the timing is read at, and how well it can be trusted.', {
     also: 'timing marks, timing tab, pointer',
   }),
   measured('rev limit', 'rpm', 'Speed the engine is not to pass.', {
@@ -135,7 +149,7 @@ const ENGINE = ownedBy('engine', [
       band: usual(500, 4500, 'tractors and lorries 1000 to 2800 rpm'),
     },
   ),
-  told('hand throttle', 'Where the hand throttle stands, by its notches or its travel.', {
+  text('hand throttle', 'Where the hand throttle stands, by its notches or its travel.', {
     also: 'hand throttle lever, throttle lever, throttle hand lever',
   }),
   measured('thermostat', 'F', 'Temperature at which the thermostat opens.', {
@@ -146,15 +160,15 @@ const ENGINE = ownedBy('engine', [
     also: 'pressure cap',
     band: usual(3, 25, 'old cars 4 to 7, later ones 13 to 18 psi'),
   }),
-  told('fan', 'The cooling fan fitted and how it is driven.', { also: 'cooling fan, fan clutch' }),
-  told('oil grade', 'The oil in the sump.', { also: 'oil, engine oil, oil weight' }),
-  told('oil filter', 'The oil filter fitted.'),
-  told('coolant', 'What is in the cooling system.', { also: 'coolant mix, antifreeze' }),
-  told('breather', 'How the crankcase is ventilated.', {
+  text('fan', 'The cooling fan fitted and how it is driven.', { also: 'cooling fan, fan clutch' }),
+  text('oil grade', 'The oil in the sump.', { also: 'oil, engine oil, oil weight' }),
+  text('oil filter', 'The oil filter fitted.'),
+  text('coolant', 'What is in the cooling system.', { also: 'coolant mix, antifreeze' }),
+  text('breather', 'How the crankcase is ventilated.', {
     also: 'crankcase breather, pcv, pcv valve, crankcase vent',
   }),
-  told('hose', 'A hose that was moved, changed or plugged.', { also: 'hoses, vacuum hose, vacuum hoses' }),
-  told('exhaust', 'The exhaust fitted from the head back.', {
+  text('hose', 'A hose that was moved, changed or plugged.', { also: 'hoses, vacuum hose, vacuum hoses' }),
+  text('exhaust', 'The exhaust fitted from the head back.', {
     also: 'exhaust system, silencer, muffler, headers',
   }),
 ]);
@@ -164,6 +178,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
     also: 'lash, valve clearance, valve clearances, tappet clearance, tappets, valves',
     places: ['valve', 'cylinder'],
     band: fromMemory(0.002, 0.035, 'workshop habit: 0.004 to 0.028 in; the maker gives it, hot or cold'),
+    traits: { measuredFirst: true },
   }),
   measured(
     'lifter preload',
@@ -190,7 +205,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
     places: ['valve'],
     band: usual(1, 2, 'pushrod engines 1.2 to 1.8'),
   }),
-  told('valve springs', 'The valve springs fitted.', { also: 'valve spring', places: ['valve'] }),
+  text('valve springs', 'The valve springs fitted.', { also: 'valve spring', places: ['valve'] }),
 ]);
 
 const BLOWER = ownedBy('blower', [
@@ -199,7 +214,10 @@ const BLOWER = ownedBy('blower', [
     bare: true,
     band: usual(0.5, 4, 'belt-driven blowers 0.8 to 3'),
   }),
-  told('blower pulley', 'The pulleys or belt on the blower.', { also: 'blower belt' }),
+  text('blower pulley', 'The pulleys or belt on the blower.', {
+    also: 'blower belt',
+    traits: { goesWith: 'blower ratio' },
+  }),
   measured('wastegate', 'psi', 'Boost at which the wastegate opens.', {
     also: 'wastegate pressure, boost limit',
     band: usual(2, 40, 'street engines 4 to 15 psi'),
@@ -207,16 +225,17 @@ const BLOWER = ownedBy('blower', [
 ]);
 
 const VEHICLE = ownedBy('vehicle', [
-  told('throttle spring', 'The springs that shut the throttle; two, on road vehicles.', {
+  text('throttle spring', 'The springs that shut the throttle; two, on road vehicles.', {
     also: 'throttle springs, return spring, throttle return spring, throttle return springs',
+    traits: { roadCheck: 'throttle return' },
   }),
-  told('throttle linkage', 'How the pedal or lever reaches the throttle.', {
+  text('throttle linkage', 'How the pedal or lever reaches the throttle.', {
     also: 'throttle cable, linkage',
   }),
 ]);
 
 const MANIFOLD = ownedBy('manifold', [
-  told('intake heat', 'How the intake is warmed: crossover, water, hot-air tap.', {
+  text('intake heat', 'How the intake is warmed: crossover, water, hot-air tap.', {
     also: 'heat riser, heat crossover, manifold heat, hot air',
   }),
 ]);
@@ -226,11 +245,12 @@ const TYRES = ownedBy('tyres', [
     also: 'tire pressure, tyre pressures, tire pressures',
     places: ['side'],
     band: usual(8, 80, 'road cars 24 to 40 psi'),
+    traits: { measuredFirst: true },
   }),
 ]);
 
 const PROPELLER = ownedBy('propeller', [
-  told('propeller', 'The propeller fitted.', { also: 'prop' }),
+  text('propeller', 'The propeller fitted.', { also: 'prop' }),
   measured('propeller pitch', 'in', 'How far the propeller would move in one turn through a solid.', {
     also: 'prop pitch, pitch',
     band: usual(3, 60, 'launches and outboards about 7 to 27 in'),
@@ -238,7 +258,7 @@ const PROPELLER = ownedBy('propeller', [
 ]);
 
 const GEARBOX = ownedBy('gearbox', [
-  told('kickdown', 'How the kickdown or throttle-valve linkage is set.', {
+  text('kickdown', 'How the kickdown or throttle-valve linkage is set.', {
     also: 'kickdown linkage, kickdown cable',
   }),
 ]);

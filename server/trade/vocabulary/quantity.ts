@@ -49,6 +49,45 @@ export type ValueForm = 'number' | 'curve' | 'text' | 'several' | 'order';
 
 export type PlaceKind = 'cylinder' | 'side' | 'barrel' | 'carburettor' | 'valve' | 'bank';
 
+/**
+ * How a word behaves, beyond its kind, form and unit. Rules, figures and the carried state go by these and keep no lists of
+ * words of their own; each is left out where it does not apply.
+ */
+export interface Traits {
+  /** Of the air outside, which no setting changes. */
+  readonly weather?: true;
+  /** A meter that only counts up; the unit it is compared in. */
+  readonly meter?: 'km' | 'h';
+  /** Read only while the vehicle moves, so the engine is warm. */
+  readonly underWay?: true;
+  /** No setting changes it. Nor do weather and meters, without this. */
+  readonly notAResponse?: true;
+  /** Temperature of something the running engine warms, and of what. */
+  readonly warmthOf?: 'water' | 'oil' | 'head' | 'gearbox';
+  /** Not measured on a cold engine. */
+  readonly needsWarmEngine?: true;
+  /** Temperature of the exhaust: low where a cylinder does not fire. */
+  readonly exhaust?: true;
+  /** A jet of the main circuit, whose fuel follows the air's own signal. */
+  readonly mainJet?: true;
+  /** Spark timing as read at the engine. */
+  readonly sparkTiming?: true;
+  /** Its latest reading counts in later sessions, as that of a meter does. Give it to few: each one ties later pages to earlier ones. */
+  readonly outlastsSession?: true;
+  /** Often measured as found and then set: both values belong on the page. */
+  readonly measuredFirst?: true;
+  /** Timing totals it goes into or is compared with, in the order in which they are shown. */
+  readonly totals?: readonly string[];
+  /** Name of the setting that is changed to move this reading. Common practice, no source. */
+  readonly adjustedBy?: string;
+  /** Name of the setting, or kind of part, that the same work moves: two words for it are one cause. Common practice, no source. */
+  readonly goesWith?: string;
+  /** The parts whose settings can move this reading; any part can where left out. Common practice, no source. */
+  readonly movedBy?: readonly PartKind[];
+  /** Name of the check (`ROAD_CHECKS`) that work on it makes due before the next road run. */
+  readonly roadCheck?: string;
+}
+
 /** One row of the vocabulary. */
 export interface Quantity {
   /** Lower case, words parted by one space. */
@@ -79,6 +118,7 @@ export interface Quantity {
   /** Words it may take in place of a number or beside it: `manifold`, `ported`, `plugged`. */
   readonly words?: readonly string[];
   readonly band?: Band;
+  readonly traits?: Traits;
   /** One plain line, as said to somebody new to it. */
   readonly meaning: string;
 }
@@ -89,22 +129,12 @@ export interface CurvePoint {
   readonly value: Interval;
 }
 
-/** What is read to know the day or the mileage and answers to no setting; nor does a torque, however it is called. */
-const NO_RESPONSE: ReadonlySet<string> = new Set([
-  'weather',
-  'air temperature',
-  'barometer',
-  'humidity',
-  'altitude',
-  'odometer',
-  'hours',
-  'fuel used',
-  'oil used',
-]);
+/** A quantity that settings may have an effect on. Torque is none, whatever it is called. */
+export const isResponse = ({ kind, form, dimension, traits }: Quantity): boolean =>
+  kind === 'reading' &&
+  form === 'number' &&
+  dimension !== 'torque' &&
+  !(traits?.weather || traits?.meter || traits?.notAResponse);
 
-/** A quantity that settings may have an effect on. */
-export const isResponse = (quantity: Quantity): boolean =>
-  quantity.kind === 'reading' &&
-  quantity.form === 'number' &&
-  quantity.dimension !== 'torque' &&
-  !NO_RESPONSE.has(quantity.name);
+/** Whether the vehicle moves while it is read. */
+export const isUnderWay = ({ traits }: Quantity): boolean => traits?.underWay ?? false;

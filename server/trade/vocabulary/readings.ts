@@ -1,6 +1,7 @@
 /** Readings: what was seen, heard or measured at one moment. */
+import { AIR, USE } from './air-and-use-readings.ts';
 import type { PlaceKind, Quantity } from './quantity.ts';
-import { air, fromMemory, measured, ofKind, published, told, usual } from './vocabulary-row.ts';
+import { fromMemory, measured, ofKind, published, text, usual } from './vocabulary-row.ts';
 
 const EACH_CYLINDER: readonly PlaceKind[] = ['cylinder', 'bank', 'side'];
 const LIMIT_TIMING =
@@ -12,21 +13,25 @@ const TIMING = [
     also: 'ignition timing, spark timing, timing reading, spark advance, strobe, strobe timing, timing light, lamp timing',
     bare: true,
     band: usual(-10, 60, 'from a retarded idle to a light-load cruise'),
+    traits: { sparkTiming: true, totals: ['total', 'timing at idle'], adjustedBy: 'initial' },
   }),
   measured('total', 'deg', 'Timing at speed with the vacuum off: initial and mechanical together.', {
     also: 'total timing, total advance, wide open total, full advance',
     bare: true,
     band: published(15, 42, LIMIT_TIMING),
+    traits: { sparkTiming: true, totals: ['total'], adjustedBy: 'initial' },
   }),
   measured('cruise total', 'deg', 'Timing at a steady light load: initial, mechanical and vacuum together.', {
     also: 'cruise timing, cruise advance, cruise total timing',
     bare: true,
     band: usual(20, 52, 'cruise total is rarely over 52 deg'),
+    traits: { sparkTiming: true, totals: ['cruise total'] },
   }),
   measured('all in', 'rpm', 'Lowest speed at which the mechanical advance has reached its limit.', {
     also: 'all in speed, all in by, full advance speed, mechanical all in, centrifugal all in, mechanical all in by, centrifugal all in by',
     bare: true,
     band: usual(1500, 5500, 'street engines about 2800 rpm, factory curves up to 4600'),
+    traits: { totals: ['all in'], adjustedBy: 'advance springs' },
   }),
 ];
 
@@ -35,6 +40,7 @@ const SPEEDS = [
     also: 'idle speed, curb idle, kerb idle, tickover, slow running, idles, idling, tick over',
     bare: true,
     band: usual(400, 1800, 'big slow engines 450 to long-overlap camshafts 1200 rpm and more'),
+    traits: { outlastsSession: true, totals: ['timing at idle'], adjustedBy: 'idle screw' },
   }),
   measured('fast idle', 'rpm', 'Engine speed on the fast-idle cam.', {
     also: 'fast idle speed, cold idle',
@@ -64,10 +70,12 @@ const SPEEDS = [
   measured('speed', 'mph', 'Road or water speed.', {
     also: 'road speed, top speed, boat speed, mph, knots, gps speed',
     band: usual(1, 250, 'road and water'),
+    traits: { underWay: true },
   }),
   measured('run time', 's', 'Time a measured run took.', {
     also: 'elapsed time, pull time, run, timed run',
     band: usual(1, 600, 'timed pulls and measured miles'),
+    traits: { underWay: true },
   }),
 ];
 
@@ -76,6 +84,7 @@ const PRESSURES = [
     also: 'vacuum, manifold vacuum, manifold depression, idle vacuum, vacuum gauge, vac, vac gauge, manifold vac, gauge vacuum, idle vac, vacuum reading',
     places: ['side', 'bank', 'carburettor'],
     band: published(0, 25, OD1001),
+    traits: { outlastsSession: true, totals: ['timing at idle'] },
   }),
   measured('boost', 'psi', 'Pressure in the intake manifold above the air outside.', {
     also: 'boost pressure, manifold pressure',
@@ -84,25 +93,30 @@ const PRESSURES = [
       40,
       'street engines 4 to 15 psi; below nought the manifold is under vacuum, never past the air itself',
     ),
+    traits: { adjustedBy: 'blower ratio' },
   }),
   measured('fuel pressure', 'psi', 'Fuel pressure at the carburettor.', {
     also: 'pump pressure, fuel press',
     band: usual(1, 8, 'needle-and-seat carburettors 4 to 7, side-draughts 1.5 to 4 psi; over 8 floods'),
+    traits: { adjustedBy: 'fuel regulator', movedBy: ['fuel system', 'carburettor', 'blower'] },
   }),
   measured('oil pressure', 'psi', 'Oil pressure at the gauge.', {
     also: 'oil press, oil gauge',
     band: usual(4, 100, 'hot idle 10 and up, cold 60 to 80 psi'),
+    traits: { movedBy: ['engine', 'valve gear'] },
   }),
   measured('compression', 'psi', 'Pressure a cylinder reaches on the starter with the throttle open.', {
     also: 'compression test, cranking compression, compression pressure, comp, comps, comp test, compressions, cranking pressure',
     places: EACH_CYLINDER,
     band: usual(60, 300, 'sound petrol engines 110 to 220 psi'),
+    traits: { movedBy: ['engine', 'valve gear', 'blower'] },
   }),
   measured('leak down', '%', 'Part of the test air that a cylinder loses at top dead centre.', {
     also: 'leakdown, leak down test, leakdown test, cylinder leakage, leakage, leakage test',
     bare: true,
     places: EACH_CYLINDER,
     band: usual(0, 40, 'sound engines under 10, worn ones over 20 per cent'),
+    traits: { movedBy: ['engine', 'valve gear'] },
   }),
   measured('crankcase pressure', 'inH2O', 'Pressure of the gas that blows past the rings.', {
     also: 'blow by',
@@ -120,28 +134,34 @@ const TEMPERATURES = [
     also: 'tubes, tube temperature, header tube, header temperature, exhaust tube, exhaust tubes',
     places: EACH_CYLINDER,
     band: usual(100, 1300, 'published at idle: 300 to 530 F; hundreds below the gas inside'),
+    traits: { exhaust: true },
   }),
   measured('egt', 'F', 'Temperature of the exhaust gas, taken with a probe in it.', {
     also: 'exhaust gas temperature, exhaust temperature, exhaust gas, gas temperature, egts, exhaust temp, exhaust gas temp, pyrometer',
     places: EACH_CYLINDER,
     band: usual(300, 1600, 'over about 1600 F under load is dangerous on petrol'),
+    traits: { exhaust: true },
   }),
   measured('water', 'F', 'Temperature of the cooling water.', {
     also: 'water temperature, water temp, coolant temperature, coolant temp, temp gauge',
     band: usual(100, 240, 'boats on raw water 140, road cars 160 to 220 F'),
+    traits: { warmthOf: 'water' },
   }),
   measured('oil temperature', 'F', 'Temperature of the oil in the sump.', {
     also: 'oil temp',
     band: usual(100, 300, 'road engines 180 to 260 F'),
+    traits: { warmthOf: 'oil' },
   }),
   measured('head temperature', 'F', 'Temperature of the cylinder head (air-cooled engines).', {
     also: 'cylinder head temperature, head temp, cht',
     places: EACH_CYLINDER,
     band: usual(100, 500, 'air-cooled engines 250 to 420 F'),
+    traits: { warmthOf: 'head' },
   }),
   measured('gearbox temperature', 'F', 'Temperature of the oil in the gearbox.', {
     also: 'transmission temperature, gearbox temp, transmission temp, trans temp',
     band: usual(80, 300, 'automatics 160 to 220 F'),
+    traits: { warmthOf: 'gearbox' },
   }),
   measured('intake temperature', 'F', 'Temperature of the air going into the engine.', {
     also: 'intake air temperature, charge temperature, inlet temperature, intake temp, charge temp, inlet temp',
@@ -166,6 +186,7 @@ const MIXTURE = [
     bare: true,
     places: EACH_CYLINDER,
     band: usual(0, 12, 'idle on carburettors 1 to 4 per cent'),
+    traits: { adjustedBy: 'mixture' },
   }),
   measured('hydrocarbons', 'ppm', 'Unburnt fuel in the exhaust.', {
     also: 'hc',
@@ -183,7 +204,7 @@ const MIXTURE = [
     bare: true,
     places: ['carburettor', 'side', 'barrel'],
   }),
-  told(
+  text(
     'lift pin',
     'What the engine does as the piston of a carburettor is lifted a little: rises is rich, falls is weak.',
     {
@@ -192,26 +213,26 @@ const MIXTURE = [
       places: ['carburettor', 'side'],
     },
   ),
-  told('plug', 'How a spark plug looks.', {
+  text('plug', 'How a spark plug looks.', {
     also: 'plug reading, plug colour, plug color, plug look, plug looks, plug colours, plug colors, plug readings, plug check',
     places: EACH_CYLINDER,
   }),
-  told('knock', 'Knock heard under load. Stop, take timing out, find the cause before going on.', {
+  text('knock', 'Knock heard under load. Stop, take timing out, find the cause before going on.', {
     also: 'pinging, pinking, ping, detonation, spark knock, knocks, knocked, knocking, pinged, pinks, pinked, pings',
     words: 'none, trace, slight, light, heavy',
     places: EACH_CYLINDER,
   }),
-  told('smoke', 'Colour of the smoke from the exhaust.', {
+  text('smoke', 'Colour of the smoke from the exhaust.', {
     also: 'exhaust smoke, smokes',
     words: 'none, blue, black, white, grey',
     places: ['side', 'bank'],
   }),
-  told('spark', 'How the spark looks.', { also: 'spark colour', places: EACH_CYLINDER }),
-  told('starting', 'How the engine starts.', {
+  text('spark', 'How the spark looks.', { also: 'spark colour', places: EACH_CYLINDER }),
+  text('starting', 'How the engine starts.', {
     also: 'cold start, hot start, starts',
     words: 'easy, hard, none',
   }),
-  told('hesitation', 'How the engine takes the throttle.', {
+  text('hesitation', 'How the engine takes the throttle.', {
     also: 'throttle response, pick up, stumble, flat spot, hesitates, bog, bogs, stumbles',
     words: 'none, slight, bad',
   }),
@@ -231,57 +252,7 @@ const ELECTRICAL = [
     also: 'plug lead resistance, plug wire resistance',
     places: EACH_CYLINDER,
     band: fromMemory(0, 50, 'workshop habit: under 12 kohm a foot'),
-  }),
-];
-
-const AIR = [
-  air('weather', 'The air of the day: temperature, pressure where you stand, humidity.', 'air, conditions'),
-  measured('air temperature', 'F', 'Temperature of the air outside.', {
-    also: 'ambient, ambient temperature, outside temperature, outside air',
-    band: usual(-40, 130, 'where people drive'),
-  }),
-  measured('barometer', 'hPa', 'Pressure of the air outside, not reduced to sea level.', {
-    also: 'barometric pressure, air pressure, baro',
-    band: usual(500, 1090, 'from high passes to a deep winter high'),
-  }),
-  measured('humidity', '%RH', 'Relative humidity of the air outside.', {
-    also: 'relative humidity',
-    bare: true,
-    orIn: ['percent'],
-    band: usual(0, 100, 'by definition'),
-  }),
-  measured('altitude', 'ft', 'Height above the sea.', {
-    also: 'elevation',
-    band: usual(-1500, 18000, 'the lowest and highest roads'),
-  }),
-];
-
-const USE = [
-  measured('odometer', 'mi', 'Distance the vehicle has covered.', {
-    also: 'odo, distance, miles',
-    band: usual(0, 1_000_000, 'by the number of its wheels'),
-  }),
-  measured('hours', 'h', 'Hours the engine has run.', {
-    also: 'engine hours, hour meter, hourmeter, hours run, hrs, meter hours, engine hrs',
-    bare: true,
-    band: usual(0, 50_000, 'by the number of its wheels'),
-  }),
-  measured('fuel used', 'gal', 'Fuel burnt since the last fill.', {
-    also: 'fuel burnt, fuel burned, fuel consumed, fuel filled, fuel burn',
-  }),
-  measured('fuel economy', 'mpg', 'Distance for an amount of fuel.', {
-    also: 'economy, mileage, fuel mileage',
-    band: usual(2, 100, 'from heavy trucks to light motorcycles'),
-  }),
-  measured('oil used', 'qt', 'Oil added since the last time.', { also: 'oil added' }),
-  measured('torque', 'lb-ft', 'Torque of a fastener as it was tightened, or of the engine on a brake.', {
-    also: 'bolt torque, tightened to, torqued, tightened',
-    places: EACH_CYLINDER,
-    band: usual(1, 2000, 'from small screws to big engines'),
-  }),
-  measured('power', 'hp', 'Power measured on a brake or rollers.', {
-    also: 'brake power, wheel power, hp, bhp, belt power, belt hp, pto power, pto hp, drawbar power, drawbar hp',
-    band: usual(1, 3000, 'from small engines to racing ones'),
+    traits: { movedBy: ['plugs', 'distributor'] },
   }),
 ];
 

@@ -1,7 +1,7 @@
 /** Short ways to write a row of the vocabulary, so that the tables read as tables. */
 
 import { type Dimension, unitById } from '../measure/units.ts';
-import type { Band, PartKind, PlaceKind, Quantity, QuantityKind, Standing } from './quantity.ts';
+import type { Band, PartKind, PlaceKind, Quantity, QuantityKind, Standing, Traits } from './quantity.ts';
 
 export type Row = Omit<Quantity, 'kind'>;
 type Limits = Omit<Band, 'unit'>;
@@ -14,6 +14,7 @@ interface Extra {
   readonly ofDistributor?: true;
   readonly orIn?: readonly Dimension[];
   readonly places?: readonly PlaceKind[];
+  readonly traits?: Traits;
   /** Words it may take, parted by commas. */
   readonly words?: string;
 }
@@ -29,8 +30,8 @@ export function curve(name: string, unit: string, against: string, meaning: stri
   return { ...common(name, meaning, extra), form: 'curve', ...measure(unit, extra), against: other };
 }
 
-/** A row that is told in words. */
-export function told(name: string, meaning: string, extra: Omit<Extra, 'band' | 'bare' | 'orIn'> = {}): Row {
+/** A row whose value is text. */
+export function text(name: string, meaning: string, extra: Omit<Extra, 'band' | 'bare' | 'orIn'> = {}): Row {
   return { ...common(name, meaning, extra), form: 'text' };
 }
 
@@ -43,12 +44,13 @@ export function order(name: string, meaning: string, extra: Omit<Extra, 'band' |
  * A row that tells the air: each part is known by its dimension, so they may stand in any order; humidity is often
  * written as plain `%`.
  */
-export function air(name: string, meaning: string, also: string): Row {
+export function air(name: string, meaning: string, also: string, traits?: Traits): Row {
   const humidity = usual(0, 100, 'by definition');
   return {
     name,
     aliases: list(also),
     form: 'several',
+    ...(traits && { traits }),
     parts: [
       {
         name: 'temperature',
@@ -98,6 +100,7 @@ function common(name: string, meaning: string, extra: Extra) {
     meaning,
     aliases: list(extra.also),
     ...(extra.places && { places: extra.places }),
+    ...(extra.traits && { traits: extra.traits }),
     ...(extra.words && { words: list(extra.words) }),
   };
 }

@@ -5,7 +5,7 @@ import { editDistance, letterDifference, letterSet, maxEdits } from '../text/spe
 import { FACTS } from './facts.ts';
 import { FUEL_SETTINGS } from './fuel-settings.ts';
 import { IGNITION_SETTINGS } from './ignition-settings.ts';
-import type { PlaceKind, Quantity } from './quantity.ts';
+import type { PlaceKind, Quantity, Traits } from './quantity.ts';
 import { READINGS } from './readings.ts';
 
 /** Settings, readings and facts. A name is unique among settings and readings, and among the facts of a section. */
@@ -15,6 +15,10 @@ export const VOCABULARY: readonly Quantity[] = [
   ...READINGS,
   ...FACTS,
 ];
+
+/** Names of the words that have the trait, in the order of the table. */
+export const namesWith = (trait: keyof Traits): readonly string[] =>
+  VOCABULARY.filter(({ traits }) => traits?.[trait]).map(({ name }) => name);
 
 /** What each place word is a place of. Cylinders are written `#3` and are not here. */
 export const PLACE_WORDS: ReadonlyMap<string, PlaceKind> = new Map([
@@ -65,7 +69,7 @@ const ORDER = {
   engine: [TREES.engine, TREES.session, TREES.vehicle],
   vehicle: [TREES.vehicle, TREES.session, TREES.engine],
 };
-const KNOWN = [...new Set(Object.values(WORDS).flatMap((words) => [...words.keys()]))].map(spelled);
+const KNOWN = [...new Set(Object.values(WORDS).flatMap((words) => [...words.keys()]))].map(spellingOf);
 
 /**
  * The quantity whose name begins at word `from`, by the longest name; `length` is in words. Letter case does not
@@ -90,9 +94,9 @@ export function findQuantity(
  * stand in the table, at most `count`; none if none is near enough to have been meant.
  */
 export function nearestWords(word: string, count: number, extra: readonly string[] = []): string[] {
-  const { key, letters } = spelled(word);
+  const { key, letters } = spellingOf(word);
   const limit = maxEdits(key.length);
-  return [...KNOWN, ...extra.map(spelled)]
+  return [...KNOWN, ...extra.map(spellingOf)]
     .filter((known) => letterDifference(letters, known.letters) <= 2 * limit)
     .map((known) => ({ ...known, distance: editDistance(key, known.key, limit) }))
     .filter(({ distance }) => distance <= limit)
@@ -102,7 +106,7 @@ export function nearestWords(word: string, count: number, extra: readonly string
     .slice(0, count);
 }
 
-function spelled(word: string): { readonly word: string; readonly key: string; readonly letters: number } {
+function spellingOf(word: string): { readonly word: string; readonly key: string; readonly letters: number } {
   const key = lowerCase(word).replaceAll('-', ' ');
   return { word, key, letters: letterSet(key) };
 }

@@ -48,6 +48,7 @@ async function run(folder: string, log: (line: string) => void): Promise<Counts>
         'hovers a total': () => hoverTotal(page, 'hover'),
         'folds a session': () => foldSession(page),
         'opens the sample': () => openFile(page, SAMPLE, LINE),
+        'shows hints and what changed in the sample': () => remarksOf(page),
         'hovers a total in the sample': () => hoverTotal(page, 'sample-dark'),
         'shows it in the light too': () => inTheLight(page),
       },
@@ -81,6 +82,14 @@ async function hoverTotal(page: Page, name: string): Promise<void> {
   }
   await picture(page, name);
   await page.keyboard.press('Escape');
+}
+
+/** They come behind the text, and the picture shows them. */
+async function remarksOf(page: Page): Promise<void> {
+  const shown = (selector: string, hasText: RegExp) =>
+    page.locator(selector, { hasText }).filter({ visible: true }).first().waitFor();
+  await shown('.view-line', /total\s31\sdeg/);
+  await shown('.codelens-decoration', /start\sa\ssession/);
 }
 
 async function foldSession(page: Page): Promise<void> {

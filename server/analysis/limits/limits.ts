@@ -1,12 +1,10 @@
 /** Limits and targets: which one applies to a value, and whether the value is past it. */
-import { amountIn, firstAmount } from '../../model/entry/amount.ts';
-import type { Origin, Statement } from '../../model/entry/entry.ts';
+import { amountIn, conditionIn, firstAmount } from '../../model/entry/amount.ts';
+import type { Statement } from '../../model/entry/entry.ts';
 import type { Declared, State } from '../../model/state/state.ts';
 import { keyOf } from '../../model/state/state.ts';
-import { formatValue } from '../../trade/measure/format.ts';
 import { atMost, type Interval, isExact } from '../../trade/measure/interval.ts';
 import type { Unit } from '../../trade/measure/units.ts';
-import { conditionIn } from './statement-values.ts';
 
 /** The limit or target for the quantity at this place, else for the whole engine. */
 export function statedFor(
@@ -46,15 +44,3 @@ export function pastLimit(value: Interval, limit: Interval): 'over' | 'under' | 
     return 'under';
   return undefined;
 }
-
-/** A limit or target for a message: `34 deg` where it has one bound only, else `11.8..12.4:1`. */
-export function boundText(limit: Interval, unit: Unit): string {
-  if (!Number.isFinite(limit.low)) return formatValue({ ...limit, low: limit.high }, unit);
-  return formatValue(Number.isFinite(limit.high) ? limit : { ...limit, high: limit.low }, unit);
-}
-
-/** `, set 2026-05-02`, with a comma before; empty for a line outside a session. */
-export const setOn = ({ date }: Origin): string => (date ? `, set ${date}` : '');
-
-/** ` of 2026-05-02`, with a space before; empty for a line outside a session. */
-export const ofDay = ({ date }: Origin): string => (date ? ` of ${date}` : '');

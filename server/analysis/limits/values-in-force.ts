@@ -1,6 +1,6 @@
 /** Settings and totals in force where a limit or target is written. Readings are left out: each is one moment and over. */
 
-import { totalAtSpeed, totalNamed } from '../../analysis/ignition/timing-totals.ts';
+import { isAmount, speedOf } from '../../model/entry/amount.ts';
 import type { Statement } from '../../model/entry/entry.ts';
 import type { Amount } from '../../model/entry/value.ts';
 import type { Finding } from '../../model/snapshot/finding.ts';
@@ -9,7 +9,7 @@ import { type Declared, keyOf, type SettingInForce, type State } from '../../mod
 import { type Interval, middle } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
-import { isAmount, speedOf } from './statement-values.ts';
+import { totalAtSpeed, totalNamed } from '../ignition/timing-totals.ts';
 
 interface ValueInForce {
   /** Name of the setting or total, with its place. */
@@ -29,7 +29,7 @@ export function valuesInForceFor(
   const total = totalFor(quantity, said, state);
   if (total) return [total];
   if (said.qualifiers.length > 0 || said.conditions.length > 0) return NOTHING;
-  return settingsMeant(quantity, said, state).flatMap(standing);
+  return settingsMeant(quantity, said, state).flatMap(valuesOfSetting);
 }
 
 const NOTHING: readonly ValueInForce[] = [];
@@ -56,7 +56,7 @@ function settingsMeant(
   return found ? [found] : [];
 }
 
-function standing(setting: SettingInForce): readonly ValueInForce[] {
+function valuesOfSetting(setting: SettingInForce): readonly ValueInForce[] {
   const { quantity, place, values, points, by, base } = setting;
   if (!base) return NOTHING;
   const name = [quantity.name, place].filter(Boolean).join(' ');
