@@ -1,10 +1,10 @@
 /**
- * Caches of answers: the one place where an answer is kept to be given again. It knows nothing of notebooks, and every room
- * above may use it. In all of them `make` depends on the key alone; `context` is what it needs besides to find the answer, and
+ * Memos of answers: the one place where an answer is stored to be returned again. It knows nothing of notebooks, and every
+ * room above may use it. In all of them `make` depends on the key alone; `context` is what it needs besides to find the answer, and
  * the same key always comes with a context that leads to the same answer.
  */
 
-/** Keeps the answer to each object as long as the object itself lives. */
+/** Keeps the answer to each object as long as the object lives. */
 export function once<Key extends object, Context extends unknown[], Answer>(
   make: (key: Key, ...context: Context) => Answer,
 ): (key: Key, ...context: Context) => Answer {
@@ -60,8 +60,8 @@ export function onceInSteps<Key extends object, Answer>(
 }
 
 /**
- * Keeps the answers to the latest `size` keys, for what several neighbours ask of one line: where keys come and go with each
- * line, `once` costs the collector more than the answers are worth. A key is held strongly until as many others have come.
+ * Keeps the answers to the latest `size` keys, for what several callers need of one line: where keys come and go with each
+ * line, `once` costs the garbage collector more than the answers are worth. A key is held strongly until as many others have come.
  */
 export function latestFew<Key, Context extends unknown[], Answer>(
   size: number,

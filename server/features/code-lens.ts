@@ -1,4 +1,4 @@
-/** What stands above the head of a session: what it changed, what is open, and what can be done from here. */
+/** Code lenses above the head of a session: what it changed, what is open, and commands to compare or start a session. */
 
 import { changesBetween } from '../analysis/evidence/setup-changes.ts';
 import { oncePerPair } from '../memo.ts';
@@ -34,13 +34,13 @@ function lensesOn(
   const line = session.from;
   const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
   const summary: Lens = { line, text: summaryOf(after, before), act: { act: 'compare', against: undefined } };
-  const start: Lens = { line, text: 'start a session from here', act: { act: 'start' } };
+  const start: Lens = { line, text: 'Start a session from here', act: { act: 'start' } };
   if (!kept) return [summary, start];
-  const text = `compare with ${[kept.date, 'kept'].filter(Boolean).join(', ')}`;
+  const text = `Compare with ${[kept.date, 'kept'].filter(Boolean).join(', ')}`;
   return [summary, { line, text, act: { act: 'compare', against: kept.from } }, start];
 }
 
-/** Kept with what it is made from: an editor asks again after every keystroke, and all sessions but one are as they were. */
+/** Memo by what it is made from: an editor requests it after every keystroke, and all sessions but one are unchanged. */
 const summaryOf = oncePerPair((after: State, before: State): string => {
   // As if the parts were the same: the settings that came with another part count too.
   const settings = changesBetween({ ...before, fitted: after.fitted }, after).filter((each) => each.after);
@@ -48,14 +48,14 @@ const summaryOf = oncePerPair((after: State, before: State): string => {
   const written = settings.length - changed;
   const parts = [...after.fitted].filter(([kind, { name }]) => before.fitted.get(kind)?.name !== name).length;
   const [open, safety, due] = [after.items.size, after.safetyItems.size, after.recheckIndex.due];
-  const told = [
+  const counts = [
     changed > 0 && `${counted(changed, 'setting')} changed`,
     written > 0 && `${counted(written, 'setting')} first written`,
     parts > 0 && `${counted(parts, 'part')} fitted`,
     due > 0 && `${counted(due, 'recheck')} due`,
-    open > 0 && `${counted(open, 'item')} open${safety > 0 ? `, ${safety} of safety` : ''}`,
+    open > 0 && `${counted(open, 'item')} open${safety > 0 ? `, ${safety} safety` : ''}`,
   ];
-  return told.filter(Boolean).join(', ') || 'nothing changed';
+  return counts.filter(Boolean).join(', ') || 'Nothing changed';
 });
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

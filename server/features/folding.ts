@@ -1,5 +1,4 @@
-/** What can be folded: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
-
+/** Folding ranges: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
 import { type Line, parseLine, withoutBreak } from '../../grammar/index.ts';
 import { once } from '../memo.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
@@ -14,7 +13,7 @@ export interface Fold {
   readonly kind: 'section' | 'trial' | 'comment' | 'note';
 }
 
-/** What a line is to a fold. Inside a trial its rows, and what may stand between them. */
+/** What a line is to a fold. Inside a trial its rows, and what may come between them. */
 type Part = 'blank' | 'comment' | 'note' | 'trial' | 'row' | 'file' | 'other';
 
 /** Every fold of at least two lines, by first line. */
@@ -34,7 +33,7 @@ export function* prepareFolding({ pages }: Snapshot): Interruptible<void> {
   }
 }
 
-/** Kept with the page: an editor asks again after every keystroke, and all pages but one are as they were. */
+/** Memo by page: an editor requests folds after every keystroke, and all pages but one are unchanged. */
 const partsOf = once((page: Page): readonly Part[] =>
   linesOf(page).lines.map((raw) => partOf(parseLine(withoutBreak(raw)))),
 );

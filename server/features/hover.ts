@@ -1,4 +1,4 @@
-/** What there is to say about the words under the cursor. */
+/** Hover for the words under the cursor. */
 import type { Position, Range } from '../../grammar/index.ts';
 import { gatherEvidence } from '../analysis/evidence/comparisons.ts';
 import { logsWanted } from '../analysis/road/log.ts';
@@ -15,7 +15,7 @@ import { meantHover } from './hover/silenced-rule.ts';
 import { onLine } from './ranges.ts';
 import type { UnitChoice } from './units.ts';
 
-/** Works out what hovers tell of the whole notebook, in steps. */
+/** Precomputes what hovers need of the whole notebook, in steps. */
 export function* prepareHover(snapshot: Snapshot): Interruptible<void> {
   yield* preparePages(snapshot);
   yield* gatherEvidence(snapshot);
@@ -27,7 +27,7 @@ export interface Hover {
   readonly text: string;
 }
 
-/** Who answers for which kind of line. */
+/** Hover builder for each kind of line. */
 const TELLERS: Partial<Readonly<Record<EntryKind, (question: HoverQuestion) => HoverAnswer | undefined>>> = {
   setting: quantityHover,
   reading: quantityHover,
@@ -50,7 +50,7 @@ const TELLERS: Partial<Readonly<Record<EntryKind, (question: HoverQuestion) => H
 };
 
 /**
- * Undefined where nothing stands, or nothing that is known. `files`: those of `filesWanted`, where somebody read them.
+ * Undefined where there is nothing, or nothing known. `files`: those of `filesWanted`, where somebody read them.
  */
 export function hoverAt(
   snapshot: Snapshot,
@@ -65,7 +65,7 @@ export function hoverAt(
   return answer && { range: onLine(line, answer.span), text: answer.text };
 }
 
-/** The paths of the files that a hover at a line tells of, as the notebook writes them. */
+/** Paths of the files that a hover at a line needs, as the notebook writes them. */
 export function filesWanted(snapshot: Snapshot, line: number): readonly string[] {
   const reading = lineStateAt(snapshot, line);
   const isLog = reading?.entry.kind === 'file' && reading.entry.word === 'log';

@@ -1,4 +1,4 @@
-/** Small remarks behind what is written: the total it makes, how far it is from last time, the same in another unit. */
+/** Inlay hints after a line: the total it makes, the difference from last time, the value in another unit. */
 
 import type { NumberFigure } from '../analysis/figure.ts';
 import { totalNamed } from '../analysis/ignition/timing-totals.ts';
@@ -55,7 +55,7 @@ const TOTALS: ReadonlyMap<string, string> = new Map([
   ['timing at idle', 'idle'],
 ]);
 
-/** Those that the line changes, all of them in degrees, which are said once: an editor cuts a long line of remarks. */
+/** Totals that the line changes, with the unit written once: an editor cuts long hints. */
 function totals({ quantity }: QuantityEntry, before: State, after: State): readonly Remark[] {
   if (quantity.owner !== 'distributor') return [];
   const changed = [...TOTALS.keys()].flatMap((name) => {

@@ -1,5 +1,4 @@
-/** The outline of a notebook: its sections and sessions, and in each what its lines say. */
-
+/** Outline of a notebook: its sections and sessions, and the lines in each. */
 import type { Range } from '../../grammar/index.ts';
 import { once } from '../memo.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
@@ -22,7 +21,7 @@ export interface OutlineSymbol {
   readonly children: readonly OutlineSymbol[];
 }
 
-/** Those at the top, in the order of lines. Lines before the first section stand at the top by themselves. */
+/** Those at the top, in the order of lines. Lines before the first section are at the top level. */
 export function* symbolsOf(snapshot: Snapshot): Generator<OutlineSymbol> {
   const stretches = stretchesOf(snapshot);
   yield* entriesOn(snapshot, 0, stretches[0]?.pagesFrom ?? snapshot.pages.length);
@@ -37,7 +36,7 @@ export function* prepareOutline(snapshot: Snapshot): Interruptible<void> {
   }
 }
 
-/** Those of some kinds alone, each with the section or session that it stands in, where that is not itself. */
+/** Those of some kinds alone, each with the section or session that it is in, where that is not itself. */
 export function* symbolsOfKinds(
   snapshot: Snapshot,
   kinds: ReadonlySet<EntryKind>,
@@ -105,7 +104,7 @@ interface PageEntry {
   readonly length: number;
 }
 
-/** Kept with the page: an editor asks again after every keystroke, and all pages but one are as they were. */
+/** Memo by page: an editor requests symbols after every keystroke, and all pages but one are unchanged. */
 const entriesOfPage = once((_: Page, snapshot: Snapshot, index: number): readonly PageEntry[] =>
   pageLines(snapshot, index).flatMap(({ entry }, line) => {
     const title = titleOf(entry);

@@ -1,4 +1,4 @@
-/** Two moments of a notebook beside each other: settings, totals, readings under the same conditions, what was opened and done. */
+/** Comparison of two moments of a notebook: settings, totals, readings under the same conditions, items opened and done. */
 
 import {
   type Changed,
@@ -33,15 +33,15 @@ export interface ComparedRow {
   /** Undefined where nothing was written before (or after). */
   readonly before: string | undefined;
   readonly after: string | undefined;
-  /** `2 deg more`; undefined where the two cannot be held against each other. */
+  /** `2 deg more`; undefined where the two cannot be compared. */
   readonly change: string | undefined;
 }
 
-/** Which session is asked about, by a line of it, and what it is held against. */
+/** Session to compare, by a line of it, and what to compare it with. */
 export interface ComparisonAsked {
   /** From zero. */
   readonly line: number;
-  /** `kept`: the last session above that is marked to keep; `before`: what stood when it began; or a line of a session. */
+  /** `kept`: the last session above that is marked to keep; `before`: the state when it began; or a line of a session. */
   readonly against: 'kept' | 'before' | number;
 }
 
@@ -57,10 +57,10 @@ export function comparisonOf(
     const state = carriedBefore(snapshot, session);
     // Readings belong to their session: those of the session before it.
     const readings = previous(snapshot, session)?.readings;
-    return compareSides({ name: 'what stood before', state }, after, readings);
+    return compareSides({ name: 'what was before', state }, after, readings);
   }
   const other = against === 'kept' ? keptBefore(snapshot, session) : sessionAt(snapshot, against);
-  if (!other) return { problem: 'No session above this one is marked with "keep".' };
+  if (!other) return { problem: 'No earlier session is marked "keep".' };
   const state = carriedAfter(snapshot, other);
   return compareSides({ name: nameOf(other), state }, after, state.readings);
 }

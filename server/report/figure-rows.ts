@@ -1,4 +1,4 @@
-/** All that is worked out at a moment as rows: each figure in words and in numbers, with its working and its lines. */
+/** Figures at a moment as rows: each in words and in numbers, with its working and its lines. */
 
 import type { Figure, FigureContext, Plot, Topic } from '../analysis/figure.ts';
 import { allFigures } from '../analysis/figures.ts';

@@ -1,4 +1,4 @@
-/** What holds at a line of a notebook: settings, parts, open items, limits and totals, each with the line that says so. */
+/** State in force at a line: settings, parts, open items, limits and totals, each with the line that says so. */
 
 import { logsWanted } from '../analysis/road/log.ts';
 import { cautionsOfSession } from '../analysis/upkeep/cautions.ts';
@@ -19,7 +19,7 @@ import { type Where, whereOf } from './where.ts';
 export interface InForceReport {
   /** The notebook's title; empty where it has none. */
   readonly notebook: string;
-  /** The last line that was taken in, from zero, and the session it stands in. */
+  /** Last line taken into account, from zero, and its session. */
   readonly line: number;
   readonly session: { readonly date: string | undefined; readonly title: string } | undefined;
   /** In the order of the trade's own table, the notebook's own words last. */
@@ -33,11 +33,11 @@ export interface InForceReport {
   readonly totals: TotalRows;
   /** All else that is worked out. */
   readonly figures: readonly FigureRow[];
-  /** What could hurt somebody at the work of this session. */
+  /** Cautions for the work of this session. */
   readonly cautions: readonly CautionRow[];
   /** The last session marked as one to keep. */
   readonly kept: Where | undefined;
-  /** What is set otherwise than it was then. */
+  /** Settings that differ from then. */
   readonly sinceKept: readonly ChangeRow[];
 }
 
@@ -75,7 +75,7 @@ export interface CautionRow {
   readonly text: string;
 }
 
-/** A check that stands in the way of a road run. */
+/** A check that must be made before a road run. */
 interface CheckRow {
   readonly name: string;
   /** `due`: not made since the work at `where`; `bad`: made there, and found wanting. */
@@ -109,7 +109,7 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
   };
 }
 
-/** The paths of the logs that the figures at a line tell of, as the notebook writes them. */
+/** Paths of the logs that the figures at a line need, as the notebook writes them. */
 export function logsAt(snapshot: Snapshot, line: number): readonly string[] {
   const state = lineStateAt(snapshot, line)?.after;
   return state ? logsWanted({ state, snapshot, line }) : [];

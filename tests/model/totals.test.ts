@@ -181,9 +181,9 @@ describe('law 9: a derived value shows its working', () => {
       'initial + mechanical at 900 rpm + vacuum at 17 inHg (manifold)',
       '9 deg + 0 deg + 12 deg = 21 deg',
     ],
-    ['total', 'initial + the most mechanical from 2400 rpm, no vacuum', '9 deg + 14 deg = 23 deg'],
-    ['cruise total', 'initial + the most mechanical + the most vacuum', '9 deg + 14 deg + 12 deg = 35 deg'],
-    ['all in', 'lowest speed with all the mechanical advance', '2400 rpm'],
+    ['total', 'initial + maximum mechanical from 2400 rpm, no vacuum', '9 deg + 14 deg = 23 deg'],
+    ['cruise total', 'initial + maximum mechanical + maximum vacuum', '9 deg + 14 deg + 12 deg = 35 deg'],
+    ['all in', 'lowest speed with full mechanical advance', '2400 rpm'],
     ['slope', 'steepest rise of the mechanical curve', '10 deg per 1000 rpm, 1000 to 3000 rpm'],
   ])('%s', (name, formula, working) => {
     expect(total(name).formula).toBe(formula);
@@ -193,7 +193,7 @@ describe('law 9: a derived value shows its working', () => {
   test('each input has the line that it came from', () => {
     expect(total('total').inputs.map(({ name, value, by }) => [name, value, by && textAt(by)])).toEqual([
       ['initial', '9 deg', 'initial 9 deg'],
-      ['the most mechanical', '14 deg', CURVE],
+      ['maximum mechanical', '14 deg', CURVE],
       ['mechanical limit', '14 deg', 'mechanical limit 14 deg'],
     ]);
   });

@@ -1,4 +1,4 @@
-/** The readings of a notebook with what the engine was set to as each was taken. */
+/** Observations: each reading with the settings in force when it was taken. */
 
 import type { Origin } from '../../model/entry/entry.ts';
 import type { LineState } from '../../model/snapshot/page.ts';

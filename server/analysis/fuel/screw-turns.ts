@@ -1,4 +1,4 @@
-/** The turns of every screw of the carburettor through the notebook. */
+/** History of every carburettor screw through the notebook. */
 
 import { valueText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
@@ -13,7 +13,7 @@ export interface Turn {
   readonly place: string;
   /** As written: `1 1/2 turns`, `in 1/4 turns`. */
   readonly written: string;
-  /** Where it then stands. */
+  /** Setting after it. */
   readonly stands: string;
   readonly by: Origin;
   /** Line of its page, from zero. */
@@ -22,7 +22,7 @@ export interface Turn {
 
 const turnsOn = keptByPage(turnsIn);
 
-/** Every line up to and with `line` that set or turned a screw. */
+/** All lines up to and including `line` that set or turned a screw. */
 export function turnsUpTo(snapshot: Snapshot, line: number): readonly Turn[] {
   const last = pageAt(snapshot, line);
   const row = line - (snapshot.starts[last] ?? 0);

@@ -1,7 +1,7 @@
 /**
- * The timing totals: what follows from the settings in force, each a figure with its formula, its inputs and the lines they
- * came from. A total that lacks an input has no value, and says what it lacks. Hover and terminal show them apart from the
- * other figures, so they are in no table.
+ * Timing totals from the settings in force, each a figure with its formula, its inputs and the lines they came from. A
+ * total that lacks an input has no value, and says what it lacks. Hover and terminal show them apart from the other
+ * figures, so they are not in figures.ts.
  */
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
@@ -97,7 +97,7 @@ function idleTotal(timing: Timing, state: TotalsTake): Figure {
       const read = speed();
       const where = source
         ? `vacuum ${source.value}: adds nothing at idle`
-        : 'no vacuum source written: none counted';
+        : 'no vacuum source written, so none counted';
       return {
         formula: `initial + mechanical at ${read.value}; ${where}`,
         names: ['initial', `mechanical at ${read.value}`],
@@ -128,8 +128,8 @@ function openTotal(timing: Timing): Figure {
     const reached = allInOf(timing);
     const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
     return {
-      formula: `initial + the most mechanical${where}, no vacuum`,
-      names: ['initial', 'the most mechanical'],
+      formula: `initial + maximum mechanical${where}, no vacuum`,
+      names: ['initial', 'maximum mechanical'],
       from: [initial.setting, mechanical.setting],
       beside: limitInput('mechanical limit', mechanicalLimit, mechanical),
     };
@@ -145,8 +145,8 @@ function cruiseTotal(timing: Timing): Figure | undefined {
     'cruise total',
     [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value), pulled],
     () => ({
-      formula: 'initial + the most mechanical + the most vacuum',
-      names: ['initial', 'the most mechanical', 'the most vacuum'],
+      formula: 'initial + maximum mechanical + maximum vacuum',
+      names: ['initial', 'maximum mechanical', 'maximum vacuum'],
       from: [initial.setting, mechanical.setting, vacuum.setting],
       beside: [
         ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
@@ -161,7 +161,7 @@ function allIn(timing: Timing): Figure | undefined {
   const speed = allInOf(timing);
   if (!mechanical || speed === undefined) return undefined;
   return lazyTotal('all in', exact(speed), RPM, () => ({
-    formula: 'lowest speed with all the mechanical advance',
+    formula: 'lowest speed with full mechanical advance',
     working: `${formatNumber(speed, RPM)} rpm`,
     inputs: [curveInput(mechanical)],
   }));
@@ -192,7 +192,7 @@ const BASIS = {
 
 const NO_ROWS: Figure['rows'] = [];
 
-/** Put into words only when somebody reads them: rules ask every line for values alone. */
+/** Totals whose texts are built only when read: rules need the values alone, on every line. */
 function lazyTotal(name: string, value: Interval, unit: Unit, work: () => Workings): NumberFigure {
   const { topic, standing, source } = BASIS;
   return {
@@ -224,7 +224,7 @@ interface SumTerms {
   /** Of each value of the sum, in order. */
   readonly names: readonly string[];
   readonly from: readonly SettingInForce[];
-  /** What the sum rests on and does not add. */
+  /** Inputs the sum depends on but does not add. */
   readonly beside?: readonly Input[];
 }
 
@@ -266,7 +266,7 @@ const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): 
 const vacuumOver = ({ vacuumLimit }: Timing, curve: Curve, depression: Interval): Interval =>
   atMostLimit(allOver(curve, depression), vacuumLimit);
 
-/** All that the curve gives over a range; at a rough speed it is rough too. */
+/** What the curve gives over a range; approximate at an approximate speed. */
 function allOver({ points }: Curve, at: Interval): Interval {
   const advance = curveOver(points, at.low, at.high) ?? NO_ADVANCE;
   return at.about ? { ...advance, about: true } : advance;

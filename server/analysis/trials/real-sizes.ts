@@ -1,4 +1,4 @@
-/** Sizes a knob can really be had in: drills on the stand, jets in the box, whole steps. */
+/** Sizes that can really be had: drills, jets at hand, whole steps. */
 
 import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
@@ -9,13 +9,13 @@ import { jetSizes } from '../inputs.ts';
 import type { ReadTrial } from './trial.ts';
 
 interface RealSize {
-  /** As it is asked for: `#7 drill`, `118`. */
+  /** Name as written: `#7 drill`, `118`. */
   readonly name: string;
   /** In the knob's unit. */
   readonly size: number;
 }
 
-/** Those nearest what is wanted (in the knob's unit), nearest first; none for a knob that takes any setting. */
+/** Sizes nearest the wanted value (in the knob's unit), nearest first; none for a knob that takes any setting. */
 export function realSizes(wanted: number, trial: ReadTrial, state: State): readonly RealSize[] {
   const sizes = isJet(trial) ? jets(wanted, trial, state) : [];
   if (sizes.length === 0 && isDrilled(trial)) sizes.push(...drills(wanted, trial));
@@ -24,7 +24,7 @@ export function realSizes(wanted: number, trial: ReadTrial, state: State): reado
   return sorted.filter((each, i) => i === 0 || Math.abs(each.size - wanted) <= NEAR * Math.abs(wanted));
 }
 
-/** A kind whose nearest size is farther off than this share says nothing. */
+/** Share beyond which a kind's nearest size is too far off to mention. */
 const NEAR = 0.05;
 
 const KINDS: readonly DrillKind[] = ['number', 'letter', '64ths', 'metric'];
@@ -32,7 +32,7 @@ const DRILLED = /\b(?:holes?|drill|drilling|bores?|jets?|bleeds?|restrict\w*|ori
 
 const isJet = ({ knob }: ReadTrial): boolean => knob.quantity?.orIn?.includes('fuel flow') ?? false;
 
-/** Lengths the trade knows as something else (a gap, a float level) are set, not drilled. */
+/** Whether the knob is drilled: gaps, float levels and the like are lengths that are set. */
 const isDrilled = ({ knob }: ReadTrial): boolean =>
   knob.unit.dimension === 'length' &&
   (knob.quantity === undefined || isBore(knob.name) || (knob.quantity.orIn?.includes('length') ?? false));

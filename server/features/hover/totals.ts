@@ -1,4 +1,4 @@
-/** The timing totals a line goes into, each with its formula, its numbers, and where each input stands. */
+/** Hover of the timing totals a line goes into, each with its formula, its numbers, and the lines of its inputs. */
 
 import type { Figure, NumberFigure } from '../../analysis/figure.ts';
 import { totalAtSpeed, totalsOf } from '../../analysis/ignition/timing-totals.ts';
@@ -51,7 +51,7 @@ function measuredSpeed({ kind, quantity }: QuantityEntry, said: Statement, befor
   return isTiming && isWithoutVacuum(quantity.name, said, before) ? said.conditions[0]?.value : undefined;
 }
 
-/** How what the lamp showed stands to the sum. */
+/** Measured timing against the calculated sum. */
 function measuredText(
   { kind, quantity }: QuantityEntry,
   { said }: Focus,
@@ -61,9 +61,9 @@ function measuredText(
   if (!measured) return [];
   const apart = middle(measured) - middle(value);
   const size = formatValue(exact(Math.abs(apart)), unit);
-  const told =
-    Math.abs(apart) < 0.05 ? 'as worked out' : `${size} ${apart > 0 ? 'more' : 'less'} than worked out`;
-  return [plain(`Measured ${formatValue(measured, unit)}: ${told}`)];
+  const difference =
+    Math.abs(apart) < 0.05 ? 'as calculated' : `${size} ${apart > 0 ? 'more' : 'less'} than calculated`;
+  return [plain(`Measured ${formatValue(measured, unit)}: ${difference}`)];
 }
 
 const isWorkedOut = ({ lacks }: Figure): boolean => lacks === undefined;
@@ -104,4 +104,4 @@ function sumText({ name, text, working }: Figure): string {
     : `${strong(`${name} ${text}`)}${plain(` = ${sum}`)}`;
 }
 
-const lackingText = ({ name, lacks = [] }: Figure): string => plain(`${name} wants ${lacks.join(' and ')}`);
+const lackingText = ({ name, lacks = [] }: Figure): string => plain(`${name} needs ${lacks.join(' and ')}`);

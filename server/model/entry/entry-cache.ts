@@ -1,6 +1,6 @@
 /**
- * Cache of entries by the text of their line: at the bench the same things are written again and again, and an entry knows
- * nothing of where its line stands. Law 3 is what makes this right: the text and what is around it decide.
+ * Entry cache by a line's text: at the bench the same things are written again and again, and an entry knows nothing
+ * of where its line is. Valid by law 3: text and scope alone decide the entry.
  */
 import { parseLine } from '../../../grammar/index.ts';
 import { bounded, latestFew } from '../../memo.ts';
@@ -10,7 +10,7 @@ import { readEntry } from './read-entry.ts';
 
 /** Entries held in each of two generations. */
 const HELD = 1000;
-/** Sections and stocks of own words held at once. */
+/** How many scopes (section, own words, specs) are cached. */
 const SCOPES = 8;
 
 /** The entry of a line, by its text without the break. */

@@ -1,10 +1,10 @@
-/** How a session names what is specified. */
+/** Names by which a session may refer to specs. */
 import { once, onceOrCarried } from '../../memo.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
 import { put } from '../state/immutable.ts';
 
-/** What is specified of which quantity, by its name. */
+/** Specs by name: which quantity each is of. */
 export interface NamedSpec {
   readonly name: string;
   readonly quantity: Quantity;
@@ -16,7 +16,7 @@ type Specs = ReadonlyMap<string, NamedSpec>;
 export const specName = ({ name, quantity }: NamedSpec): string =>
   name === quantity.name ? name : `${name} ${quantity.name}`;
 
-/** Names of what is specified: by whole name (`head bolts torque`), and by `head bolts` where only one thing of it is. */
+/** Names of specs: by whole name (`head bolts torque`), and by `head bolts` where only one thing of it is. */
 export interface SpecNames {
   readonly size: number;
   readonly get: (name: string) => Quantity | undefined;
@@ -36,7 +36,7 @@ interface Named {
 const NONE: Named = { quantities: new Map(), keys: new Map(), things: new Map() };
 
 /**
- * What a session may write beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
+ * Spec names a session may use beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
  * only one thing of it is specified. A spec of a place (`intake valve lash`) needs no name of its own.
  */
 export const specNames = once((specs: Specs): SpecNames => {

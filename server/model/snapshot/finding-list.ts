@@ -1,4 +1,4 @@
-/** All findings of a notebook with the lines they are on: what an edit leaves where it was is taken over as it is. */
+/** Finding list of a notebook with line numbers; an edit reuses the entries of pages it leaves in place. */
 import type { LocatedFinding } from './finding.ts';
 import type { LineFinding, Page } from './page.ts';
 
@@ -12,7 +12,7 @@ export interface FindingList {
 
 export const EMPTY_LIST: FindingList = { pages: [], starts: [0], findings: [] };
 
-/** The findings of pages that came about by an edit: only those of new pages, and of pages that moved, are made again. */
+/** Finding list after an edit: only entries of new pages, and of pages that moved, are made again. */
 export function findingListAfter(
   before: FindingList,
   { pages, starts }: Omit<FindingList, 'findings'>,
@@ -74,7 +74,7 @@ function locatedIn(
 export const locatedOn = ({ findings }: Page, start: number): readonly LocatedFinding[] =>
   findings.map((finding) => findingAt(finding, start + finding.line));
 
-/** Spelled out: a copy by spread costs ten times as much, and there may be thousands. */
+/** Copy field by field: a spread costs ten times as much, and there may be thousands. */
 function findingAt(
   { code, severity, span, message, related, fixes }: Omit<LineFinding, 'line'>,
   at: number,

@@ -1,5 +1,4 @@
-/** From ids and lines to what stands there, and back. */
-
+/** Locating: from ids to line numbers, pages and texts, and back. */
 import { type Line, parseLine, type Span, withoutBreak } from '../../../grammar/index.ts';
 import { once } from '../../memo.ts';
 import type { Ref } from '../entry/entry.ts';
@@ -26,7 +25,7 @@ const pageIndexes = once(
     new Map(pages.map((page, i) => [page.id, i])),
 );
 
-/** The lines of a page as read. They are not kept: a notebook of 100,000 lines would not fit. */
+/** Lines of a page with their states, read anew: stored for 100,000 lines they would not fit in memory. */
 export function pageLines(snapshot: Snapshot, index: number): readonly LineState[] {
   const page = snapshot.pages[index] as Page;
   return lineStates(linesOf(page), page.before, lookUpAbove(snapshot, index));
@@ -75,5 +74,5 @@ export const findingsIn = ({ findings }: Snapshot, from: number, to: number): re
 /** The whole text, as opened and edited. */
 export const textOf = (snapshot: Snapshot): string => snapshot.pages.map((page) => page.text).join('');
 
-/** Both ends count: a cursor stands between two signs. */
+/** Both ends included: a cursor is between two characters. */
 export const touches = (span: Span, column: number): boolean => span.from <= column && column <= span.to;

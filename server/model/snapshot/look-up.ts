@@ -29,7 +29,7 @@ interface Asked {
   readonly asking: { readonly line: number } | undefined;
 }
 
-/** Of the last session of that date before `end` that is not the one that asks. */
+/** Of the last session of that date before `end` that is not the line's own. */
 function endOfDay(pages: Ends, { date, asking }: Asked, end: number): State | undefined {
   const sessions = daysOf(pages).get(date) ?? [];
   for (let i = lastBefore(sessions, end); i >= 0; i--) {

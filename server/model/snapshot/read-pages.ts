@@ -1,6 +1,6 @@
 /**
- * Reads a text page by page. Who takes the pages keeps them, as a snapshot does, or lets each go once it is read, so that the
- * largest notebook takes little more memory than its text.
+ * Reads a text page by page. The caller stores the pages, as a snapshot does, or drops each as soon as it has been read, so
+ * that the largest notebook takes little more memory than its text.
  */
 import { cutLines, withoutBreak } from '../../../grammar/index.ts';
 import type { Ref } from '../entry/entry.ts';

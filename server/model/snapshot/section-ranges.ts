@@ -48,8 +48,8 @@ interface Pages {
 }
 
 /**
- * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section hangs on
- * how the text was typed: whatever is said of a section must be said of all its pages. Lines before the first head are
+ * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section depends on
+ * how the text was typed, so anything about a section must cover all its pages. Lines before the first head are
  * one too.
  */
 export function* sectionsUpFrom(snapshot: Snapshot, line: number): Generator<Pages> {
@@ -85,7 +85,7 @@ const isHeaded = ({ pages }: Snapshot, page: number): boolean => headOf(pages[pa
 
 type Head = Pick<SectionRange, 'kind' | 'title' | 'date' | 'clock'>;
 
-/** Kept with the page: after a keystroke all pages but one are as they were. */
+/** Memo by page: after a keystroke all pages but one are unchanged. */
 const headOf = once((page: Page): Head | undefined => (page.before.inConflict ? undefined : headIn(page)));
 
 function headIn(page: Page): Head | undefined {

@@ -1,6 +1,6 @@
 /**
- * A notebook at one moment: `open` reads a text, `edit` gives the next moment and reads again only what the change
- * can have changed. Immutable; every question of editor and terminal is asked of one.
+ * Snapshot of a notebook: `open` reads a text, `edit` gives the next snapshot and re-reads only what the change can
+ * affect. Immutable; every answer to editor and terminal is computed from one.
  */
 import {
   comparePositions,
@@ -19,11 +19,11 @@ import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHold
 import { numberedPages, readPages } from './read-pages.ts';
 
 export interface Snapshot extends FindingList {
-  /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
+  /** How many pages looked up other pages or notebooks; usually none, and then nothing below an edit need be checked. */
   readonly asking: number;
   readonly check: Check;
   readonly shared: Shared;
-  /** Lines of a page as the text is opened; by typing one may grow to twice as many. No answer depends on it. */
+  /** Lines of a page when a text is opened; typing may grow it to twice as many. No answer depends on it. */
   readonly longestPage: number;
   /** The next unused id of a page or a line. */
   readonly nextId: number;
@@ -122,7 +122,7 @@ function carryOn(
 
 const askingIn = (pages: readonly Page[]): number => pages.filter((page) => page.asked.length > 0).length;
 
-/** The touched pages' lines with the change in them, parted anew. Lines that stay keep their ids. */
+/** The touched pages' lines with the change in them, split into pages anew. Unchanged lines keep their ids. */
 function rewrite(
   snapshot: Snapshot,
   change: Change,

@@ -1,5 +1,4 @@
-/** Notebooks that use one another: what a `use` line gets, whoever keeps the texts. */
-
+/** Used notebooks: what a `use` line gets, wherever the texts are stored. */
 import { cutLines, parseLine, tokenText, withoutBreak } from '../../../grammar/index.ts';
 import { once } from '../../memo.ts';
 import type { Origin } from '../entry/entry.ts';
@@ -30,7 +29,7 @@ const CYCLE: Absent = { problem: 'cycle' };
 
 /**
  * What a notebook's `use` lines get, and what is known of the files it names: of those outside the folders nothing.
- * Every `use` along a cycle is told as one, so that none waits for another.
+ * Every `use` along a cycle is reported as one, so that none waits for another.
  */
 export const sharedFor =
   (notebook: string, known: NotebookTexts): Shared =>
@@ -46,7 +45,7 @@ const NOWHERE: Origin = { ref: { page: 0, line: 0 }, date: undefined };
 /** What a notebook gives to those that use it; the same for two texts that differ in nothing they take. */
 export const stateGiven = once(({ pages }: Snapshot): State => givenOf(pages.at(-1)?.after ?? EMPTY_STATE));
 
-/** What is given of all that is carried at a notebook's end. */
+/** What a notebook gives to others, taken from the state at its end. */
 export const givenOf = ({ specs, limits, words }: State): State => ({
   ...EMPTY_STATE,
   specs: saidNowhere(specs),

@@ -4,7 +4,7 @@ import { differenceText, pointText, valueText } from '../entry/as-written.ts';
 import type { Value } from '../entry/value.ts';
 import type { SettingInForce } from './state.ts';
 
-/** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
+/** A setting in force: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
 export function settingText(setting: SettingInForce): string {
   if (setting.text !== undefined) return setting.text;
   const values = [
