@@ -54,9 +54,14 @@ export interface Figure {
   readonly caution: string | undefined;
   /** Table under the figure, all cells text; the first row holds the column heads. */
   readonly rows: readonly (readonly string[])[];
+  /** Inputs missing from the notebook; such a figure has no text and no value. Absent where it is worked out. */
+  readonly lacks?: readonly string[];
   /** Data for a chart, for a figure that is best drawn. */
   readonly plot?: Plot;
 }
+
+/** A figure that is worked out and is a number. */
+export type NumberFigure = Figure & { readonly value: Interval; readonly unit: Unit };
 
 /** Chart: lines through points, or points alone. */
 export interface Plot {

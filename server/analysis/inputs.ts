@@ -22,7 +22,7 @@ export interface KnownInput {
 /** A fact of engine or vehicle, in a unit of the table. Undefined where it is not written or is of another dimension. */
 export function factOf(state: State, name: string, unit: string): KnownInput | undefined {
   const stated = state.facts.get(`${name}|`);
-  return stated && known(name, stated.statement.values, unit, stated.quantity.unit, stated.by);
+  return stated && inputIn(name, stated.statement.values, unit, stated.quantity.unit, stated.by);
 }
 
 /** Text of a fact, lower case: `fuel`, `aspiration`, `layout`. */
@@ -38,24 +38,24 @@ export function statedIn(
   label: string,
 ): KnownInput | undefined {
   const stated = map.get(`${name}|`);
-  return stated && known(label, stated.statement.values, unit, stated.quantity.unit, stated.by);
+  return stated && inputIn(label, stated.statement.values, unit, stated.quantity.unit, stated.by);
 }
 
 /** A setting in force with one value, in a unit of the table; undefined where only changes were written. */
 export function settingOf(state: State, name: string, unit: string): KnownInput | undefined {
   const setting = state.settings.get(`${name}|`);
   if (!setting?.base || setting.values.length !== 1) return undefined;
-  const found = known(name, setting.values, unit, setting.quantity.unit, setting.by);
+  const found = inputIn(name, setting.values, unit, setting.quantity.unit, setting.by);
   return found && { ...found, input: { ...found.input, value: settingText(setting) } };
 }
 
 /** The last reading of this session of that name, whatever its place and conditions, in a unit of the table. */
 export function readingOf(state: State, name: string, unit: string): KnownInput | undefined {
   const [taken] = ofName(state.readings, name, 1);
-  return taken && known(name, taken.statement.values, unit, taken.quantity.unit, taken.by);
+  return taken && inputIn(name, taken.statement.values, unit, taken.quantity.unit, taken.by);
 }
 
-function known(
+function inputIn(
   name: string,
   values: readonly Value[],
   unit: string,

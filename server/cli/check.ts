@@ -1,7 +1,7 @@
 /** `tappet check`: the findings of the rules in notebooks. */
 
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
-import { inPassing, type Passing } from '../model/snapshot/passing.ts';
+import { type Stream, streamFindings } from '../model/snapshot/read-pages.ts';
 import { checkLine } from '../rules/check.ts';
 import { jsonFindings } from './check-json.ts';
 import { textFindings } from './check-text.ts';
@@ -42,7 +42,7 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   for (const path of pathsOf(args, terminal, report)) {
     const read = textOf(path, terminal);
     if ('problem' in read) report(path, read.problem);
-    else checkOne(path, inPassing(read.text, checkLine, sharedAt(path)), writer, tally);
+    else checkOne(path, streamFindings(read.text, checkLine, sharedAt(path)), writer, tally);
   }
   writer.end(tally);
   if (unreadable > 0) return EXIT.unusable;
@@ -55,18 +55,18 @@ interface Count extends Tally {
   readonly findings: Record<Severity, number>;
 }
 
-function checkOne(path: string, read: Passing, writer: Writer, tally: Count): void {
+function checkOne(path: string, read: Stream, writer: Writer, tally: Count): void {
   let found = 0;
   const count = (finding: LocatedFinding) => {
     found++;
     tally.findings[finding.severity]++;
   };
-  writer.file({ ...read, path, findings: passing(read.findings, count) });
+  writer.file({ ...read, path, findings: seeEach(read.findings, count) });
   tally.files++;
   if (found > 0) tally.filesWithFindings++;
 }
 
-function* passing<T>(each: Iterable<T>, see: (one: T) => void): Generator<T> {
+function* seeEach<T>(each: Iterable<T>, see: (one: T) => void): Generator<T> {
   for (const one of each) {
     see(one);
     yield one;

@@ -1,6 +1,6 @@
 /** Hover for the words under the cursor. */
 import type { Position, Range } from '../../grammar/index.ts';
-import { gathering } from '../analysis/evidence/comparisons.ts';
+import { gatherEvidence } from '../analysis/evidence/comparisons.ts';
 import { logsWanted } from '../analysis/road/log.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
@@ -18,7 +18,7 @@ import type { UnitChoice } from './units.ts';
 /** Precomputes what hovers need of the whole notebook, in steps. */
 export function* prepareHover(snapshot: Snapshot): Interruptible<void> {
   yield* preparePages(snapshot);
-  yield* gathering(snapshot);
+  yield* gatherEvidence(snapshot);
 }
 
 export interface Hover {

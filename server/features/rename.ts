@@ -1,7 +1,8 @@
 /** Rename of a part, an item or an own word; built-in words cannot be renamed. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
-import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Shared } from '../model/snapshot/look-up.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import type { State } from '../model/state/state.ts';
 import { findQuantity } from '../trade/vocabulary/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';

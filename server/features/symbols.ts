@@ -1,5 +1,6 @@
 /** Outline of a notebook: its sections and sessions, and the lines in each. */
 import type { Range } from '../../grammar/index.ts';
+import { once } from '../memo.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import { pageLines } from '../model/snapshot/locate.ts';
@@ -103,18 +104,13 @@ interface PageEntry {
   readonly length: number;
 }
 
-const known = new WeakMap<Page, readonly PageEntry[]>();
-
 /** Memo by page: an editor requests symbols after every keystroke, and all pages but one are unchanged. */
-function pageEntries(snapshot: Snapshot, index: number): readonly PageEntry[] {
-  const page = snapshot.pages[index] as Page;
-  let entries = known.get(page);
-  if (!entries) {
-    entries = pageLines(snapshot, index).flatMap(({ entry }, line) => {
-      const title = titleOf(entry);
-      return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
-    });
-    known.set(page, entries);
-  }
-  return entries;
-}
+const entriesOfPage = once((_: Page, snapshot: Snapshot, index: number): readonly PageEntry[] =>
+  pageLines(snapshot, index).flatMap(({ entry }, line) => {
+    const title = titleOf(entry);
+    return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
+  }),
+);
+
+const pageEntries = (snapshot: Snapshot, index: number): readonly PageEntry[] =>
+  entriesOfPage(snapshot.pages[index] as Page, snapshot, index);

@@ -12,9 +12,8 @@ import type { Declared, SettingInForce, State } from '../model/state/state.ts';
 import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
 import type { PartKind } from '../trade/vocabulary/quantity.ts';
 import { VOCABULARY } from '../trade/vocabulary/vocabulary.ts';
-import { type FigureRow, figureRows } from './figures.ts';
+import { type FigureRow, figureRows, type TotalRows, totalRows } from './figure-rows.ts';
 import { type ChangeRow, sinceKept } from './since-kept.ts';
-import { type TotalRows, totalRows } from './totals.ts';
 import { type Where, whereOf } from './where.ts';
 
 export interface InForceReport {
@@ -91,7 +90,6 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
   if (!state) throw new RangeError(`line ${line} is not in the notebook`);
   const where = (origin: Origin) => whereOf(snapshot, origin);
   const { session, keptSession: kept } = state;
-  const totals = totalRows(snapshot, state);
   return {
     notebook: state.notebook,
     line,
@@ -103,7 +101,7 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
     rechecks: recheckRows(state, where),
     limits: statedRows(state.limits, where),
     targets: statedRows(state.targets, where),
-    totals,
+    totals: totalRows(snapshot, state),
     figures: figureRows({ state, snapshot, line, ...(files && { files }) }),
     cautions: cautionsOfSession(snapshot, line).map(({ work, text }) => ({ work, text })),
     kept: kept && where(kept.by),
@@ -121,7 +119,7 @@ type Locate = (origin: Origin) => Where;
 
 function settingRows({ settings }: State, where: Locate): readonly SettingRow[] {
   return [...settings.values()].toSorted(inTradeOrder).map((setting) => ({
-    name: named(setting.quantity.name, setting.place),
+    name: nameWithPlace(setting.quantity.name, setting.place),
     value: settingText(setting),
     owner: setting.quantity.owner,
     where: where(setting.by),
@@ -137,7 +135,8 @@ const inTradeOrder = (a: SettingInForce, b: SettingInForce): number =>
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+const nameWithPlace = (name: string, place: string | undefined): string =>
+  place ? `${name} ${place}` : name;
 
 function partRows({ fitted, parts }: State, where: Locate): readonly PartRow[] {
   return [...fitted].map(([kind, { name, written, by }]) => ({
@@ -173,7 +172,7 @@ function recheckRows({ rechecks }: State, where: Locate): readonly NamedRow[] {
 
 function statedRows(stated: ReadonlyMap<string, Declared>, where: Locate): readonly NamedRow[] {
   return [...stated.values()].map(({ quantity, statement: said, text, by }) => ({
-    name: named(quantity.name, said.place?.text),
+    name: nameWithPlace(quantity.name, said.place?.text),
     value: text ?? statementText(said, quantity.unit),
     where: where(by),
   }));

@@ -23,7 +23,7 @@ const OF_EXHAUST = namesWith('exhaust');
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
-/** No engine has more; each is held against all others. */
+/** No engine has more; each is compared with all others. */
 const MOST_CYLINDERS = 64;
 
 /** Undefined for readings other than exhaust temperatures, and for fewer than three cylinders. */

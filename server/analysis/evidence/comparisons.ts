@@ -1,5 +1,6 @@
 /** Comparisons: each reading with the last comparable one, the difference, and what was changed in between. */
 
+import { latestFew, onceInSteps, oncePerPair } from '../../memo.ts';
 import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible.ts';
 import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
@@ -37,52 +38,38 @@ const isRepeat = (comparison: Comparison): boolean =>
   comparison.changes.length === 0 && !airMoved(comparison);
 
 /** Evidence of a snapshot, computed once, on first use. */
-export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gathering(snapshot));
+export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gatherEvidence(snapshot));
 
 /** `evidenceOf` as interruptible steps, some readings each. */
-export function* gathering(snapshot: Snapshot): Interruptible<Evidence> {
-  let evidence = kept.get(snapshot);
-  if (!evidence) {
-    const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
-    evidence = { comparisons, noise: noiseIn(comparisons) };
-    kept.set(snapshot, evidence);
-  }
-  return evidence;
-}
-
-const kept = new WeakMap<Snapshot, Evidence>();
+export const gatherEvidence = onceInSteps(function* (snapshot: Snapshot): Interruptible<Evidence> {
+  const comparisons = yield* compareAll(ofAllPages(snapshot, observationsOn));
+  return { comparisons, noise: noiseIn(comparisons) };
+});
 
 const READINGS_A_STEP = 200;
 
-function* comparing(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
+function* compareAll(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
   const last = new Map<string, Observation>();
-  const changes = rememberingChanges();
   const comparisons: Comparison[] = [];
   for (const [i, after] of observations.entries()) {
     const before = last.get(after.key);
     last.set(after.key, after);
-    if (before) comparisons.push(compared(before, after, changes));
+    if (before) comparisons.push(compareReadings(after, before));
     if (i % READINGS_A_STEP === 0) yield;
   }
   return comparisons;
 }
 
 /** Comparisons by the later reading. Readings live as long as their page, so a keystroke compares only a few again. */
-const comparisonOf = new WeakMap<Observation, Comparison>();
-
-function compared(before: Observation, after: Observation, changes: typeof changesBetween): Comparison {
-  const known = comparisonOf.get(after);
-  if (known?.before === before) return known;
-  const comparison: Comparison = {
+const compareReadings = oncePerPair(
+  (after: Observation, before: Observation): Comparison => ({
     before,
     after,
     difference: subtract(after.value, before.value),
-    changes: changes(before.setup, after.setup).filter((change) => mayMove(change, after)),
+    changes: changesOf([before.setup, after.setup]).filter((change) => mayMove(change, after)),
     air: airChange(before.air, after.air),
-  };
-  comparisonOf.set(after, comparison);
-  return comparison;
-}
+  }),
+);
 
 /** Facts of the engine may affect any reading. */
 function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
@@ -91,19 +78,11 @@ function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
 }
 
 /** Readings of one session share their setups, so the same pair comes up many times in a row. */
-function rememberingChanges(): typeof changesBetween {
-  const known = new WeakMap<
-    Setup['settings'],
-    { before: Setup; after: Setup; changes: readonly Changed[] }
-  >();
-  return (before, after) => {
-    const last = known.get(after.settings);
-    if (last && sameSetup(last.before, before) && sameSetup(last.after, after)) return last.changes;
-    const changes = changesBetween(before, after);
-    known.set(after.settings, { before, after, changes });
-    return changes;
-  };
-}
+const changesOf = latestFew(
+  4,
+  ([before, after]: readonly [before: Setup, after: Setup]) => changesBetween(before, after),
+  (a, b) => sameSetup(a[1], b[1]) && sameSetup(a[0], b[0]),
+);
 
 const sameSetup = (a: Setup, b: Setup): boolean =>
   a.settings === b.settings && a.fitted === b.fitted && a.facts === b.facts;

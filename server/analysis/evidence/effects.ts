@@ -1,5 +1,6 @@
 /** Known effects: what one change alone did to one reading, how often it was seen, and whether it is clear of the scatter. */
 import { mean, sampleStandardDeviation } from 'simple-statistics';
+import { once } from '../../memo.ts';
 import type { Unit } from '../../trade/measure/units.ts';
 import type { Noise } from '../../trade/sums/noise.ts';
 import { studentT } from '../../trade/sums/student-t.ts';
@@ -33,7 +34,7 @@ type Verdict = 'clear of the scatter' | 'within the scatter' | 'scatter not know
 export function effectsIn({ comparisons, noise }: Evidence, word: string | undefined): readonly Effect[] {
   const seen = new Map<string, Seen[]>();
   for (const comparison of comparisons) {
-    const one = comparison.after.ofList ? undefined : seenOnce(comparison);
+    const one = comparison.after.ofList ? undefined : seenIn(comparison);
     if (!one || (word !== undefined && one.causeName !== word && comparison.after.quantity.name !== word))
       continue;
     const before = seen.get(one.key);
@@ -41,19 +42,6 @@ export function effectsIn({ comparisons, noise }: Evidence, word: string | undef
     else seen.set(one.key, [one]);
   }
   return [...seen.values()].map((each) => effectOf(each, noise));
-}
-
-/** Null: not one change. */
-const known = new WeakMap<Comparison, Seen | null>();
-
-/** Kept with the comparison, of which a keystroke leaves nearly all as they are. */
-function seenOnce(comparison: Comparison): Seen | undefined {
-  let one = known.get(comparison);
-  if (one === undefined) {
-    one = seenIn(comparison) ?? null;
-    known.set(comparison, one);
-  }
-  return one ?? undefined;
 }
 
 interface Seen {
@@ -69,7 +57,8 @@ interface Seen {
   readonly comparison: Comparison;
 }
 
-function seenIn(comparison: Comparison): Seen | undefined {
+/** What one change alone did; undefined where there was not one change. Kept with the comparison, of which a keystroke leaves nearly all as they are. */
+const seenIn = once((comparison: Comparison): Seen | undefined => {
   const { changes, after } = comparison;
   const change = oneChange(changes);
   const difference = numberOf(comparison.difference);
@@ -87,7 +76,7 @@ function seenIn(comparison: Comparison): Seen | undefined {
     difference,
     comparison,
   };
-}
+});
 
 export const causeText = ({ name, place }: Changed): string => (place === '' ? name : `${name} ${place}`);
 

@@ -15,9 +15,9 @@ export interface Observation extends Measured {
 }
 
 /** The observations of each page, in the order of their lines. */
-export const observationsOn = keptByPage(observed);
+export const observationsOn = keptByPage(observationsIn);
 
-function observed(readings: readonly LineState[]): readonly Observation[] {
+function observationsIn(readings: readonly LineState[]): readonly Observation[] {
   return readings.flatMap(({ entry, before, where }) => {
     if (entry.kind !== 'reading') return [];
     const measured = entry.statements.flatMap((said) => measuredIn(entry.quantity, said, before));

@@ -88,7 +88,7 @@ function settingChanges(
 ): readonly Changed[] {
   if (before === after) return [];
   const each = [...changedKeys(before, after)].flatMap((key) => {
-    const [from, to] = [standing(before, key), standing(after, key)];
+    const [from, to] = [settingAt(before, key), settingAt(after, key)];
     const owner = (to ?? from)?.quantity.owner;
     if (owner && owners.has(owner)) return [];
     const change = settingChange(from, to);
@@ -163,7 +163,7 @@ const stoodOr = (stood: SettingOrWords | undefined, otherwise: string): string =
   stood === undefined ? otherwise : settingOrWordsText(stood);
 
 /** Setting in force for a place: its own, or the one given for all. */
-const standing = (settings: State['settings'], key: string): SettingInForce | undefined =>
+const settingAt = (settings: State['settings'], key: string): SettingInForce | undefined =>
   settings.get(key) ?? settings.get(`${key.slice(0, key.indexOf('|'))}|`);
 
 /** The change from one state of a setting to another; undefined where they are the same. */

@@ -20,7 +20,7 @@ export interface Turn {
   readonly row: number;
 }
 
-const turnsOn = keptByPage(turned);
+const turnsOn = keptByPage(turnsIn);
 
 /** All lines up to and including `line` that set or turned a screw. */
 export function turnsUpTo(snapshot: Snapshot, line: number): readonly Turn[] {
@@ -31,7 +31,7 @@ export function turnsUpTo(snapshot: Snapshot, line: number): readonly Turn[] {
     .flatMap((_, page) => turnsOn(snapshot, page).filter((turn) => page < last || turn.row <= row));
 }
 
-function turned(readings: readonly LineState[]): readonly Turn[] {
+function turnsIn(readings: readonly LineState[]): readonly Turn[] {
   return readings.flatMap(({ entry, after, where }, row) => {
     if (entry.kind !== 'setting' || !isScrew(entry.quantity)) return [];
     const { name, unit } = entry.quantity;

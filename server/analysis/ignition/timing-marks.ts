@@ -11,7 +11,7 @@ import {
 import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { factOf, inWords, statedIn } from '../inputs.ts';
 import { mostAdvance, timingOf } from './timing-settings.ts';
-import { totalsOf } from './timing-totals.ts';
+import { totalNamed } from './timing-totals.ts';
 
 export const DAMPER_TAPE: Working = {
   topic: 'timing',
@@ -66,7 +66,7 @@ interface Angle {
 function anglesOf(state: State): readonly Angle[] {
   const round = [5, 10, 20, 30, 40].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
   const { initial } = timingOf(state);
-  const total = totalsOf(state).given.find((each) => each.name === 'total');
+  const total = totalNamed(state, 'total');
   const target = statedIn(state.targets, 'total', 'deg', 'target total');
   const limit = statedIn(state.limits, 'total', 'deg', 'total limit');
   const most = limit && exact(limit.value.high);

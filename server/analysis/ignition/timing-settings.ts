@@ -1,9 +1,9 @@
 /** Ignition settings in force, as the curves and numbers that the totals need. */
 
+import { latestFew } from '../../memo.ts';
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Point } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
-import { recently } from '../../model/snapshot/memo.ts';
 import { settingIn } from '../../model/state/apply-setting.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
 import { exact, type Interval, least, range, scale } from '../../trade/measure/interval.ts';
@@ -30,7 +30,7 @@ export interface Timing {
 export const timingOf = ({ settings }: Pick<State, 'settings'>): Timing => timingIn(settings);
 
 /** Memo by the settings: most lines set nothing, and the settings stay the same. */
-const timingIn = recently(2, (settings: State['settings']): Timing => {
+const timingIn = latestFew(2, (settings: State['settings']): Timing => {
   const setting = (name: string) => settings.get(`${name}|`);
   const [mechanical, vacuum] = [setting('mechanical'), setting('vacuum advance')];
   return {
@@ -76,8 +76,8 @@ function crankAngle(
 }
 
 /** Memo by the curve's setting: it is needed again at every line until it is changed. */
-const byRpm = recently(4, (setting: SettingInForce) => readCurve(setting, 'rpm'));
-const byDepression = recently(4, (setting: SettingInForce) => readCurve(setting, 'inHg'));
+const byRpm = latestFew(4, (setting: SettingInForce) => readCurve(setting, 'rpm'));
+const byDepression = latestFew(4, (setting: SettingInForce) => readCurve(setting, 'inHg'));
 
 function readCurve(setting: SettingInForce, against: 'rpm' | 'inHg'): Curve | undefined {
   const points = setting.points.flatMap((point) => curvePoint(point, against, setting));

@@ -1,6 +1,7 @@
 /**
- * Timing totals from the settings in force, each with its formula, its inputs and the lines they came from. A total
- * that lacks an input is not given, and says what it lacks.
+ * Timing totals from the settings in force, each a figure with its formula, its inputs and the lines they came from. A
+ * total that lacks an input has no value, and says what it lacks. Hover and terminal show them apart from the other
+ * figures, so they are not in figures.ts.
  */
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
@@ -10,7 +11,7 @@ import { formatNumber, formatValue } from '../../trade/measure/format.ts';
 import { add, exact, type Interval, least, middle } from '../../trade/measure/interval.ts';
 import { type Unit, unitById } from '../../trade/measure/units.ts';
 import { allInSpeed, curveOver, greatestOn, steepest } from '../../trade/sums/ignition.ts';
-import type { Input } from '../figure.ts';
+import { type Figure, figure, type Input, type NumberFigure } from '../figure.ts';
 import {
   type Curve,
   mostAdvance,
@@ -20,28 +21,6 @@ import {
   timingOf,
 } from './timing-settings.ts';
 
-export interface Derived {
-  readonly name: string;
-  readonly value: Interval;
-  readonly unit: Unit;
-  /** In words: `initial + mechanical at 3200 rpm`. */
-  readonly formula: string;
-  /** With the numbers in: `9 deg + 22 deg = 31 deg`. */
-  readonly working: string;
-  readonly inputs: readonly Input[];
-}
-
-/** A total that cannot be given, and what is missing for it. */
-export interface Lacking {
-  readonly name: string;
-  readonly lacks: readonly string[];
-}
-
-export interface Totals {
-  readonly given: readonly Derived[];
-  readonly lacking: readonly Lacking[];
-}
-
 const DEG = unitById('deg');
 const RPM = unitById('rpm');
 const SLOPE = unitById('deg/1000rpm');
@@ -50,27 +29,31 @@ const INHG = unitById('inHg');
 /** What the totals depend on, of all that is carried. */
 type TotalsTake = Pick<State, 'settings' | 'latest'>;
 
-/** All totals of the settings in force, crank degrees; nothing at all where no setting of the timing is written. */
-export function totalsOf(state: TotalsTake): Totals {
+/** Undefined for a total that the settings leave no room for, such as a cruise total without a canister. */
+type WorkTotal = (timing: Timing, state: TotalsTake) => Figure | undefined;
+
+/**
+ * All totals of the settings in force that can be worked out or lack something: crank degrees, `all in` in rpm, `slope` in
+ * degrees per 1000 rpm. Empty where no setting of the timing is written.
+ */
+export function totalsOf(state: TotalsTake): readonly Figure[] {
   const timing = timingOf(state);
-  if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };
-  const all = [...TOTALS.values()].map((work) => work(timing, state));
-  return {
-    given: all.filter((each): each is Derived => 'value' in each),
-    lacking: all.filter((each): each is Lacking => 'lacks' in each && each.lacks.length > 0),
-  };
+  if (!timing.initial && !timing.mechanical && !timing.vacuum) return [];
+  return [...TOTALS.values()].flatMap((work) => work(timing, state) ?? []);
 }
 
-/** One total by its name; undefined where it cannot be given, or none is called so. */
-export function totalNamed(state: TotalsTake, name: string): Derived | undefined {
-  const total = TOTALS.get(name)?.(timingOf(state), state);
-  return total && 'value' in total ? total : undefined;
-}
+/** One total by its name, as of `totalsOf`; undefined where it cannot be worked out, or none is called so. */
+export const totalNamed = (state: TotalsTake, name: string): NumberFigure | undefined =>
+  workedOut(TOTALS.get(name)?.(timingOf(state), state));
+
+/** A total that has its value; undefined for one that lacks something. */
+export const workedOut = (total: Figure | undefined): NumberFigure | undefined =>
+  total?.value && total.unit ? (total as NumberFigure) : undefined;
 
 /** In the order in which they are shown. */
-const TOTALS: ReadonlyMap<string, (timing: Timing, state: TotalsTake) => Derived | Lacking> = new Map(
+const TOTALS: ReadonlyMap<string, WorkTotal> = new Map(
   Object.entries({
-    'timing at idle': (timing, state) => idleTotal(state, timing),
+    'timing at idle': idleTotal,
     total: openTotal,
     'cruise total': cruiseTotal,
     'all in': allIn,
@@ -80,11 +63,15 @@ const TOTALS: ReadonlyMap<string, (timing: Timing, state: TotalsTake) => Derived
 
 export const TOTAL_NAMES: readonly string[] = [...TOTALS.keys()];
 
-/** The wide-open total at one speed; what a measured total is held to. */
-export function totalAtSpeed(state: TotalsTake, rpm: number): Derived | Lacking {
+/**
+ * The wide-open total at one speed, crank degrees: what a measured total is held to.
+ *
+ * @param rpm of the crank; beyond the ends of the curve its end holds.
+ */
+export function totalAtSpeed(state: TotalsTake, rpm: number): NumberFigure | undefined {
   const timing = timingOf(state);
   const { initial, mechanical } = timing;
-  if (!initial || !mechanical) return lacking('total', { initial, mechanical });
+  if (!initial || !mechanical) return undefined;
   const values = [initial.value, advanceOver(timing, mechanical, exact(rpm))];
   return sum('total', values, () => {
     const at = `${formatNumber(rpm, RPM)} rpm`;
@@ -97,7 +84,7 @@ export function totalAtSpeed(state: TotalsTake, rpm: number): Derived | Lacking 
 }
 
 /** Initial + mechanical at idle, and vacuum only with the canister on manifold vacuum. Common practice, no source. */
-function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived | Lacking {
+function idleTotal(timing: Timing, state: TotalsTake): Figure {
   const { initial, mechanical, source, vacuum } = timing;
   const idle = readingOf(state.latest.get('idle'), 'rpm');
   const lacks = { initial, mechanical, 'an idle reading': idle };
@@ -134,7 +121,7 @@ function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived
   });
 }
 
-function openTotal(timing: Timing): Derived | Lacking {
+function openTotal(timing: Timing): Figure {
   const { initial, mechanical, mechanicalLimit } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
   return sum('total', [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value)], () => {
@@ -149,9 +136,9 @@ function openTotal(timing: Timing): Derived | Lacking {
   });
 }
 
-function cruiseTotal(timing: Timing): Derived | Lacking {
+function cruiseTotal(timing: Timing): Figure | undefined {
   const { initial, mechanical, vacuum, vacuumLimit, source } = timing;
-  if (!vacuum || source?.value === 'plugged') return { name: 'cruise total', lacks: [] };
+  if (!vacuum || source?.value === 'plugged') return undefined;
   if (!initial || !mechanical) return lacking('cruise total', { initial, mechanical });
   const pulled = mostAdvance(vacuum, vacuumLimit?.value);
   return sum(
@@ -169,10 +156,10 @@ function cruiseTotal(timing: Timing): Derived | Lacking {
   );
 }
 
-function allIn(timing: Timing): Derived | Lacking {
+function allIn(timing: Timing): Figure | undefined {
   const { mechanical } = timing;
   const speed = allInOf(timing);
-  if (!mechanical || speed === undefined) return { name: 'all in', lacks: [] };
+  if (!mechanical || speed === undefined) return undefined;
   return lazyTotal('all in', exact(speed), RPM, () => ({
     formula: 'lowest speed with full mechanical advance',
     working: `${formatNumber(speed, RPM)} rpm`,
@@ -180,9 +167,9 @@ function allIn(timing: Timing): Derived | Lacking {
   }));
 }
 
-function slope({ mechanical }: Timing): Derived | Lacking {
+function slope({ mechanical }: Timing): Figure | undefined {
   const leg = mechanical && !onlyMostKnown(mechanical) ? steepest(mechanical.points) : undefined;
-  if (!mechanical || !leg) return { name: 'slope', lacks: [] };
+  if (!mechanical || !leg) return undefined;
   return lazyTotal('slope', leg.slope, SLOPE, () => ({
     formula: 'steepest rise of the mechanical curve',
     working: `${formatValue(leg.slope, SLOPE)}, ${formatNumber(leg.from, RPM)} to ${formatNumber(leg.to, RPM)} rpm`,
@@ -190,27 +177,45 @@ function slope({ mechanical }: Timing): Derived | Lacking {
   }));
 }
 
-interface Telling {
+interface Workings {
   readonly formula: string;
   readonly working: string;
   readonly inputs: readonly Input[];
 }
 
+/** The four-stroke cycle is geometry; which terms belong in which total is how tuners reckon. */
+const BASIS = {
+  topic: 'timing',
+  standing: 'common practice',
+  source: 'follows from the four-stroke cycle',
+} as const;
+
+const NO_ROWS: Figure['rows'] = [];
+
 /** Totals whose texts are built only when read: rules need the values alone, on every line. */
-function lazyTotal(name: string, value: Interval, unit: Unit, tell: () => Telling): Derived {
+function lazyTotal(name: string, value: Interval, unit: Unit, work: () => Workings): NumberFigure {
+  const { topic, standing, source } = BASIS;
   return {
+    topic,
     name,
     value,
     unit,
+    get text() {
+      return formatValue(value, unit);
+    },
     get formula() {
-      return tell().formula;
+      return work().formula;
     },
     get working() {
-      return tell().working;
+      return work().working;
     },
     get inputs() {
-      return tell().inputs;
+      return work().inputs;
     },
+    standing,
+    source,
+    caution: undefined,
+    rows: NO_ROWS,
   };
 }
 
@@ -223,7 +228,7 @@ interface SumTerms {
   readonly beside?: readonly Input[];
 }
 
-function sum(name: string, values: readonly Interval[], terms: () => SumTerms): Derived {
+function sum(name: string, values: readonly Interval[], terms: () => SumTerms): NumberFigure {
   const value = values.reduce(add);
   return lazyTotal(name, value, DEG, () => {
     const { formula, names, from, beside = [] } = terms();
@@ -237,9 +242,17 @@ function sum(name: string, values: readonly Interval[], terms: () => SumTerms): 
   });
 }
 
-function lacking(name: string, needs: Readonly<Record<string, unknown>>): Lacking {
-  return { name, lacks: Object.entries(needs).flatMap(([need, has]) => (has === undefined ? [need] : [])) };
-}
+/** Of what it needs, each by its name, the total lacks what is undefined. */
+const lacking = (name: string, needs: Readonly<Record<string, unknown>>): Figure =>
+  figure({
+    ...BASIS,
+    name,
+    text: '',
+    lacks: Object.entries(needs).flatMap(([need, has]) => (has === undefined ? [need] : [])),
+    formula: '',
+    working: '',
+    inputs: [],
+  });
 
 /** The stop, where it is what holds the curve. */
 const limitInput = (name: string, limit: Timing['mechanicalLimit'], curve: Curve): readonly Input[] =>
@@ -248,10 +261,10 @@ const limitInput = (name: string, limit: Timing['mechanicalLimit'], curve: Curve
     : [];
 
 const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): Interval =>
-  stopped(allOver(curve, rpm), mechanicalLimit);
+  atMostLimit(allOver(curve, rpm), mechanicalLimit);
 
 const vacuumOver = ({ vacuumLimit }: Timing, curve: Curve, depression: Interval): Interval =>
-  stopped(allOver(curve, depression), vacuumLimit);
+  atMostLimit(allOver(curve, depression), vacuumLimit);
 
 /** What the curve gives over a range; approximate at an approximate speed. */
 function allOver({ points }: Curve, at: Interval): Interval {
@@ -259,7 +272,7 @@ function allOver({ points }: Curve, at: Interval): Interval {
   return at.about ? { ...advance, about: true } : advance;
 }
 
-const stopped = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
+const atMostLimit = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
   limit ? least(advance, limit.value) : advance;
 
 const allInOf = ({ mechanical, mechanicalLimit }: Timing): number | undefined =>

@@ -62,7 +62,7 @@ export function bandRows(
     .filter(({ each }) => each !== column && each.name !== 'time');
   const total = (low: number) => {
     const found = column.name === 'engine speed' ? totalAtSpeed(state, low + size / 2) : undefined;
-    return found && 'value' in found ? inWords(found.value, 'deg') : undefined;
+    return found && inWords(found.value, 'deg');
   };
   const lows = [...bands.rows.keys()];
   const curve = lows.some((low) => total(low) !== undefined);

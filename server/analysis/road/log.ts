@@ -1,5 +1,6 @@
 /** Summary of a log file by speed band, beside the settings in force when it was taken. */
 
+import { once } from '../../memo.ts';
 import type { FileText } from '../../model/snapshot/named-files.ts';
 import type { FileProblem } from '../../model/state/lookup.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -31,14 +32,10 @@ function logs(moment: FigureContext, word?: string): readonly Figure[] {
 }
 
 /** Memo by the file's text, so that a log of twenty megabytes is parsed once. */
-const tables = new WeakMap<FileText, ReturnType<typeof readLog>>();
-
-function tableOf(file: FileText): ReturnType<typeof readLog> {
-  if ('problem' in file) return { problem: PROBLEMS[file.problem] };
-  const table = tables.get(file) ?? readLog(file.text);
-  tables.set(file, table);
-  return table;
-}
+const tableOf = once(
+  (file: FileText): ReturnType<typeof readLog> =>
+    'problem' in file ? { problem: PROBLEMS[file.problem] } : readLog(file.text),
+);
 
 const PROBLEMS: Readonly<Record<FileProblem, string>> = {
   missing: 'file not found',

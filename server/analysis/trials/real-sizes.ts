@@ -19,7 +19,7 @@ interface RealSize {
 export function realSizes(wanted: number, trial: ReadTrial, state: State): readonly RealSize[] {
   const sizes = isJet(trial) ? jets(wanted, trial, state) : [];
   if (sizes.length === 0 && isDrilled(trial)) sizes.push(...drills(wanted, trial));
-  if (trial.knob.unit.dimension === 'steps') sizes.push(named(Math.round(wanted), trial));
+  if (trial.knob.unit.dimension === 'steps') sizes.push(realSizeNamed(Math.round(wanted), trial));
   const sorted = sizes.toSorted((a, b) => Math.abs(a.size - wanted) - Math.abs(b.size - wanted));
   return sorted.filter((each, i) => i === 0 || Math.abs(each.size - wanted) <= NEAR * Math.abs(wanted));
 }
@@ -55,15 +55,15 @@ const JETS_SHOWN = 3;
 function jets(wanted: number, trial: ReadTrial, state: State): RealSize[] {
   const list = jetSizes(state, trial.knob.unit);
   const nearest = list.toSorted((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted)).slice(0, JETS_SHOWN);
-  if (nearest.length > 0) return nearest.map((size) => named(size, trial));
+  if (nearest.length > 0) return nearest.map((size) => realSizeNamed(size, trial));
   const tried = [...new Set(trial.rows.map((row) => row.knob))].toSorted((a, b) => a - b);
   const steps = tried.slice(1).map((size, i) => size - (tried[i] as number));
   const from = tried[0];
   if (from === undefined || steps.length === 0 || trial.knob.unit.dimension === 'length') return [];
-  return [named(nearestStep(wanted, Math.min(...steps), from), trial)];
+  return [realSizeNamed(nearestStep(wanted, Math.min(...steps), from), trial)];
 }
 
-const named = (size: number, { knob }: ReadTrial): RealSize => ({
+const realSizeNamed = (size: number, { knob }: ReadTrial): RealSize => ({
   name: formatValue(exact(size), knob.unit),
   size,
 });

@@ -1,3 +1,4 @@
+import { oncePerPair } from '../../memo.ts';
 import type { Value } from '../../model/entry/value.ts';
 import type { Row, State, Trial } from '../../model/state/state.ts';
 import { type Measured, measured, type Pair, pairOf } from '../../model/state/trial-rows.ts';
@@ -39,19 +40,13 @@ export function axesOf(
 export const isOnAxes = (row: Row, axes: Pick<ReadTrial, 'knob' | 'response'>): boolean =>
   readRow(pairOf(row), axes) !== undefined;
 
-const known = new WeakMap<Trial, readonly [words: State['words'], read: ReadTrial]>();
-
 /**
  * The first unit written on an axis holds for all its rows; a drill by name is its bore in inches. Kept with the trial:
  * several rules check each want.
  */
-export function readTrial(trial: Trial, words: State['words']): ReadTrial {
-  const [of, before] = known.get(trial) ?? [];
-  if (before && of === words) return before;
-  const read = fitted(trial, words);
-  known.set(trial, [words, read]);
-  return read;
-}
+export const readTrial = oncePerPair(
+  (trial: Trial, words: State['words']): ReadTrial => fitRows(trial, words),
+);
 
 /** A trial at the bench has a dozen. */
 const MOST_ROWS = 50;
@@ -60,7 +55,7 @@ const MOST_ROWS = 50;
 export const shortTrial = ({ trial, words }: State): ReadTrial | undefined =>
   trial && trial.rows.size <= MOST_ROWS ? readTrial(trial, words) : undefined;
 
-function fitted(trial: Trial, words: State['words']): ReadTrial {
+function fitRows(trial: Trial, words: State['words']): ReadTrial {
   const { knob, response } = axesOf(trial, words);
   const pairs = [...trial.rows.values()].map(pairOf);
   const read = pairs.flatMap((pair) => readRow(pair, { knob, response }) ?? []);

@@ -46,7 +46,7 @@ function reminder(name: string, recheck: Recheck, progress: Progress | undefined
     working: progress?.gone ? `${inOwn(recheck, progress.gone, progress)} of ${after}` : `after ${after}`,
     inputs: [
       { name: 'recheck', value: `${recheck.again ? 'every' : 'after'} ${after}`, by: recheck.by },
-      ...(progress ? counted(recheck, progress, state) : []),
+      ...(progress ? countedInputs(recheck, progress, state) : []),
     ],
     standing: 'common practice',
     source: "the notebook's own reminder",
@@ -85,7 +85,7 @@ const inOwn = (recheck: Recheck, value: Interval, progress: Progress): string =>
   inWords(inUnitOf(recheck, value, progress), recheck.after.unit?.id ?? COUNTED_IN[progress.counted], 0.1);
 
 /** The two readings of the meter, or the dates. */
-function counted(recheck: Recheck, progress: Progress, state: State): readonly Input[] {
+function countedInputs(recheck: Recheck, progress: Progress, state: State): readonly Input[] {
   if (progress.counted === 'days') {
     const { lastDate } = state;
     return lastDate ? [{ name: 'latest session', value: lastDate.date, by: lastDate.by }] : [];

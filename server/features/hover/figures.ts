@@ -20,7 +20,7 @@ export function figuresText(question: HoverQuestion, word: string): string {
   ]);
 }
 
-/** The most wanted first. */
+/** The most useful first. */
 function figuresOf(question: HoverQuestion, word: string): readonly Figure[] {
   const { snapshot, line, files } = question;
   const state = asTheSectionEnds(question);

@@ -2,11 +2,11 @@
 
 import type { Interruptible } from '../../model/snapshot/interruptible.ts';
 import { lineCount } from '../../model/snapshot/locate.ts';
-import { lookUpAbove } from '../../model/snapshot/look-up.ts';
+import { lookUpAbove, type Shared } from '../../model/snapshot/look-up.ts';
 import { type LineState, lineStates, type Page } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { readAs } from '../../model/snapshot/reread.ts';
-import { linesOf, pageAt, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { linesOf, pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { givenOf, stateGiven } from '../../model/snapshot/used-notebooks.ts';
 import { kindOfPart } from '../../model/state/fitted-parts.ts';
 import type { State } from '../../model/state/state.ts';

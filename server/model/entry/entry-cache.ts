@@ -3,55 +3,24 @@
  * of where its line is. Valid by law 3: text and scope alone decide the entry.
  */
 import { parseLine } from '../../../grammar/index.ts';
+import { bounded, latestFew } from '../../memo.ts';
 import type { Entry } from './entry.ts';
 import type { NameScope } from './name-lookup.ts';
 import { readEntry } from './read-entry.ts';
 
-/** Entries held in each of two generations; the older is dropped as a whole. */
+/** Entries held in each of two generations. */
 const HELD = 1000;
 /** How many scopes (section, own words, specs) are cached. */
 const SCOPES = 8;
 
-interface CachedScope {
-  readonly around: NameScope;
-  young: Map<string, Entry>;
-  old: Map<string, Entry>;
-}
-
-const known: CachedScope[] = [];
-let next = 0;
-
 /** The entry of a line, by its text without the break. */
-export function entryOfText(text: string, around: NameScope): Entry {
-  const entries = entriesIn(around);
-  const young = entries.young.get(text);
-  if (young) return young;
-  const entry = entries.old.get(text) ?? readEntry(parseLine(text), around);
-  if (entries.young.size >= HELD) {
-    entries.old = entries.young;
-    entries.young = new Map();
-  }
-  entries.young.set(text, entry);
-  return entry;
-}
+export const entryOfText = (text: string, { section, inConflict, words, specs }: NameScope): Entry =>
+  // A scope of its own: the state that comes as one would be held with all it carries.
+  entriesIn({ section, inConflict, words, specs })(text);
 
-function entriesIn({ section, inConflict, words, specs }: NameScope): CachedScope {
-  for (const each of known) {
-    const { around } = each;
-    if (
-      around.section === section &&
-      around.inConflict === inConflict &&
-      around.words === words &&
-      around.specs === specs
-    )
-      return each;
-  }
-  const made: CachedScope = {
-    around: { section, inConflict, words, specs },
-    young: new Map(),
-    old: new Map(),
-  };
-  known[next] = made;
-  next = (next + 1) % SCOPES;
-  return made;
-}
+const entriesIn = latestFew(
+  SCOPES,
+  (scope: NameScope) => bounded(HELD, (text): Entry => readEntry(parseLine(text), scope)),
+  (a, b) =>
+    a.section === b.section && a.inConflict === b.inConflict && a.words === b.words && a.specs === b.specs,
+);

@@ -1,5 +1,6 @@
 /** Name lookup: ignores letter case, takes a hyphen as a space, own words first. */
 import { type Line, type Run, runText } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { SectionKind } from './entry.ts';
@@ -70,8 +71,6 @@ function ownNameAt(
   return undefined;
 }
 
-const firstWords = new WeakMap<SpecNames, ReadonlySet<string>>();
-
 /** Most names for which first words are collected; beyond that, names are looked up directly. */
 const FEW = 64;
 
@@ -79,13 +78,8 @@ const FEW = 64;
 const mayBegin = (names: SpecNames, word: string): boolean =>
   names.size > FEW || (names.size > 0 && firstWordsOf(names).has(firstWord(word)));
 
-function firstWordsOf(names: SpecNames): ReadonlySet<string> {
-  let words = firstWords.get(names);
-  if (!words) {
-    words = new Set([...names.keys()].map(firstWord));
-    firstWords.set(names, words);
-  }
-  return words;
-}
+const firstWordsOf = once(
+  (names: SpecNames): ReadonlySet<string> => new Set([...names.keys()].map(firstWord)),
+);
 
 const firstWord = (text: string): string => (text.split(/[\s-]/, 1)[0] ?? '').toLowerCase();

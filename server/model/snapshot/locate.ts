@@ -1,5 +1,6 @@
 /** Locating: from ids to line numbers, pages and texts, and back. */
 import { type Line, parseLine, type Span, withoutBreak } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { Ref } from '../entry/entry.ts';
 import type { LocatedFinding } from './finding.ts';
 import { firstFrom } from './finding-list.ts';
@@ -12,23 +13,17 @@ export const lineCount = (snapshot: Snapshot): number => snapshot.starts.at(-1) 
 
 /** The line of a reference, from zero; undefined where that line is gone. */
 export function lineOf(snapshot: Snapshot, ref: Ref): number | undefined {
-  const page = pageIndexes(snapshot).get(ref.page);
+  const page = pageIndexes(snapshot.starts, snapshot.pages).get(ref.page);
   if (page === undefined) return undefined;
   const line = (snapshot.pages[page] as Page).lineIds.indexOf(ref.line);
   return line < 0 ? undefined : (snapshot.starts[page] as number) + line;
 }
 
-/** By the list of first lines: it stays the same one as long as no line is added or taken, and so do the pages' ids. */
-const indexesOf = new WeakMap<Snapshot['starts'], ReadonlyMap<number, number>>();
-
-function pageIndexes({ pages, starts }: Snapshot): ReadonlyMap<number, number> {
-  let indexes = indexesOf.get(starts);
-  if (!indexes) {
-    indexes = new Map(pages.map((page, i) => [page.id, i]));
-    indexesOf.set(starts, indexes);
-  }
-  return indexes;
-}
+/** Page numbers by id. Kept by the list of first lines: it stays the same one as long as no line is added or removed, and so do the ids. */
+const pageIndexes = once(
+  (_: Snapshot['starts'], pages: readonly Page[]): ReadonlyMap<number, number> =>
+    new Map(pages.map((page, i) => [page.id, i])),
+);
 
 /** Lines of a page with their states, read anew: stored for 100,000 lines they would not fit in memory. */
 export function pageLines(snapshot: Snapshot, index: number): readonly LineState[] {

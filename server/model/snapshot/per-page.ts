@@ -1,5 +1,6 @@
 /** Memo per page: each registered query runs once a page, and again only for pages that were re-read. */
 
+import { once } from '../../memo.ts';
 import type { Interruptible } from './interruptible.ts';
 import { pageLines } from './locate.ts';
 import type { LineState, Page } from './page.ts';
@@ -11,9 +12,6 @@ type OnPage<T> = (snapshot: Snapshot, page: number) => readonly T[];
 
 /** Registry, filled when the modules that define queries are loaded; a page is read once and all of them are run on it. */
 const QUESTIONS: Question[] = [];
-/** Results by page, in the order of the registry; they live as long as the page. */
-const answers = new WeakMap<Page, readonly (readonly unknown[])[]>();
-
 /** Registers a query; its result lives as long as the page. `ask` must depend on the page's lines alone. */
 export function keptByPage<T>(ask: (readings: readonly LineState[]) => readonly T[]): OnPage<T> {
   const question = QUESTIONS.push(ask) - 1;
@@ -28,16 +26,14 @@ export function* preparePages(snapshot: Snapshot): Interruptible<void> {
   }
 }
 
-/** Runs all queries on one page, reading it once. */
-function answersOn(snapshot: Snapshot, index: number): readonly (readonly unknown[])[] {
-  const page = snapshot.pages[index] as Page;
-  const known = answers.get(page);
-  if (known && known.length === QUESTIONS.length) return known;
-  const readings = pageLines(snapshot, index);
-  const fresh = QUESTIONS.map((ask) => ask(readings));
-  answers.set(page, fresh);
-  return fresh;
-}
+/** Results by page, in the order of the registry; the page is read once for all of them, and they live as long as it. */
+const answersOnPage = once((_: Page, snapshot: Snapshot, index: number): readonly (readonly unknown[])[] => {
+  const lines = pageLines(snapshot, index);
+  return QUESTIONS.map((ask) => ask(lines));
+});
+
+const answersOn = (snapshot: Snapshot, index: number) =>
+  answersOnPage(snapshot.pages[index] as Page, snapshot, index);
 
 /** Results of all pages, in order. */
 export const ofAllPages = <T>(snapshot: Snapshot, on: OnPage<T>): readonly T[] =>

@@ -1,5 +1,7 @@
 /** The sections of a notebook as stretches of lines; sessions among them with their dates. */
+
 import { parseLine, runText, tokenText, withoutBreak } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { SectionKind } from '../entry/entry.ts';
 import type { State } from '../state/state.ts';
 import { lineOf } from './locate.ts';
@@ -83,17 +85,8 @@ const isHeaded = ({ pages }: Snapshot, page: number): boolean => headOf(pages[pa
 
 type Head = Pick<SectionRange, 'kind' | 'title' | 'date' | 'clock'>;
 
-const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
-
 /** Memo by page: after a keystroke all pages but one are unchanged. */
-function headOf(page: Page): Head | undefined {
-  let known = heads.get(page);
-  if (!known) {
-    known = { head: page.before.inConflict ? undefined : headIn(page) };
-    heads.set(page, known);
-  }
-  return known.head;
-}
+const headOf = once((page: Page): Head | undefined => (page.before.inConflict ? undefined : headIn(page)));
 
 function headIn(page: Page): Head | undefined {
   const line = parseLine(withoutBreak(firstLine(page)));

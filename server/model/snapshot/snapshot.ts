@@ -16,8 +16,7 @@ import { EMPTY_LIST, type FindingList, findingListAfter } from './finding-list.t
 import { type Interruptible, runToEnd } from './interruptible.ts';
 import { lookUpIn, type Shared } from './look-up.ts';
 import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
-
-export type { Shared } from './look-up.ts';
+import { numberedPages, readPages } from './read-pages.ts';
 
 export interface Snapshot extends FindingList {
   /** How many pages looked up other pages or notebooks; usually none, and then nothing below an edit need be checked. */
@@ -53,18 +52,17 @@ export function* opening(
   shared: Shared,
   longestPage = LONGEST_PAGE,
 ): Interruptible<Snapshot> {
-  const ids = counter(1);
+  const lines = cutLines(text);
   const pages: Page[] = [];
-  let state = EMPTY_STATE;
-  for (const lines of partIntoPages(cutLines(text), longestPage)) {
-    const page = readPage(numbered(lines, ids), state, check, lookUpIn(pages, shared));
+  const pieces = numberedPages(lines, longestPage);
+  for (const page of readPages(pieces, EMPTY_STATE, check, lookUpIn(pages, shared))) {
     pages.push(page);
-    state = page.after;
     yield;
   }
+  const nextId = lines.length + 1;
   const starts = startsOf([0], pages);
   const findings = findingListAfter(EMPTY_LIST, { pages, starts });
-  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId: ids() };
+  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId };
 }
 
 /** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
@@ -77,14 +75,11 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
   const rewritten = rewrite(snapshot, { range, text: change.text }, first, last, ids);
   const next: Page[] = pages.slice(0, first);
   const lookUp = lookUpIn(next, snapshot.shared);
-  let state = next.at(-1)?.after ?? EMPTY_STATE;
-  for (const lines of rewritten) {
-    next.push(readPage(lines, state, snapshot.check, lookUp));
-    state = (next.at(-1) as Page).after;
-  }
+  const before = next.at(-1)?.after ?? EMPTY_STATE;
+  for (const page of readPages(rewritten, before, snapshot.check, lookUp)) next.push(page);
   const starts = movedStarts(snapshot, first, last, next.slice(first));
   const asking = snapshot.asking - askingIn(pages.slice(first, last + 1)) + askingIn(next.slice(first));
-  const read = carryOn({ ...snapshot, asking }, next, last + 1, state);
+  const read = carryOn({ ...snapshot, asking }, next, last + 1, next.at(-1)?.after ?? EMPTY_STATE);
   return {
     ...snapshot,
     ...read,
@@ -145,10 +140,10 @@ function rewrite(
   const isLast = last === snapshot.pages.length - 1;
   const after = isLast ? cutLines(text) : withoutLast(cutLines(text));
   const lineIds = carriedIds(oldIds, after.length, { range, text: change.text }, ids);
-  return parted(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
+  return renumber(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
 }
 
-function parted(
+function renumber(
   pieces: readonly (readonly string[])[],
   lineIds: readonly number[],
   touched: readonly Page[],
@@ -216,10 +211,6 @@ export function pageAt(snapshot: Snapshot, line: number): number {
     else high = middle - 1;
   }
   return low;
-}
-
-function numbered(lines: readonly string[], ids: () => number): Lines {
-  return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
 }
 
 /** Text that goes on below ends in a break: the empty line after it is not its own. */

@@ -72,7 +72,7 @@ function namesOf(quantity: string, { specs }: State): readonly string[] {
   return [quantity, ...shorter.filter((name) => specNames(specs).get(name)?.name === quantity)];
 }
 
-/** Applies a reading, which `after` has: a meter reading starts reminders that had none; a warm engine begins a heat cycle. */
+/** Applies a reading, which `after` contains: a meter reading starts reminders that had none; a warm engine begins a heat cycle. */
 export function rechecksAfterReading(
   before: State,
   after: State,
