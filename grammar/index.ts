@@ -1,4 +1,4 @@
-/** The door of the notation: what the rest of the project may use of it. */
+/** Public interface of the notation: what the rest of the project may import. */
 export { everyToken, lex, type Token, type Tokens } from './lexer.ts';
 export {
   isEmpty,

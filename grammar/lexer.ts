@@ -1,9 +1,9 @@
 /**
- * A line of text to its tokens. Only what carries meaning is kept; what lies between two tokens is blank.
+ * Lexer: a line of text to its tokens. White space between tokens is not stored.
  */
 import { FIRST_WORDS, KIND, type Kind, type KindName } from './tokens.ts';
 
-/** The tokens of one line, side by side: the kind of each as one character, and where each begins and ends. */
+/** Tokens of one line in parallel arrays: the kind of each as one character, and where each begins and ends. */
 export interface Tokens {
   /** One character a token: the line's shape. */
   readonly kinds: string;
@@ -18,7 +18,7 @@ export interface Token {
   readonly text: string;
 }
 
-/** What a token's first character already tells: three short scans instead of one long one. Order decides within each. */
+/** Token patterns in three lists by first character, so that each scan is short. Order decides within each. */
 const AFTER_DIGIT = scanner([
   ['Date', /\d{4}-\d{2}-\d{2}(?![\d-])/],
   ['Clock', /\d{1,2}:\d{2}(?::\d{2})?(?![\d:.])/],
@@ -71,18 +71,18 @@ const isBlank = (character: string): boolean => /\s/.test(character);
 const scanFor = (first: string): Scan =>
   /^[0-9]/.test(first) ? AFTER_DIGIT : /^[\p{L}°%]/u.test(first) ? AFTER_LETTER : AFTER_SIGN;
 
-/** As `scanFor`, for the characters that nearly all lines are made of, where a pattern would cost more than the token itself; undefined for a blank. */
+/** Fast path of `scanFor` for the characters nearly all lines are made of, where a pattern would cost more than the token itself; undefined for white space. */
 const SCAN_AFTER: readonly (Scan | undefined)[] = Array.from({ length: 128 }, (_, code) => {
   const character = String.fromCharCode(code);
   return isBlank(character) ? undefined : scanFor(character);
 });
 
 const PROSE = /[^\s;][^;]*/y;
-/** To the first flag: one inside the text must not be overlooked. */
+/** Prose up to the first flag, so that a flag inside the text is not overlooked. */
 const PROSE_WITH_FLAG = /(?!\[[\p{L}-]+\])[^\s;](?:(?!\[[\p{L}-]+\])[^;])*/uy;
 const AS_IT_STANDS = /\S[\s\S]*/y;
 
-/** Exactly seven, then a space or the end: what git writes around the sides of a merge. */
+/** Conflict marker as git writes it: exactly seven characters, then a space or the end of the line. */
 const CONFLICT = /^(?:<{7}|\|{7}|={7}|>{7})(?![^ ])/;
 
 /** The tokens of a line (without its break). Any text has an answer; nothing throws. */
@@ -119,7 +119,7 @@ function scanner(patterns: readonly (readonly [KindName, RegExp])[]): Scan {
   return (line, from) => {
     pattern.lastIndex = from;
     const match = pattern.exec(line);
-    // Half of a surrogate pair is no character to a pattern; it is kept as a sign that means nothing.
+    // Half of a surrogate pair matches no pattern; it is kept as an unknown character.
     if (!match) return { kind: KIND.Unknown, to: from + 1 };
     const group = match.findIndex((text, i) => i > 0 && text !== undefined);
     return { kind: kinds[group - 1] as Kind, to: from + match[0].length };
@@ -142,11 +142,11 @@ function kindInLine(kind: Kind, first: KindName | undefined, before: string, tex
   return insideWord(first, text);
 }
 
-/** Nothing before it but a clock time, or `+20 min`. */
+/** Whether only a clock time or `+20 min` comes before it. */
 const beginsLine = (kinds: string): boolean =>
   kinds === '' || kinds === 'c' || kinds === '+nw' || kinds === '+fw' || kinds === '+mw';
 
-/** A section takes no time before its word: `09:30 session` is a line that nobody writes, and begins none. */
+/** Section words only at the very start: nobody writes `09:30 session`, and it begins no section. */
 function keyword(word: string, before: string): KindName | undefined {
   const name = word.toLowerCase();
   const kind = Object.hasOwn(FIRST_WORDS, name) ? FIRST_WORDS[name] : undefined;
@@ -161,7 +161,7 @@ function insideWord(first: KindName | undefined, word: string): Kind {
   return KIND.Word;
 }
 
-/** Where a line of free text leaves the notation: a title, a note, a path, the text of an item. */
+/** Start of free text on a line: a title, a note, a path, the text of an item. */
 function startsProse(first: KindName | undefined, kinds: string, next: Kind): boolean {
   const last = kinds.at(-1);
   if (next === KIND.Comment) return first === 'Note' && last === KIND.Note;
@@ -172,7 +172,7 @@ function startsProse(first: KindName | undefined, kinds: string, next: Kind): bo
   return first === 'Session' && startsTitle(last, next);
 }
 
-/** A session's title stands after its date and its clock time; `3-4 hours of work` is a title too. */
+/** A session's title comes after its date and clock time; `3-4 hours of work` is a title too. */
 function startsTitle(last: string | undefined, next: Kind): boolean {
   if (last === KIND.Session) return next !== KIND.Date && next !== KIND.Order && next !== KIND.Clock;
   if (last === KIND.Date || last === KIND.Order) return next !== KIND.Clock;
@@ -186,7 +186,7 @@ function proseAt(first: KindName | undefined, line: string, at: number): number 
   return match ? at + match[0].trimEnd().length : undefined;
 }
 
-/** Every token of the line, blanks too: joined they are the line again. */
+/** Every token of the line and the white space between: joined they are the line again. */
 export function* everyToken(line: string, tokens: Tokens = lex(line)): Generator<Token> {
   let at = 0;
   const token = (kind: Kind, from: number, to: number): Token => ({

@@ -1,6 +1,6 @@
 /**
- * Text to lines. A line is read by its own text alone. Its tree is remembered by its shape, so the parser proper runs a
- * few hundred times for a notebook of any length; lines themselves are not remembered, as finding one again costs as
+ * Parser entry point: text to lines. A line is parsed from its own text alone. Trees are cached by shape, so the parser proper runs a
+ * few hundred times for a notebook of any length; lines themselves are not cached, as finding one again costs as
  * much as its tokens.
  */
 import { lex, type Tokens } from './lexer.ts';
@@ -20,7 +20,7 @@ export interface Line {
   readonly tooLong: boolean;
 }
 
-/** UTF-16 code units. A longer line is kept and told, not read: nobody pencils one. */
+/** UTF-16 code units. A longer line is kept and reported, not read: nobody pencils one. */
 export const LONGEST_LINE = 2000;
 const UNREAD: Tokens = { kinds: '', starts: [], ends: [] };
 const BLANK: LineSyntax = { kind: 'blank', time: [0, 0], stray: [0, 0] };
@@ -38,7 +38,7 @@ export function parseLine(text: string): Line {
 
 const treeOf = remembered(2000, parseShape);
 
-/** Keeps the latest answers: two generations of `size`, the older dropped as a whole. */
+/** Cache of the latest answers: two generations of `size`, the older dropped as a whole. */
 function remembered<Answer>(size: number, ask: (question: string) => Answer): (question: string) => Answer {
   let young = new Map<string, Answer>();
   let old = new Map<string, Answer>();
@@ -71,14 +71,14 @@ export function tokenSpan(line: Line, token: number): Span {
 /** A rule that found nothing leaves a run without tokens. */
 export const isEmpty = (run: Run): boolean => run[0] === run[1];
 
-/** The columns of a run; of an empty one, the place where it would stand. */
+/** The columns of a run; of an empty one, the place where it would be. */
 export function runSpan(line: Line, run: Run): Span {
   if (!isEmpty(run)) return { from: tokenSpan(line, run[0]).from, to: tokenSpan(line, run[1] - 1).to };
   const from = run[0] === 0 ? 0 : tokenSpan(line, run[0] - 1).to;
   return { from, to: from };
 }
 
-/** All that stands in a run, blanks between its tokens too. */
+/** The text of a run, including white space between its tokens. */
 export function runText(line: Line, run: Run): string {
   const { from, to } = runSpan(line, run);
   return line.text.slice(from, to);

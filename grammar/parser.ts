@@ -1,6 +1,6 @@
 /**
- * The shape of a line to its tree: one rule for each kind of line. Every piece is optional and leftovers are stray,
- * so that no shape can fail.
+ * Parser: the shape of a line to its tree, one rule for each kind of line. Every piece is optional and leftovers are
+ * stray, so that no shape can fail.
  */
 import { EOF } from 'chevrotain';
 import type { GroupSyntax, LineSyntax, Run, ValueSyntax } from './syntax.ts';
@@ -113,12 +113,12 @@ class LineParser extends ValueParser {
     return { kind: 'item' as const, word, id, text, flags };
   });
 
-  /** What is tried for may be called anything up to its conditions: `plough 1 mile`. */
+  /** The response of a trial may have any name, up to its conditions: `plough 1 mile`. */
   private isInName(): boolean {
     return this.LA(1).tokenType !== T.At;
   }
 
-  /** Any sign may stand in what is to be done, up to its colon or its flag. */
+  /** An item's name may contain any character, up to its colon or its flag. */
   private endsName(): boolean {
     const type = this.LA(1).tokenType;
     return type === T.Colon || type === T.Prose || type === T.Flag;

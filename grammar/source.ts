@@ -1,5 +1,5 @@
 /**
- * Text as lines and positions. The only file that knows about line breaks and UTF-16.
+ * Source text as lines and positions. The only file that knows about line breaks and UTF-16.
  */
 
 /** A place in a text, as in the Language Server Protocol: both from zero, `character` in UTF-16 code units. */
@@ -40,7 +40,7 @@ export function withoutBreak(raw: string): string {
   return endsInBreak(raw) ? raw.slice(0, -1) : raw;
 }
 
-/** What stands in `lines` after the piece between `range` is replaced by `text`, as one string. Columns beyond a line's end mean its end. */
+/** Text of `lines` with `range` replaced by `text`, as one string. Columns beyond a line's end mean its end. */
 export function replaceIn(lines: readonly string[], range: Range, text: string): string {
   const head = lines.slice(0, range.start.line).join('');
   const first = lines[range.start.line] ?? '';
@@ -55,7 +55,7 @@ function column(raw: string, position: Position): number {
   return Math.max(0, Math.min(position.character, withoutBreak(raw).length));
 }
 
-/** Below 0 where `a` stands before `b`, 0 where they are one; for sorting. */
+/** Below 0 where `a` comes before `b`, 0 where they are equal; for sorting. */
 export function comparePositions(a: Position, b: Position): number {
   return a.line - b.line || a.character - b.character;
 }

@@ -1,5 +1,5 @@
 /**
- * The form of a line. A tree holds the numbers of tokens, never their text, so all lines built alike share one tree.
+ * Syntax tree of a line. A tree holds the numbers of tokens, never their text, so all lines built alike share one tree.
  * What is missing is undefined; what no rule could place is kept in `stray`.
  */
 
@@ -20,7 +20,7 @@ export interface AmountSyntax {
   readonly high: number | undefined;
   /** `"` or `in` straight after the number. */
   readonly inch: number | undefined;
-  /** Words straight after: the unit first, then what else is said. */
+  /** Words directly after: the unit first, then any others. */
   readonly tail: Run;
   readonly run: Run;
 }
@@ -43,7 +43,7 @@ export interface ConditionSyntax {
   readonly run: Run;
 }
 
-/** What stands between two commas. */
+/** Group: what is between two commas. */
 export interface GroupSyntax {
   readonly words: Run;
   readonly values: readonly ValueSyntax[];
@@ -82,7 +82,7 @@ export type LineSyntax = (
       readonly knob: Run;
       readonly arrow: number | undefined;
       readonly response: Run;
-      /** `@ 3000 rpm`, `in drive`: under what every row was read. */
+      /** `@ 3000 rpm`, `in drive`: the conditions of every row. */
       readonly under: Run;
     }
   | { readonly kind: 'want'; readonly groups: readonly GroupSyntax[] }

@@ -7,7 +7,7 @@ import { createToken, Lexer, type TokenType } from 'chevrotain';
 export const KIND = {
   Blank: ' ',
   Comment: ';',
-  /** A word, a unit, or words the trade never parts: letters with inner hyphens, dots, slashes. */
+  /** A word, a unit, or words the trade never splits: letters with inner hyphens, dots, slashes. */
   Word: 'w',
   /** A cylinder or place by number: `#3`. */
   Cylinder: '#',
@@ -45,7 +45,7 @@ export const KIND = {
   Unknown: '?',
   /** A line of a merge that was not finished: `<<<<<<< main`. */
   Conflict: '=',
-  // Words that begin a line, and the two that stand inside such lines.
+  // Words that begin a line, and the two used inside such lines.
   Notebook: 'N',
   Section: 'S',
   Session: 'D',
@@ -95,7 +95,7 @@ export const FIRST_WORDS: Readonly<Record<string, KindName>> = {
   recheck: 'Recheck',
 };
 
-/** What chevrotain calls the kinds. `Anything` is above them all, for what a rule leaves over. */
+/** Chevrotain token types. `Anything` is the category of all of them, for what a rule leaves over. */
 export const Anything = createToken({ name: 'Anything', pattern: Lexer.NA });
 const named = (Object.keys(KIND) as KindName[]).map((name) => [
   name,

@@ -2,16 +2,16 @@
 import type { State } from '../model/state/state.ts';
 import { factText, type KnownInput, readingOf, settingOf } from './inputs.ts';
 
-/** The boost read in this session, else what the wastegate opens at; in psi. */
+/** Boost in psi: as read in this session, else the wastegate setting. */
 export const boostOf = (state: State): KnownInput | undefined =>
   readingOf(state, 'boost', 'psi') ?? settingOf(state, 'wastegate', 'psi');
 
-/** Said so, or with a blower's settings, or with a boost read. */
+/** Whether the engine is boosted: the notebook says so, or gives a blower setting or a boost reading. */
 export function isBoosted(state: State): boolean {
-  const told = factText(state, 'aspiration') ?? '';
-  if (/natural/.test(told)) return false;
+  const aspiration = factText(state, 'aspiration') ?? '';
+  if (/natural/.test(aspiration)) return false;
   return (
-    /charged|blown|turbo|blower/.test(told) ||
+    /charged|blown|turbo|blower/.test(aspiration) ||
     boostOf(state) !== undefined ||
     state.fitted.has('blower') ||
     [...state.settings.values()].some((setting) => setting.quantity.owner === 'blower')

@@ -1,6 +1,6 @@
 /**
- * A figure: something worked out from what the notebook says, with its working. Hover shows the figures about a word,
- * the terminal shows them all; both read the one table in all.ts.
+ * Figure: a value worked out from the notebook, with its working. Hover shows the figures about a word, the terminal
+ * shows them all; both read the table in figures.ts.
  */
 
 import type { Origin } from '../model/entry/entry.ts';
@@ -20,7 +20,7 @@ export type Topic =
   | 'idle and mixture'
   | 'air'
   | 'fuel'
-  | 'squeeze'
+  | 'compression ratio'
   | 'road'
   | 'specs'
   | 'ports'
@@ -47,18 +47,23 @@ export interface Figure {
   /** With the numbers in: `9 deg + 22 deg = 31 deg`. */
   readonly working: string;
   readonly inputs: readonly Input[];
-  /** How far the formula may be leaned on, and the publication or practice. */
+  /** How reliable the formula is, and the publication or practice behind it. */
   readonly standing: Standing;
   readonly source: string;
   /** What could hurt somebody who acts on it. */
   readonly caution: string | undefined;
-  /** A table under the figure, all cells text; its first row names the columns. */
+  /** Table under the figure, all cells text; the first row holds the column heads. */
   readonly rows: readonly (readonly string[])[];
-  /** The same as numbers, for a figure that is seen best drawn. */
+  /** Inputs missing from the notebook; such a figure has no text and no value. Absent where it is worked out. */
+  readonly lacks?: readonly string[];
+  /** Data for a chart, for a figure that is best drawn. */
   readonly plot?: Plot;
 }
 
-/** What is drawn: lines through points, or points alone. */
+/** A figure that is worked out and is a number. */
+export type NumberFigure = Figure & { readonly value: Interval; readonly unit: Unit };
+
+/** Chart: lines through points, or points alone. */
 export interface Plot {
   readonly across: PlotAxis;
   readonly up: PlotAxis;
@@ -75,31 +80,31 @@ export interface PlotAxis {
   readonly unit: Unit;
 }
 
-/** Where in the notebook a figure is asked for: the state after a line, and the notebook around it. */
+/** Place a figure is worked out for: the state after a line, and the notebook around it. */
 export interface FigureContext {
   readonly state: State;
   readonly snapshot: Snapshot;
   /** From zero. */
   readonly line: number;
-  /** Files the notebook names, as far as they were read; see `logsWanted` for which are asked for. */
+  /** Files the notebook names, as far as they were read; `logsWanted` says which are needed. */
   readonly files?: Files;
 }
 
-/** One row of the table: which words' hovers show its figures, and how they are worked out. */
+/** Row of the table: which words' hovers show its figures, and how they are worked out. */
 export interface Working {
   readonly topic: Topic;
   /** Names of the vocabulary (or `trial`, `session`, `port`, `spec`, `recheck`), lower case; or any word at all. */
   readonly about: readonly string[] | 'every word';
   /**
-   * Depends on its arguments alone; never throws; empty where the notebook does not say enough. `word` is what is asked
-   * about, where it is one word: a row about many words then tells what belongs to this one.
+   * Depends on its arguments alone; never throws; empty where the notebook does not say enough. `word` limits the
+   * figures to those about that word.
    */
   readonly work: (moment: FigureContext, word?: string) => readonly Figure[];
 }
 
 type Needed = 'topic' | 'name' | 'text' | 'formula' | 'working' | 'inputs' | 'standing' | 'source';
 
-/** A figure of which only what it has is written. */
+/** A figure with empty defaults for what is not given. */
 export const figure = (given: Pick<Figure, Needed> & Partial<Figure>): Figure => ({
   value: undefined,
   unit: undefined,

@@ -1,4 +1,4 @@
-/** The one table of what is worked out. Add a row here and it is in the hover and in the terminal. */
+/** Table of all figures. Add a row here and it shows in the hover and in the terminal. */
 
 import { AIR } from './air/air.ts';
 import { DISPLACEMENT, PISTON_SPEED, RATIO } from './engine/compression-ratio.ts';
@@ -25,7 +25,7 @@ import { PORTS } from './upkeep/ports.ts';
 import { REMINDERS } from './upkeep/reminders.ts';
 import { SPECS } from './upkeep/specs.ts';
 
-/** In the order in which a hover tells them: what to do and what has changed first, what is background last. */
+/** In the order a hover shows them: what to do and what has changed first, background last. */
 export const WORKINGS: readonly Working[] = [
   REMINDERS,
   SPECS,

@@ -1,8 +1,8 @@
 /** `tappet check`: the findings of the rules in notebooks. */
 
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
-import { inPassing, type Passing } from '../model/snapshot/passing.ts';
-import type { Shared } from '../model/snapshot/snapshot.ts';
+import type { Shared } from '../model/snapshot/look-up.ts';
+import { type Stream, streamFindings } from '../model/snapshot/read-pages.ts';
 import { checkLine, openNotebook } from '../rules/check.ts';
 import { jsonFindings } from './check-json.ts';
 import { textFindings } from './check-text.ts';
@@ -46,16 +46,16 @@ export function check(args: readonly string[], options: CheckOptions, terminal: 
   for (const path of pathsOf(args, terminal, report)) {
     const read = options.fix ? mendedText(path, sharedAt(path), terminal, report) : textOf(path, terminal);
     if ('problem' in read) report(path, read.problem);
-    else checkOne(path, inPassing(read.text, checkLine, sharedAt(path)), writer, tally);
+    else checkOne(path, streamFindings(read.text, checkLine, sharedAt(path)), writer, tally);
   }
   writer.end(tally);
   if (unreadable > 0) return EXIT.unusable;
   return AT_LEAST[options.failOn].some((severity) => tally.findings[severity] > 0) ? EXIT.found : EXIT.clean;
 }
 
-/** The text of a file that was put right in its place; where it could not be written, that is told and the text is as it was. */
+/** The text of a file after it was corrected in place; as it was, and reported, where it could not be written. */
 function mendedText(path: string, shared: Shared, terminal: Terminal, report: ReportProblem): Text {
-  if (path === STANDARD_INPUT) return { problem: 'the standard input cannot be put right in its place' };
+  if (path === STANDARD_INPUT) return { problem: 'the standard input cannot be corrected in place' };
   const read = wholeTextOf(path, terminal);
   if ('problem' in read) return read;
   const text = fixed(read.text, (each) => openNotebook(each, shared));
@@ -75,18 +75,18 @@ interface Count extends Tally {
   readonly findings: Record<Severity, number>;
 }
 
-function checkOne(path: string, read: Passing, writer: Writer, tally: Count): void {
+function checkOne(path: string, read: Stream, writer: Writer, tally: Count): void {
   let found = 0;
   const count = (finding: LocatedFinding) => {
     found++;
     tally.findings[finding.severity]++;
   };
-  writer.file({ ...read, path, findings: passing(read.findings, count) });
+  writer.file({ ...read, path, findings: seeEach(read.findings, count) });
   tally.files++;
   if (found > 0) tally.filesWithFindings++;
 }
 
-function* passing<T>(each: Iterable<T>, see: (one: T) => void): Generator<T> {
+function* seeEach<T>(each: Iterable<T>, see: (one: T) => void): Generator<T> {
   for (const one of each) {
     see(one);
     yield one;

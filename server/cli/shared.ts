@@ -1,7 +1,8 @@
 /** Notebooks on the command line with those that they use: inside the folder that `placeOf` allows, each read once. */
 
+import type { Shared } from '../model/snapshot/look-up.ts';
 import { type FileText, partsWithin } from '../model/snapshot/named-files.ts';
-import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import { findingCircles, usedFirst } from '../model/snapshot/use-circles.ts';
 import {
   LARGEST_USED,

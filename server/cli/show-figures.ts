@@ -1,7 +1,7 @@
 /** Figures by topic, and the cautions for the work, as text for a person. */
 
 import { widthOf } from '../../grammar/index.ts';
-import type { FigureRow } from '../report/figures.ts';
+import type { FigureRow } from '../report/figure-rows.ts';
 import type { CautionRow } from '../report/in-force.ts';
 import { capital } from '../trade/measure/format.ts';
 import { padded, visible, wrap } from './layout.ts';

@@ -1,7 +1,7 @@
 /** The state as text for a person: one fact a line, each with the line of the notebook and the day it is from. */
+import type { FigureRow, TotalRows } from '../report/figure-rows.ts';
 import type { InForceReport, ItemRow, PartRow, SettingRow } from '../report/in-force.ts';
 import type { ChangeRow } from '../report/since-kept.ts';
-import type { TotalRow, TotalRows } from '../report/totals.ts';
 import type { Where } from '../report/where.ts';
 import { capital } from '../trade/measure/format.ts';
 import { visible, wrap } from './layout.ts';
@@ -96,7 +96,7 @@ function totalLines({ given, lacking }: TotalRows, page: TextPage): readonly str
   ];
 }
 
-function oneTotal({ name, value, formula, working, inputs }: TotalRow, page: TextPage): readonly string[] {
+function oneTotal({ name, value, formula, working, inputs }: FigureRow, page: TextPage): readonly string[] {
   const { paint, columns } = page;
   return [
     `  ${name}  ${paint('strong', value)}`,

@@ -1,9 +1,9 @@
 /** Output of findings: file by file, as they are found, so that no notebook needs more memory than its text. */
 import type { Severity } from '../model/snapshot/finding.ts';
-import type { Passing } from '../model/snapshot/passing.ts';
+import type { Stream } from '../model/snapshot/read-pages.ts';
 
 /** The findings in one file. */
-export interface Checked extends Passing {
+export interface Checked extends Stream {
   readonly path: string;
 }
 

@@ -1,4 +1,4 @@
-/** What can be done at a place in one step: mend what was found, or write the same in another way. */
+/** Code actions at a place: fix a finding, or write the same thing another way. */
 import type { Range } from '../../grammar/index.ts';
 import { lineStateAt } from '../model/snapshot/locate.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';

@@ -1,6 +1,7 @@
-/** What stands above the head of a session: what it changed, what is open, and what can be done from here. */
+/** Code lenses above the head of a session: what it changed, what is open, and commands to compare or start a session. */
 
 import { changesBetween } from '../analysis/evidence/setup-changes.ts';
+import { oncePerPair } from '../memo.ts';
 import { type SectionRange, sessionsOf } from '../model/snapshot/section-ranges.ts';
 import { carriedAfter, carriedBefore, isKept } from '../model/snapshot/session-state.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
@@ -32,39 +33,29 @@ function lensesOn(
 ): readonly Lens[] {
   const line = session.from;
   const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
-  const summary: Lens = { line, text: summaryOf(before, after), act: { act: 'compare', against: undefined } };
-  const start: Lens = { line, text: 'start a session from here', act: { act: 'start' } };
+  const summary: Lens = { line, text: summaryOf(after, before), act: { act: 'compare', against: undefined } };
+  const start: Lens = { line, text: 'Start a session from here', act: { act: 'start' } };
   if (!kept) return [summary, start];
-  const text = `compare with ${[kept.date, 'kept'].filter(Boolean).join(', ')}`;
+  const text = `Compare with ${[kept.date, 'kept'].filter(Boolean).join(', ')}`;
   return [summary, { line, text, act: { act: 'compare', against: kept.from } }, start];
 }
 
-const known = new WeakMap<State, { readonly before: State; readonly text: string }>();
-
-/** Kept with what it is made from: an editor asks again after every keystroke, and all sessions but one are as they were. */
-function summaryOf(before: State, after: State): string {
-  const last = known.get(after);
-  if (last?.before === before) return last.text;
-  const text = summaryText(before, after);
-  known.set(after, { before, text });
-  return text;
-}
-
-function summaryText(before: State, after: State): string {
+/** Memo by what it is made from: an editor requests it after every keystroke, and all sessions but one are unchanged. */
+const summaryOf = oncePerPair((after: State, before: State): string => {
   // As if the parts were the same: the settings that came with another part count too.
   const settings = changesBetween({ ...before, fitted: after.fitted }, after).filter((each) => each.after);
   const changed = settings.filter((each) => each.before !== undefined).length;
   const written = settings.length - changed;
   const parts = [...after.fitted].filter(([kind, { name }]) => before.fitted.get(kind)?.name !== name).length;
   const [open, safety, due] = [after.items.size, after.safetyItems.size, after.recheckIndex.due];
-  const told = [
+  const counts = [
     changed > 0 && `${counted(changed, 'setting')} changed`,
     written > 0 && `${counted(written, 'setting')} first written`,
     parts > 0 && `${counted(parts, 'part')} fitted`,
     due > 0 && `${counted(due, 'recheck')} due`,
-    open > 0 && `${counted(open, 'item')} open${safety > 0 ? `, ${safety} of safety` : ''}`,
+    open > 0 && `${counted(open, 'item')} open${safety > 0 ? `, ${safety} safety` : ''}`,
   ];
-  return told.filter(Boolean).join(', ') || 'nothing changed';
-}
+  return counts.filter(Boolean).join(', ') || 'Nothing changed';
+});
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

@@ -1,4 +1,4 @@
-/** What the reader may want to write next. */
+/** Completion: suggestions for what may be written next. */
 import { KIND, type Position, parseLine, tokenSpan } from '../../grammar/index.ts';
 import type { Entry } from '../model/entry/entry.ts';
 import { readEntry } from '../model/entry/read-entry.ts';
@@ -181,8 +181,8 @@ function wordOffers(question: CompletionQuestion): readonly Offer[] {
   if (/,/.test(written.text)) return allUnits(question);
   if (!/:/.test(written.text)) return [];
   return [
-    { label: 'setting', kind: 'setting', detail: 'holds until it is changed', text: 'setting', from },
-    { label: 'reading', kind: 'reading', detail: 'of one moment', text: 'reading', from },
+    { label: 'setting', kind: 'setting', detail: 'stays until it is changed', text: 'setting', from },
+    { label: 'reading', kind: 'reading', detail: 'one measurement', text: 'reading', from },
   ];
 }
 

@@ -1,4 +1,4 @@
-/** Where what stands under the cursor comes from: the line that set it, opened it, declared it; the file it names. */
+/** Go to definition: the line that set, opened or declared the thing under the cursor; the file it names. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Entry, Origin, QuantityEntry } from '../model/entry/entry.ts';
 import { lineOf, lineStateAt } from '../model/snapshot/locate.ts';
@@ -28,7 +28,7 @@ export interface Definition {
   readonly file: { readonly path: string; readonly subject: Subject | undefined } | undefined;
 }
 
-/** Undefined where nothing with a name stands. What comes from no other line comes from its own. */
+/** Undefined where there is nothing with a name. What comes from no other line comes from its own. */
 export function definitionAt(snapshot: Snapshot, { line, character }: Position): Definition | undefined {
   const whole = lineStateAt(snapshot, line);
   const asked = mentionAt(snapshot, line, character);
@@ -90,7 +90,7 @@ const BEHIND: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries({ total: ['initial', 'mechanical'] }),
 );
 
-/** What was set to give the reading, and the limit, target and spec that it is held to. */
+/** Settings behind a reading, and the limit, target and spec that apply to it. */
 function heldTo(state: State, { quantity, statements: said }: QuantityEntry): readonly Origin[] {
   const stated = [state.limits, state.targets].flatMap((map) =>
     [...map.values()].filter((each) => each.quantity.name === quantity.name),

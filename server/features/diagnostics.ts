@@ -1,4 +1,4 @@
-/** What the checks found, as an editor lists it: at the severity the reader chose, and never more than a list can hold. */
+/** Diagnostics: the findings as an editor lists them, at the severities the user chose, up to a limit. */
 import type { Range } from '../../grammar/index.ts';
 import type { LocatedFinding, Severity } from '../model/snapshot/finding.ts';
 import { lineOf } from '../model/snapshot/locate.ts';
@@ -10,13 +10,13 @@ import { onLine, wholeLines } from './ranges.ts';
 export type Level = Severity | 'off';
 
 export interface Diagnostic {
-  /** Undefined for what is said about the list itself. */
+  /** Undefined for a message about the list itself. */
   readonly code: string | undefined;
   readonly severity: Severity;
   readonly range: Range;
   readonly message: string;
   readonly related: readonly { readonly range: Range; readonly message: string }[];
-  /** What stands in `range` has no effect. */
+  /** The text in `range` has no effect. */
   readonly isUnnecessary: boolean;
   /** Undefined as `code` is. */
   readonly finding: LocatedFinding | undefined;
@@ -51,8 +51,8 @@ export function diagnosticsOf(
     chosen.push(severity === finding.severity ? finding : { ...finding, severity });
   }
   const shown = chosen.length > MOST_DIAGNOSTICS ? foremost(snapshot, chosen, edited) : chosen;
-  const told = shown.map((finding) => diagnostic(snapshot, finding));
-  return shown.length < chosen.length ? [...told, leftOut(chosen.length - shown.length)] : told;
+  const listed = shown.map((finding) => diagnostic(snapshot, finding));
+  return shown.length < chosen.length ? [...listed, leftOut(chosen.length - shown.length)] : listed;
 }
 
 /** As many as are shown, in the order of lines: by rank, and in one rank from the end of the notebook up. */
@@ -94,12 +94,12 @@ function diagnostic(snapshot: Snapshot, finding: LocatedFinding): Diagnostic {
     const line = lineOf(snapshot, origin.ref);
     return line === undefined ? [] : [{ range: wholeLines(snapshot, line, line), message }];
   });
-  const told = { code, severity, finding };
+  const common = { code, severity, finding };
   const here = { range: onLine(at, span), message };
   const [other, ...others] = related;
   return other && ruleOf(code)?.isAboutRelated
-    ? { ...told, ...other, related: [here, ...others], isUnnecessary: true }
-    : { ...told, ...here, related, isUnnecessary: false };
+    ? { ...common, ...other, related: [here, ...others], isUnnecessary: true }
+    : { ...common, ...here, related, isUnnecessary: false };
 }
 
 function leftOut(count: number): Diagnostic {
@@ -107,7 +107,7 @@ function leftOut(count: number): Diagnostic {
     code: undefined,
     severity: 'information',
     range: onLine(0, { from: 0, to: 0 }),
-    message: `${count} more findings are left out here: of older sessions, and the less severe ones. They show as those above are mended, and where you change something.`,
+    message: `${count} more findings are not shown: older sessions and less severe ones first. They appear as the ones above are fixed, and where you edit.`,
     related: [],
     isUnnecessary: false,
     finding: undefined,

@@ -1,11 +1,11 @@
-/** What a line is called where there is room for a few words: in an outline, in a list. */
+/** Short titles of lines, for outlines and lists. */
 import type { Span } from '../../grammar/index.ts';
 import { statementText } from '../model/entry/as-written.ts';
 import type { Entry, QuantityEntry, SpokenEntry } from '../model/entry/entry.ts';
 
 export interface Title {
   readonly name: string;
-  /** What more there is to say; may be empty. */
+  /** Further detail; may be empty. */
   readonly detail: string;
 }
 

@@ -1,5 +1,6 @@
-/** What can be folded: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
+/** Folding ranges: sections and sessions, trials, and runs of comments or notes. Blank lines at an end stay outside. */
 import { type Line, parseLine, withoutBreak } from '../../grammar/index.ts';
+import { once } from '../memo.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import type { Page } from '../model/snapshot/page.ts';
 import { stretchesOf } from '../model/snapshot/section-ranges.ts';
@@ -12,12 +13,12 @@ export interface Fold {
   readonly kind: 'section' | 'trial' | 'comment' | 'note';
 }
 
-/** What a line is to a fold. Inside a trial its rows, and what may stand between them. */
+/** What a line is to a fold. Inside a trial its rows, and what may come between them. */
 type Part = 'blank' | 'comment' | 'note' | 'trial' | 'row' | 'file' | 'other';
 
 /** Every fold of at least two lines, by first line. */
 export function foldsOf(snapshot: Snapshot): readonly Fold[] {
-  const parts = snapshot.pages.flatMap(partsOf);
+  const parts = snapshot.pages.flatMap((page) => partsOf(page));
   const sections = stretchesOf(snapshot).map(({ from, to }) => fold(parts, 'section', from, to));
   return [...sections, ...runs(parts, 'comment'), ...runs(parts, 'note'), ...trials(parts)]
     .filter(({ from, to }) => to > from)
@@ -32,17 +33,10 @@ export function* prepareFolding({ pages }: Snapshot): Interruptible<void> {
   }
 }
 
-const known = new WeakMap<Page, readonly Part[]>();
-
-/** Kept with the page: an editor asks again after every keystroke, and all pages but one are as they were. */
-function partsOf(page: Page): readonly Part[] {
-  let parts = known.get(page);
-  if (!parts) {
-    parts = linesOf(page).lines.map((raw) => partOf(parseLine(withoutBreak(raw))));
-    known.set(page, parts);
-  }
-  return parts;
-}
+/** Memo by page: an editor requests folds after every keystroke, and all pages but one are unchanged. */
+const partsOf = once((page: Page): readonly Part[] =>
+  linesOf(page).lines.map((raw) => partOf(parseLine(withoutBreak(raw)))),
+);
 
 function partOf(line: Line): Part {
   const { kind } = line.syntax;

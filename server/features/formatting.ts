@@ -1,6 +1,6 @@
 /**
  * Formatting: names and values in columns within a section, comments below each other, lines moved in under their head.
- * No token is touched (but units, if asked), and a line that cannot be read stays as it stands.
+ * No token is touched (but units, if asked), and a line that cannot be read stays as it is.
  */
 import type { Range } from '../../grammar/index.ts';
 import { type Interruptible, runToEnd } from '../model/snapshot/interruptible.ts';
@@ -13,7 +13,7 @@ import { lineEdits } from './formatting/edits.ts';
 import { inTableUnits } from './formatting/spelling.ts';
 
 export interface FormatStyle {
-  /** Blanks before a line inside a section; twice as many before a row of a trial. */
+  /** Spaces before a line inside a section; twice as many before a row of a trial. */
   readonly indent: number;
   /** `table`: every unit as the table of units prints it. */
   readonly unitSpelling: 'as written' | 'table';
@@ -48,7 +48,7 @@ export function* formatting(
   return edits;
 }
 
-/** Blanks alone between a `\r` and a `\n`: without them the two would be one break. */
+/** White space alone between a `\r` and a `\n`: without them the two would be one break. */
 function joinsBreaks(snapshot: Snapshot, { start, end }: Range): boolean {
   if (start.line === 0 || start.character > 0 || end.character === 0) return false;
   return (
@@ -57,7 +57,7 @@ function joinsBreaks(snapshot: Snapshot, { start, end }: Range): boolean {
   );
 }
 
-/** A range that ends before the first sign of a line does not mean that line. */
+/** A range that ends before the first character of a line does not include that line. */
 function linesIn({ start, end }: Range): readonly [from: number, to: number] {
   return [start.line, end.character === 0 && end.line > start.line ? end.line : end.line + 1];
 }
@@ -67,7 +67,7 @@ interface Block {
   readonly to: number;
 }
 
-/** The sections, and what stands before the first. */
+/** The sections, and the lines before the first. */
 function blocksOf(snapshot: Snapshot): readonly Block[] {
   const stretches = stretchesOf(snapshot);
   return [{ from: 0, to: stretches[0]?.from ?? lineCount(snapshot) }, ...stretches];

@@ -1,6 +1,6 @@
-/** What there is to say about the words under the cursor. */
+/** Hover for the words under the cursor. */
 import type { Position, Range } from '../../grammar/index.ts';
-import { gathering } from '../analysis/evidence/comparisons.ts';
+import { gatherEvidence } from '../analysis/evidence/comparisons.ts';
 import { logsWanted } from '../analysis/road/log.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
@@ -17,10 +17,10 @@ import { blocks } from './markdown.ts';
 import { onLine } from './ranges.ts';
 import type { UnitChoice } from './units.ts';
 
-/** Works out what hovers tell of the whole notebook, in steps. */
+/** Precomputes what hovers need of the whole notebook, in steps. */
 export function* prepareHover(snapshot: Snapshot): Interruptible<void> {
   yield* preparePages(snapshot);
-  yield* gathering(snapshot);
+  yield* gatherEvidence(snapshot);
 }
 
 export interface Hover {
@@ -29,7 +29,7 @@ export interface Hover {
   readonly text: string;
 }
 
-/** Who answers for which kind of line. */
+/** Hover builder for each kind of line. */
 const TELLERS: Partial<Readonly<Record<EntryKind, (question: HoverQuestion) => HoverAnswer | undefined>>> = {
   spoken: spokenHover,
   asked: askedHover,
@@ -54,7 +54,7 @@ const TELLERS: Partial<Readonly<Record<EntryKind, (question: HoverQuestion) => H
 };
 
 /**
- * Undefined where nothing stands, or nothing that is known. `files`: those of `filesWanted`, where somebody read them.
+ * Undefined where there is nothing, or nothing known. `files`: those of `filesWanted`, where somebody read them.
  */
 export function hoverAt(
   snapshot: Snapshot,
@@ -71,7 +71,7 @@ export function hoverAt(
   return { range: onLine(line, answer.span), text };
 }
 
-/** The paths of the files that a hover at a line tells of, as the notebook writes them. */
+/** Paths of the files that a hover at a line needs, as the notebook writes them. */
 export function filesWanted(snapshot: Snapshot, line: number): readonly string[] {
   const reading = lineStateAt(snapshot, line);
   const isLog = reading?.entry.kind === 'file' && reading.entry.word === 'log';

@@ -1,6 +1,7 @@
-/** Small remarks behind what is written: the total it makes, how far it is from last time, the same in another unit. */
+/** Inlay hints after a line: the total it makes, the difference from last time, the value in another unit. */
 
-import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
+import type { NumberFigure } from '../analysis/figure.ts';
+import { totalNamed } from '../analysis/ignition/timing-totals.ts';
 import type { QuantityEntry, SpokenEntry } from '../model/entry/entry.ts';
 import { linesBetween } from '../model/snapshot/locate.ts';
 import { type LineState, saidOn } from '../model/snapshot/page.ts';
@@ -76,13 +77,12 @@ const TOTALS: ReadonlyMap<string, string> = new Map([
   ['timing at idle', 'idle'],
 ]);
 
-/** Those that the line changes, all of them in degrees, which are said once: an editor cuts a long line of remarks. */
+/** Totals that the line changes, with the unit written once: an editor cuts long hints. */
 function totals({ quantity }: QuantityEntry, before: State, after: State): readonly Remark[] {
   if (quantity.owner !== 'distributor') return [];
-  const [was, is] = [totalsByName(before), totalsByName(after)];
   const changed = [...TOTALS.keys()].flatMap((name) => {
-    const total = is.get(name);
-    return total && !isSame(total, was.get(name)) ? [total] : [];
+    const total = totalNamed(after, name);
+    return total && !isSame(total, totalNamed(before, name)) ? [total] : [];
   });
   if (changed.length === 0) return [];
   const texts = changed.map(({ name, value, unit }) => `${TOTALS.get(name)} ${formatValue(value, unit)}`);
@@ -91,10 +91,7 @@ function totals({ quantity }: QuantityEntry, before: State, after: State): reado
   return [{ kind: 'total', text, about }];
 }
 
-const totalsByName = (state: State): ReadonlyMap<string, Derived> =>
-  new Map(totalsOf(state).given.map((total) => [total.name, total]));
-
-const isSame = (a: Derived, b: Derived | undefined): boolean =>
+const isSame = (a: NumberFigure, b: NumberFigure | undefined): boolean =>
   a.value.low === b?.value.low && a.value.high === b.value.high && a.value.about === b.value.about;
 
 function otherUnit({ statements: said, quantity }: QuantityEntry, units: UnitChoice): readonly Remark[] {

@@ -1,8 +1,8 @@
-/** The little Markdown that answers are written in. */
+/** Markdown helpers. */
 
 const SIGNS = /[\\`*_{}[\]<>#~|&]/g;
 
-/** Text of the notebook or the tables, so that none of its signs is taken for Markdown. */
+/** Text of the notebook or the tables, escaped so that none of it is taken for Markdown. */
 export const plain = (text: string): string => text.replace(SIGNS, '\\$&');
 
 export const strong = (text: string): string => `**${plain(text)}**`;
@@ -22,7 +22,7 @@ export function table(rows: readonly (readonly string[])[], most: number): strin
   return [head, rule, ...body.slice(0, most), ...left].join('\n');
 }
 
-/** For readers that show no Markdown. */
+/** Plain text, for editors that show no Markdown. */
 export const withoutMarkdown = (markdown: string): string =>
   markdown
     .replace(/^\|(?: --- \|)+\n/gm, '')

@@ -1,4 +1,4 @@
-/** What the lines of a notebook name, so that every use of a name can be found. */
+/** Mentions: every use of a name in the lines of a notebook. */
 import { isEmpty, type Line, type Range, type Run, runSpan, type Span } from '../../grammar/index.ts';
 import type { Entry } from '../model/entry/entry.ts';
 import { nameAt, nameOf } from '../model/entry/name-lookup.ts';
@@ -32,7 +32,7 @@ export interface LocatedMention extends Mention {
   readonly range: Range;
 }
 
-/** What the cursor stands on; undefined where that has no name. */
+/** Subject under the cursor; undefined where that has no name. */
 export function mentionAt(snapshot: Snapshot, line: number, column: number): LocatedMention | undefined {
   const reading = lineStateAt(snapshot, line);
   const mention = reading && mentionsIn(reading).find(({ span }) => touches(span, column));

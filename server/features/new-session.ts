@@ -15,14 +15,14 @@ export interface SessionAsked {
 }
 
 interface Insertion {
-  /** Empty, or the blanks of the last line. */
+  /** Empty, or the white space of the last line. */
   readonly range: Range;
   readonly text: string;
   /** Where writing goes on once it is put in. */
   readonly cursor: Position;
 }
 
-/** A session started from an earlier one than the last goes back to what held then, by a line `revert to`. */
+/** A session started from one before the last begins with a line `revert to` that restores its settings. */
 export function newSession(snapshot: Snapshot, { today, title, from }: SessionAsked): Insertion {
   const line = lineCount(snapshot) - 1;
   const character = lineText(snapshot, line).length;

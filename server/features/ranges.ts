@@ -1,4 +1,4 @@
-/** Lines and columns as ranges that lie inside the text. */
+/** Ranges from lines and columns, clipped to the text. */
 import type { Range, Span } from '../../grammar/index.ts';
 import { lineText } from '../model/snapshot/locate.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';

@@ -1,4 +1,4 @@
-/** Every line about the same thing: the history of a setting or reading, the uses of a part, an item, a word of one's own. */
+/** References: every line about the same thing: the history of a setting or reading, the uses of a part, an item, a word of one's own. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
@@ -10,7 +10,7 @@ interface Highlight {
 }
 
 /**
- * In the order of lines; none where nothing with a name stands. `definitions`: the lines that say what it is too. A page a
+ * In the order of lines; none where there is nothing with a name. `definitions`: the lines that say what it is too. A page a
  * step.
  */
 export function* referring(
@@ -22,7 +22,7 @@ export function* referring(
   return mentions.filter(({ role }) => definitions || role !== 'defines').map(({ range }) => range);
 }
 
-/** Marks in the text, of what stands at a place; otherwise as `referring`. */
+/** Highlights of the thing at a place; otherwise as `referring`. */
 export function* highlighting(
   snapshot: Snapshot,
   { line, character }: Position,

@@ -1,7 +1,8 @@
-/** Another name for a part, an item or a word of the notebook's own; everything else keeps the name the trade gives it. */
+/** Rename of a part, an item or an own word; built-in words cannot be renamed. */
 import type { Position, Range } from '../../grammar/index.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
-import type { Shared, Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Shared } from '../model/snapshot/look-up.ts';
+import type { Snapshot } from '../model/snapshot/snapshot.ts';
 import type { State } from '../model/state/state.ts';
 import { findQuantity } from '../trade/vocabulary/vocabulary.ts';
 import type { TextEdit } from './document-links.ts';
@@ -15,7 +16,7 @@ export interface Refusal {
 
 interface Renamable {
   readonly range: Range;
-  /** The name as it stands there. */
+  /** The present name. */
   readonly text: string;
   readonly subject: Subject;
 }
@@ -23,11 +24,11 @@ interface Renamable {
 /** What would be renamed at a place. */
 export function renamableAt(snapshot: Snapshot, { line, character }: Position): Renamable | Refusal {
   const mention = mentionAt(snapshot, line, character);
-  if (!mention) return refused('Nothing with a name stands here.');
+  if (!mention) return refused('There is nothing to rename here.');
   const because = NOT_RENAMED[mention.of];
   if (because) return refused(`"${mention.name}" ${because}`);
   if (mention.of === 'word' && !isDefinedIn(snapshot, mention))
-    return refused(`"${mention.name}" comes from another notebook: rename it there.`);
+    return refused(`"${mention.name}" comes from another notebook. Rename it there.`);
   return { range: mention.range, text: mention.name, subject: mention };
 }
 
@@ -52,16 +53,15 @@ export function* renaming(
   const { text, name } = spellings(newName);
   if (!NAME.test(text))
     return refused(
-      `"${text}" cannot be a name: it is made of words, letters and numbers, with blanks or hyphens.`,
+      `"${text}" can't be a name. Use words, letters and numbers, with spaces or hyphens between them.`,
     );
   if (subject.of === 'word' && isOfTheTrade(name))
-    return refused(`"${text}" is a word of the trade: lines that mean that would be read as yours.`);
+    return refused(`"${text}" is a built-in word. Lines that use it would be read as yours.`);
   const mentions = yield* mentioning(snapshot, subject);
   const others = name === subject.name ? [] : yield* mentioning(snapshot, { of: subject.of, name });
-  if (others.length > 0)
-    return refused(`There is ${CALLED[subject.of]} "${name}" already: the two could not be told apart.`);
+  if (others.length > 0) return refused(`There is already ${CALLED[subject.of]} called "${name}".`);
   const read = yield* readAgain(snapshot, { mentions, text, name, shared });
-  if (typeof read === 'string') return refused(`"${text}" cannot be the name: ${read}.`);
+  if (typeof read === 'string') return refused(`"${text}" can't be the name: ${read}.`);
   return { edits: mentions.map(({ range }) => ({ range, text })), given: read };
 }
 
@@ -103,11 +103,11 @@ const isDefinedIn = (snapshot: Snapshot, subject: Subject): boolean =>
   mentionsOf(snapshot, subject).some(({ role }) => role === 'defines');
 
 const NOT_RENAMED: Partial<Readonly<Record<SubjectKind, string>>> = {
-  quantity: 'is a word of the trade: only parts, items and words of your own can be renamed.',
-  check: 'is a check with a name of its own: only parts, items and words of your own can be renamed.',
-  port: 'is named by the engine: only parts, items and words of your own can be renamed.',
-  session: 'is a day, not a name.',
-  file: 'is a file: rename the file itself, and the path follows.',
+  quantity: 'is a built-in word. Only parts, items and your own words can be renamed.',
+  check: 'is a built-in check. Only parts, items and your own words can be renamed.',
+  port: 'is a port. Only parts, items and your own words can be renamed.',
+  session: 'is a date, not a name.',
+  file: 'is a file. Rename the file itself, and the path follows.',
 };
 
 const CALLED: Partial<Readonly<Record<SubjectKind, string>>> = {

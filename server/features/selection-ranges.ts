@@ -1,4 +1,4 @@
-/** What is selected step by step from a cursor outwards: token, value, what is said of a place, line, trial, section. */
+/** Selection ranges from a cursor outwards: token, value, statement, line, trial, section. */
 import { comparePositions, type Position, type Range, type Span } from '../../grammar/index.ts';
 import type { Entry } from '../model/entry/entry.ts';
 import { lineCount, lineStateAt, touches } from '../model/snapshot/locate.ts';

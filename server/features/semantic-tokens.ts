@@ -1,4 +1,4 @@
-/** What each word of a notebook is, for editors that colour by meaning: only the notebook tells its own words. */
+/** What each word of a notebook is, for editors that colour by meaning: only the server knows the notebook's own words. */
 import type { Span } from '../../grammar/index.ts';
 import { lineCount } from '../model/snapshot/locate.ts';
 import { keptByPage } from '../model/snapshot/per-page.ts';

@@ -1,5 +1,6 @@
-/** The outline of a notebook: its sections and sessions, and in each what its lines say. */
+/** Outline of a notebook: its sections and sessions, and the lines in each. */
 import type { Range } from '../../grammar/index.ts';
+import { once } from '../memo.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
 import type { Interruptible } from '../model/snapshot/interruptible.ts';
 import { pageLines } from '../model/snapshot/locate.ts';
@@ -20,7 +21,7 @@ export interface OutlineSymbol {
   readonly children: readonly OutlineSymbol[];
 }
 
-/** Those at the top, in the order of lines. Lines before the first section stand at the top by themselves. */
+/** Those at the top, in the order of lines. Lines before the first section are at the top level. */
 export function* symbolsOf(snapshot: Snapshot): Generator<OutlineSymbol> {
   const stretches = stretchesOf(snapshot);
   yield* entriesOn(snapshot, 0, stretches[0]?.pagesFrom ?? snapshot.pages.length);
@@ -35,7 +36,7 @@ export function* prepareOutline(snapshot: Snapshot): Interruptible<void> {
   }
 }
 
-/** Those of some kinds alone, each with the section or session that it stands in, where that is not itself. */
+/** Those of some kinds alone, each with the section or session that it is in, where that is not itself. */
 export function* symbolsOfKinds(
   snapshot: Snapshot,
   kinds: ReadonlySet<EntryKind>,
@@ -103,18 +104,13 @@ interface PageEntry {
   readonly length: number;
 }
 
-const known = new WeakMap<Page, readonly PageEntry[]>();
+/** Memo by page: an editor requests symbols after every keystroke, and all pages but one are unchanged. */
+const entriesOfPage = once((_: Page, snapshot: Snapshot, index: number): readonly PageEntry[] =>
+  pageLines(snapshot, index).flatMap(({ entry }, line) => {
+    const title = titleOf(entry);
+    return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
+  }),
+);
 
-/** Kept with the page: an editor asks again after every keystroke, and all pages but one are as they were. */
-function pageEntries(snapshot: Snapshot, index: number): readonly PageEntry[] {
-  const page = snapshot.pages[index] as Page;
-  let entries = known.get(page);
-  if (!entries) {
-    entries = pageLines(snapshot, index).flatMap(({ entry }, line) => {
-      const title = titleOf(entry);
-      return title ? [{ ...title, kind: entry.kind, line, length: entry.line.text.length }] : [];
-    });
-    known.set(page, entries);
-  }
-  return entries;
-}
+const pageEntries = (snapshot: Snapshot, index: number): readonly PageEntry[] =>
+  entriesOfPage(snapshot.pages[index] as Page, snapshot, index);

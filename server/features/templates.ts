@@ -32,5 +32,5 @@ const STOP = /\$\d/;
 
 const bare = (form: string): string => plain(form.replaceAll(/\$\d/g, ''));
 
-/** Blanks are the editor's to lay out. */
+/** The text without white space differences, which the editor may change. */
 const plain = (text: string): string => text.trim().replaceAll(/\s+/g, ' ');

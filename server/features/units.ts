@@ -1,4 +1,4 @@
-/** A value in the other units that people in the trade give it in, the reader's own first. */
+/** A value in the other units the trade uses for it, the user's own first. */
 import { valueText } from '../model/entry/as-written.ts';
 import { type Amount, asWhole } from '../model/entry/value.ts';
 import { monotone, scale } from '../trade/measure/interval.ts';
@@ -20,7 +20,7 @@ export type UnitTopic =
   | 'roadSpeed'
   | 'distance';
 
-/** The unit the reader wants to see first; a topic that is not in it is shown as written. */
+/** The unit the user prefers to see first; a topic that is not in it is shown as written. */
 export type UnitChoice = ReadonlyMap<UnitTopic, Unit>;
 
 interface OtherUnits {
@@ -70,7 +70,7 @@ const TOPICS: Partial<Readonly<Record<Kind, UnitTopic>>> = {
 };
 
 /**
- * Amounts of one dimension, said of one quantity; a bare number is taken to be in the quantity's own unit. Only of a
+ * Amounts of one dimension, of one quantity; a bare number is taken to be in the quantity's own unit. Only of a
  * setting is a signed one a change: five degrees less are nine others, five degrees of frost are not.
  */
 export function inOtherUnits(amounts: readonly Amount[], quantity: Quantity, choice: UnitChoice): OtherUnits {
@@ -99,7 +99,7 @@ export function unitsBeside(
   return { preferred, others };
 }
 
-/** Units that nobody gives a bore or a chamber in. */
+/** Volume units used for tanks, never for a bore or a chamber. */
 const OTHER_KIND: ReadonlyMap<string, Kind> = new Map(
   Object.entries({
     ft: 'height',
@@ -119,7 +119,7 @@ function kindOf({ id, dimension }: Unit, quantity: Quantity | undefined): Kind {
   return quantity.unit === 'inHg' || quantity.against?.unit === 'inHg' ? 'depression' : 'pressure';
 }
 
-/** `388 401 F`: the unit once, as a list is written. */
+/** `388 401 F`: one unit at the end, as a list is written. */
 function together(texts: readonly string[]): string {
   const unit = / \D+$/.exec(texts.at(-1) ?? '')?.[0] ?? '';
   return texts

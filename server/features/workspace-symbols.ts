@@ -1,4 +1,4 @@
-/** Sessions, parts, items and own words by name, in whichever notebook they are. */
+/** Workspace symbols: sessions, parts, items and own words by name, in all notebooks. */
 import type { Range } from '../../grammar/index.ts';
 import type { EntryKind } from '../model/entry/entry.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
@@ -7,7 +7,7 @@ import { type OutlineSymbol, symbolsOfKinds } from './symbols.ts';
 /** A symbol as it is kept of a notebook that may not be open. */
 export interface ListedSymbol {
   readonly name: string;
-  /** The session or section it stands in; empty for those themselves. */
+  /** The session or section it is in; empty for those themselves. */
   readonly container: string;
   readonly kind: EntryKind;
   readonly range: Range;
@@ -50,6 +50,6 @@ function listed(symbol: OutlineSymbol, container: string): ListedSymbol {
   return { name: fullName(symbol), container, kind, range, words: `${name} ${detail}`.toLowerCase() };
 }
 
-/** What an item says is what it is looked for by. */
+/** Name of a symbol; an item includes its text, so that it can be searched. */
 const fullName = ({ name, detail, kind }: OutlineSymbol): string =>
   kind === 'item' && detail ? `${name}: ${detail}` : name;

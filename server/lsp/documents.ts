@@ -1,7 +1,8 @@
 /** The open notebooks: a snapshot each, updated change by change. */
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { comparePositions } from '../../grammar/index.ts';
-import { type Change, edit, type Shared, type Snapshot } from '../model/snapshot/snapshot.ts';
+import type { Shared } from '../model/snapshot/look-up.ts';
+import { type Change, edit, type Snapshot } from '../model/snapshot/snapshot.ts';
 import { openNotebook } from '../rules/check.ts';
 import { type FreshTemplate, freshAfter, isFresh } from './fresh-template.ts';
 import { type TypedLine, typedLines } from './lines-being-typed.ts';

@@ -5,6 +5,7 @@ import {
   type SemanticTokensLegend,
 } from 'vscode-languageserver';
 import { MEANINGS, type Meaning, type SemanticToken, tokensOn } from '../features/semantic-tokens.ts';
+import { once } from '../memo.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
 /** The standard type of each, so that any editor colours it; a meaning without a standard type of its own has a modifier. */
@@ -47,14 +48,8 @@ export function encoded(tokens: Iterable<SemanticToken>): number[] {
   return builder.build().data;
 }
 
-const encodedOn = new WeakMap<readonly SemanticToken[], readonly number[]>();
-
 /** A page's tokens, counted from its own first line. After a keystroke all pages but one are as they were. */
-function encodedPage(tokens: readonly SemanticToken[]): readonly number[] {
-  const known = encodedOn.get(tokens) ?? encoded(tokens);
-  encodedOn.set(tokens, known);
-  return known;
-}
+const encodedPage = once((tokens: readonly SemanticToken[]): readonly number[] => encoded(tokens));
 
 /** All tokens of a notebook: page after page, only the first line of each counted anew. */
 export function encodedAll(snapshot: Snapshot): number[] {

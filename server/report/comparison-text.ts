@@ -6,7 +6,7 @@ export function comparisonText(comparison: Comparison): string {
   const { notebook, before, after, settings, totals, readings, opened, done } = comparison;
   const blocks = [
     `# ${[notebook, `${after} against ${before}`].filter(Boolean).map(plain).join(': ')}`,
-    settings.length > 0 ? table('Settings', settings) : 'No setting differs.',
+    settings.length > 0 ? table('Settings', settings) : 'All settings are the same.',
     table('Totals', totals),
     table('Readings under the same conditions', readings),
     list('Opened since', opened),
@@ -15,7 +15,7 @@ export function comparisonText(comparison: Comparison): string {
   return `${blocks.filter(Boolean).join('\n\n')}\n`;
 }
 
-/** Its columns stand below each other, so that it reads as text too. */
+/** Table with aligned columns, so that it reads as plain text too. */
 function table(title: string, rows: readonly ComparedRow[]): string {
   if (rows.length === 0) return '';
   const cells = rows.map(({ name, before, after, change }) => [name, before, after, change].map(cell));
@@ -34,5 +34,5 @@ const list = (title: string, items: readonly string[]): string =>
 
 const cell = (text: string | undefined): string => (text === undefined ? '-' : plain(text));
 
-/** So that no sign of the notebook is taken for Markdown. */
+/** Escapes the notebook's text, so that none of it is taken for Markdown. */
 const plain = (text: string): string => text.replace(/[\\`*_{}[\]<>#~|&]/g, '\\$&');

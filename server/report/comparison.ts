@@ -1,4 +1,4 @@
-/** Two moments of a notebook beside each other: settings, totals, readings under the same conditions, what was opened and done. */
+/** Comparison of two moments of a notebook: settings, totals, readings under the same conditions, items opened and done. */
 
 import {
   type Changed,
@@ -6,7 +6,8 @@ import {
   settingOrWordsText,
   stepText,
 } from '../analysis/evidence/setup-changes.ts';
-import { type Derived, totalsOf } from '../analysis/ignition/timing-totals.ts';
+import type { NumberFigure } from '../analysis/figure.ts';
+import { TOTAL_NAMES, totalNamed } from '../analysis/ignition/timing-totals.ts';
 import { differenceText, statementText } from '../model/entry/as-written.ts';
 import { type SectionRange, sessionsOf } from '../model/snapshot/section-ranges.ts';
 import { carriedAfter, carriedBefore, keptBefore } from '../model/snapshot/session-state.ts';
@@ -32,15 +33,15 @@ export interface ComparedRow {
   /** Undefined where nothing was written before (or after). */
   readonly before: string | undefined;
   readonly after: string | undefined;
-  /** `2 deg more`; undefined where the two cannot be held against each other. */
+  /** `2 deg more`; undefined where the two cannot be compared. */
   readonly change: string | undefined;
 }
 
-/** Which session is asked about, by a line of it, and what it is held against. */
+/** Session to compare, by a line of it, and what to compare it with. */
 export interface ComparisonAsked {
   /** From zero. */
   readonly line: number;
-  /** `kept`: the last session above that is marked to keep; `before`: what stood when it began; or a line of a session. */
+  /** `kept`: the last session above that is marked to keep; `before`: the state when it began; or a line of a session. */
   readonly against: 'kept' | 'before' | number;
 }
 
@@ -56,12 +57,12 @@ export function comparisonOf(
     const state = carriedBefore(snapshot, session);
     // Readings belong to their session: those of the session before it.
     const readings = previous(snapshot, session)?.readings;
-    return compared({ name: 'what stood before', state }, after, readings);
+    return compareSides({ name: 'what was before', state }, after, readings);
   }
   const other = against === 'kept' ? keptBefore(snapshot, session) : sessionAt(snapshot, against);
-  if (!other) return { problem: 'No session above this one is marked with "keep".' };
+  if (!other) return { problem: 'No earlier session is marked "keep".' };
   const state = carriedAfter(snapshot, other);
-  return compared({ name: nameOf(other), state }, after, state.readings);
+  return compareSides({ name: nameOf(other), state }, after, state.readings);
 }
 
 interface Side {
@@ -69,7 +70,7 @@ interface Side {
   readonly state: State;
 }
 
-function compared(before: Side, after: Side, readings: State['readings'] = new Map()): Comparison {
+function compareSides(before: Side, after: Side, readings: State['readings'] = new Map()): Comparison {
   const [was, is] = [before.state, after.state];
   return {
     notebook: is.notebook,
@@ -97,34 +98,30 @@ const nameOf = ({ date, title }: SectionRange): string =>
 function settingRow(change: Changed): ComparedRow {
   const { name, place, before, after } = change;
   return {
-    name: named(name, place),
+    name: nameWithPlace(name, place),
     before: before === undefined ? undefined : settingOrWordsText(before),
     after: after === undefined ? undefined : settingOrWordsText(after),
     change: stepText(change),
   };
 }
 
-const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+const nameWithPlace = (name: string, place: string | undefined): string =>
+  place ? `${name} ${place}` : name;
 
 /** Those that differ. */
 function totalRows(was: State, is: State): readonly ComparedRow[] {
-  const [before, after] = [totalsByName(was), totalsByName(is)];
-  return [...new Set([...before.keys(), ...after.keys()])].flatMap((name) => {
-    const row = totalRow(name, before.get(name), after.get(name));
-    return row.before === row.after ? [] : [row];
-  });
+  return TOTAL_NAMES.map((name) => totalRow(name, totalNamed(was, name), totalNamed(is, name))).filter(
+    ({ before, after }) => before !== after,
+  );
 }
 
-const totalsByName = (state: State): ReadonlyMap<string, Derived> =>
-  new Map(totalsOf(state).given.map((total) => [total.name, total]));
-
-function totalRow(name: string, was: Derived | undefined, is: Derived | undefined): ComparedRow {
-  const [before, after] = [was, is].map((total) => total && formatValue(total.value, total.unit));
+function totalRow(name: string, was: NumberFigure | undefined, is: NumberFigure | undefined): ComparedRow {
+  const [before, after] = [was?.text, is?.text];
   return { name, before, after, change: was && is && stepBetween(was, is) };
 }
 
 /** By their middles; undefined where one has an open end. */
-function stepBetween({ value: was }: Derived, { value: is, unit }: Derived): string | undefined {
+function stepBetween({ value: was }: NumberFigure, { value: is, unit }: NumberFigure): string | undefined {
   const step = middle(is) - middle(was);
   if (!Number.isFinite(step)) return undefined;
   return `${formatValue(exact(Math.abs(step)), unit)} ${step > 0 ? 'more' : 'less'}`;
@@ -138,7 +135,7 @@ function readingRows(was: State['readings'], is: State['readings']): readonly Co
     const isOne = said.values.length === 1 && before.values.length === 1;
     return [
       {
-        name: named(quantity.name, said.place?.text),
+        name: nameWithPlace(quantity.name, said.place?.text),
         before: statementText(before, quantity.unit),
         after: statementText(said, quantity.unit),
         change: isOne ? differenceText(before.values[0], said.values[0], quantity.unit) : undefined,

@@ -1,4 +1,4 @@
-/** What holds at a line of a notebook: settings, parts, open items, limits and totals, each with the line that says so. */
+/** State in force at a line: settings, parts, open items, limits and totals, each with the line that says so. */
 
 import { logsWanted } from '../analysis/road/log.ts';
 import { cautionsOfSession } from '../analysis/upkeep/cautions.ts';
@@ -12,15 +12,14 @@ import type { Declared, SettingInForce, State } from '../model/state/state.ts';
 import { ROAD_CHECKS } from '../trade/practice/road-checks.ts';
 import type { PartKind } from '../trade/vocabulary/quantity.ts';
 import { VOCABULARY } from '../trade/vocabulary/vocabulary.ts';
-import { type FigureRow, figureRows } from './figures.ts';
+import { type FigureRow, figureRows, type TotalRows, totalRows } from './figure-rows.ts';
 import { type ChangeRow, sinceKept } from './since-kept.ts';
-import { type TotalRows, totalRows } from './totals.ts';
 import { type Where, whereOf } from './where.ts';
 
 export interface InForceReport {
   /** The notebook's title; empty where it has none. */
   readonly notebook: string;
-  /** The last line that was taken in, from zero, and the session it stands in. */
+  /** Last line taken into account, from zero, and its session. */
   readonly line: number;
   readonly session: { readonly date: string | undefined; readonly title: string } | undefined;
   /** In the order of the trade's own table, the notebook's own words last. */
@@ -34,11 +33,11 @@ export interface InForceReport {
   readonly totals: TotalRows;
   /** All else that is worked out. */
   readonly figures: readonly FigureRow[];
-  /** What could hurt somebody at the work of this session. */
+  /** Cautions for the work of this session. */
   readonly cautions: readonly CautionRow[];
   /** The last session marked as one to keep. */
   readonly kept: Where | undefined;
-  /** What is set otherwise than it was then. */
+  /** Settings that differ from then. */
   readonly sinceKept: readonly ChangeRow[];
 }
 
@@ -76,7 +75,7 @@ export interface CautionRow {
   readonly text: string;
 }
 
-/** A check that stands in the way of a road run. */
+/** A check that must be made before a road run. */
 interface CheckRow {
   readonly name: string;
   /** `due`: not made since the work at `where`; `bad`: made there, and found wanting. */
@@ -91,7 +90,6 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
   if (!state) throw new RangeError(`line ${line} is not in the notebook`);
   const where = (origin: Origin) => whereOf(snapshot, origin);
   const { session, keptSession: kept } = state;
-  const totals = totalRows(snapshot, state);
   return {
     notebook: state.notebook,
     line,
@@ -103,7 +101,7 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
     rechecks: recheckRows(state, where),
     limits: statedRows(state.limits, where),
     targets: statedRows(state.targets, where),
-    totals,
+    totals: totalRows(snapshot, state),
     figures: figureRows({ state, snapshot, line, ...(files && { files }) }),
     cautions: cautionsOfSession(snapshot, line).map(({ work, text }) => ({ work, text })),
     kept: kept && where(kept.by),
@@ -111,7 +109,7 @@ export function inForceAt(snapshot: Snapshot, line: number, files?: Files): InFo
   };
 }
 
-/** The paths of the logs that the figures at a line tell of, as the notebook writes them. */
+/** Paths of the logs that the figures at a line need, as the notebook writes them. */
 export function logsAt(snapshot: Snapshot, line: number): readonly string[] {
   const state = lineStateAt(snapshot, line)?.after;
   return state ? logsWanted({ state, snapshot, line }) : [];
@@ -121,7 +119,7 @@ type Locate = (origin: Origin) => Where;
 
 function settingRows({ settings }: State, where: Locate): readonly SettingRow[] {
   return [...settings.values()].toSorted(inTradeOrder).map((setting) => ({
-    name: named(setting.quantity.name, setting.place),
+    name: nameWithPlace(setting.quantity.name, setting.place),
     value: settingText(setting),
     owner: setting.quantity.owner,
     where: where(setting.by),
@@ -137,7 +135,8 @@ const inTradeOrder = (a: SettingInForce, b: SettingInForce): number =>
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-const named = (name: string, place: string | undefined): string => (place ? `${name} ${place}` : name);
+const nameWithPlace = (name: string, place: string | undefined): string =>
+  place ? `${name} ${place}` : name;
 
 function partRows({ fitted, parts }: State, where: Locate): readonly PartRow[] {
   return [...fitted].map(([kind, { name, written, by }]) => ({
@@ -173,7 +172,7 @@ function recheckRows({ rechecks }: State, where: Locate): readonly NamedRow[] {
 
 function statedRows(stated: ReadonlyMap<string, Declared>, where: Locate): readonly NamedRow[] {
   return [...stated.values()].map(({ quantity, statement: said, text, by }) => ({
-    name: named(quantity.name, said.place?.text),
+    name: nameWithPlace(quantity.name, said.place?.text),
     value: text ?? statementText(said, quantity.unit),
     where: where(by),
   }));

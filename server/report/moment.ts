@@ -1,9 +1,9 @@
-/** Which line of a notebook somebody means by a line number or a date. */
+/** Line of a notebook meant by a line number or a date. */
 import { lineCount } from '../model/snapshot/locate.ts';
 import { sessionsOf } from '../model/snapshot/section-ranges.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
 
-/** A line from zero, or what is wrong with what was asked. */
+/** A line from zero, or what is wrong with the request. */
 export type ReportLine = { readonly line: number } | { readonly problem: string };
 
 /** The last line of the notebook. */
@@ -13,7 +13,7 @@ export const endOf = (snapshot: Snapshot): number => lineCount(snapshot) - 1;
 export function momentOf(snapshot: Snapshot, asked: string): ReportLine {
   if (/^\d+$/.test(asked)) return lineMoment(snapshot, Number(asked));
   if (/^\d{4}-\d{2}-\d{2}$/.test(asked)) return dateMoment(snapshot, asked);
-  return { problem: `"${asked}" is neither a line number (17) nor a date (2026-05-02)` };
+  return { problem: `"${asked}" is not a line number (17) or a date (2026-05-02)` };
 }
 
 function lineMoment(snapshot: Snapshot, line: number): ReportLine {

@@ -1,4 +1,4 @@
-/** What is set otherwise than at the last session marked to keep: the first question when an engine got worse. */
+/** Settings that differ from the last session marked `keep`: the first question when an engine got worse. */
 
 import {
   type Changed,
@@ -18,7 +18,7 @@ export interface ChangeRow {
   /** Undefined where nothing was written. */
   readonly before: string | undefined;
   readonly after: string | undefined;
-  /** `2 deg more`; undefined where the two cannot be held against each other. */
+  /** `2 deg more`; undefined where the two cannot be compared. */
   readonly change: string | undefined;
   readonly where: Where | undefined;
 }

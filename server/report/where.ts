@@ -1,4 +1,4 @@
-/** Where something was said: an origin as a line and a day, which is what a reader can look up. */
+/** An origin as a line number and a date, which is what a reader can look up. */
 
 import type { Origin } from '../model/entry/entry.ts';
 import { lineOf } from '../model/snapshot/locate.ts';

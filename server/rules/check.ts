@@ -1,9 +1,12 @@
 /** The table of rules, and the check of a line against it. */
+
 import type { Line, LineSyntax, Span } from '../../grammar/index.ts';
+import { once } from '../memo.ts';
 import type { Entry, EntryKind, SpokenEntry } from '../model/entry/entry.ts';
 import type { Check, Context, Finding, Fix } from '../model/snapshot/finding.ts';
+import type { Shared } from '../model/snapshot/look-up.ts';
 import { saidOn } from '../model/snapshot/page.ts';
-import { open, type Shared, type Snapshot } from '../model/snapshot/snapshot.ts';
+import { open, type Snapshot } from '../model/snapshot/snapshot.ts';
 import { capital } from '../trade/measure/format.ts';
 import type { Quantity } from '../trade/vocabulary/quantity.ts';
 import { EVERY_KIND } from './lib/kinds.ts';
@@ -69,24 +72,28 @@ const FAMILIES_ON: ReadonlyMap<EntryKind, readonly RuleFamily[]> = new Map(
   ]),
 );
 
-/** Families by quantity. Weak: the notebook's own words come and go and must not be kept alive. */
-interface ByWord {
-  none: readonly RuleFamily[] | undefined;
-  readonly of: WeakMap<Quantity, readonly RuleFamily[]>;
-}
-
-/** Cache of the families that apply, by the form of a line, then its kind (with a comment and without), then its quantity. */
-const applicable = new WeakMap<LineSyntax, Map<string, ByWord>>();
+/** Stands for the quantity of an entry that has none. */
+const NO_QUANTITY = {};
 
 /** The families that can apply to a line of this form and quantity: a few of the hundred. */
-function familiesFor(entry: Entry): readonly RuleFamily[] {
-  const quantity = 'quantity' in entry ? entry.quantity : undefined;
-  const byWord = byWordOf(entry);
-  const known = quantity ? byWord.of.get(quantity) : byWord.none;
+const familiesFor = (entry: Entry): readonly RuleFamily[] =>
+  familiesOfKind(entry)(('quantity' in entry && entry.quantity) || NO_QUANTITY, entry);
+
+/** By the kind of an entry, with a comment and without, then by its quantity: own words come and go and must not be kept alive. */
+const familiesOfForm = once((_: LineSyntax) => new Map<string, ReturnType<typeof familiesByQuantity>>());
+
+const familiesByQuantity = () =>
+  once((quantity: Quantity | typeof NO_QUANTITY, entry: Entry) =>
+    selectFamilies(entry, quantity === NO_QUANTITY ? undefined : (quantity as Quantity)),
+  );
+
+function familiesOfKind({ kind, line }: Entry): ReturnType<typeof familiesByQuantity> {
+  const byKind = familiesOfForm(line.syntax);
+  const key = line.comment === undefined ? kind : `${kind};`;
+  const known = byKind.get(key);
   if (known) return known;
-  const families = selectFamilies(entry, quantity);
-  if (quantity) byWord.of.set(quantity, families);
-  else byWord.none = families;
+  const families = familiesByQuantity();
+  byKind.set(key, families);
   return families;
 }
 
@@ -95,21 +102,6 @@ function selectFamilies({ kind, line }: Entry, quantity: Quantity | undefined): 
   return (FAMILIES_ON.get(kind) ?? []).filter(
     ({ about, formed }) => (!about || !quantity || about(quantity)) && (!formed || formed(form)),
   );
-}
-
-function byWordOf({ kind, line }: Entry): ByWord {
-  let byKind = applicable.get(line.syntax);
-  if (!byKind) {
-    byKind = new Map();
-    applicable.set(line.syntax, byKind);
-  }
-  const key = line.comment === undefined ? kind : `${kind};`;
-  let byWord = byKind.get(key);
-  if (!byWord) {
-    byWord = { none: undefined, of: new WeakMap() };
-    byKind.set(key, byWord);
-  }
-  return byWord;
 }
 
 function findingOf({ rules }: RuleFamily, problem: Problem | ProblemOf<string>, line: Line): Finding {

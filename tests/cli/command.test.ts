@@ -82,7 +82,7 @@ describe('what is complained of', () => {
     ['explain over-limt', /^tappet: no rule "over-limt"\. Did you mean over-limit\?/],
     ['show clean.tappet --at 4', /there is no line 4: the notebook has lines 1 to 3\n$/],
     ['show clean.tappet --at 2026-06-01', /no session on 2026-06-01; the nearest are 2026-05-02\n$/],
-    ['show clean.tappet --at May', /"May" is neither a line number \(17\) nor a date \(2026-05-02\)\n$/],
+    ['show clean.tappet --at May', /"May" is not a line number \(17\) or a date \(2026-05-02\)\n$/],
   ])('tappet %s', (commandLine, complaint) => expect(ran(commandLine, FILES).err).toMatch(complaint));
 
   it('goes to the standard error, so that JSON stays JSON', () => {

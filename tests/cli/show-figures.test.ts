@@ -36,21 +36,21 @@ describe('as text', () => {
       /^ {4}gear +overall +at 1000 rpm\n {4}direct +3.73:1 +23.9 mph \(38.5 km\/h\)$/m,
     ],
     ['formula and working', /^ {4}= pi x tyre .*\n {4}= pi x 0.762 m x 1000 rpm .* = 10.7 m\/s$/m],
-    ['standing and source', /^ {4}published: geometry of the rolling wheel/m],
+    ['standing and source', /^ {4}published: geometry of a rolling wheel/m],
     ['the lines it came from', /^ {4}line 2 +tyre diameter +30 in$/m],
     [
       'a log beside the notebook',
       /^ {2}log logs\/run.csv {2}1 line, engine speed 900 rpm, air fuel ratio 13:1$/m,
     ],
-    ['a log outside', /^ {2}log \.\.\/run.csv {2}cannot be summarised: it lies outside/m],
-    ['a log that is missing', /^ {2}log none.csv {2}cannot be summarised: there is no such file$/m],
+    ['a log outside', /^ {2}log \.\.\/run.csv {2}Can't be summarised: it is outside/m],
+    ['a log that is missing', /^ {2}log none.csv {2}Can't be summarised: file not found$/m],
     ['a port', /^Ports\n {2}ports {2}1 open; manifold rear is open: a vacuum leak$/m],
     ['a reminder', /^Reminders\n {2}recheck head bolts {2}due, 100 mi over$/m],
-    ['the cautions of the session', /^Cautions\n {2}engine running: Exhaust kills/m],
+    ['the cautions of the session', /^Cautions\n {2}engine running: Exhaust gas kills/m],
   ])('tells %s', (_what, text) => expect(shown()).toMatch(text));
 
   it('tells each caution once', () => {
-    expect(shown().match(/Exhaust kills/g)).toHaveLength(1);
+    expect(shown().match(/Exhaust gas kills/g)).toHaveLength(1);
     expect(shown().match(/An estimate, good to about a third/g)).toHaveLength(1);
   });
 
@@ -66,5 +66,5 @@ it('as JSON: in words, in numbers, with working, table and lines', () => {
   expect(speed.low).toBeCloseTo((71.8 / 3) * 1.609344, 1);
   expect(speed.rows[1]).toEqual(['direct', '3.73:1', '23.9 mph (38.5 km/h)']);
   expect(speed.inputs[0]).toEqual({ name: 'tyre diameter', value: '30 in', where: { line: 1 } });
-  expect(cautions.map(({ work }: { work: string }) => work)).toContain('run on the road or the water');
+  expect(cautions.map(({ work }: { work: string }) => work)).toContain('run on the road or water');
 });

@@ -29,7 +29,7 @@ describe('fixes', () => {
       'targets | idle 850 rpm | idle 9 rmp | idle 900 rpm',
     ],
     [
-      'Fix all that is sure (3)',
+      'Fix all obvious slips (3)',
       'targets | ‸idlle 850 rpm | idle 900 rmp | idlle 900 rpm',
       'targets | idle 850 rpm | idle 900 rpm | idle 900 rpm',
     ],
@@ -50,17 +50,17 @@ describe('fixes', () => {
   test('where nothing is sure, what is told comes before what silences, and a wrong unit is not turned', () =>
     expect(titles('initial 9‸ F')).toEqual([
       'About this rule: A unit of the wrong kind',
-      'This is meant: say no more of "wrong-unit" on this line',
+      'Silence "wrong-unit" on this line: it is meant',
     ]));
 
   test('only what is asked for', () => {
-    expect(titles('targets | ‸idlle 850 rpm', { only: ['source'] })).toEqual(['Fix all that is sure (1)']);
+    expect(titles('targets | ‸idlle 850 rpm', { only: ['source'] })).toEqual(['Fix all obvious slips (1)']);
     expect(titles('targets | ‸idlle 850 rpm', { only: ['source.fixAll.tappet'] })).toEqual([
-      'Fix all that is sure (1)',
+      'Fix all obvious slips (1)',
     ]);
     expect(titles('targets | ‸idlle 850 rpm', { only: ['refactor'] })).toEqual([]);
     expect(titles('targets | ‸idlle 850 rpm', { only: ['quickfix'] })).not.toContain(
-      'Fix all that is sure (1)',
+      'Fix all obvious slips (1)',
     );
   });
 
@@ -70,11 +70,11 @@ describe('fixes', () => {
 
 describe('this is meant', () => {
   rows([
-    ['This is meant', '‸idle 2600 rpm', 'idle 2600 rpm  ; meant: outside-band'],
-    ['This is meant', '‸idle 2600 rpm ; cold', 'idle 2600 rpm ; meant: outside-band ; cold'],
-    ['This is meant', '‸idle 2600 rpm ; meant: ten-times', 'idle 2600 rpm ; meant: ten-times, outside-band'],
+    ['Silence ', '‸idle 2600 rpm', 'idle 2600 rpm  ; meant: outside-band'],
+    ['Silence ', '‸idle 2600 rpm ; cold', 'idle 2600 rpm ; meant: outside-band ; cold'],
+    ['Silence ', '‸idle 2600 rpm ; meant: ten-times', 'idle 2600 rpm ; meant: ten-times, outside-band'],
     [
-      'This is meant: say no more of "overridden" on line 3',
+      'Silence "overridden" on line 3: it is meant',
       '‸initial 9 deg | initial 11 deg',
       'initial 9 deg | initial 11 deg  ; meant: overridden',
     ],
@@ -82,7 +82,7 @@ describe('this is meant', () => {
 
   test.each(['‸initial 9 deg "open', '‸idle 900 rpm ; meant: outside-bnad'])(
     'not where it would not help: %s',
-    (line) => expect(titles(line).filter((title) => title.startsWith('This is meant'))).toEqual([]),
+    (line) => expect(titles(line).filter((title) => title.startsWith('Silence '))).toEqual([]),
   );
 });
 
@@ -119,23 +119,19 @@ describe('another unit', () => {
 
 describe('what a change comes to', () => {
   rows([
+    ['Write the result: 11 deg', '  initial 9 deg |   initial ‸+2 deg', '  initial 9 deg |   initial 11 deg'],
     [
-      'Write what it comes to: 11 deg',
-      '  initial 9 deg |   initial ‸+2 deg',
-      '  initial 9 deg |   initial 11 deg',
-    ],
-    [
-      'Write what it comes to: at -2 deg',
+      'Write the result: at -2 deg',
       '  initial 9 deg |   initial ‸-11 deg',
       '  initial 9 deg |   initial at -2 deg',
     ],
     [
-      'Write what it comes to',
+      'Write the result',
       '  mixture 1 1/2 turns |   mixture ‸in 1/4 turn ; lean',
       '  mixture 1 1/2 turns |   mixture 1 1/4 turns ; lean',
     ],
     [
-      'Write what it comes to',
+      'Write the result',
       '  mixture left 1 turn, right 2 turns |   mixture ‸right out 1/8 turn',
       '  mixture left 1 turn, right 2 turns |   mixture right 2 1/8 turns',
     ],
@@ -146,7 +142,7 @@ describe('what a change comes to', () => {
     '  initial ‸9 deg',
     '  mixture left 1 turn, right 2 turns |   mixture ‸in 1/4 turn',
   ])('not known, or no change: %s', (line) =>
-    expect(titles(line).filter((title) => title.startsWith('Write what'))).toEqual([]),
+    expect(titles(line).filter((title) => title.startsWith('Write the result'))).toEqual([]),
   );
 });
 
@@ -162,7 +158,7 @@ test('settings in force, but those that the session gives itself', () =>
       ‸session 2026-05-03
         main jet 110
       `,
-      'Write the 3 settings in force',
+      'Write out the 3 settings in force',
     ),
   ).toBe(
     dedent(`
@@ -184,7 +180,7 @@ test('a value for all places is not written where it would wipe out one that can
     actionsAt('idle screw 1 turn\nidle screw left 0.123456 turns\n‸session 2026-05-02\n').map(
       ({ title }) => title,
     ),
-  ).not.toContainEqual(expect.stringMatching(/^Write the/)));
+  ).not.toContainEqual(expect.stringMatching(/^Write out/)));
 
 describe('done', () => {
   const OPEN = 'session 2026-05-02\n  todo ‸strainer: clean it out\n';

@@ -6,8 +6,8 @@ const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly 
   [
     'a session in which nothing was done',
     'session 2026-05-02\n',
-    '1: nothing changed',
-    '1: start a session from here',
+    '1: Nothing changed',
+    '1: Start a session from here',
   ],
   [
     'what was changed and what is open',
@@ -24,9 +24,9 @@ const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly 
       fault steering: binds [safety]
     `,
     '1: 2 settings first written, 1 part fitted',
-    '1: start a session from here',
-    '5: 1 setting changed, 1 setting first written, 2 items open, 1 of safety',
-    '5: start a session from here',
+    '1: Start a session from here',
+    '5: 1 setting changed, 1 setting first written, 2 items open, 1 safety',
+    '5: Start a session from here',
   ],
   [
     'what is to be rechecked, until it is done',
@@ -41,14 +41,14 @@ const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly 
       recheck head bolts after 1 day
     session 2026-05-07
     `,
-    '3: nothing changed',
-    '3: start a session from here',
-    '5: nothing changed',
-    '5: start a session from here',
-    '7: nothing changed',
-    '7: start a session from here',
+    '3: Nothing changed',
+    '3: Start a session from here',
+    '5: Nothing changed',
+    '5: Start a session from here',
+    '7: Nothing changed',
+    '7: Start a session from here',
     '9: 1 recheck due',
-    '9: start a session from here',
+    '9: Start a session from here',
   ],
   [
     'the last one kept, above',
@@ -59,14 +59,14 @@ const ROWS: readonly (readonly [what: string, text: string, ...lenses: readonly 
       keep
     session 2026-05-04
     `,
-    '1: nothing changed',
-    '1: start a session from here',
-    '3: nothing changed',
-    '3: compare with 2026-05-02, kept',
-    '3: start a session from here',
-    '5: nothing changed',
-    '5: compare with 2026-05-03, kept',
-    '5: start a session from here',
+    '1: Nothing changed',
+    '1: Start a session from here',
+    '3: Nothing changed',
+    '3: Compare with 2026-05-02, kept',
+    '3: Start a session from here',
+    '5: Nothing changed',
+    '5: Compare with 2026-05-03, kept',
+    '5: Start a session from here',
   ],
 ];
 

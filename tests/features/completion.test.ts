@@ -33,13 +33,13 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
     'a word, and the setting as it stands',
     '  ini‸',
     'initial | setting, deg, now 9 deg',
-    'initial 9 deg | carried from 2026-05-02',
+    'initial 9 deg | in force from 2026-05-02',
   ],
   ['another spelling', '  base ti‸', 'initial | setting, deg, now 9 deg'],
   ['the second word of a name', '  vacuum ad‸', 'vacuum advance | setting, deg'],
-  ['the value in force after the name', '  initial ‸', '9 deg | as it stands, from 2026-05-02'],
-  ['of one place', '  mixture right ‸', '1 1/4 turns | as it stands, from 2026-05-02'],
-  ['a text in force', '  advance springs ‸', '"two light ones" | as it stands, from 2026-05-02'],
+  ['the value in force after the name', '  initial ‸', '9 deg | in force, from 2026-05-02'],
+  ['of one place', '  mixture right ‸', '1 1/4 turns | in force, from 2026-05-02'],
+  ['a text in force', '  advance springs ‸', '"two light ones" | in force, from 2026-05-02'],
   ['a place before the word', '  left mixt‸', 'mixture | setting, turns'],
   [
     'cylinders of this engine',
@@ -57,7 +57,7 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   ['time gone by', '  +20 ‸', 'min | time'],
   ['an entry after a time', '  +20 min tu‸', 'tube | reading, F'],
   ['what it was read under, as is usual here', '  idle 820 rpm i‸', 'in neutral | beside the value'],
-  ['a gear', '  idle 820 rpm in n‸', 'neutral | read under'],
+  ['a gear', '  idle 820 rpm in n‸', 'neutral | condition'],
   ['open items, whatever they are', '  done ‸', 'hot start | todo: boils', 'steering | fault: binds'],
   ['the second word of an id', '  done hot s‸', 'hot start | todo: boils'],
   ['parts that are off', '  fit ‸', 'carb twin | pair'],
@@ -70,7 +70,7 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   [
     'what answers in a trial',
     '  trial main jet -> eg‸',
-    'egt | Temperature of the exhaust gas, taken with a probe in it.',
+    'egt | Exhaust gas temperature, taken with a probe in the gas.',
   ],
   ['the unit of a row', '  trial stop radius -> egt\n    1 600 ‸', 'F | temperature'],
   [
@@ -99,7 +99,11 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   ['the units that stand beside the usual one', '  boost 5 ‸', 'psi | pressure', 'bar | pressure'],
   ['of the weather what is not said yet', '  weather 8 C, 1010 ‸', 'hPa | pressure', 'inHg | pressure'],
   ['an entry after a clock time', '  08:30 tu‸', 'tube | reading, F'],
-  ['what a trial is to give', '  trial shim -> idle\n  1 800 rpm\n  ‸', 'want | what the trial is to give'],
+  [
+    'what a trial is to give',
+    '  trial shim -> idle\n  1 800 rpm\n  ‸',
+    'want | the response or setting to solve for',
+  ],
   [
     'the rule that found something on the line',
     '  idle 2600 rpm ; meant: ‸',
@@ -108,7 +112,7 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
   [
     'where a specification is from',
     '  note x\nspecs\n  head bolts torque 85 lb-ft ‸',
-    'source | where it is from',
+    'source | where the figure comes from',
   ],
   ['codes of rules', '  idle 9 ; meant: outside-b‸', 'outside-band | A value outside the usual range'],
   [
@@ -116,15 +120,15 @@ const LISTS: readonly (readonly [what: string, line: string, ...first: readonly 
     '  idle 9 ; meant: ten-times, outside-b‸',
     'outside-band | A value outside the usual range',
   ],
-  ['the flag of a fault', '  fault brake: drags [‸', '[safety] | stands in the way of a road run'],
+  ['the flag of a fault', '  fault brake: drags [‸', '[safety] | blocks a road run until done'],
   ['facts in their section', 'engine\n  comp‸', 'compression | fact, :1'],
   ['words a fact may take', 'engine\n  fuel gas‸', 'gasoline'],
   ['a quantity to be limited', 'limits\n  wat‸', 'water | reading, F'],
   [
     'what an own word is',
     'words\n  feed restrictor: ‸',
-    'setting | holds until it is changed',
-    'reading | of one moment',
+    'setting | stays until it is changed',
+    'reading | one measurement',
   ],
   ['what is on a port', 'ports\n  manifold rear  brake booster\n  carb base  b‸', 'brake booster'],
   [
@@ -186,7 +190,7 @@ describe('a blank asks only for what the line lacks', () => {
     ['  initial 9 deg ‸'],
     ['  idle 850 rpm in ‸'],
     ['  initial 9 ‸', 'deg | angle'],
-    ['  initial ‸', '9 deg | as it stands, from 2026-05-02'],
+    ['  initial ‸', '9 deg | in force, from 2026-05-02'],
     ['  carbon ‸', 'carbon monoxide | reading, %'],
   ])('%s', (line, ...first) => {
     const list = listed(FIRST + line, { unasked: true });

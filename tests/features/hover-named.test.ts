@@ -10,7 +10,7 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'a session: the cautions of its work, each once',
     '«sess‸ion 2026-05-02  Out»\n  speed 20 kn\n  speed 21 kn\n',
     'session 2026-05-02 Out',
-    'Caution, run on the road or the water: Brakes, steering and throttle return are tried first. Keep to the law of the place; let a passenger read the instruments.',
+    'Caution, run on the road or water: Test brakes, steering and throttle return first. Keep to the law, and let a passenger read the instruments.',
   ],
   [
     'a session: what it changed, read and left open',
@@ -37,7 +37,7 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   [
     'a part that is new',
     'parts\n  carb single "one barrel"\nsession 2026-05-02\n  fit carb sin‸gle\n',
-    'Its own settings are not known until they are written.',
+    'Its settings are unknown until they are written.',
   ],
   [
     'what is to do, and when it was done',
@@ -56,8 +56,8 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'a look before the run, and the work that asks for it',
     'session 2026-05-02\n  idle screw 1 turn\n  check throttle re‸turn ok\n',
     'check throttle return ok',
-    'Before a run: a throttle that does not return cannot be steered around.',
-    'Due since the work of line 2',
+    'Before a run: a throttle that sticks open takes the vehicle out of your control.',
+    'Due since work on line 2',
   ],
   [
     "a word of the notebook's own",
@@ -80,13 +80,13 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'specs\n«  head b‸olts» torque 58..62 lb-ft source "manual"\n',
     'head bolts torque 58..62 lb-ft = 78.6..84.1 N·m',
     'manual',
-    "The maker's own figure for this engine overrules what is written here.",
+    "The maker's own figure for this engine overrules this one.",
   ],
   [
     'the same word in a session',
     'specs\n  head bolts torque 58..62 lb-ft\nsession 2026-05-02\n  «head b‸olts» 64 lb-ft\n',
-    'head bolts torque 58..62 lb-ft; last written 64 lb-ft on 2026-05-02: above it',
-    'as the notebook gives it (from memory: the notebook does not say where it is from)',
+    'head bolts torque 58..62 lb-ft; last 64 lb-ft on 2026-05-02: above spec',
+    'as written in the notebook (from memory: no source written)',
   ],
   [
     'an estimate is marked',
@@ -102,7 +102,7 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
   [
     'a way of a fluid',
     'ports\n«  cool‸ant: pump -> block -> radiator»\n',
-    'way of the coolant pump -> block -> radiator',
+    'path of the coolant pump -> block -> radiator',
   ],
   [
     'a reminder',
@@ -113,22 +113,22 @@ test.each<[what: string, notebook: string, ...lines: readonly string[]]>([
     'a trial: what is wanted first, then the line through the rows',
     `${TRIAL.replace('feed restrictor', 'feed restri‸ctor')}    want 13 psi\n`,
     'feed restrictor for 13 psi 0.1375 in',
-    'feed restrictor -> oil pressure 80 psi for each in, 1/8..5/32 in',
+    'feed restrictor -> oil pressure 80 psi per in, 1/8..5/32 in',
   ],
   [
     'a row of it',
     `${TRIAL.replace('5/32', '5/3‸2')}`,
-    'feed restrictor -> oil pressure 80 psi for each in, 1/8..5/32 in',
+    'feed restrictor -> oil pressure 80 psi per in, 1/8..5/32 in',
   ],
   [
     'the caution of a reading',
     'session 2026-05-02\n  boo‸st 5 psi\n',
-    'Caution, boost: Knock under boost breaks pistons in seconds: lift at once, take timing out or fuel up, find the cause before going on.',
+    'Caution, boost: Knock under boost breaks pistons in seconds. Lift off at once, retard or richen, and find the cause before going on.',
   ],
   [
     'in gear',
     'session 2026-05-02\n  id‸le 620 rpm in drive\n',
-    'Caution, idle checked in gear: Chock the wheels, set the brake, somebody on the foot brake, nobody in front or behind.',
+    'Caution, idle checked in gear: Chock the wheels, set the brake, have someone on the foot brake and nobody in front or behind.',
   ],
 ])('%s', (_, notebook, ...lines) => {
   const hover = hoverLines(notebook);

@@ -67,8 +67,8 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'a total with its formula, its numbers and the lines of its inputs',
     `${FIRST.replace('mechanical', 'mechan‸ical')}`,
     'total 31 deg = 9 deg + 22 deg',
-    'initial + the most mechanical from 3200 rpm, no vacuum',
-    'initial: line 2; the most mechanical: this line',
+    'initial + maximum mechanical from 3200 rpm, no vacuum',
+    'initial: line 2; maximum mechanical: this line',
     'all in 3200 rpm',
     'slope 13.3 deg per 1000 rpm, 900 to 1500 rpm',
   ],
@@ -76,15 +76,15 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'a total whose other part comes further down in the session',
     `${FIRST.replace('initial', 'init‸ial')}`,
     'total 31 deg = 9 deg + 22 deg',
-    'initial: this line; the most mechanical: line 3',
-    'timing at idle wants an idle reading',
+    'initial: this line; maximum mechanical: line 3',
+    'timing at idle needs an idle reading',
   ],
   [
     'a total that nothing asked for yet at the line: its vacuum comes further down',
     `${FIRST.replace('initial', 'init‸ial')}
     vacuum advance  0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold`,
     'cruise total 43 deg = 9 deg + 22 deg + 12 deg',
-    'initial: this line; the most mechanical: line 3; the most vacuum: line 4',
+    'initial: this line; maximum mechanical: line 3; maximum vacuum: line 4',
   ],
   [
     'a point of the curve: the total at that speed',
@@ -109,13 +109,13 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     'timing that was read at a speed, against the sum there',
     `${FIRST}\n  tim‸ing 18 deg @ 1500 rpm, vacuum plugged\n`,
     'total 17 deg = 9 deg + 8 deg',
-    'Measured 18 deg: 1 deg more than worked out',
+    'Measured 18 deg: 1 deg more than calculated',
   ],
   [
     'the stop that holds the vacuum advance, with its line',
     `${FIRST}\n  vacuum advance 0 deg @ 5 inHg, 14 deg @ 14 inHg, ported\n  vacuum li‸mit 9 deg\n`,
     'cruise total 40 deg = 9 deg + 22 deg + 9 deg',
-    'initial: line 2; the most mechanical: line 3; the most vacuum: line 4; vacuum limit: this line',
+    'initial: line 2; maximum mechanical: line 3; maximum vacuum: line 4; vacuum limit: this line',
   ],
   [
     'a fact: what the whole section makes of it',
@@ -154,7 +154,7 @@ const ROWS: readonly (readonly [what: string, notebook: string, ...lines: readon
     depression 17 inHg
     vacuum advance  0 deg @ 4 inHg, 12 deg @ 12 inHg, manifold`,
     'timing at idle 9 deg = 9 deg + 0 deg',
-    'initial + mechanical at 820 rpm; no vacuum source written: none counted',
+    'initial + mechanical at 820 rpm; no vacuum source written, so none counted',
   ],
   [
     'a setting: what it was, and by how much it changed',
@@ -281,7 +281,7 @@ test.each<[what: string, notebook: string, never: RegExp]>([
   [
     'a timing to be read that is read further down',
     'session 2026-05-02\n  dw‸ell 30 deg\n  timing 4 deg @ 600 rpm\n',
-    /^timing to read again/,
+    /^timing check due/,
   ],
 ])('a hover never tells %s', (_, notebook, never) => {
   const lines = hoverLines(notebook);

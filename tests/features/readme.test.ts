@@ -22,7 +22,7 @@ test.each(['initial          9 deg', 'initial          +4 deg'])(
     const lines = hoverLines(at(line));
     for (const total of ['timing at idle', 'total', 'cruise total'])
       expect(lines).toContainEqual(expect.stringMatching(RegExp(`^${total} [\\d.]+ deg = [\\d.]+ deg \\+ `)));
-    expect(lines).toContainEqual(expect.stringMatching(/; the most mechanical: line 12\b/));
+    expect(lines).toContainEqual(expect.stringMatching(/; maximum mechanical: line 12\b/));
   },
 );
 
@@ -46,14 +46,14 @@ test('the outline has sessions and open items', () => {
 });
 
 test.each([
-  ['  ini', 'initial 13 deg | carried from 2026-05-03'],
+  ['  ini', 'initial 13 deg | in force from 2026-05-03'],
   ['  done ', 'bilge fan | fault: does not start'],
 ])('typed on a new line: "%s"', (typed, offer) => expect(listed(`${NOTEBOOK}${typed}‸`)).toContain(offer));
 
 test('above each session: what changed, what is open, a session from there', () =>
   expect(lensed(NOTEBOOK).slice(-2)).toEqual([
-    '19: 2 settings changed, 1 item open, 1 of safety',
-    '19: start a session from here',
+    '19: 2 settings changed, 1 item open, 1 safety',
+    '19: Start a session from here',
   ]));
 
 test('behind a setting: how far it moved, and the totals it makes', () =>

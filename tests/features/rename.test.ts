@@ -31,24 +31,24 @@ test.each([
 ])('to %s: %s', (name, marked, text) => expect(renamedTo(name, at(marked))).toBe(at(text)));
 
 test.each([
-  ['main', ITEM, 'There is an item "main" already'],
-  ['a: b', ITEM, 'cannot be a name'],
-  ['', ITEM, 'cannot be a name'],
-  ['«', ITEM, 'cannot be a name'],
+  ['main', ITEM, 'There is already an item called "main"'],
+  ['a: b', ITEM, "can't be a name"],
+  ['', ITEM, "can't be a name"],
+  ['«', ITEM, "can't be a name"],
   ['distributor new', PART, 'it would be read as a distributor'],
-  ['twin', PART, 'a carburettor is named by that word'],
-  ['initial', `${WORD} | initial 9 deg`, 'is a word of the trade'],
-  ['cold setting', WORD, 'cannot be the name'],
-  ['x', 'session 2026-05-02 | init‸ial 9 deg', '"initial" is a word of the trade'],
-  ['x', 'session 2026-05-02 | check throttle‸ return ok', 'is a check'],
-  ['x', 'session 2026‸-05-02', 'is a day'],
-  ['x', 'session 2026-05-02 | photo a.‸jpg', 'rename the file itself'],
-  ['x', 'ports | mani‸fold rear capped', 'named by the engine'],
-  ['x', 'session 2026-05-02 | note a‸bc', 'Nothing with a name stands here.'],
+  ['twin', PART, 'the name must say that it is a carburettor'],
+  ['initial', `${WORD} | initial 9 deg`, 'is a built-in word'],
+  ['cold setting', WORD, "can't be the name"],
+  ['x', 'session 2026-05-02 | init‸ial 9 deg', '"initial" is a built-in word'],
+  ['x', 'session 2026-05-02 | check throttle‸ return ok', 'is a built-in check'],
+  ['x', 'session 2026‸-05-02', 'is a date'],
+  ['x', 'session 2026-05-02 | photo a.‸jpg', 'Rename the file itself'],
+  ['x', 'ports | mani‸fold rear capped', 'is a port'],
+  ['x', 'session 2026-05-02 | note a‸bc', 'There is nothing to rename here.'],
 ])('not to "%s": %s', (name, marked, says) => expect(renamedTo(name, at(marked))).toContain(says));
 
 test('a word of another notebook is renamed there', () => {
   const given = stateGiven(openNotebook('words\n  flap gap: reading, 2 mm\n'));
   const text = 'use shop\nsession 2026-05-02\n  flap‸ gap 3 mm\n';
-  expect(renamedTo('x', text, () => given)).toBe('"flap gap" comes from another notebook: rename it there.');
+  expect(renamedTo('x', text, () => given)).toBe('"flap gap" comes from another notebook. Rename it there.');
 });

@@ -91,13 +91,13 @@ describe('corrections carry their names', () => {
       book: day('weather 85 F, 28.85 inHg, 85 %RH'),
       figure: 'correction SAE J607 (older standard)',
       value: { low: 1.1005, high: 1.1005, off: 0.0008 },
-      caution: 'two corrections do not compare',
+      caution: 'never compare across two corrections',
     },
     {
       say: 'neither is for a blown engine',
       book: `${day('weather 25 C, 990 mbar, 0 %RH')}  boost 6 psi\n`,
       figure: 'correction SAE J1349 (JUN90)',
-      text: ['not for this engine'],
+      text: ['Not for this engine'],
     },
   ]);
 });
@@ -146,7 +146,7 @@ describe('against the reference day', () => {
       text: [],
     },
     {
-      say: 'a jet known by what it passes goes with the area',
+      say: 'a jet known by flow goes with the area',
       book: dedent(`
         session 2026-05-02
           weather 15 C, 1000 hPa, 0 %RH

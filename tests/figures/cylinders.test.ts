@@ -59,14 +59,14 @@ describe('cylinder by cylinder', () => {
       say: 'spread alone at idle is not flagged (published idle example)',
       book: `${EIGHT}\n    ${PUBLISHED}`,
       figure: 'cold cylinder by tube (idle)',
-      text: ['no cylinder stands out as cold; spread alone at idle says little'],
+      text: ['No cylinder is clearly colder than the rest; spread alone at idle means little'],
       caution: '',
     },
     {
       say: 'a tube that barely rises is',
       book: `${FOUR}\n    weather 57 F\n    tube 388 401 384 120 F at idle`,
       figure: 'cold cylinder by tube (idle)',
-      text: ['#4 120 F against 388 F of the others: may not be firing'],
+      text: ['May not be firing: #4 120 F, the others 388 F'],
       caution: 'Unburnt fuel',
     },
     {
@@ -80,8 +80,8 @@ describe('cylinder by cylinder', () => {
   ]);
 });
 
-const by75 = 'compression by the rule of 75 per cent';
-const by70 = 'compression by the rule of 70 per cent and 100 psi';
+const by75 = 'compression, 75 per cent rule';
+const by70 = 'compression, 70 per cent and 100 psi rule';
 
 describe('compression and leak-down', () => {
   testFigures([
@@ -103,13 +103,13 @@ describe('compression and leak-down', () => {
       say: 'two side by side: the gasket between them',
       book: `${FOUR}\n    compression 150 96 98 149 psi`,
       figure: by75,
-      text: [expect.stringContaining('#2 and #3 stand side by side: suspect the head gasket') as never],
+      text: [expect.stringContaining('#2 and #3 are neighbours: suspect the head gasket') as never],
     },
     {
       say: 'side by side by the bank, not by the number',
       book: `${EIGHT}\n    compression 150 148 98 152 99 150 151 149 psi`,
       figure: by75,
-      text: [expect.stringContaining('#3 and #5 stand side by side') as never],
+      text: [expect.stringContaining('#3 and #5 are neighbours') as never],
     },
     {
       say: 'neighbours are not guessed',
@@ -122,7 +122,7 @@ describe('compression and leak-down', () => {
       book: `${FOUR}\n    compression 92 101 88 97 psi`,
       figure: by70,
       text: [
-        'lowest 88 psi is 87.1 % of the highest, 101 psi: #1, #3, #4 under the 100 psi allowed (engines of a low ratio stand under that in good health)',
+        'lowest 88 psi is 87.1 % of the highest, 101 psi: #1, #3, #4 under the 100 psi allowed (a healthy low-compression engine can read less)',
       ],
     },
     {
@@ -141,7 +141,7 @@ describe('compression and leak-down', () => {
     {
       say: 'leak-down is a spread',
       book: `${FOUR}\n    leak down 8 7 9 22 %`,
-      figure: 'leak down spread',
+      figure: 'leak-down spread',
       text: ['15 %: best 7 %, worst #4 22 %'],
       caution: 'turn the engine over',
     },

@@ -3,7 +3,7 @@ import { figureIn, testFigures } from '../harness/figures.ts';
 import { twoDays } from '../harness/two-days.ts';
 
 const AGAINST = 'idle (neutral), against 2026-05-02';
-const NOT_KNOWN = 'the noise is not known, so one reading is credited with nothing yet';
+const NOT_KNOWN = 'scatter not known, so nothing can be credited on one reading';
 
 describe('a reading against the last comparable one', () => {
   testFigures([
@@ -11,8 +11,8 @@ describe('a reading against the last comparable one', () => {
       say: 'one change has an effect for each unit of it',
       book: twoDays('initial 9 deg', 'initial 11 deg'),
       figure: AGAINST,
-      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
-      working: '860 rpm - 820 rpm = 40 rpm; 40 rpm / 2 deg = +20 rpm for each deg',
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm per deg; ${NOT_KNOWN}`],
+      working: '860 rpm - 820 rpm = 40 rpm; 40 rpm / 2 deg = +20 rpm per deg',
       rows: ['initial | 9 deg | 11 deg | 2 deg more'],
       value: { low: 40, high: 40, off: 0 },
     },
@@ -20,7 +20,7 @@ describe('a reading against the last comparable one', () => {
       say: 'several changes are confounded and named',
       book: twoDays('initial 9 deg | mixture 1 turn', 'initial 11 deg | mixture out 1/4 turn'),
       figure: AGAINST,
-      text: ['40 rpm more, but 2 things changed (initial, mixture): confounded, credited to none'],
+      text: ['40 rpm more, but 2 changes (initial, mixture): confounded, so credited to none'],
       rows: ['initial | 9 deg | 11 deg | 2 deg more', 'mixture | 1 turn | 1 1/4 turns | 1/4 turn more'],
     },
     {
@@ -37,16 +37,14 @@ describe('a reading against the last comparable one', () => {
       say: 'written again the same, in another unit, is no change',
       book: twoDays('plug gap 0.035 in | initial 9 deg', 'plug gap 35 thou | initial 11 deg'),
       figure: AGAINST,
-      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm per deg; ${NOT_KNOWN}`],
     },
     {
       say: 'a change from an unknown start has its size all the same',
       book: twoDays('note as found', 'mixture in 1/4 turn'),
       figure: AGAINST,
       text: [
-        expect.stringContaining(
-          'not written -> -1/4 turn from an unknown start: -160 rpm for each turn',
-        ) as never,
+        expect.stringContaining('not written -> -1/4 turn from an unknown start: -160 rpm per turn') as never,
       ],
     },
     {
@@ -69,41 +67,39 @@ describe('a reading against the last comparable one', () => {
       ),
       figure: AGAINST,
       text: [
-        `40 rpm more after one change, mixture left and right 1 turn and 1 1/4 turns -> 3/4 turn and 1 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
+        `40 rpm more after one change, mixture left and right 1 turn and 1 1/4 turns -> 3/4 turn and 1 turn: -160 rpm per turn; ${NOT_KNOWN}`,
       ],
     },
     {
       say: 'given for all of them they are one change too',
       book: twoDays('mixture 1 turn | mixture left 1 turn', 'mixture 3/4 turns'),
       figure: AGAINST,
-      text: [
-        `40 rpm more after one change, mixture 1 turn -> 3/4 turn: -160 rpm for each turn; ${NOT_KNOWN}`,
-      ],
+      text: [`40 rpm more after one change, mixture 1 turn -> 3/4 turn: -160 rpm per turn; ${NOT_KNOWN}`],
     },
     {
       say: 'weather that moved is told',
       book: twoDays('weather 5 C, 1020 hPa | initial 9 deg', 'weather 32 C, 1000 hPa | initial 11 deg'),
       figure: AGAINST,
-      text: [expect.stringContaining('the air moved too: 11 % thinner') as never],
+      text: [expect.stringContaining('the air changed too: 11 % thinner') as never],
     },
     {
       say: 'weather that did not is not',
       book: twoDays('weather 14 C, 1011 hPa | initial 9 deg', 'weather 16 C, 1009 hPa | initial 11 deg'),
       figure: AGAINST,
-      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm per deg; ${NOT_KNOWN}`],
     },
     // 3 % of the air is the trade's: about 1000 ft, one small jet step. Common practice, no source.
     {
       say: 'of the air under 3 % is not told',
       book: twoDays('weather 15 C, 1000 hPa | initial 9 deg', 'weather 15 C, 970.5 hPa | initial 11 deg'),
       figure: AGAINST,
-      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm for each deg; ${NOT_KNOWN}`],
+      text: [`40 rpm more after one change, initial 9 deg -> 11 deg: +20 rpm per deg; ${NOT_KNOWN}`],
     },
     {
       say: 'of the air over 3 % is told',
       book: twoDays('weather 15 C, 1000 hPa | initial 9 deg', 'weather 15 C, 969.5 hPa | initial 11 deg'),
       figure: AGAINST,
-      text: [expect.stringContaining('the air moved too: 3') as never],
+      text: [expect.stringContaining('the air changed too: 3') as never],
     },
     {
       say: 'an altitude is a pressure as a barometer is',
@@ -117,7 +113,7 @@ describe('a reading against the last comparable one', () => {
           altitude 6000 ft
           power 82 hp`,
       figure: 'power, against 2026-05-02',
-      text: [expect.stringContaining('the air moved too: 20 % thinner') as never],
+      text: [expect.stringContaining('the air changed too: 20 % thinner') as never],
     },
     {
       say: 'other conditions are not comparable',
@@ -160,7 +156,7 @@ describe('a reading against the last comparable one', () => {
         initial 7 deg
         water 93 C`;
     const figure = figureIn(book, 'water, against 2026-05-02');
-    expect(figure.text).toContain('5 C more after one change, initial 9 deg -> 7 deg: -2.61 C for each deg');
+    expect(figure.text).toContain('5 C more after one change, initial 9 deg -> 7 deg: -2.61 C per deg');
     expect(figure.working).toContain('93 C - 88 C = 5 C');
   });
 

@@ -3,7 +3,7 @@ import { figuresIn, testFigures } from '../harness/figures.ts';
 
 const PAST = [820, 830, 815, 825, 835].map((rpm) => `  idle ${rpm} rpm in neutral\n`).join('');
 const laterLine = (line: string): string => `session 2026-05-02\n${PAST}session 2026-05-03\n  ${line}`;
-const NAME = 'idle (neutral) against its past';
+const NAME = 'idle (neutral) against past readings';
 
 describe('a reading against its own past', () => {
   testFigures([
@@ -12,7 +12,7 @@ describe('a reading against its own past', () => {
       book: laterLine('idle 1180 rpm in neutral'),
       figure: NAME,
       text: [
-        '1180 rpm is far from its past: 5 before it read 815..835 rpm, median 825 rpm. Was it read right, or what has changed?',
+        '1180 rpm is unlike past readings: 5 earlier readings 815..835 rpm, median 825 rpm. Misread, or has something changed?',
       ],
       source: 'NIST/SEMATECH e-Handbook',
     },
@@ -20,7 +20,7 @@ describe('a reading against its own past', () => {
       say: 'near it is like it',
       book: laterLine('idle 840 rpm in neutral'),
       figure: NAME,
-      text: ['840 rpm is like its past: 5 before it read 815..835 rpm, median 825 rpm'],
+      text: ['840 rpm is in line with past readings: 5 earlier readings 815..835 rpm, median 825 rpm'],
     },
     {
       say: 'other conditions have another past',
@@ -31,7 +31,7 @@ describe('a reading against its own past', () => {
     {
       say: 'so has the cold engine',
       book: laterLine('idle 1180 rpm in neutral cold'),
-      figure: 'idle (neutral, cold) against its past',
+      figure: 'idle (neutral, cold) against past readings',
       text: [],
     },
     {

@@ -12,7 +12,7 @@ describe('idle', () => {
       figure: 'drop into gear',
       text: ['130 rpm'],
       working: '850 rpm - 720 rpm = 130 rpm',
-      caution: 'wheels chocked',
+      caution: 'chock the wheels',
       value: { low: 130, high: 130, off: 0 },
     },
     {
@@ -31,7 +31,7 @@ describe('idle', () => {
       say: 'the wrong way round is asked about',
       book: day('idle 700 rpm in neutral | idle 720 rpm in drive'),
       figure: 'drop into gear',
-      text: ['720 rpm in gear is above 700 rpm out of it: readings swapped?'],
+      text: ['720 rpm in gear is above 700 rpm out of gear: readings swapped?'],
     },
     { say: 'one alone is no drop', book: day('idle 850 rpm in neutral'), figure: 'drop into gear', text: [] },
   ]);
@@ -43,7 +43,7 @@ describe('mixture screws', () => {
       say: 'a quarter of a turn apart is usual',
       book: day('mixture left 1 1/4 turns, right 1 1/2 turns'),
       figure: 'mixture left and right',
-      text: ['1/4 turn apart, right further out; usual within about 1/4 turn'],
+      text: ['1/4 turn apart, right further out; usually within about 1/4 turn'],
     },
     {
       say: 'more is asked about, changes added up',
@@ -80,7 +80,7 @@ describe('mixture screws', () => {
       ),
       figure: 'mixture screws without effect',
       text: [PLATES],
-      working: 'mixture turned, idle within the noise',
+      working: 'mixture turned, idle within the scatter',
     },
     {
       say: 'a trial that moves does not',
@@ -120,7 +120,7 @@ describe('power valve', () => {
       say: 'half the depression in gear',
       book: day('power valve 6.5 inHg | depression 12 inHg at idle in drive'),
       figure: VALVE,
-      text: ['about 6 inHg, never over 10 inHg; fitted 6.5 inHg: above half, below the ceiling'],
+      text: ['about 6 inHg, never above 10 inHg; fitted 6.5 inHg: above half, below the ceiling'],
       working: '12 inHg / 2 = 6 inHg; 12 inHg - 2 inHg = 10 inHg',
     },
     {
@@ -128,7 +128,7 @@ describe('power valve', () => {
       book: day('depression 12 inHg at idle in drive | power valve 10.5 inHg'),
       figure: VALVE,
       text: [
-        expect.stringContaining('fitted 10.5 inHg: over the ceiling, so it may stand open at idle') as never,
+        expect.stringContaining('fitted 10.5 inHg: above the ceiling, so it may be open at idle') as never,
       ],
     },
     {
@@ -137,14 +137,14 @@ describe('power valve', () => {
         'power valve 6.5 inHg | depression 12 inHg at idle in drive | depression 17 inHg at idle in neutral',
       ),
       figure: VALVE,
-      text: ['about 6 inHg, never over 10 inHg; fitted 6.5 inHg: above half, below the ceiling'],
+      text: ['about 6 inHg, never above 10 inHg; fitted 6.5 inHg: above half, below the ceiling'],
     },
     {
       say: 'a depression not said to be in gear says so',
       book: day('power valve 8 inHg | depression 16 inHg at idle'),
       figure: VALVE,
       text: [
-        'about 8 inHg, never over 14 inHg; fitted 8 inHg: as the rule of thumb has it; the depression is not said to be in gear, where it is lower',
+        'about 8 inHg, never above 14 inHg; fitted 8 inHg: agrees with the rule of thumb; this depression may be out of gear, where it is higher',
       ],
     },
     {

@@ -21,44 +21,44 @@ describe('noise and known effects', () => {
     {
       say: 'repeats give the noise: deviation of 820, 830, 825 is 5',
       book: `session 2026-05-02${REPEATS}`,
-      figure: 'noise of idle (neutral)',
-      text: ['5 rpm; a change under 30 rpm is not told from it'],
+      figure: 'repeatability of idle (neutral)',
+      text: ["5 rpm; a change under 30 rpm can't be told from scatter"],
       working: 'deviation 5 rpm from 2 repeats; least real change 30.42 rpm',
       value: { low: 5, high: 5, off: 1e-9 },
       source: 'ISO 5725-6',
     },
     {
-      say: 'an effect within the noise is told as such',
+      say: 'an effect within the scatter is told as such',
       book: `session 2026-05-02${REPEATS}\n    initial 11 deg\n    idle 840 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 0 told from noise'],
-      rows: ['initial | idle (neutral) | +7.5 rpm for each deg | 1 |  | within the noise'],
+      text: ['1 seen, 0 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +7.5 rpm per deg | 1 |  | within the scatter'],
     },
     {
       say: 'one seen twice, of which half stands out of the noise, is credited',
       book: `session 2026-05-02${HALF_OUT}`,
       figure: 'known effects',
-      rows: ['initial | idle (neutral) | +16.25 rpm for each deg | 2 | 27.5 rpm | told from noise'],
+      rows: ['initial | idle (neutral) | +16.25 rpm per deg | 2 | 27.5 rpm | clear of the scatter'],
     },
     {
       say: 'one seen thrice, of which a third does, is not',
       book: `session 2026-05-02${HALF_OUT}\n    initial 11 deg\n    idle 890 rpm in neutral`,
       figure: 'known effects',
-      rows: ['initial | idle (neutral) | +12.5 rpm for each deg | 3 | 27.5 rpm | within the noise'],
+      rows: ['initial | idle (neutral) | +12.5 rpm per deg | 3 | 27.5 rpm | within the scatter'],
     },
     {
       say: 'one that stands out of it is credited',
       book: `session 2026-05-02${REPEATS}\n    initial 11 deg\n    idle 885 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 1 told from noise'],
-      rows: ['initial | idle (neutral) | +30 rpm for each deg | 1 |  | told from noise'],
+      text: ['1 seen, 1 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +30 rpm per deg | 1 |  | clear of the scatter'],
     },
     {
       say: 'nothing is credited on one reading whose noise is not known',
       book: twoDays('initial 9 deg', 'initial 11 deg'),
       figure: 'known effects',
-      text: ['1 seen, 0 told from noise; a reading taken again with nothing changed tells its noise'],
-      rows: ['initial | idle (neutral) | +20 rpm for each deg | 1 |  | noise not known'],
+      text: ['1 seen, 0 clear of the scatter; repeat a reading with nothing changed to measure its scatter'],
+      rows: ['initial | idle (neutral) | +20 rpm per deg | 1 |  | scatter not known'],
     },
     {
       say: 'the same change seen thrice tells itself from noise',
@@ -73,8 +73,8 @@ describe('noise and known effects', () => {
           initial 10 deg
           idle 840 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 1 told from noise'],
-      rows: ['initial | idle (neutral) | +20 rpm for each deg | 3 | 2 rpm | told from noise'],
+      text: ['1 seen, 1 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +20 rpm per deg | 3 | 2 rpm | clear of the scatter'],
     },
     {
       say: 'one that goes both ways does not',
@@ -87,8 +87,8 @@ describe('noise and known effects', () => {
           initial 8 deg
           idle 870 rpm in neutral`,
       figure: 'known effects',
-      text: ['1 seen, 0 told from noise'],
-      rows: ['initial | idle (neutral) | +3.5 rpm for each deg | 2 | 35 rpm | not the same each time'],
+      text: ['1 seen, 0 clear of the scatter'],
+      rows: ['initial | idle (neutral) | +3.5 rpm per deg | 2 | 35 rpm | not consistent'],
     },
     {
       say: 'words there and back are one cause',
@@ -101,20 +101,22 @@ describe('noise and known effects', () => {
           vacuum source manifold
           idle 802 rpm in neutral`,
       figure: 'known effects',
-      rows: ['vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | told from noise'],
+      rows: [
+        'vacuum source: manifold -> ported | idle (neutral) | -41 rpm | 2 | 2 rpm | clear of the scatter',
+      ],
     },
     {
       say: 'told the way round in which it was done',
       book: twoDays('note as found', 'hose "clipped"'),
       figure: 'known effects',
-      rows: ['hose: not written -> clipped | idle (neutral) | +40 rpm | 1 |  | noise not known'],
+      rows: ['hose: not written -> clipped | idle (neutral) | +40 rpm | 1 |  | scatter not known'],
     },
     {
       say: 'two words for one piece of work are one cause',
       book: twoDays('points gap 0.016 in | dwell 50 deg', 'points gap 0.014 in | dwell 53 deg'),
       figure: 'known effects',
       rows: [
-        'points gap and dwell: 0.016 in, 50 deg -> 0.014 in, 53 deg | idle (neutral) | +40 rpm | 1 |  | noise not known',
+        'points gap and dwell: 0.016 in, 50 deg -> 0.014 in, 53 deg | idle (neutral) | +40 rpm | 1 |  | scatter not known',
       ],
     },
     {
@@ -129,7 +131,7 @@ describe('noise and known effects', () => {
     const book = `session 2026-05-02${REPEATS}\n    depression 17 inHg at idle\n    initial‸ 11 deg\n    idle 885 rpm in neutral\n    depression 18 inHg at idle`;
     const names = (word: string) => figuresIn(book, word).map(({ name }) => name);
     expect(names('initial')).toContain('known effects');
-    expect(names('initial')).not.toContain('noise of idle (neutral)');
+    expect(names('initial')).not.toContain('repeatability of idle (neutral)');
     expect(names('plug gap')).toEqual([]);
   });
 

@@ -45,7 +45,7 @@ describe('a log', () => {
   test('by bands of engine speed, with the total that the curve gives there', () => {
     const [figure] = logFigures(BOOK, FILES);
     expect(cells(figure)).toEqual([
-      'engine speed rpm | lines | air fuel ratio | total set, mid-band',
+      'engine speed rpm | lines | air fuel ratio | total as set, mid-band',
       '1000..1250 | 2 | 13.5 (13..14) | 11.3 deg',
       '1250..1500 | 1 | 12 | 13.8 deg',
       '2000..2250 | 1 | 12.5 | 21.3 deg',
@@ -119,14 +119,14 @@ describe('a log', () => {
 });
 
 test.each<[FileText, string]>([
-  [{ problem: 'missing' }, 'there is no such file'],
-  [{ problem: 'too large' }, 'it is larger than 20 MB: cut out the runs that matter'],
-  [{ problem: 'outside' }, 'it lies outside the folder that may be read; put it beside the notebook'],
-  [{ problem: 'not text' }, 'it is no text in UTF-8'],
+  [{ problem: 'missing' }, 'file not found'],
+  [{ problem: 'too large' }, 'it is larger than 20 MB; cut it down to the runs that matter'],
+  [{ problem: 'outside' }, "it is outside the notebook's folder; put it beside the notebook"],
+  [{ problem: 'not text' }, 'it is not UTF-8 text'],
   [{ problem: 'not readable' }, 'it could not be read'],
   [{ text: '' }, 'it is empty'],
-  [{ text: 'RPM\n' }, 'no line below its headings can be used'],
+  [{ text: 'RPM\n' }, 'none of the lines below its headings can be used'],
 ])('%j is told as: %s', (file, says) => {
   const [figure] = logFigures(BOOK, { ...FILES, 'first.csv': file });
-  expect(figure?.text).toBe(`cannot be summarised: ${says}`);
+  expect(figure?.text).toBe(`Can't be summarised: ${says}`);
 });

@@ -14,7 +14,7 @@ session 2026-05-03
     compression 142 143 140 144 psi`,
     figure: 'compression, against 2026-05-02',
     text: [
-      `2 psi more after one change, valve lash 0.012 in -> 0.014 in: +1000 psi for each in; the noise is not known, so one reading is credited with nothing yet`,
+      `2 psi more after one change, valve lash 0.012 in -> 0.014 in: +1000 psi per in; scatter not known, so nothing can be credited on one reading`,
     ],
   },
   {
@@ -30,7 +30,7 @@ session 2026-05-03
     valve lash 0.014 in
     fuel pressure 3 psi`,
     figure: 'fuel pressure, against 2026-05-02',
-    text: ['1 psi less, but 2 things changed (fuel regulator, float level): confounded, credited to none'],
+    text: ['1 psi less, but 2 changes (fuel regulator, float level): confounded, so credited to none'],
   },
   {
     say: 'what the engine itself is may move anything',
@@ -44,7 +44,7 @@ session 2026-05-03
     compression 142 143 140 144 psi`,
     figure: 'compression, against 2026-05-02',
     text: [
-      '2 psi more after one change, bore 86 mm -> 87 mm; the noise is not known, so one reading is credited with nothing yet',
+      '2 psi more after one change, bore 86 mm -> 87 mm; scatter not known, so nothing can be credited on one reading',
     ],
   },
 ]);

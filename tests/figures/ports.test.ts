@@ -44,15 +44,15 @@ describe('ports', () => {
       say: 'nothing said',
       book: ports('manifold rear'),
       figure: 'ports',
-      rows: ['manifold rear | - | not said'],
+      rows: ['manifold rear | - | not given'],
     },
     {
       say: 'a later section moves a hose, and the port it was on is not accounted for',
       book: ports('manifold rear brake booster | manifold front capped', 'manifold front brake booster'),
       figure: 'ports',
-      text: ['1 connected, 1 not said'],
+      text: ['1 connected, 1 not given'],
       rows: [
-        'manifold rear | moved to manifold front | not said',
+        'manifold rear | moved to manifold front | not given',
         'manifold front | brake booster | connected',
       ],
     },
@@ -71,41 +71,41 @@ describe('ways', () => {
     {
       say: 'in order, and no port of the map',
       book: ports('coolant: pump -> block -> radiator | manifold rear capped'),
-      figure: 'way of the coolant',
+      figure: 'path of the coolant',
       text: ['pump -> block -> radiator'],
     },
     {
       say: 'an auxiliary cooler before the main one',
       book: ports('gearbox oil: gearbox -> aux cooler -> radiator'),
-      figure: 'way of the gearbox oil',
+      figure: 'path of the gearbox oil',
       text: [
-        'gearbox -> aux cooler -> radiator; the small cooler meets the fluid at its hottest: lead it through the large one first',
+        'gearbox -> aux cooler -> radiator; the small cooler gets the hottest fluid: run it through the large one first',
       ],
     },
     {
       say: 'and instead of it',
       book: ports('gearbox oil: gearbox -> small cooler -> gearbox'),
-      figure: 'way of the gearbox oil',
+      figure: 'path of the gearbox oil',
       text: [
-        'gearbox -> small cooler -> gearbox; a small cooler by itself: it trims what a large one leaves',
+        'gearbox -> small cooler -> gearbox; a small cooler on its own is meant to trim what a large one leaves',
       ],
     },
     {
       say: 'after it nothing is odd',
       book: ports('gearbox oil: gearbox -> radiator -> auxiliary cooler -> gearbox'),
-      figure: 'way of the gearbox oil',
+      figure: 'path of the gearbox oil',
       text: ['gearbox -> radiator -> auxiliary cooler -> gearbox'],
     },
     {
       say: 'fuel with its caution',
       book: ports('fuel: tank -> filter -> pump -> carburettor'),
-      figure: 'way of the fuel',
+      figure: 'path of the fuel',
       caution: 'no flame',
     },
     {
       say: 'a port has no way',
       book: ports('manifold rear capped'),
-      figure: 'way of the manifold rear',
+      figure: 'path of the manifold rear',
       text: [],
     },
   ]);

@@ -1,4 +1,4 @@
-/** Speed by the pitch of a propeller, and its slip. */
+/** Speed from the pitch of a propeller, and its slip. */
 import { describe } from 'vitest';
 import { testFigures } from '../harness/figures.ts';
 
@@ -19,7 +19,7 @@ describe('slip', () => {
       book: boat('body "coaster"', `${SHIP} | speed 10 kn @ 87 rpm`),
       figure: 'propeller slip at 87 rpm',
       text: [
-        '6.6 %: 10 kn (11.5 mph) measured, 10.7 kn (12.3 mph) by the pitch; no reduction (drop gear) is written: taken as direct',
+        '6.6 %: 10 kn (11.5 mph) measured, 10.7 kn (12.3 mph) from the pitch; direct drive assumed, no reduction (drop gear) written',
       ],
       value: { low: 6.6, high: 6.6, off: 0.05 },
       caution: 'run both ways',
@@ -34,7 +34,7 @@ describe('slip', () => {
       say: 'a speedometer that reads over is put right first',
       book: boat('drop gear 2:1 | speedometer error 10 % | propeller pitch 10 in', 'speed 11 mph @ 2400 rpm'),
       figure: 'propeller slip at 2400 rpm',
-      text: ['12 %: 8.7 kn (10 mph) measured, 9.9 kn (11.4 mph) by the pitch'],
+      text: ['12 %: 8.7 kn (10 mph) measured, 9.9 kn (11.4 mph) from the pitch'],
     },
     {
       say: 'by the propeller that was on then',
@@ -47,7 +47,7 @@ describe('slip', () => {
       book: `${boat('drop gear 2:1', 'propeller pitch 14 in')}session 2026-05-03\n  propeller "four blades"\n  speed 14 kn @ 2600 rpm\n`,
       figure: 'propeller slip at 2600 rpm',
       text: [
-        '6.5 %: 14 kn (16.1 mph) measured, 15 kn (17.2 mph) by the pitch; the propeller of 2026-05-03 may have another pitch than is written',
+        '6.5 %: 14 kn (16.1 mph) measured, 15 kn (17.2 mph) from the pitch; the propeller fitted 2026-05-03 may have a different pitch',
       ],
     },
     {
@@ -55,7 +55,7 @@ describe('slip', () => {
       book: boat('drop gear 2:1 | propeller pitch 14 in', 'speed 17 kn @ 2600 rpm'),
       figure: 'propeller slip at 2600 rpm',
       text: [
-        '-13.5 %: 17 kn (19.6 mph) measured, 15 kn (17.2 mph) by the pitch; less than none: pitch, reduction, tachometer or a current with the boat explains it',
+        '-13.5 %: 17 kn (19.6 mph) measured, 15 kn (17.2 mph) from the pitch; negative: wrong pitch, reduction or tachometer, or a following current',
       ],
     },
     ...[
@@ -79,25 +79,25 @@ describe('slip', () => {
   ]);
 });
 
-describe('speed by propeller pitch', () => {
+describe('speed from propeller pitch', () => {
   testFigures([
     {
-      say: 'for each 1000 rpm, and at the red line with its caution',
+      say: 'per 1000 rpm, and at the red line with its caution',
       book: `engine\n  red line 4200\n${boat('drop gear 2:1', 'propeller pitch 15 in')}`,
-      figure: 'speed by propeller pitch',
-      text: ['6.2 kn (7.1 mph) for each 1000 rpm, 25.9 kn (29.8 mph) at 4200 rpm, without slip'],
-      caution: 'the law of the place',
+      figure: 'speed from propeller pitch',
+      text: ['6.2 kn (7.1 mph) per 1000 rpm, 25.9 kn (29.8 mph) at 4200 rpm, without slip'],
+      caution: 'The local law',
     },
     {
       say: 'a rough pitch stays rough',
       book: boat('drop gear 2:1', 'propeller pitch 14..15 in'),
-      figure: 'speed by propeller pitch',
-      text: ['5.8..6.2 kn (6.6..7.1 mph) for each 1000 rpm, without slip'],
+      figure: 'speed from propeller pitch',
+      text: ['5.8..6.2 kn (6.6..7.1 mph) per 1000 rpm, without slip'],
     },
     {
       say: 'no pitch',
       book: boat('drop gear 2:1', 'idle 700 rpm'),
-      figure: 'speed by propeller pitch',
+      figure: 'speed from propeller pitch',
       text: [],
     },
   ]);

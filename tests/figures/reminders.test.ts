@@ -59,7 +59,7 @@ describe('by the odometer', () => {
     {
       say: 'nothing to count from',
       days: [AFTER_MILES],
-      text: 'waits for an odometer reading to count from',
+      text: 'Needs an odometer reading to count from',
     },
     {
       say: 'a rough reading is due only for certain',
@@ -147,7 +147,7 @@ describe('what counts nothing', () => {
     {
       say: 'an amount of another kind',
       days: ['recheck head bolts after 3 psi'],
-      text: 'cannot be counted: write heat cycles, mi or km, h, or days',
+      text: "Can't be counted: write heat cycles, mi or km, h, or days",
     },
   ]);
 });

@@ -19,7 +19,7 @@ describe('speed in each gear', () => {
       say: '71.8 mph at 3000 rpm, 3.73 overall, 30 in tyre (public handbook): 23.9 for 1000',
       book: vehicle('tyre diameter 30 in | final drive 3.73 | gear ratios 2.5 1.5 1'),
       figure: 'speed in each gear',
-      text: ['top (third): 23.9 mph (38.5 km/h) for each 1000 rpm, without slip'],
+      text: ['top (third): 23.9 mph (38.5 km/h) per 1000 rpm, without slip'],
       value: { low: (71.8 / 3) * 1.609344, high: (71.8 / 3) * 1.609344, off: 0.02 },
       rows: ['gear | overall | at 1000 rpm', 'third | 3.73:1 | 23.9 mph (38.5 km/h)'],
       caution: '',
@@ -29,14 +29,14 @@ describe('speed in each gear', () => {
       book: `engine\n  red line 3000\n${vehicle('tyre diameter 26 in | final drive 3.00 | gear ratios 2 1')}`,
       figure: 'speed in each gear',
       rows: ['second | 3:1 | 25.8 mph (41.5 km/h) | 77.3 mph (124.5 km/h)'],
-      caution: 'the law of the place',
+      caution: 'The local law',
     },
     {
       say: '195/65R15 is 634.5 mm (UN ECE Regulation 30)',
       book: vehicle('tyre 195/65R15 | final drive 4'),
       figure: 'speed in each gear',
       text: [
-        'gearbox straight through (no gear ratios written): 18.6 mph (29.9 km/h) for each 1000 rpm, tyre unloaded, without slip: a few per cent less on the road',
+        'direct drive (no gear ratios written): 18.6 mph (29.9 km/h) per 1000 rpm, unloaded tyre, without slip: a few per cent less on the road',
       ],
       working: 'pi x 0.6345 m x 1000 rpm / (60 x 4:1) = 8.306 m/s',
     },
@@ -83,7 +83,7 @@ describe('slip and engine speed', () => {
       say: 'in the gear that is named',
       book: vehicle(CAR, 'speed 55 mph @ 3000 rpm in fourth'),
       figure: 'slip in fourth',
-      text: ['1.4 %: 55 mph (88.5 km/h) measured, 55.8 mph (89.8 km/h) worked out'],
+      text: ['1.4 %: 55 mph (88.5 km/h) measured, 55.8 mph (89.8 km/h) calculated'],
     },
     {
       say: 'top is the last',
@@ -94,13 +94,13 @@ describe('slip and engine speed', () => {
       say: 'where none is named the one that fits, and it says so',
       book: vehicle(CAR, 'speed 42 mph @ 3000 rpm'),
       figure: 'slip, third fits best (no gear written)',
-      text: ['2.1 %: 42 mph (67.6 km/h) measured, 42.9 mph (69.1 km/h) worked out'],
+      text: ['2.1 %: 42 mph (67.6 km/h) measured, 42.9 mph (69.1 km/h) calculated'],
     },
     {
       say: 'a speedometer that reads over is put right first',
       book: vehicle(`${CAR} | speedometer error 10 %`, 'speed 55 mph @ 3000 rpm in fourth'),
       figure: 'slip in fourth',
-      text: ['10.4 %: 50 mph (80.5 km/h) measured, 55.8 mph (89.8 km/h) worked out'],
+      text: ['10.4 %: 50 mph (80.5 km/h) measured, 55.8 mph (89.8 km/h) calculated'],
     },
     {
       say: 'without an engine speed: what it must have been, in each gear',
@@ -212,7 +212,7 @@ describe('runs compared', () => {
       figure: 'run time compared',
       rows: ['2026-05-02 | 10 s | 1.000 | 10 s | 0 %'].map((row) =>
         row
-          .replaceAll('1.000', `${factor(25, 99000, 0.5).toFixed(3)} (humidity taken as 50 %)`)
+          .replaceAll('1.000', `${factor(25, 99000, 0.5).toFixed(3)} (50 % humidity assumed)`)
           .replace('| 10 s | 0', `| ${inTenMilli(10 / Math.cbrt(factor(25, 99000, 0.5)))} s | 0`),
       ),
     },

@@ -36,31 +36,31 @@ describe('specs', () => {
       say: 'what was read of them last, whenever that was',
       book: `${book(HEAD, 'head bolts torque 60 lb-ft')}session 2026-06-02\n  idle 800 rpm\n`,
       figure: 'head bolts torque',
-      text: ['58..62 lb-ft; last written 60 lb-ft on 2026-05-02: within it'],
+      text: ['58..62 lb-ft; last 60 lb-ft on 2026-05-02: within spec'],
     },
     {
       say: 'by the name of the fastener alone, in another unit: 85 N.m are 62.7 lb-ft',
       book: book(HEAD, 'head bolts 85 N.m'),
       figure: 'head bolts torque',
-      text: ['58..62 lb-ft; last written 85 N·m on 2026-05-02: above it'],
+      text: ['58..62 lb-ft; last 85 N·m on 2026-05-02: above spec'],
     },
     {
       say: 'with the name after the value',
       book: book(HEAD, 'torque 50 lb-ft head bolts'),
       figure: 'head bolts torque',
-      text: ['58..62 lb-ft; last written 50 lb-ft head bolts on 2026-05-02: below it'],
+      text: ['58..62 lb-ft; last 50 lb-ft head bolts on 2026-05-02: below spec'],
     },
     {
       say: 'a rough reading may be outside',
       book: book(HEAD, 'head bolts 55..60 lb-ft'),
       figure: 'head bolts torque',
-      text: ['58..62 lb-ft; last written 55..60 lb-ft on 2026-05-02: may be outside it'],
+      text: ['58..62 lb-ft; last 55..60 lb-ft on 2026-05-02: may be out of spec'],
     },
     {
       say: 'a setting in force, its inches in millimetres',
       book: book('plug gap 0.6..0.7 mm', 'plug gap 0.025 in'),
       figure: 'plug gap',
-      text: ['0.6..0.7 mm; last written 0.025 in: within it'],
+      text: ['0.6..0.7 mm; last 0.025 in: within spec'],
     },
     {
       say: 'of its place',
@@ -69,7 +69,7 @@ describe('specs', () => {
         'valve lash intake 0.012 in, exhaust 0.016 in',
       ),
       figure: 'exhaust valve lash',
-      text: ['0.014 in; last written 0.016 in: above it'],
+      text: ['0.014 in; last 0.016 in: above spec'],
     },
   ]);
 

@@ -15,7 +15,7 @@ const VOLUMES = `
   deck clearance 0.005 in
   piston volume 1.22 cu in`;
 
-describe('the squeeze', () => {
+describe('compression ratio', () => {
   testFigures([
     {
       say: 'eight cylinders of 3 1/2 by 4 in: 307.44 cu in (NAVEDTRA 14264, with pi cut short)',
@@ -29,7 +29,7 @@ describe('the squeeze', () => {
       book: engine('  cylinders 4\n  bore 10 cm\n  stroke 5 cm'),
       figure: 'displacement',
       text: ['1571 cc, 95.86 cu in'],
-      working: '392.7 cc a cylinder x 4 = 1571 cc',
+      working: '392.7 cc per cylinder x 4 = 1571 cc',
     },
     {
       say: 'a range of bore gives a range',
@@ -64,10 +64,10 @@ describe('under boost', () => {
       say: '8:1 with 6 psi is 11.3 (public blower chart)',
       book: engine('  compression 8:1', '  boost 6 psi'),
       figure: 'effective ratio',
-      text: ['11.3:1 at 6 psi of boost'],
+      text: ['11.3:1 at 6 psi boost'],
       working: '8:1 x (6 psi / 14.7 psi + 1) = 11.3:1',
       rows: ['8 psi | 12.4:1'],
-      caution: "the maker's figure overrules",
+      caution: "The maker's figure overrules",
       source: 'published: public blower charts',
     },
     {
@@ -80,7 +80,7 @@ describe('under boost', () => {
       say: 'by the sea-level chart wherever it is read: thinner air squeezes less, not more',
       book: engine('  compression 8:1', '  barometer 12 psi\n  boost 6 psi'),
       figure: 'effective ratio',
-      text: ['11.3:1 at 6 psi of boost'],
+      text: ['11.3:1 at 6 psi boost'],
     },
     {
       say: 'not on an engine that is not blown',

@@ -18,8 +18,8 @@ describe('what a trial says', () => {
       say: 'two rows make a line: 2.5 psi in 1/32 in is 80 psi an inch',
       book: STOP,
       figure: 'feed restrictor -> oil pressure',
-      text: ['80 psi for each in, 1/8..5/32 in'],
-      working: '2 rows; two rows say nothing of the scatter',
+      text: ['80 psi per in, 1/8..5/32 in'],
+      working: '2 rows; two rows say nothing about scatter',
     },
     {
       say: 'the knob for what is wanted, and what the nearest drills give',
@@ -39,7 +39,7 @@ describe('what a trial says', () => {
           want 17 psi`),
       figure: 'feed restrictor for 17 psi',
       text: ['3/16 in'],
-      caution: 'Outside what was tried (1/8..5/32 in)',
+      caution: 'Outside the range tried (1/8..5/32 in)',
     },
     {
       say: 'a drill by its number counts as its bore (ASME B94.11M: #48 is 0.0760)',
@@ -61,7 +61,7 @@ describe('what a trial says', () => {
           A drill  12.7 psi
           want 14 psi`),
       figure: 'feed restrictor -> oil pressure',
-      text: ['100 psi for each in, 0.234..0.257 in'],
+      text: ['100 psi per in, 0.234..0.257 in'],
     },
     {
       say: 'a want in the unit of the knob asks what it gives',
@@ -91,7 +91,7 @@ describe('what a trial says', () => {
           want 13 psi`),
       figure: 'feed restrictor -> oil pressure',
       text: [
-        'nothing to fit yet: two rows at different settings make a line, three tell how far it may be trusted',
+        'Nothing to fit yet: two rows at different settings make a line, three show how far to trust it',
       ],
     },
     {
@@ -113,7 +113,7 @@ describe('what a trial says', () => {
           3/16 in  3 V`),
       figure: 'feed restrictor -> oil pressure',
       working:
-        '2 rows, 1 left out for want of two numbers in the units of the others; two rows say nothing of the scatter',
+        '2 rows, 1 left out without two numbers in the units of the others; two rows say nothing about scatter',
     },
     {
       say: 'rough rows make a rough answer',
@@ -134,7 +134,7 @@ describe('what a trial says', () => {
         1 1/2 turns  17 inHg
         want 18 inHg`);
     expect(figureIn(book, 'mixture for 18 inHg').text).toBe(
-      'none: depression does not move between 1..1 1/2 turns',
+      'None: depression does not move between 1..1 1/2 turns',
     );
     expect(figureIn(book, 'mixture -> depression').caution).toContain('throttle plates may be too far open');
   });
@@ -211,7 +211,7 @@ describe('which trials are meant', () => {
 
   test('on a line of a trial that trial, whole, rows below the line too', () =>
     expect(figuresIn(two, 'trial').map((figure) => [figure.name, figure.text])).toEqual([
-      ['washers -> idle', '50 rpm for each number, 1..2'],
+      ['washers -> idle', '50 rpm per number, 1..2'],
     ]));
 
   test('elsewhere every trial of the session', () => {

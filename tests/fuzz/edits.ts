@@ -3,14 +3,8 @@
  * opened anew. So does one that uses it.
  */
 import fc from 'fast-check';
-import {
-  type Change,
-  edit,
-  open,
-  refresh,
-  type Shared,
-  type Snapshot,
-} from '../../server/model/snapshot/snapshot.ts';
+import type { Shared } from '../../server/model/snapshot/look-up.ts';
+import { type Change, edit, open, refresh, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
 import { checkLine, openNotebook } from '../../server/rules/check.ts';
 import { changed } from '../laws/peer.ts';

@@ -12,7 +12,8 @@ import { semanticTokens } from '../../server/features/semantic-tokens.ts';
 import { type OutlineSymbol, symbolsOf } from '../../server/features/symbols.ts';
 import type { UnitChoice } from '../../server/features/units.ts';
 import { findSymbols, listedIn } from '../../server/features/workspace-symbols.ts';
-import type { Change, Shared } from '../../server/model/snapshot/snapshot.ts';
+import type { Shared } from '../../server/model/snapshot/look-up.ts';
+import type { Change } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { dedent, fixture } from './fixture.ts';
 

@@ -8,7 +8,8 @@ import { highlighting, referring } from '../../server/features/references.ts';
 import { renamableAt, renaming } from '../../server/features/rename.ts';
 import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
 import { textOf } from '../../server/model/snapshot/locate.ts';
-import { edit, type Shared, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import type { Shared } from '../../server/model/snapshot/look-up.ts';
+import { edit, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { type Fixture, fixture } from './fixture.ts';
 

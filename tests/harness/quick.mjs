@@ -15,7 +15,7 @@ export const SLOW_TESTS = [
   'tests/figures/any-text.test.ts', // every figure of any text
   'tests/tidy/expressions.test.ts', // every regular expression against long texts
   'tests/laws/growth.test.ts', // opens notebooks of thousands of lines, of each kind
-  'tests/laws/passing.test.ts', // long texts read once, beside the same as snapshots
+  'tests/laws/stream.test.ts', // long texts read once, beside the same as snapshots
   'tests/fuzz/**', // some hundred steps of each fuzzer
 ];
 

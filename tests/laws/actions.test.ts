@@ -45,7 +45,7 @@ law(
   'writing settings out leaves them in force as they were',
   notebook,
   (text) => {
-    for (const { title, edits } of rewritings(text, /^Write the/)) {
+    for (const { title, edits } of rewritings(text, /^Write out/)) {
       const [old, now] = [text, withEdits(text, edits)].map(
         (each) => openNotebook(each).pages.at(-1)?.after.settings,
       );
@@ -82,7 +82,7 @@ law(
     if (entry?.kind !== 'setting' || entry.isVoid) return;
     const [before] = snapshot.pages.at(-1)?.after.settings.values() ?? [];
     const action = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['refactor'] }).find(
-      ({ title }) => title.startsWith('Write what'),
+      ({ title }) => title.startsWith('Write the result'),
     );
     if (!action) {
       // Sums that the notation has no way to write: below nought, or finer than a value is printed.
@@ -101,7 +101,7 @@ law('a line that is said to be meant is not told of by that rule any more', note
   if (!first) return;
   const at = { line: first.at, character: 0 };
   const actions = codeActionsAt(snapshot, { start: at, end: at }, { ...around, only: ['quickfix'] });
-  for (const { edits, found } of actions.filter(({ title }) => title.startsWith('This is meant'))) {
+  for (const { edits, found } of actions.filter(({ title }) => title.startsWith('Silence '))) {
     const after = openNotebook(withEdits(text, edits));
     for (const { finding } of found) {
       const line = finding?.at ?? 0;
@@ -125,7 +125,7 @@ law(
   0.5,
 );
 
-test.each([/^Write the/, /^Write as/])('notebooks of these laws have something to %s', (title) => {
+test.each([/^Write out/, /^Write as/])('notebooks of these laws have something to %s', (title) => {
   const texts = fc.sample(notebook, { numRuns: 100, seed: 1 });
   expect(texts.filter((text) => rewritings(text, title).length > 0).length).toBeGreaterThan(5);
 });

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Check } from '../../server/model/snapshot/finding.ts';
 import { lineCount, lineOf } from '../../server/model/snapshot/locate.ts';
+import type { Shared } from '../../server/model/snapshot/look-up.ts';
 import type { Page } from '../../server/model/snapshot/page.ts';
 import {
   type Change,
@@ -10,7 +11,6 @@ import {
   open,
   pageAt,
   refresh,
-  type Shared,
   type Snapshot,
 } from '../../server/model/snapshot/snapshot.ts';
 import { checkLine } from '../../server/rules/check.ts';

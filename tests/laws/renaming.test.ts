@@ -7,7 +7,8 @@ import { type LocatedMention, mentionAt, mentionsOf } from '../../server/feature
 import { type Refusal, renamableAt, renaming } from '../../server/features/rename.ts';
 import { runToEnd } from '../../server/model/snapshot/interruptible.ts';
 import { lineCount, linesBetween, textOf } from '../../server/model/snapshot/locate.ts';
-import { open, type Shared, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
+import type { Shared } from '../../server/model/snapshot/look-up.ts';
+import { open, type Snapshot } from '../../server/model/snapshot/snapshot.ts';
 import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
 import { kindOfPart } from '../../server/model/state/fitted-parts.ts';
 import { findQuantity } from '../../server/trade/vocabulary/vocabulary.ts';

@@ -45,8 +45,8 @@ const onDisk = () => pathToFileURL(join(folder, 'x.tappet')).href;
 
 test.each<[path: string, says: string]>([
   ['run.csv', '2 lines'],
-  ['none.csv', 'there is no such file'],
-  ['../run.csv', 'outside the folder'],
+  ['none.csv', 'file not found'],
+  ['../run.csv', "outside the notebook's folder"],
 ])('on the disk: %s', async (path, says) => {
   expect(await hoverOfLog(onDisk(), path)).toContain(says);
   expect(asked).toEqual([]);
@@ -66,7 +66,9 @@ test.each<[what: string, answers: unknown, says: string]>([
 });
 
 test('a path that climbs out is never asked of the editor', async () => {
-  expect(await hoverOfLog('memory:/notebooks/x.tappet', '../../secret.csv')).toContain('outside the folder');
+  expect(await hoverOfLog('memory:/notebooks/x.tappet', '../../secret.csv')).toContain(
+    "outside the notebook's folder",
+  );
   // Files are looked for behind the answers, one after another: once this one is, nothing is still to be asked.
   await hoverOfLog('memory:/notebooks/y.tappet', 'last.csv');
   const namesAsked = () => asked.flatMap(({ parts }) => parts);

@@ -143,7 +143,7 @@ describe('what can be done', () => {
   test('everything that is sure, when it is asked for', async () => {
     const notebook = await editor.open(TEXT);
     const actions = await notebook.ask<CodeAction[]>('codeAction', at(0, ['source.fixAll']));
-    expect(actions).toMatchObject([{ title: 'Fix all that is sure (1)', kind: 'source.fixAll.tappet' }]);
+    expect(actions).toMatchObject([{ title: 'Fix all obvious slips (1)', kind: 'source.fixAll.tappet' }]);
   });
 
   test('the page of a check, by its code alone', async () => {

@@ -145,7 +145,7 @@ test('hints: of the lines asked for, of the kinds that the settings choose', asy
 test('lenses, and the commands they name', async () => {
   const notebook = await editor.open(TEXT);
   const lenses = await notebook.ask<CodeLens[]>('codeLens');
-  const compare = lenses.find(({ command }) => command?.title === 'compare with 2026-05-02, kept');
+  const compare = lenses.find(({ command }) => command?.title === 'Compare with 2026-05-02, kept');
   expect(compare).toMatchObject({ range: { start: { line: 5, character: 0 } } });
   const { command, arguments: given } = compare?.command ?? { command: '' };
   const answer = await plainly(editor, command, given ?? []);

@@ -200,7 +200,7 @@ test('a word is renamed in all that use it, open or not', async () => {
   expect(after['shop/limits.tappet']).toBe(FILES['shop/limits.tappet']?.replace('flap gap', 'air flap'));
   await expect(shop.ask('prepareRename', at(1, 3))).rejects.toMatchObject({
     code: LSPErrorCodes.RequestFailed,
-    message: expect.stringContaining('"total" is a word of the trade'),
+    message: expect.stringContaining('"total" is a built-in word'),
   });
   await expect(shop.ask('rename', { ...where, newName: 'initial' })).rejects.toMatchObject({
     code: LSPErrorCodes.RequestFailed,

@@ -25,7 +25,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['dwell 50 +/- 2 deg', 'setting dwell 48..52 deg'],
     ['idle 1,200 rpm', 'spoken reading idle 1200 rpm'],
     ['plug gap 0,7 mm', 'spoken setting plug gap 0.7 mm'],
-    ['fuel line 3/0 in', 'not in force: setting fuel line (divided by nought) in'],
+    ['fuel line 3/0 in', 'not in force: setting fuel line (divided by zero) in'],
     ['idle', 'not in force: reading idle'],
     ['idle ~', 'not in force: reading idle (no number)'],
     ['tyre pressure 190.. kPa', 'not in force: setting tyre pressure (no second number) kPa'],
@@ -64,7 +64,7 @@ const ROWS: Readonly<Record<string, readonly (readonly [text: string, means: str
     ['mixture out 1 1/4 turns', 'setting mixture out 1.25 turn'],
     ['mixture In 1/4', 'setting mixture in 0.25'],
     ['blower ratio 1.4:1', 'setting blower ratio 1.4 ratio'],
-    ['blower ratio 1.4:0', 'not in force: setting blower ratio (divided by nought) ratio'],
+    ['blower ratio 1.4:0', 'not in force: setting blower ratio (divided by zero) ratio'],
     ['blower ratio 1.4', 'setting blower ratio 1.4'],
   ],
   'units as people write them': [

@@ -1,15 +1,18 @@
 /** Timing totals of a notebook: lines in, each total with its working out. Lines are parted by ` / `. */
 import { describe, expect, test } from 'vitest';
-import { type Derived, totalAtSpeed, totalsOf } from '../../server/analysis/ignition/timing-totals.ts';
-import { formatValue } from '../../server/trade/measure/format.ts';
+import type { Figure } from '../../server/analysis/figure.ts';
+import { totalAtSpeed, totalsOf } from '../../server/analysis/ignition/timing-totals.ts';
 import { endOf } from './state.ts';
 
 const notebook = (lines: string) => `session 2026-05-02\n${lines.split(' / ').join('\n')}`;
-const text = ({ name, value, unit }: Derived) => `${name}: ${formatValue(value, unit)}`;
+const text = ({ name, text }: Figure) => `${name}: ${text}`;
 
 function totals(lines: string): readonly string[] {
-  const { given, lacking } = totalsOf(endOf(notebook(lines)).state);
-  return [...given.map(text), ...lacking.map(({ name, lacks }) => `${name} lacks ${lacks.join(', ')}`)];
+  const all = totalsOf(endOf(notebook(lines)).state);
+  return [
+    ...all.filter(({ lacks }) => !lacks).map(text),
+    ...all.flatMap(({ name, lacks }) => (lacks ? [`${name} lacks ${lacks.join(', ')}`] : [])),
+  ];
 }
 
 const CURVE = 'mechanical 0 deg @ 1000 rpm, 20 deg @ 3000 rpm';
@@ -157,7 +160,7 @@ describe('a factory distributor table', () => {
   test.each(table)('at %d rpm: %d deg', (rpm, degrees) => {
     for (const lines of [crank, distributor]) {
       const total = totalAtSpeed(endOf(notebook(lines)).state, rpm);
-      expect('value' in total && total.value).toEqual({ low: degrees, high: degrees, about: false });
+      expect(total?.value).toEqual({ low: degrees, high: degrees, about: false });
     }
   });
 
@@ -170,8 +173,7 @@ describe('a factory distributor table', () => {
 describe('law 9: a derived value shows its working', () => {
   const lines = `initial 9 deg / ${CURVE} / mechanical limit 14 deg / ${VACUUM}, manifold / ${AT_IDLE}`;
   const { state, textAt } = endOf(notebook(lines));
-  const { given } = totalsOf(state);
-  const total = (name: string) => given.find((each) => each.name === name) as Derived;
+  const total = (name: string) => totalsOf(state).find((each) => each.name === name) as Figure;
 
   test.each([
     [
@@ -179,9 +181,9 @@ describe('law 9: a derived value shows its working', () => {
       'initial + mechanical at 900 rpm + vacuum at 17 inHg (manifold)',
       '9 deg + 0 deg + 12 deg = 21 deg',
     ],
-    ['total', 'initial + the most mechanical from 2400 rpm, no vacuum', '9 deg + 14 deg = 23 deg'],
-    ['cruise total', 'initial + the most mechanical + the most vacuum', '9 deg + 14 deg + 12 deg = 35 deg'],
-    ['all in', 'lowest speed with all the mechanical advance', '2400 rpm'],
+    ['total', 'initial + maximum mechanical from 2400 rpm, no vacuum', '9 deg + 14 deg = 23 deg'],
+    ['cruise total', 'initial + maximum mechanical + maximum vacuum', '9 deg + 14 deg + 12 deg = 35 deg'],
+    ['all in', 'lowest speed with full mechanical advance', '2400 rpm'],
     ['slope', 'steepest rise of the mechanical curve', '10 deg per 1000 rpm, 1000 to 3000 rpm'],
   ])('%s', (name, formula, working) => {
     expect(total(name).formula).toBe(formula);
@@ -191,7 +193,7 @@ describe('law 9: a derived value shows its working', () => {
   test('each input has the line that it came from', () => {
     expect(total('total').inputs.map(({ name, value, by }) => [name, value, by && textAt(by)])).toEqual([
       ['initial', '9 deg', 'initial 9 deg'],
-      ['the most mechanical', '14 deg', CURVE],
+      ['maximum mechanical', '14 deg', CURVE],
       ['mechanical limit', '14 deg', 'mechanical limit 14 deg'],
     ]);
   });

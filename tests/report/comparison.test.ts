@@ -39,7 +39,7 @@ test('with the session kept: settings, totals, readings of both, items', () => {
 
 test('with what stood before: the readings of the session before', () => {
   const { before, settings, readings } = compared(BOOK, { line: 10, against: 'before' });
-  expect(before).toBe('what stood before');
+  expect(before).toBe('what was before');
   expect(settings).toMatchObject([{ before: '10 deg', after: '12 deg', change: '2 deg more' }]);
   expect(readings).toMatchObject([{ name: 'idle', change: '30 rpm less' }]);
 });
@@ -71,11 +71,7 @@ test('with any session by a line of it', () =>
 
 test.each([
   ['no session', 'engine\n', 'There is no session above this line.'],
-  [
-    'none kept',
-    'session 2026-05-02\nsession 2026-05-03\n',
-    'No session above this one is marked with "keep".',
-  ],
+  ['none kept', 'session 2026-05-02\nsession 2026-05-03\n', 'No earlier session is marked "keep".'],
 ])('%s: says so', (_what, text, problem) =>
   expect(comparisonOf(openNotebook(text), { line: 1, against: 'kept' })).toEqual({ problem }),
 );

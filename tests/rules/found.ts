@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { comparePositions, cutLines, type Range } from '../../grammar/index.ts';
 import type { Finding, LocatedFinding } from '../../server/model/snapshot/finding.ts';
-import type { Shared } from '../../server/model/snapshot/snapshot.ts';
+import type { Shared } from '../../server/model/snapshot/look-up.ts';
 import { stateGiven } from '../../server/model/snapshot/used-notebooks.ts';
 import { openNotebook } from '../../server/rules/check.ts';
 import { fixture } from '../harness/fixture.ts';

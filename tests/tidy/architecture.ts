@@ -8,6 +8,7 @@ import { type Files, imports, ownFile, sources } from './files.ts';
 const LEVELS: readonly (readonly [prefix: string, level: number])[] = [
   ['package.json', 0], // for its version
   ['grammar/', 0],
+  ['server/memo.ts', 0],
   ['server/trade/text/', 0],
   ['server/trade/measure/', 1],
   ['server/trade/vocabulary/', 2],

@@ -51,6 +51,11 @@ test('each of those places would be found', () => {
     ).toBe(true);
 });
 
+test('answers are kept by memo.ts alone', () => {
+  const own = [...sources(files)].filter(([path]) => /^server\/(?!memo\.ts|lsp\/)/.test(path));
+  expect(own.flatMap(([path, text]) => (/new WeakMap\b/.test(text) ? [path] : []))).toEqual([]);
+});
+
 test('what is exported is used', () => expect(unusedExports(files)).toEqual([]), 60_000);
 
 test.each<[text: string, others: Readonly<Record<string, string>>, found: readonly string[]]>([

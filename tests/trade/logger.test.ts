@@ -75,9 +75,9 @@ describe('files', () => {
     ['a line of units', 'RPM,Speed\nrpm,mph\n900,10\n', '900 | 10'],
     ['an empty cell', 'RPM,AFR\n900,\n,13\n', '900 NaN | NaN 13'],
     [
-      'a cell that is no number',
+      'a cell that is not a number',
       'RPM,AFR\n900,rich\n',
-      '900 | NaN; 1 line with a cell that is no number, first at line 2',
+      '900 | NaN; 1 line with a cell that is not a number, first at line 2',
     ],
     [
       'lines cut short',
@@ -87,18 +87,18 @@ describe('files', () => {
     [
       'numbers of a programmer',
       'RPM,AFR\n0x10,13\n',
-      'NaN | 13; 1 line with a cell that is no number, first at line 2',
+      'NaN | 13; 1 line with a cell that is not a number, first at line 2',
     ],
     ['nothing', '', 'it is empty'],
     ['blanks', ' \n\n', 'it is empty'],
-    ['no text', 'RPM\0,AFR', 'it is no text'],
-    ['headings alone', 'RPM,AFR\n', 'no line below its headings can be used'],
+    ['no text', 'RPM\0,AFR', 'it is not text'],
+    ['headings alone', 'RPM,AFR\n', 'none of the lines below its headings can be used'],
     [
       'headings and rubbish',
       'RPM,AFR\nx,y\n',
-      'no line below its headings can be used; 1 line with nothing in any known column, first at line 2',
+      'none of the lines below its headings can be used; 1 line with nothing in any known column, first at line 2',
     ],
-    ['a time alone', 'Time,Gizmo\n0,1\n', 'no heading in its first 60 lines names a known column'],
+    ['a time alone', 'Time,Gizmo\n0,1\n', 'no heading in its first 60 lines is a known column'],
     ['a letter', 'Dear driver,\nplease find', 'it begins "Dear driver,"'],
   ])('%s', (_, text, says) => expect(read(text)).toContain(says));
 

@@ -1,4 +1,4 @@
-/** The air of the day: its density, the altitude it is worth, how it compares, and what a power figure is corrected by. */
+/** Air of the day: density, density altitude, comparison with the reference day, and power corrections. */
 
 import { type Interval, monotone, monotoneEach, scale } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
@@ -73,7 +73,7 @@ function againstReference(air: DayAir, moment: FigureContext): readonly Figure[]
       text: `${inWords(scale(value, 100), '%', 0.1)} of ${reference.name}`,
       value: scale(value, 100),
       unit: unitById('%'),
-      formula: 'density / density of the reference day',
+      formula: 'density / density on the reference day',
       working: `${kgPerM3(densityOf(air))} / ${kgPerM3(densityOf(reference.air))} = ${inWords(scale(value, 100), '%', 0.1)}`,
       inputs: [...air.inputs, ...reference.air.inputs],
       standing: 'published',
@@ -82,7 +82,7 @@ function againstReference(air: DayAir, moment: FigureContext): readonly Figure[]
   ];
 }
 
-/** Both by name: a corrected number without the name of its correction means nothing. */
+/** Both corrections, each under its name: a corrected figure means nothing without the name of its correction. */
 function corrections(air: DayAir, { state }: FigureContext): readonly Figure[] {
   const boosted = isBoosted(state);
   return [
@@ -92,7 +92,7 @@ function corrections(air: DayAir, { state }: FigureContext): readonly Figure[] {
     }),
     correction(air, (each) => correctionJ607(each, boosted), {
       caution:
-        'It reads some per cent over J1349: corrected power carries the name of its correction, and two corrections do not compare.',
+        'Reads a few per cent higher than J1349. Always quote the correction with the power, and never compare across two corrections.',
       formula: '(1013.25 / dry pressure in mbar) x square root of ((C + 273.15) / 288.71)',
       about: 'to 29.92 inHg dry and 60 F',
     }),
@@ -115,7 +115,7 @@ function correction(
   if (named.kind === 'refused')
     return figure({
       ...words,
-      text: 'not for this engine',
+      text: 'Not for this engine',
       working: named.reason,
       ...SAE,
       source: named.source,

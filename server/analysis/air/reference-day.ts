@@ -1,4 +1,4 @@
-/** The air other days are told against: as the notebook writes it, else that of its first session with weather. */
+/** Reference air that other days are compared with: the notebook's own, else that of its first session with weather. */
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
@@ -29,7 +29,7 @@ export function referenceDay({ state, snapshot, line }: FigureContext): Referenc
 
 const nameOf = (session: Origin | undefined): string => session?.date ?? 'the first session with weather';
 
-/** The air at the end of the session in which a line stands; undefined where it tells none. */
+/** Air at the end of the line's session; undefined where no air is written. */
 export function airOfSessionAt(snapshot: Snapshot, { ref }: Origin): DayAir | undefined {
   const line = lineOf(snapshot, ref);
   return line === undefined ? undefined : airOf(stateAtSectionEnd(snapshot, line));

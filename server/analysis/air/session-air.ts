@@ -1,4 +1,4 @@
-/** The air of a session, put together from what it says: the weather, or temperature, barometer, humidity and altitude. */
+/** Air of a session, from its weather line or its separate temperature, barometer, humidity and altitude readings. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { valueText } from '../../model/entry/as-written.ts';
@@ -12,7 +12,7 @@ import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import type { Input } from '../figure.ts';
 
-/** One part of the air, with the line that says it. */
+/** One part of the air, with the line it is written in. */
 interface AirPart {
   /** In degC, Pa, or a fraction. */
   readonly value: Interval;
@@ -22,15 +22,15 @@ interface AirPart {
   readonly by: Origin;
 }
 
-/** What a session says of its air so far; any part may be missing. */
+/** Air written in a session so far; any part may be missing. */
 export interface SessionAir {
   readonly celsius?: AirPart;
-  /** As read; where no pressure was read but an altitude, that of the standard atmosphere there, rough. */
+  /** As read; where only an altitude was read, the approximate pressure of the standard atmosphere there. */
   readonly pascals?: AirPart;
   readonly humidity?: AirPart;
 }
 
-/** Air of which temperature and pressure are known. Each part may be rough; humidity that is not written may be anything. */
+/** Air of which temperature and pressure are known. Each value may be approximate; humidity that is not written may be anything. */
 export interface DayAir {
   readonly celsius: Interval;
   readonly pascals: Interval;
@@ -48,21 +48,21 @@ export function sessionAir({ readings }: Pick<State, 'readings'>): SessionAir {
 }
 
 const AIR_WORDS = namesWith('weather');
-/** Of each word: what is further back in a session says nothing of its air now. */
+/** Most readings of each word that are searched back for the air. */
 const MOST_READ = 24;
 
-/** The air of a session as a whole. Undefined without a temperature, or without a pressure and an altitude. */
+/** Air from the readings of a session. Undefined without a temperature, or without both pressure and altitude. */
 export const airOf = (state: Pick<State, 'readings'>): DayAir | undefined => wholeOf(sessionAir(state));
 
-/** The air that the notebook compares others with. */
+/** Reference air as the notebook writes it. */
 export function writtenReference(state: State): DayAir | undefined {
   const stated = state.facts.get('reference weather|');
   return stated && wholeOf(partsOf(stated.quantity, stated.statement, stated.by));
 }
 
 /**
- * How the air's density changed, as a fraction. Pressure and humidity count only where they are known of both. Undefined
- * where the temperature of one is not known.
+ * How the air's density changed, as a fraction. Pressure and humidity count only where both sessions have them. Undefined
+ * where either has no temperature.
  */
 export function airChange(before: SessionAir, after: SessionAir): number | undefined {
   if (!before.celsius || !after.celsius) return undefined;
@@ -133,6 +133,6 @@ function byAltitude({ quantity, statement: { values }, by }: SessionReading): Se
   const metres = amountIn(amount, 'm', quantity.unit);
   if (amount?.form !== 'amount' || !metres) return {};
   const pascals = monotone(metres, (each) => standardAtmosphere(each).pascals);
-  const text = () => `${valueText(amount, quantity.unit)}: pressure of the standard atmosphere there`;
+  const text = () => `${valueText(amount, quantity.unit)}: standard-atmosphere pressure at that altitude`;
   return { pascals: { value: { ...pascals, about: true }, name: 'altitude', text, by } };
 }

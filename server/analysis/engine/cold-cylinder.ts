@@ -1,4 +1,4 @@
-/** Exhaust tubes that look as if their cylinder is not firing. */
+/** Exhaust tubes so cold that their cylinder may not be firing. */
 
 import type { State } from '../../model/state/state.ts';
 import { middle } from '../../trade/measure/interval.ts';
@@ -8,14 +8,14 @@ import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { sessionAir } from '../air/session-air.ts';
 import { type CylinderSet, numbersOf } from './cylinder-readings.ts';
 
-/** All temperatures in degC, which a fraction of a rise needs. */
+/** All temperatures in degC, so that a fraction of a rise can be taken. */
 interface ColdJudged {
   readonly cold: readonly ColdCylinder[];
   readonly numbers: readonly CylinderValue[];
   readonly around: number;
-  /** False where the notebook does not tell the air of the session, and 20 degC was taken. */
+  /** False where no air temperature is written and 20 degC is assumed. */
   readonly aroundWritten: boolean;
-  /** As the readings are told. */
+  /** Unit the readings are shown in. */
   readonly unit: Unit;
 }
 
@@ -23,10 +23,10 @@ const OF_EXHAUST = namesWith('exhaust');
 const CELSIUS = unitById('C');
 const USUAL_AIR = 20;
 
-/** No engine has more; each is held against all others. */
+/** No engine has more; each is compared with all others. */
 const MOST_CYLINDERS = 64;
 
-/** Undefined for other readings than of the exhaust, and for fewer than three cylinders. */
+/** Undefined for readings other than exhaust temperatures, and for fewer than three cylinders. */
 export function judgeCold(state: State, set: CylinderSet): ColdJudged | undefined {
   if (!OF_EXHAUST.includes(set.name) || set.unit === undefined || set.readings.length < 3) return undefined;
   if (set.readings.length > MOST_CYLINDERS) return undefined;

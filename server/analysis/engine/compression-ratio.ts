@@ -1,4 +1,4 @@
-/** The squeeze: displacement, compression ratio from volumes and under boost, and how fast the pistons run. */
+/** Compression ratio: displacement, static ratio from volumes, effective ratio under boost, mean piston speed. */
 
 import { saidAt } from '../../model/snapshot/locate.ts';
 import type { State } from '../../model/state/state.ts';
@@ -17,13 +17,13 @@ import { factOf, inWords } from '../inputs.ts';
 import { compressionOf, ratioFromVolumes, sweptByAll, topSpeedOf } from './engine-facts.ts';
 
 export const DISPLACEMENT: Working = {
-  topic: 'squeeze',
+  topic: 'compression ratio',
   about: ['bore', 'stroke', 'displacement', 'cylinders'],
   work: ({ state }) => sizes(state),
 };
 
 export const RATIO: Working = {
-  topic: 'squeeze',
+  topic: 'compression ratio',
   about: [
     'compression',
     'chamber volume',
@@ -41,18 +41,18 @@ export const RATIO: Working = {
 };
 
 export const PISTON_SPEED: Working = {
-  topic: 'squeeze',
+  topic: 'compression ratio',
   about: ['stroke', 'red line', 'rev limit'],
   work: pistonSpeed,
 };
 
-/** The pressure on the starter, which is called the same. */
+/** True on a line that reads cranking pressure, which is also called compression. */
 const isReading = ({ snapshot, line }: FigureContext): boolean =>
   saidAt(snapshot, line).some(({ entry }) => entry.kind === 'reading');
 
 const CC = unitById('cc');
 const RATIO_UNIT = unitById('ratio');
-const DEFINITION = { standing: 'published', source: 'follows from the volumes' } as const;
+const DEFINITION = { standing: 'published', source: 'definition of compression ratio' } as const;
 
 const cc = (value: Interval): string => inWords(value, 'cc', 0.1);
 
@@ -65,13 +65,13 @@ function sizes(state: State): readonly Figure[] {
   const inCubicInches = inWords(convertInterval(all.value, CC, unitById('cu-in')), 'cu-in');
   return [
     figure({
-      topic: 'squeeze',
+      topic: 'compression ratio',
       name: 'displacement',
       text: `${cc(all.value)}, ${inCubicInches}`,
       value: all.value,
       unit: CC,
       formula: 'pi / 4 x bore x bore x stroke x cylinders',
-      working: `${cc(one)} a cylinder x ${all.inputs[2]?.value ?? ''} = ${cc(all.value)}`,
+      working: `${cc(one)} per cylinder x ${all.inputs[2]?.value ?? ''} = ${cc(all.value)}`,
       inputs: all.inputs,
       ...DEFINITION,
     }),
@@ -84,12 +84,12 @@ function fromVolumes(state: State): readonly Figure[] {
   const { value, swept, left, inputs } = worked;
   return [
     figure({
-      topic: 'squeeze',
+      topic: 'compression ratio',
       name: 'static ratio',
       text: inWords(value, 'ratio', 0.01),
       value,
       unit: RATIO_UNIT,
-      formula: '(swept + left above the piston) / left; left = chamber + gasket + deck + piston crown',
+      formula: '(swept + clearance) / clearance; clearance = chamber + gasket + deck + piston crown',
       working: `(${cc(swept)} + ${cc(left)}) / ${cc(left)} = ${inWords(value, 'ratio', 0.01)}`,
       inputs,
       ...DEFINITION,
@@ -107,9 +107,9 @@ function underBoost(state: State): readonly Figure[] {
   const [psi, air] = [inWords(at, 'psi'), inWords(exact(SEA_LEVEL_PSI), 'psi')];
   return [
     figure({
-      topic: 'squeeze',
+      topic: 'compression ratio',
       name: 'effective ratio',
-      text: `${inWords(value, 'ratio', 0.1)} at ${psi} of boost`,
+      text: `${inWords(value, 'ratio', 0.1)} at ${psi} boost`,
       value,
       unit: RATIO_UNIT,
       formula: 'static ratio x (boost / air at sea level + 1)',
@@ -117,7 +117,7 @@ function underBoost(state: State): readonly Figure[] {
       inputs: [...ratio.inputs, ...(boost ? [boost.input] : [])],
       standing: EFFECTIVE_RATIO_LIMIT.standing,
       source: EFFECTIVE_RATIO_LIMIT.source,
-      caution: `Over about ${EFFECTIVE_RATIO_LIMIT.value}:1 pump fuel is likely to knock under boost; the maker's figure overrules.`,
+      caution: `Over about ${EFFECTIVE_RATIO_LIMIT.value}:1 pump fuel is likely to knock under boost. The maker's figure overrules this.`,
       rows: [
         ['boost', 'effective ratio'],
         ...boostSteps(at).map((each) => [
@@ -134,7 +134,7 @@ function boostSteps(most: Interval): readonly number[] {
   return Array.from({ length: last / 2 }, (_, i) => 2 * (i + 1));
 }
 
-/** At the red line or the speed limiter, and at each full thousand up to it. */
+/** Piston speed at the red line or rev limit, and at each thousand rpm below it. */
 function pistonSpeed({ state }: FigureContext): readonly Figure[] {
   const stroke = factOf(state, 'stroke', 'm');
   const top = topSpeedOf(state);
@@ -145,19 +145,16 @@ function pistonSpeed({ state }: FigureContext): readonly Figure[] {
   const written = factOf(state, 'stroke', 'mm') ?? stroke;
   return [
     figure({
-      topic: 'squeeze',
+      topic: 'compression ratio',
       name: 'mean piston speed',
       text: `${speed(value)} at ${inWords(fastest, 'rpm')}`,
       value,
       unit: unitById('m/s'),
       formula: '2 x stroke x speed / 60',
       working: `2 x ${inWords(written.value, 'mm')} x ${inWords(fastest, 'rpm')} / 60 = ${inWords(value, 'm/s', 0.1)}`,
-      inputs: [
-        written.input,
-        top?.input ?? { name: 'top speed', value: '6000 rpm, not written', by: undefined },
-      ],
+      inputs: [written.input, top?.input ?? { name: 'top speed', value: '6000 rpm, assumed', by: undefined }],
       ...DEFINITION,
-      source: 'follows from the units',
+      source: 'definition of mean piston speed',
       rows: [
         ['speed', 'mean piston speed'],
         ...thousands(fastest).map((rpm) => [inWords(exact(rpm), 'rpm'), speed(at(exact(rpm)))]),

@@ -1,4 +1,4 @@
-/** The two tests of how well cylinders seal: compression by the published rules, and leak-down. */
+/** Sealing tests: compression judged by the published rules, and leak-down. */
 
 import type { State } from '../../model/state/state.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
@@ -22,7 +22,7 @@ export const SEALING: Working = {
     ].filter(({ name }) => word === undefined || name.startsWith(word)),
 };
 
-/** A pressure in psi, in the unit of the readings. */
+/** A psi value converted to the unit of the readings. */
 const tellerOf = ({ unit }: CylinderSet): ((psi: number) => string) => {
   const told = unitById(unit ?? 'psi');
   return (psi) => formatValue(convertInterval(exact(psi), unitById('psi'), told), told);
@@ -37,15 +37,15 @@ function compression(state: State, set: CylinderSet): readonly Figure[] {
   const ratio = divide(lowest, highest);
   return judged.verdicts.map((verdict, i) => ({
     topic: 'cylinders',
-    name: `compression by the rule of ${verdict.rule.name}`,
+    name: `compression, ${verdict.rule.name} rule`,
     text: verdictText(judged, verdict, told, neighboursIn(state).length > 0),
     value: ratio,
     unit: unitById('ratio'),
-    formula: `lowest / highest, not under ${verdict.rule.fraction}${verdict.rule.floorPsi ? `; none under ${told(verdict.rule.floorPsi)}` : ''}`,
+    formula: `lowest / highest, at least ${verdict.rule.fraction}${verdict.rule.floorPsi ? `; no cylinder under ${told(verdict.rule.floorPsi)}` : ''}`,
     working: `${told(judged.lowest)} / ${told(judged.highest)} = ${share(judged.ratio)}; ${verdict.rule.fraction} x ${told(judged.highest)} = ${told(verdict.rule.fraction * judged.highest)}`,
     inputs: inputsOf(set),
     standing: 'published',
-    source: `${verdict.rule.source}; your engine's own manual overrules it`,
+    source: `${verdict.rule.source}; the engine's own manual overrules it`,
     caution: undefined,
     rows: i === 0 ? shares(set) : [],
   }));
@@ -72,15 +72,13 @@ function verdictText(
 ): string {
   const compared = `lowest ${told(lowest)} is ${share(ratio)} of the highest, ${told(highest)}`;
   if (low.length === 0) return `${compared}: none under the ${told(allowed)} allowed`;
-  const floor = allowed === rule.floorPsi ? ' (engines of a low ratio stand under that in good health)' : '';
+  const floor = allowed === rule.floorPsi ? ' (a healthy low-compression engine can read less)' : '';
   const under = `${low.map((each) => `#${each}`).join(', ')} under the ${told(allowed)} allowed${floor}`;
   const pairs = lowPairs.map(([one, other]) => `#${one} and #${other}`).join('; ');
   if (pairs !== '')
-    return `${compared}: ${under}; ${pairs} stand side by side: suspect the head gasket between them`;
+    return `${compared}: ${under}; ${pairs} are neighbours: suspect the head gasket between them`;
   const unknown =
-    low.length > 1 && !neighboursKnown
-      ? '; write the banks or `layout inline` to have neighbours judged'
-      : '';
+    low.length > 1 && !neighboursKnown ? '; write the banks or `layout inline` to compare neighbours' : '';
   return `${compared}: ${under}${unknown}`;
 }
 
@@ -93,7 +91,7 @@ function leak(set: CylinderSet): readonly Figure[] {
   return [
     {
       topic: 'cylinders',
-      name: 'leak down spread',
+      name: 'leak-down spread',
       text: `${told(found.spread)}: best ${told(found.best)}, worst #${worst.cylinder} ${told(found.worst)}`,
       value: { low: found.spread, high: found.spread, about: false },
       unit: unitById('%'),
@@ -101,9 +99,9 @@ function leak(set: CylinderSet): readonly Figure[] {
       working: `${told(found.worst)} - ${told(found.best)} = ${told(found.spread)}`,
       inputs: inputsOf(set),
       standing: 'common practice',
-      source: "testers differ, so cylinders are compared with each other; the maker's figure is the limit",
+      source: "testers differ, so compare cylinders with each other; the maker's figure is the limit",
       caution:
-        'Test air can turn the engine over: keep hands and tools clear of it, and take the spanner off the crank.',
+        'Test air can turn the engine over: keep hands and tools clear, and take the wrench off the crank.',
       rows: withHead(
         ['cylinder', 'leaks'],
         set.readings.map(({ cylinder, value }) => [`#${cylinder}`, formatValue(value, unitById('%'))]),

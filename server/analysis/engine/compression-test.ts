@@ -1,4 +1,4 @@
-/** A compression test judged by the published rules, for whichever cylinders were read. */
+/** Compression test judged by the published rules, for whichever cylinders were read. */
 
 import type { State } from '../../model/state/state.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
@@ -15,7 +15,7 @@ export interface JudgedCompression {
   readonly verdicts: readonly CompressionVerdict[];
 }
 
-/** The trade's rule counts places in a list; here they are turned into cylinders and back. Undefined for fewer than two readings. */
+/** Applies the rule, which counts list positions, to cylinder numbers. Undefined for fewer than two readings. */
 export function judgeSet(state: State, set: CylinderSet): JudgedCompression | undefined {
   const numbers = numbersOf(inPsi(set));
   const placeOf = (cylinder: number) => numbers.findIndex((each) => each.cylinder === cylinder) + 1;
@@ -29,7 +29,7 @@ export function judgeSet(state: State, set: CylinderSet): JudgedCompression | un
   );
   if (!test) return undefined;
   const verdicts = test.verdicts.map((verdict) => {
-    // A floor that a whole engine stands under says nothing of two neighbours.
+    // Where the whole engine is under the floor, two low neighbours mean nothing.
     const uneven = (place: number) => (numbers[place - 1]?.value ?? 0) < verdict.rule.fraction * test.highest;
     const lowPairs = verdict.lowPairs.filter(([one, other]) => uneven(one) && uneven(other));
     return {
@@ -41,7 +41,7 @@ export function judgeSet(state: State, set: CylinderSet): JudgedCompression | un
   return { ...test, verdicts };
 }
 
-/** The same readings in psi, in which the rules have their floor. */
+/** The readings in psi, the unit of the rules' floor. */
 export function inPsi(set: CylinderSet): CylinderSet {
   const [unit, psi] = [unitById(set.unit ?? 'psi'), unitById('psi')];
   return {

@@ -1,4 +1,4 @@
-/** What this session read cylinder by cylinder. */
+/** Readings of this session cylinder by cylinder. */
 
 import { statementText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
@@ -33,8 +33,8 @@ interface OfSet extends CylinderReading {
 }
 
 /**
- * What this session read of each cylinder so far, parted by quantity and conditions; the latest of each cylinder. Sets of
- * fewer than two cylinders are left out. Of one quantity `most` readings are looked at, the latest.
+ * Latest reading of each cylinder in this session so far, split by quantity and conditions. Sets of fewer than two
+ * cylinders are left out. Only the last `most` readings of a quantity are considered.
  */
 export function cylinderSets(state: State, name?: string, most?: number): readonly CylinderSet[] {
   const sets = new Map<string, Map<number, OfSet>>();
@@ -45,7 +45,7 @@ export function cylinderSets(state: State, name?: string, most?: number): readon
       const cylinder = /^#(\d+)$/.exec(place)?.[1];
       if (cylinder === undefined) continue;
       const inSet = sets.get(family) ?? new Map<number, OfSet>();
-      inSet.delete(Number(cylinder)); // the last line's stands last
+      inSet.delete(Number(cylinder)); // keeps the set in the order of the lines
       const set = { name: quantity.name, under, unit: written ?? quantity.unit, usual: quantity.unit };
       sets.set(family, inSet.set(Number(cylinder), { cylinder: Number(cylinder), value, by, set }));
     }
@@ -112,15 +112,15 @@ function setOf(each: readonly OfSet[]): readonly CylinderSet[] {
 }
 
 /**
- * Numbers of the readings known on both sides, each in its middle. To ten figures, so that a value on a limit stays on it
- * whichever unit it was written in.
+ * Midpoints of the readings that have both ends, to ten figures, so that a value on a limit stays on it whichever unit
+ * it was written in.
  */
 export const numbersOf = ({ readings }: Pick<CylinderSet, 'readings'>): readonly CylinderValue[] =>
   readings
     .filter(({ value }) => isBounded(value))
     .map(({ cylinder, value }) => ({ cylinder, value: Number(middle(value).toPrecision(10)) }));
 
-/** A reading told in words, by cylinder: how plugs look. */
+/** A reading in words, by cylinder: how plugs look. */
 export function toldByCylinder(
   state: State,
   name: string,

@@ -1,4 +1,4 @@
-/** What was read cylinder by cylinder: mean, spread, the ends, by bank and in firing order; a cold one told apart; plugs side by side. */
+/** Readings by cylinder: mean, spread, highest and lowest, by bank and firing order; a cold cylinder; plugs side by side. */
 
 import type { State } from '../../model/state/state.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
@@ -43,7 +43,7 @@ export const PLUGS: Working = {
     ),
 };
 
-/** Mean, spread, highest and lowest. Rough readings and ranges make a rough mean; the ends go by the middles. */
+/** Mean, spread, highest and lowest. Approximate readings make an approximate mean; highest and lowest go by midpoints. */
 function summary(state: State, set: CylinderSet): readonly Figure[] {
   const numbers = numbersOf(set);
   const found = summarize(numbers);
@@ -60,7 +60,7 @@ function summary(state: State, set: CylinderSet): readonly Figure[] {
       text: `mean ${formatValue(mean, unit)}, spread ${told(found.spread)}: highest #${highest.cylinder} ${told(highest.value)}, lowest #${lowest.cylinder} ${told(lowest.value)}`,
       value: mean,
       unit,
-      formula: 'sum / number of cylinders read; spread is highest - lowest',
+      formula: 'sum / number of cylinders read; spread = highest - lowest',
       working: `(${values}) / ${set.readings.length} = ${formatValue(mean, unit)}; ${told(highest.value)} - ${told(lowest.value)} = ${told(found.spread)}`,
       inputs: inputsOf(set),
       standing: 'common practice',
@@ -99,36 +99,32 @@ function firingRow(state: State, set: CylinderSet): readonly (readonly string[])
   return [['in firing order', '', '', each.join(', ')]];
 }
 
-/** A tube far below the others is one thing, spread at idle another: the one is asked about, the other is usual. */
+/** A tube far colder than the rest is worth a question; spread at idle is normal. */
 function cold(state: State, set: CylinderSet): readonly Figure[] {
   const judged = judgeCold(state, set);
   if (!judged) return [];
   const { cold: found, numbers, around, aroundWritten, unit } = judged;
   const told = (n: number) => `${formatNumber(convert(n, unitById('C'), unit), unit)} ${unit.symbol}`;
   const one = found.map(
-    ({ cylinder, value, othersMedian }) =>
-      `#${cylinder} ${told(value)} against ${told(othersMedian)} of the others`,
+    ({ cylinder, value, othersMedian }) => `#${cylinder} ${told(value)}, the others ${told(othersMedian)}`,
   );
-  const air = `${told(around)}${aroundWritten ? '' : ' (taken: no air temperature is written)'}`;
+  const air = `${told(around)}${aroundWritten ? '' : ' (assumed; no air temperature written)'}`;
   return [
     {
       topic: 'cylinders',
       name: `cold cylinder by ${readingName(set.name, '', set.under)}`,
       text:
         found.length > 0
-          ? `${one.join('; ')}: may not be firing`
-          : 'no cylinder stands out as cold; spread alone at idle says little',
+          ? `May not be firing: ${one.join('; ')}`
+          : 'No cylinder is clearly colder than the rest; spread alone at idle means little',
       value: undefined,
       unit: undefined,
-      formula: 'rise over the air outside / median rise of the other cylinders',
+      formula: 'rise over ambient / median rise of the other cylinders',
       working: numbers.map((each) => riseText(each, numbers, around)).join(', '),
-      inputs: [{ name: 'air outside', value: air, by: undefined }, ...inputsOf(set)],
+      inputs: [{ name: 'ambient air', value: air, by: undefined }, ...inputsOf(set)],
       standing: 'common practice',
-      source: `under ${COLD_RULE.dead} it is not firing; under ${COLD_RULE.weak} where it also stands out of the others (modified z-score ${COLD_RULE.score})`,
-      caution:
-        found.length > 0
-          ? 'Unburnt fuel from a cylinder that does not fire can burn in the exhaust.'
-          : undefined,
+      source: `under ${COLD_RULE.dead} it is not firing; under ${COLD_RULE.weak} only if it is also an outlier (modified z-score ${COLD_RULE.score})`,
+      caution: found.length > 0 ? 'Unburnt fuel from a dead cylinder can burn in the exhaust.' : undefined,
       rows: [],
     },
   ];
@@ -175,7 +171,7 @@ function sideBySide(state: State, name: string): readonly Figure[] {
 
 const unitIn = ({ unit }: CylinderSet): Unit | undefined => (unit === undefined ? undefined : unitById(unit));
 
-/** A list is one line, and told once. */
+/** A list is one line, and is listed once. */
 export function inputsOf(set: CylinderSet): readonly Input[] {
   const unit = unitIn(set);
   const [first, ...rest] = set.readings;

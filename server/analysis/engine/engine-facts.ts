@@ -1,4 +1,4 @@
-/** What several sums want to know of the engine: how many cylinders, how large, how fast it may turn. */
+/** Engine facts that several figures need: number of cylinders, displacement, compression ratio, top speed. */
 
 import type { Statement } from '../../model/entry/entry.ts';
 import { keyOf, type State } from '../../model/state/state.ts';
@@ -19,7 +19,7 @@ interface WorkedOut {
   readonly inputs: readonly Input[];
 }
 
-/** The one reader of how many cylinders there are: a whole number of at least 1; undefined where none is written. */
+/** Number of cylinders (its one reader): a whole number of at least 1; undefined where not written or not such a number. */
 export function cylindersOf(state: State): (KnownInput & { readonly count: number }) | undefined {
   const known = factOf(state, 'cylinders', 'number');
   const count = known?.value.low;
@@ -44,7 +44,7 @@ interface Bank {
 export const firingOrderOf = (state: State): readonly number[] =>
   orderOf(state.facts.get('firing order|')?.statement);
 
-/** The banks as written; a line of cylinders where the layout is said to be inline; else none. */
+/** Banks as written; one row of cylinders where the layout is inline; else none. */
 export function banksOf(state: State): readonly Bank[] {
   const banks = [...state.facts.values()]
     .filter(({ quantity, statement: said }) => quantity.name === 'bank' && said.place)
@@ -58,11 +58,11 @@ export function banksOf(state: State): readonly Bank[] {
     : [];
 }
 
-/** Cylinders side by side; empty where neither banks nor an inline layout are written. */
+/** Pairs of neighbouring cylinders; empty where neither banks nor an inline layout are written. */
 export const neighboursIn = (state: State): readonly (readonly [number, number])[] =>
   neighbours(banksOf(state).map(({ cylinders }) => cylinders));
 
-/** Beyond the largest engine anybody tunes from a notebook; keeps a slip from making a list of a million. */
+/** More cylinders than any engine tuned from a notebook; keeps a typing slip from making a list of a million. */
 export const MOST_CYLINDERS = 48;
 
 function orderOf(said: Statement | undefined): readonly number[] {
@@ -91,7 +91,7 @@ export function displacementOf(state: State): WorkedOut | undefined {
   return sweptByAll(state) ?? (written && { value: written.value, inputs: [written.input] });
 }
 
-/** Static ratio from the volumes, with what is swept and what is left, in cc. The gasket's bore is the cylinder's own unless written. */
+/** Static ratio from the volumes, with swept and clearance volume in cc. The gasket bore is taken as the cylinder bore unless written. */
 export function ratioFromVolumes(
   state: State,
 ): (WorkedOut & { readonly swept: Interval; readonly left: Interval }) | undefined {
@@ -116,7 +116,7 @@ export function ratioFromVolumes(
 
 type Sizes = Readonly<Record<keyof ChamberSizes, KnownInput>>;
 
-/** Every sum here only rises or only falls with each of the sizes. */
+/** Monotone in each of the sizes, so the corners give the extremes. */
 function throughSizes(sizes: Sizes, f: (sizes: Required<ChamberSizes>) => number): Interval {
   const names = Object.keys(sizes) as (keyof ChamberSizes)[];
   return monotoneEach(
@@ -126,7 +126,7 @@ function throughSizes(sizes: Sizes, f: (sizes: Required<ChamberSizes>) => number
   );
 }
 
-/** From the volumes where they are all written, else as written. */
+/** Static ratio from the volumes where all are written, else as written. */
 export function compressionOf(state: State): WorkedOut | undefined {
   const written = factOf(state, 'compression', 'ratio');
   return ratioFromVolumes(state) ?? (written && { value: written.value, inputs: [written.input] });

@@ -1,5 +1,6 @@
-/** Each reading against the last comparable one: by how much it differs, and what was changed in between. */
+/** Comparisons: each reading with the last comparable one, the difference, and what was changed in between. */
 
+import { latestFew, onceInSteps, oncePerPair } from '../../memo.ts';
 import { type Interruptible, runToEnd } from '../../model/snapshot/interruptible.ts';
 import { ofAllPages } from '../../model/snapshot/per-page.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
@@ -12,103 +13,81 @@ import { type Changed, changesBetween, type Setup } from './setup-changes.ts';
 export interface Comparison {
   readonly before: Observation;
   readonly after: Observation;
-  /** In the quantity's usual unit: after less before. */
+  /** After minus before, in the quantity's usual unit. */
   readonly difference: Interval;
   readonly changes: readonly Changed[];
-  /** Change of the air's density as a fraction; undefined where the notebook does not tell the air of both. */
+  /** Change in air density as a fraction; undefined unless the air of both is written. */
   readonly air: number | undefined;
 }
 
-/** What the whole notebook says of cause and effect. */
+/** Evidence of cause and effect in the whole notebook. */
 export interface Evidence {
   readonly comparisons: readonly Comparison[];
   /** By family: from readings repeated with nothing changed and the air not moved. In the quantity's usual unit. */
   readonly noise: ReadonlyMap<string, Noise>;
 }
 
-/** From this change of the air's density on it is told beside a reading: about 1000 ft, one small jet step. Common practice, no source. */
+/** Smallest change in air density mentioned beside a reading: about 1000 ft, one small jet step (common practice, no source). */
 export const AIR_MOVED = 0.03;
 
-/** Whether density changed by more than readings bear; false where the weather of one of the two is not written. */
+/** Whether air density changed enough to affect readings (3 % or more); false where the weather of either is not written. */
 export const airMoved = ({ air }: Comparison): boolean => air !== undefined && Math.abs(air) >= AIR_MOVED;
 
-/** Nothing was changed and the air did not move: the two differ by noise alone. */
+/** Repeat: nothing was changed and the air did not move, so the two differ by scatter alone. */
 const isRepeat = (comparison: Comparison): boolean =>
   comparison.changes.length === 0 && !airMoved(comparison);
 
-/** Worked out once for a snapshot, when first asked. */
-export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gathering(snapshot));
+/** Evidence of a snapshot, computed once, on first use. */
+export const evidenceOf = (snapshot: Snapshot): Evidence => runToEnd(gatherEvidence(snapshot));
 
-/** As `evidenceOf`, some readings a step. */
-export function* gathering(snapshot: Snapshot): Interruptible<Evidence> {
-  let evidence = kept.get(snapshot);
-  if (!evidence) {
-    const comparisons = yield* comparing(ofAllPages(snapshot, observationsOn));
-    evidence = { comparisons, noise: noiseIn(comparisons) };
-    kept.set(snapshot, evidence);
-  }
-  return evidence;
-}
-
-const kept = new WeakMap<Snapshot, Evidence>();
+/** `evidenceOf` as interruptible steps, some readings each. */
+export const gatherEvidence = onceInSteps(function* (snapshot: Snapshot): Interruptible<Evidence> {
+  const comparisons = yield* compareAll(ofAllPages(snapshot, observationsOn));
+  return { comparisons, noise: noiseIn(comparisons) };
+});
 
 const READINGS_A_STEP = 200;
 
-function* comparing(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
+function* compareAll(observations: readonly Observation[]): Interruptible<readonly Comparison[]> {
   const last = new Map<string, Observation>();
-  const changes = rememberingChanges();
   const comparisons: Comparison[] = [];
   for (const [i, after] of observations.entries()) {
     const before = last.get(after.key);
     last.set(after.key, after);
-    if (before) comparisons.push(compared(before, after, changes));
+    if (before) comparisons.push(compareReadings(after, before));
     if (i % READINGS_A_STEP === 0) yield;
   }
   return comparisons;
 }
 
-/** By the later reading. Readings stay as long as their page: after a keystroke nearly all are compared already. */
-const comparisonOf = new WeakMap<Observation, Comparison>();
-
-function compared(before: Observation, after: Observation, changes: typeof changesBetween): Comparison {
-  const known = comparisonOf.get(after);
-  if (known?.before === before) return known;
-  const comparison: Comparison = {
+/** Comparisons by the later reading. Readings live as long as their page, so a keystroke compares only a few again. */
+const compareReadings = oncePerPair(
+  (after: Observation, before: Observation): Comparison => ({
     before,
     after,
     difference: subtract(after.value, before.value),
-    changes: changes(before.setup, after.setup).filter((change) => mayMove(change, after)),
+    changes: changesOf([before.setup, after.setup]).filter((change) => mayMove(change, after)),
     air: airChange(before.air, after.air),
-  };
-  comparisonOf.set(after, comparison);
-  return comparison;
-}
+  }),
+);
 
-/** Whatever the engine itself is may. */
+/** Facts of the engine may affect any reading. */
 function mayMove({ owner }: Changed, { quantity }: Observation): boolean {
   const owners = quantity.traits?.movedBy;
   return !owners || owner === 'fact' || (owner !== undefined && owners.includes(owner));
 }
 
-/** Readings of one session share their setups, so that the same pair is asked about many times in a row. */
-function rememberingChanges(): typeof changesBetween {
-  const known = new WeakMap<
-    Setup['settings'],
-    { before: Setup; after: Setup; changes: readonly Changed[] }
-  >();
-  return (before, after) => {
-    const last = known.get(after.settings);
-    if (last && sameSetup(last.before, before) && sameSetup(last.after, after)) return last.changes;
-    const changes = changesBetween(before, after);
-    known.set(after.settings, { before, after, changes });
-    return changes;
-  };
-}
+/** Readings of one session share their setups, so the same pair comes up many times in a row. */
+const changesOf = latestFew(
+  4,
+  ([before, after]: readonly [before: Setup, after: Setup]) => changesBetween(before, after),
+  (a, b) => sameSetup(a[1], b[1]) && sameSetup(a[0], b[0]),
+);
 
 const sameSetup = (a: Setup, b: Setup): boolean =>
   a.settings === b.settings && a.fitted === b.fitted && a.facts === b.facts;
 
-/** Readings in a row that are repeats of each other make a group; all groups of a family are pooled. */
+/** Groups of consecutive repeats; all groups of a family are pooled. */
 function noiseIn(comparisons: readonly Comparison[]): ReadonlyMap<string, Noise> {
   const open = new Map<string, number[]>();
   const groups = new Map<string, number[][]>();
@@ -130,7 +109,7 @@ function noiseIn(comparisons: readonly Comparison[]): ReadonlyMap<string, Noise>
   return new Map(
     [...groups].flatMap(([family, each]) => {
       const noise = noiseOf(each);
-      // Repeats that agree to the last figure only say that the noise is under what was written down.
+      // Repeats that agree to the last figure only show that the scatter is finer than what was written down.
       return noise && noise.deviation > 0 ? [[family, noise] as const] : [];
     }),
   );

@@ -1,4 +1,4 @@
-/** Which readings may be held against each other: same quantity, same place, same conditions, engine warm or not. */
+/** Which readings are comparable: same quantity, place and conditions, engine equally warm. */
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
 import type { Statement } from '../../model/entry/entry.ts';
@@ -11,9 +11,9 @@ import { isResponse, type Quantity } from '../../trade/vocabulary/quantity.ts';
 
 /** A reading as a number, and what it was read under. */
 export interface Measured {
-  /** The same for readings that may be held against each other. */
+  /** Equal for readings that are comparable. */
   readonly key: string;
-  /** The same for all places of one quantity under the same conditions: what they have one noise for. */
+  /** Equal for all places of one quantity under the same conditions, which share one scatter. */
   readonly family: string;
   readonly quantity: Quantity;
   /** `#3`, `left`; empty for none. */
@@ -24,12 +24,12 @@ export interface Measured {
   readonly value: Interval;
   /** Id of the unit it was written in, where it was written with one. */
   readonly written: string | undefined;
-  /** One cylinder of a list, which also stands as a whole. */
+  /** True for one cylinder of a list; the list also counts as a whole. */
   readonly ofList: boolean;
 }
 
 /**
- * What one `said` of a reading measured: a value of its own place, or of a list each cylinder and their mean under no
+ * Observations in one `said` of a reading: a value of its own place, or of a list each cylinder and their mean under no
  * place. Empty where there is no number of the quantity's own dimension.
  */
 export function measuredIn(quantity: Quantity, said: Statement, state: State): readonly Measured[] {
@@ -61,14 +61,14 @@ export function meanOf(values: readonly Interval[]): Interval {
   };
 }
 
-/** In one order and in base units, so that it does not matter how the conditions were written. */
+/** Conditions in one order and in base units, so that it does not matter how they were written. */
 function underWords(said: Statement, cold: boolean): string {
   const words = wordsBesideWarmth(said);
   const at = said.conditions.flatMap(({ value }) => (value?.interval ? [atText(value)] : []));
   return [...words.sort(), ...at.sort(), ...(cold ? ['cold'] : [])].join(', ');
 }
 
-/** The unit that a condition of a dimension is told in. */
+/** Unit in which a condition is shown, by dimension. */
 const TOLD_IN: ReadonlyMap<string, string> = new Map(
   Object.entries({ rotation: 'rpm', pressure: 'inHg', temperature: 'F' }),
 );
@@ -76,6 +76,6 @@ const TOLD_IN: ReadonlyMap<string, string> = new Map(
 function atText(value: Amount): string {
   const number = value.interval ? middle(value.interval) : 0;
   const unit = value.unit ?? unitById('rpm');
-  const told = unitById(TOLD_IN.get(unit.dimension) ?? unit.id);
-  return `@ ${Number(convert(number, unit, told).toPrecision(4))} ${told.symbol}`;
+  const shownIn = unitById(TOLD_IN.get(unit.dimension) ?? unit.id);
+  return `@ ${Number(convert(number, unit, shownIn).toPrecision(4))} ${shownIn.symbol}`;
 }

@@ -23,7 +23,7 @@ interface Teller {
   readonly ownDifference: (difference: Interval) => Interval;
   readonly value: (value: Interval) => string;
   readonly number: (value: number) => string;
-  /** A size without sign: noise, spread. */
+  /** A size without a sign: scatter, spread. */
   readonly size: (difference: number) => string;
   /** A size known only roughly: to two figures. */
   readonly rough: (difference: number) => string;
@@ -53,7 +53,7 @@ export function tellerOf({ quantity, written }: Pick<Observation, 'quantity' | '
   };
 }
 
-/** A temperature is read to whole degrees, but its share for one degree of timing is not. */
+/** Temperatures are read to whole degrees, but an effect per degree of timing is finer. */
 const sizeText = (size: number, unit: Unit | undefined): string =>
   unit?.dimension === 'temperature'
     ? `${Number(size.toPrecision(3))} ${unit.symbol}`
@@ -67,13 +67,13 @@ function differenceText(difference: Interval, unit: Unit | undefined): string {
   return `${formatValue(difference, unit)} different`;
 }
 
-/** A unit after `for each`: `turn`, `deg`, `number`. */
+/** A unit after `per`: `turn`, `deg`, `number`. */
 export const each = (unit: Unit): string => {
   if (unit.id === 'turn') return 'turn';
   return unit.symbol.startsWith(':') ? `1${unit.symbol}` : unit.symbol || 'number';
 };
 
-/** A table with the names of its columns; none at all where there are no rows. */
+/** A table with its column heads; empty where there are no rows. */
 export const withHead = (
   head: readonly string[],
   rows: readonly (readonly string[])[],

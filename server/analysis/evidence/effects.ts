@@ -1,5 +1,6 @@
-/** The table of known effects: what one change alone did to one reading, how often it was seen, and how far it is told from noise. */
+/** Known effects: what one change alone did to one reading, how often it was seen, and whether it is clear of the scatter. */
 import { mean, sampleStandardDeviation } from 'simple-statistics';
+import { once } from '../../memo.ts';
 import type { Unit } from '../../trade/measure/units.ts';
 import type { Noise } from '../../trade/sums/noise.ts';
 import { studentT } from '../../trade/sums/student-t.ts';
@@ -18,22 +19,22 @@ export interface Effect {
   /** In the reading's usual unit, for each `per`. */
   readonly sizes: readonly number[];
   readonly mean: number;
-  /** From the least to the greatest of `sizes`. */
+  /** Difference between the largest and the smallest of `sizes`. */
   readonly spread: number;
-  /** How many of them with the air moved by 3 per cent or more. */
+  /** How many of them with air density changed by 3 per cent or more. */
   readonly airMoved: number;
   readonly verdict: Verdict;
 }
 
-type Verdict = 'told from noise' | 'within the noise' | 'noise not known' | 'not the same each time';
+type Verdict = 'clear of the scatter' | 'within the scatter' | 'scatter not known' | 'not consistent';
 
 /**
- * Only comparisons with one change count; the latest stands last. `word`: what caused it or was read; all without one.
+ * Only comparisons with one change count; latest last. `word`: what caused it or was read; all without one.
  */
 export function effectsIn({ comparisons, noise }: Evidence, word: string | undefined): readonly Effect[] {
   const seen = new Map<string, Seen[]>();
   for (const comparison of comparisons) {
-    const one = comparison.after.ofList ? undefined : seenOnce(comparison);
+    const one = comparison.after.ofList ? undefined : seenIn(comparison);
     if (!one || (word !== undefined && one.causeName !== word && comparison.after.quantity.name !== word))
       continue;
     const before = seen.get(one.key);
@@ -43,33 +44,21 @@ export function effectsIn({ comparisons, noise }: Evidence, word: string | undef
   return [...seen.values()].map((each) => effectOf(each, noise));
 }
 
-/** Null: not one change. */
-const known = new WeakMap<Comparison, Seen | null>();
-
-/** Kept with the comparison, of which a keystroke leaves nearly all as they are. */
-function seenOnce(comparison: Comparison): Seen | undefined {
-  let one = known.get(comparison);
-  if (one === undefined) {
-    one = seenIn(comparison) ?? null;
-    known.set(comparison, one);
-  }
-  return one ?? undefined;
-}
-
 interface Seen {
   readonly key: string;
   readonly cause: string;
   readonly causeName: string;
   readonly per: Unit | undefined;
   readonly size: number;
-  /** The way a change in words went; a number's is in its size. */
+  /** Direction of a change in words; that of a number is in its sign. */
   readonly forth: boolean;
-  /** The difference itself, which is what noise is held against. */
+  /** The raw difference, which is compared with the scatter. */
   readonly difference: number;
   readonly comparison: Comparison;
 }
 
-function seenIn(comparison: Comparison): Seen | undefined {
+/** What one change alone did; undefined where there was not one change. Kept with the comparison, of which a keystroke leaves nearly all as they are. */
+const seenIn = once((comparison: Comparison): Seen | undefined => {
   const { changes, after } = comparison;
   const change = oneChange(changes);
   const difference = numberOf(comparison.difference);
@@ -87,13 +76,13 @@ function seenIn(comparison: Comparison): Seen | undefined {
     difference,
     comparison,
   };
-}
+});
 
 export const causeText = ({ name, place }: Changed): string => (place === '' ? name : `${name} ${place}`);
 
 interface Cause {
   readonly cause: string;
-  /** The same both ways: back from the second to the first is the same cause the other way round. */
+  /** One key for both directions: going back is the same cause reversed. */
   readonly either: string;
   readonly forth: boolean;
 }
@@ -108,12 +97,12 @@ function causeInWords(change: Changed): Cause {
   const [before, after] = [change.before, change.after].map((stood) =>
     stood === undefined ? 'not written' : settingOrWordsText(stood),
   ) as [string, string];
-  const told = (from: string, to: string) => `${causeText(change)}: ${from} -> ${to}`;
+  const arrow = (from: string, to: string) => `${causeText(change)}: ${from} -> ${to}`;
   const forth = before <= after;
-  return { cause: told(before, after), either: forth ? told(before, after) : told(after, before), forth };
+  return { cause: arrow(before, after), either: forth ? arrow(before, after) : arrow(after, before), forth };
 }
 
-/** Told the way it was seen first. */
+/** Shown in the direction it was first seen. */
 function effectOf(all: readonly Seen[], noises: Evidence['noise']): Effect {
   const first = all[0] as Seen;
   const seen = all.map((each) => (each.forth === first.forth ? each : { ...each, size: -each.size }));
@@ -134,26 +123,26 @@ function effectOf(all: readonly Seen[], noises: Evidence['noise']): Effect {
 }
 
 /**
- * With noise known, an effect is credited when at least half of what was seen stands out of it, all the same way. Without,
- * only where repeats of the change itself tell their mean from nought at 95 per cent (Student's t): never on one reading.
+ * With known scatter an effect is credited when at least half of its differences exceed it, all in one direction. Without,
+ * only where the mean of repeated changes differs from zero at 95 per cent (Student's t): never on one reading.
  */
 function verdictOf(seen: readonly Seen[], noise: Noise | undefined): Verdict {
   if (!noise) return verdictByRepeats(seen.map(({ size }) => size));
   const least = leastReal(noise);
   const out = seen.filter(({ difference }) => Math.abs(difference) > least);
-  if (out.length === 0 || 2 * out.length < seen.length) return 'within the noise';
+  if (out.length === 0 || 2 * out.length < seen.length) return 'within the scatter';
   return new Set(out.map(({ size }) => Math.sign(size))).size === 1
-    ? 'told from noise'
-    : 'not the same each time';
+    ? 'clear of the scatter'
+    : 'not consistent';
 }
 
 function verdictByRepeats(sizes: number[]): Verdict {
-  if (sizes.length < 2) return 'noise not known';
+  if (sizes.length < 2) return 'scatter not known';
   const half = (studentT(sizes.length - 1) * sampleStandardDeviation(sizes)) / Math.sqrt(sizes.length);
-  return Math.abs(mean(sizes)) > half ? 'told from noise' : 'not the same each time';
+  return Math.abs(mean(sizes)) > half ? 'clear of the scatter' : 'not consistent';
 }
 
-/** How one difference stands against the noise of its family; undefined where no repeat tells it. */
+/** Whether a difference is within its family's scatter; undefined where there are no repeats. */
 export function againstNoise(
   { after, difference }: Comparison,
   { noise }: Evidence,
@@ -169,7 +158,7 @@ export function againstNoise(
 const MANY = 200;
 
 /**
- * The least difference of two readings that 19 times in 20 is more than noise: Student's t for the repeats at hand times
+ * The least difference of two readings that exceeds the scatter 19 times in 20: Student's t for the repeats at hand times
  * the root of 2 times their deviation. For many repeats that is the 2.8 deviations of ISO 5725-6; for few it is more.
  */
 export const leastReal = ({ deviation, degrees }: Noise): number =>

@@ -1,4 +1,4 @@
-/** Cause and effect: a reading against the last comparable one, and what the whole notebook knows of effects and noise. */
+/** Cause and effect: a reading against the last comparable one, and the known effects and scatter of the whole notebook. */
 
 import { saidAt } from '../../model/snapshot/locate.ts';
 import { exact } from '../../trade/measure/interval.ts';
@@ -19,7 +19,7 @@ export const COMPARED: Working = {
 
 export const KNOWN_EFFECTS: Working = { topic: 'effects', about: 'every word', work: knownEffects };
 
-/** Most rows of the table that are told. */
+/** Most rows the table shows. */
 const MOST_ROWS = 40;
 
 function knownEffects(moment: FigureContext, word?: string): readonly Figure[] {
@@ -29,14 +29,14 @@ function knownEffects(moment: FigureContext, word?: string): readonly Figure[] {
   return [...(known.length > 0 ? [table(known)] : []), ...noiseFigures(evidence, word)];
 }
 
-/** Undefined where there is none, or the word has no part in it. */
+/** Undefined where there is none, or it does not involve the word. */
 function evidenceFor(moment: FigureContext, word: string | undefined): Evidence | undefined {
   if (word !== undefined && !isAbout(moment, word)) return undefined;
   const evidence = evidenceOf(moment.snapshot);
   return evidence.comparisons.length === 0 ? undefined : evidence;
 }
 
-/** Only a setting or a reading has effects; for anything else the walk over them is not worth a hover's time. */
+/** Whether the line is a setting or reading of the word; nothing else has effects, and walking them all would slow a hover. */
 function isAbout({ snapshot, line }: FigureContext, word: string): boolean {
   return saidAt(snapshot, line).some(
     ({ entry }) =>
@@ -47,20 +47,20 @@ function isAbout({ snapshot, line }: FigureContext, word: string): boolean {
 
 function table(known: readonly Effect[]): Figure {
   const sorted = [...known].sort((a, b) => b.sizes.length - a.sizes.length).slice(0, MOST_ROWS);
-  const credited = known.filter(({ verdict }) => verdict === 'told from noise').length;
-  const unknown = known.some(({ verdict }) => verdict === 'noise not known');
+  const credited = known.filter(({ verdict }) => verdict === 'clear of the scatter').length;
+  const unknown = known.some(({ verdict }) => verdict === 'scatter not known');
   const left = known.length > MOST_ROWS ? `; the ${MOST_ROWS} seen most often are shown` : '';
   return {
     topic: 'effects',
     name: 'known effects',
-    text: `${known.length} seen, ${credited} told from noise${left}${unknown ? '; a reading taken again with nothing changed tells its noise' : ''}`,
+    text: `${known.length} seen, ${credited} clear of the scatter${left}${unknown ? '; repeat a reading with nothing changed to measure its scatter' : ''}`,
     value: undefined,
     unit: undefined,
-    formula: 'difference of two comparable readings / the one change between them',
+    formula: 'difference between two comparable readings / the one change between them',
     working: '',
     inputs: [],
     standing: 'published',
-    source: 'two readings differ by noise 19 times in 20 up to 2.8 deviations: ISO 5725-6',
+    source: 'ISO 5725-6: two readings differ by less than 2.8 standard deviations 19 times in 20',
     caution: undefined,
     rows: [['change', 'reading', 'effect', 'seen', 'spread', 'verdict'], ...sorted.map(row)],
   };
@@ -69,11 +69,11 @@ function table(known: readonly Effect[]): Figure {
 function row(effect: Effect): readonly string[] {
   const { cause, reading, sizes, mean, spread, airMoved, verdict } = effect;
   const teller = tellerOf(reading);
-  const air = airMoved > 0 ? `, air moved in ${airMoved}` : '';
+  const air = airMoved > 0 ? `, air changed in ${airMoved}` : '';
   return [
     cause,
     nameOf(reading),
-    `${teller.signed(mean)}${effect.per ? ` for each ${each(effect.per)}` : ''}`,
+    `${teller.signed(mean)}${effect.per ? ` per ${each(effect.per)}` : ''}`,
     `${sizes.length}${air}`,
     sizes.length > 1 ? teller.size(spread) : '',
     verdict,
@@ -91,11 +91,11 @@ function noiseFigures({ noise, comparisons }: Evidence, word: string | undefined
     return [
       {
         topic: 'effects',
-        name: `noise of ${readingName(reading.quantity.name, '', reading.under)}`,
-        text: `${rough(known.deviation)}; a change under ${rough(least)} is not told from it`,
+        name: `repeatability of ${readingName(reading.quantity.name, '', reading.under)}`,
+        text: `${rough(known.deviation)}; a change under ${rough(least)} can't be told from scatter`,
         value: teller.ownDifference(exact(known.deviation)),
         unit: teller.unit,
-        formula: 'pooled deviation of readings repeated with nothing changed; t x root 2 x deviation',
+        formula: 'pooled standard deviation of repeat readings; least real change = t x root 2 x deviation',
         working: `deviation ${size(known.deviation)} from ${repeats(known.degrees)}; least real change ${size(least)}`,
         inputs: [],
         standing: 'published',

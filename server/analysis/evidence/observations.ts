@@ -1,4 +1,4 @@
-/** The readings of a notebook with what the engine was set to as each was taken. */
+/** Observations: each reading with the settings in force when it was taken. */
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { type LineState, saidBy } from '../../model/snapshot/page.ts';
@@ -15,9 +15,9 @@ export interface Observation extends Measured {
 }
 
 /** The observations of each page, in the order of their lines. */
-export const observationsOn = keptByPage(observed);
+export const observationsOn = keptByPage(observationsIn);
 
-function observed(readings: readonly LineState[]): readonly Observation[] {
+function observationsIn(readings: readonly LineState[]): readonly Observation[] {
   return saidBy(readings).flatMap(({ entry, before, where }) => {
     if (entry.kind !== 'reading') return [];
     const measured = entry.statements.flatMap((said) => measuredIn(entry.quantity, said, before));

@@ -1,4 +1,4 @@
-/** A reading against the notebook's own past under the same conditions, told as a question where it is far from it. */
+/** A reading against its own past under the same conditions, as a question where it is an outlier. */
 
 import { saidBetween } from '../../model/snapshot/locate.ts';
 import { sessionHead } from '../../model/snapshot/section-ranges.ts';
@@ -17,7 +17,7 @@ export const HISTORY: Working = {
   },
 };
 
-/** Of a word the line itself, if it reads it; else the session's lines up to there. */
+/** With a word, the line itself if it is a reading of it; else the session's lines up to here. */
 function linesOf({ snapshot, line, state }: FigureContext, word: string | undefined): ReadonlySet<number> {
   const head = word === undefined ? sessionHead(snapshot, state) : undefined;
   const read = [...saidBetween(snapshot, head ?? line, line + 1)].filter(
@@ -28,20 +28,20 @@ function linesOf({ snapshot, line, state }: FigureContext, word: string | undefi
 
 function figureOf({ reading, number, median, deviation, score, odd, past }: AgainstPast): Figure {
   const teller = tellerOf(reading);
-  const told = teller.number;
+  const asText = teller.number;
   const [low, high] = [Math.min(...past), Math.max(...past)];
-  const range = `${past.length} before it read ${teller.value({ low, high, about: false })}, median ${told(median)}`;
+  const range = `${past.length} earlier readings ${teller.value({ low, high, about: false })}, median ${asText(median)}`;
   return {
     topic: 'history',
-    name: `${nameOf(reading)} against its past`,
+    name: `${nameOf(reading)} against past readings`,
     text: odd
-      ? `${told(number)} is far from its past: ${range}. Was it read right, or what has changed?`
-      : `${told(number)} is like its past: ${range}`,
+      ? `${asText(number)} is unlike past readings: ${range}. Misread, or has something changed?`
+      : `${asText(number)} is in line with past readings: ${range}`,
     value: teller.own(reading.value),
     unit: teller.unit,
     formula: '0.6745 x distance from the median / median absolute deviation',
-    working: `deviation ${teller.size(deviation)}, score ${formatNumber(score, undefined)}; asked about from ${SCORE_LIMIT} on, and over ${100 * WITHIN_GAUGES} % off`,
-    inputs: [{ name: nameOf(reading), value: told(number), by: reading.by }],
+    working: `deviation ${teller.size(deviation)}, score ${formatNumber(score, undefined)}; flagged from ${SCORE_LIMIT} up if over ${100 * WITHIN_GAUGES} % off`,
+    inputs: [{ name: nameOf(reading), value: asText(number), by: reading.by }],
     standing: 'published',
     source: 'modified z-score, NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.17',
     caution: undefined,

@@ -1,4 +1,4 @@
-/** What was changed on the engine between two moments: settings, parts and facts. Written again the same is no change. */
+/** Changes on the engine between two moments: settings, parts and facts. The same value written again is no change. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { statementText } from '../../model/entry/as-written.ts';
@@ -20,7 +20,7 @@ export interface Changed {
   readonly place: string;
   /** The kind of part it belongs to, or is; `fact` for what the engine itself is; undefined for a word of the notebook's own. */
   readonly owner: PartKind | 'fact' | undefined;
-  /** What held; undefined where nothing was written before (or after). Put into words only when told. */
+  /** Value in force; undefined where nothing was written before (or after). Turned into text only when shown. */
   readonly before: SettingOrWords | undefined;
   readonly after: SettingOrWords | undefined;
   /** By how much, where both are one number. */
@@ -29,7 +29,7 @@ export interface Changed {
   readonly by: Origin | undefined;
 }
 
-/** A setting as it stood, or words. */
+/** A setting in force, or words. */
 type SettingOrWords = SettingInForce | string;
 
 export const settingOrWordsText = (stood: SettingOrWords): string =>
@@ -39,7 +39,7 @@ export const settingOrWordsText = (stood: SettingOrWords): string =>
 export const stepText = ({ before, after }: Changed): string | undefined =>
   typeof before === 'object' && typeof after === 'object' ? changeText(before, after) : undefined;
 
-/** All that differs, in the order of its lines. */
+/** All differences, in the order of their lines. */
 export function changesBetween(before: Setup, after: Setup): readonly Changed[] {
   const parts = partChanges(before, after);
   const owners = new Set(parts.map(({ name }) => name as PartKind));
@@ -50,7 +50,7 @@ export function changesBetween(before: Setup, after: Setup): readonly Changed[] 
   ];
 }
 
-/** As `changesBetween`, and each setting of a part that was changed, as if it had been turned: what there is to set. */
+/** `changesBetween`, plus each setting of a changed part as if it had been adjusted. */
 export function everyChange(before: Setup, after: Setup): readonly Changed[] {
   const parts = partChanges(before, after);
   const owners = new Set(parts.map(({ name }) => name as PartKind));
@@ -80,7 +80,7 @@ function partChanges({ fitted: before }: Setup, { fitted: after }: Setup): reado
   });
 }
 
-/** Settings of a part that was changed belong to that change and are not told again. */
+/** Settings of a changed part belong to that change and are not listed again. */
 function settingChanges(
   before: State['settings'],
   after: State['settings'],
@@ -88,7 +88,7 @@ function settingChanges(
 ): readonly Changed[] {
   if (before === after) return [];
   const each = [...changedKeys(before, after)].flatMap((key) => {
-    const [from, to] = [standing(before, key), standing(after, key)];
+    const [from, to] = [settingAt(before, key), settingAt(after, key)];
     const owner = (to ?? from)?.quantity.owner;
     if (owner && owners.has(owner)) return [];
     const change = settingChange(from, to);
@@ -120,15 +120,20 @@ function asOne(group: readonly Changed[]): Changed {
   const first = group[0] as Changed;
   if (group.length === 1) return first;
   const forAll = group.find(({ place }) => place === '');
-  const told = (of: (change: Changed) => SettingOrWords | undefined): SettingOrWords | undefined => {
+  const combined = (of: (change: Changed) => SettingOrWords | undefined): SettingOrWords | undefined => {
     const stood = group.flatMap((change) => of(change) ?? []);
     const said = new Set(stood.map(settingOrWordsText));
-    // Where all stood alike, the setting itself: the step between two is told in the unit it was written in.
+    // Where all were alike, the setting itself, so that the step is shown in the unit it was written in.
     return said.size <= 1 ? stood[0] : [...said].join(' and ');
   };
   const place = group.map((change) => change.place).join(' and ');
   return (
-    forAll ?? { ...first, place, before: told(({ before }) => before), after: told(({ after }) => after) }
+    forAll ?? {
+      ...first,
+      place,
+      before: combined(({ before }) => before),
+      after: combined(({ after }) => after),
+    }
   );
 }
 
@@ -142,14 +147,14 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
   const names = changes.map(({ name }) => name);
   const isOneAct = new Set(names.map(workGroupOf)).size === 1 && new Set(names).size === names.length;
   if (!isOneAct) return undefined;
-  const told = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
+  const combined = (of: (change: Changed) => SettingOrWords | undefined): string | undefined =>
     changes.map((change) => stoodOr(of(change), 'not written')).join(', ');
-  const before = told((change) => change.before);
+  const before = combined((change) => change.before);
   return {
     ...first,
     name: names.join(' and '),
     before,
-    after: told(({ after }) => after),
+    after: combined(({ after }) => after),
     amount: undefined,
   };
 }
@@ -157,8 +162,8 @@ export function oneChange(changes: readonly Changed[]): Changed | undefined {
 const stoodOr = (stood: SettingOrWords | undefined, otherwise: string): string =>
   stood === undefined ? otherwise : settingOrWordsText(stood);
 
-/** What holds for a place: its own, or what was given for all. */
-const standing = (settings: State['settings'], key: string): SettingInForce | undefined =>
+/** Setting in force for a place: its own, or the one given for all. */
+const settingAt = (settings: State['settings'], key: string): SettingInForce | undefined =>
   settings.get(key) ?? settings.get(`${key.slice(0, key.indexOf('|'))}|`);
 
 /** The change from one state of a setting to another; undefined where they are the same. */
@@ -197,8 +202,12 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
   return [...after].flatMap(([key, to]): Changed[] => {
     const from = before.get(key);
     if (!from || from === to) return [];
-    const told = (stated: typeof to) => stated.text ?? statementText(stated.statement, stated.quantity.unit);
-    if (sameValues(from.statement.values, to.statement.values, to.quantity.unit) && told(from) === told(to))
+    const combined = (stated: typeof to) =>
+      stated.text ?? statementText(stated.statement, stated.quantity.unit);
+    if (
+      sameValues(from.statement.values, to.statement.values, to.quantity.unit) &&
+      combined(from) === combined(to)
+    )
       return [];
     const { quantity, statement: said, by } = to;
     const place = said.place?.text ?? '';
@@ -207,8 +216,8 @@ function factChanges({ facts: before }: Setup, { facts: after }: Setup): readonl
         name: quantity.name,
         place,
         owner: 'fact',
-        before: told(from),
-        after: told(to),
+        before: combined(from),
+        after: combined(to),
         amount: undefined,
         by,
       },

@@ -24,7 +24,7 @@ export function comparisonFigures(
     .map((comparison) => figureOf(comparison, evidence, cylinderRows(comparison, latest)));
 }
 
-/** Ids of the lines whose readings are told. */
+/** Ids of the lines whose readings are shown. */
 function linesOf({ snapshot, line, state }: FigureContext, word: string | undefined): ReadonlySet<number> {
   const head = word === undefined ? sessionHead(snapshot, state) : undefined;
   const readings = [...linesBetween(snapshot, head ?? line, line + 1)];
@@ -48,7 +48,7 @@ function figureOf(
     ].join('; '),
     value: teller.ownDifference(difference),
     unit: teller.unit,
-    formula: 'this reading - the last of the same quantity, place and conditions',
+    formula: 'this reading - the last one of the same quantity, place and conditions',
     working: workingOf(comparison),
     inputs: [
       { name: 'before', value: teller.value(before.value), by: before.by },
@@ -60,7 +60,7 @@ function figureOf(
       })),
     ],
     standing: 'published',
-    source: 'ISO 5725-6 for what is told from noise; a change of the air by common practice',
+    source: 'scatter by ISO 5725-6; change of air by common practice',
     caution: undefined,
     rows: withHead(['', 'before', 'after', 'change'], [...changes.map(changeRow), ...cylinders]),
   };
@@ -74,13 +74,13 @@ function causeOf({ changes, difference, after }: Comparison): string {
   const change = oneChange(changes);
   if (!change) {
     const names = changes.map(causeText);
-    return `, but ${changes.length} things changed (${names.slice(0, 5).join(', ')}${names.length > 5 ? ', ...' : ''}): confounded, credited to none`;
+    return `, but ${changes.length} changes (${names.slice(0, 5).join(', ')}${names.length > 5 ? ', ...' : ''}): confounded, so credited to none`;
   }
   const per = perUnit(change, numberOf(difference));
   const what = `${causeText(change)} ${beforeText(change)} -> ${afterText(change)}`;
   return per === undefined || !change.amount
     ? ` after one change, ${what}`
-    : ` after one change, ${what}: ${tellerOf(after).signed(per)} for each ${each(change.amount.unit)}`;
+    : ` after one change, ${what}: ${tellerOf(after).signed(per)} per ${each(change.amount.unit)}`;
 }
 
 function perUnit(change: Changed, difference: number | undefined): number | undefined {
@@ -91,10 +91,10 @@ function perUnit(change: Changed, difference: number | undefined): number | unde
 function noiseText(comparison: Comparison, evidence: Evidence): readonly string[] {
   const against = againstNoise(comparison, evidence);
   const one = oneChange(comparison.changes) !== undefined;
-  if (comparison.changes.length === 0) return []; // it is one of those that the noise is told from
-  if (!against) return one ? ['the noise is not known, so one reading is credited with nothing yet'] : [];
-  const from = `${tellerOf(comparison.after).rough(against.least)}, by ${repeats(against.noise.degrees)}`;
-  return [against.within ? `within the noise (${from})` : `more than the noise (${from})`];
+  if (comparison.changes.length === 0) return []; // it is one of the repeats the scatter comes from
+  if (!against) return one ? ['scatter not known, so nothing can be credited on one reading'] : [];
+  const from = `${tellerOf(comparison.after).rough(against.least)}, from ${repeats(against.noise.degrees)}`;
+  return [against.within ? `within the scatter (${from})` : `clear of the scatter (${from})`];
 }
 
 function airText(comparison: Comparison): readonly string[] {
@@ -102,19 +102,19 @@ function airText(comparison: Comparison): readonly string[] {
   if (air === undefined || !airMoved(comparison)) return [];
   const per = Math.round(Math.abs(air) * 100);
   return [
-    `the air moved too: ${per} % ${air > 0 ? 'denser' : 'thinner'} (told from ${AIR_MOVED * 100} % on)`,
+    `the air changed too: ${per} % ${air > 0 ? 'denser' : 'thinner'} (mentioned from ${AIR_MOVED * 100} % up)`,
   ];
 }
 
 function workingOf({ before, after, difference, changes }: Comparison): string {
   const teller = tellerOf(after);
-  const told = formatValue(teller.ownDifference(difference), teller.unit);
-  const sum = `${teller.value(after.value)} - ${teller.value(before.value)} = ${told}`;
+  const size = formatValue(teller.ownDifference(difference), teller.unit);
+  const sum = `${teller.value(after.value)} - ${teller.value(before.value)} = ${size}`;
   const change = oneChange(changes);
   const per = change && perUnit(change, numberOf(difference));
   if (!change?.amount || per === undefined) return sum;
   const amount = formatValue(change.amount.value, change.amount.unit);
-  return `${sum}; ${told} / ${amount} = ${teller.signed(per)} for each ${each(change.amount.unit)}`;
+  return `${sum}; ${size} / ${amount} = ${teller.signed(per)} per ${each(change.amount.unit)}`;
 }
 
 const beforeText = ({ before }: Changed): string =>

@@ -1,4 +1,4 @@
-/** How much air the engine asks for, and what the carburettor's rating is worth beside it. */
+/** Airflow: what the engine draws, and the carburettor's rating at the usual test depressions. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -16,7 +16,7 @@ export const AIRFLOW: Working = {
   work: ({ state }) => [...demand(state), ...rating(state)],
 };
 
-/** Shares of its displacement that an engine may draw: TM 9-8000 works with 80 per cent, a full cylinder is 100. */
+/** Volumetric efficiencies shown: 80 per cent as in TM 9-8000, 100 for full cylinders. */
 const SHARES = [0.8, 0.9, 1] as const;
 const CFM = unitById('cfm');
 
@@ -34,20 +34,20 @@ function demand(state: State): readonly Figure[] {
   return [
     figure({
       topic: 'fuel',
-      name: 'air the engine asks for',
-      text: `${cfm(value)} at ${inWords(fastest, 'rpm')} with full cylinders, ${cfm(at(fastest, 0.8))} at 80 %`,
+      name: 'engine airflow',
+      text: `${cfm(value)} at ${inWords(fastest, 'rpm')} at 100 % volumetric efficiency, ${cfm(at(fastest, 0.8))} at 80 %`,
       value,
       unit: CFM,
-      formula: 'displacement in cu in x speed x how full the cylinders are / 3456',
+      formula: 'displacement in cu in x rpm x volumetric efficiency / 3456',
       working: `${inWords(cubicInches, 'cu-in')} x ${inWords(fastest, 'rpm')} x 1 / 3456 = ${cfm(value)}`,
       inputs: [
         ...size.inputs,
-        top?.input ?? { name: 'top speed', value: '6000 rpm, not written', by: undefined },
+        top?.input ?? { name: 'top speed', value: '6000 rpm, assumed', by: undefined },
       ],
       standing: 'published',
-      source: 'public handbooks; 80 per cent as in TM 9-8000',
+      source: 'public handbooks; 80 per cent volumetric efficiency as in TM 9-8000',
       rows: [
-        ['at', ...SHARES.map((share) => `${100 * share} % full`)],
+        ['at', ...SHARES.map((share) => `${100 * share} % efficiency`)],
         ...thousands(fastest).map((rpm) => [
           inWords(exact(rpm), 'rpm'),
           ...SHARES.map((share) => cfm(at(exact(rpm), share))),
@@ -68,7 +68,7 @@ interface Rating {
   readonly input: Input;
 }
 
-/** At the depressions that two-barrel and four-barrel carburettors are sold by, so that any two may be compared. */
+/** Rating at the depressions two-barrel and four-barrel carburettors are quoted at, so that any two can be compared. */
 function rating(state: State): readonly Figure[] {
   const rated = ratingOf(state);
   if (!rated) return [];
@@ -78,11 +78,11 @@ function rating(state: State): readonly Figure[] {
   return [
     figure({
       topic: 'fuel',
-      name: 'carburettor at 1.5 inHg',
+      name: 'carburettor rating at 1.5 inHg',
       text: `${cfm(value)} at 1.5 inHg, ${cfm(at(RATING_DEPRESSIONS.twoBarrel))} at 3 inHg`,
       value,
       unit: CFM,
-      formula: 'rating x square root of (1.5 inHg / depression it is rated at)',
+      formula: 'rating x square root of (1.5 inHg / rated depression)',
       working: `${cfm(rated.flow)} x sqrt(1.5 / ${inWords(rated.at, 'inHg')}) = ${cfm(value)}`,
       inputs: [rated.input],
       standing: 'published',
@@ -91,7 +91,7 @@ function rating(state: State): readonly Figure[] {
   ];
 }
 
-/** Only with the depression it is rated at: without it the number cannot be compared. */
+/** Rating in force, only with its depression: without that the number cannot be compared. */
 function ratingOf({ settings }: State): Rating | undefined {
   const setting = settings.get('carb rating|');
   const point = setting?.points[0];

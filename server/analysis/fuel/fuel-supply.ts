@@ -1,4 +1,4 @@
-/** Fuel on its way to the bowl: which passage is the smallest, and what pressure is left at the needle. */
+/** Fuel supply to the bowl: the smallest passage, and the pressure left at the needle. */
 
 import type { State } from '../../model/state/state.ts';
 import { exact, type Interval, middle, monotoneEach } from '../../trade/measure/interval.ts';
@@ -38,7 +38,7 @@ function smallest(state: State): readonly Figure[] {
       text: `${least.input.name}, ${least.input.value}; ${others
         .map(({ passage, area }) => `${passage.input.name} ${times(area)} its area`)
         .join(', ')}`,
-      formula: 'in a row of passages the smallest meters; areas go with the square of the bore',
+      formula: 'the smallest of passages in series is the restriction; area goes with the square of the bore',
       working: others
         .map(
           ({ passage, area }) =>
@@ -54,7 +54,7 @@ function smallest(state: State): readonly Figure[] {
 
 const times = (area: Interval): string => `${inWords(area, 'number', 0.1)} times`;
 
-/** From the pressure read in this session, else from what the regulator is set to. */
+/** From the fuel pressure read in this session, else from the regulator setting. */
 function atNeedle(state: State): readonly Figure[] {
   const pressure = readingOf(state, 'fuel pressure', 'psi') ?? settingOf(state, 'fuel regulator', 'psi');
   if (!pressure) return [];
@@ -68,14 +68,14 @@ function atNeedle(state: State): readonly Figure[] {
     figure({
       topic: 'fuel',
       name: 'pressure at the needle',
-      text: `${psi}, ${judgement(value, kind)} ${band.low}..${band.high} psi of a ${kind} carburettor`,
+      text: `${psi}, ${judgement(value, kind)} ${band.low}..${band.high} psi for a ${kind} carburettor`,
       value,
       unit: unitById('psi'),
-      formula: 'pressure - height of the needle x 0.0361 psi an inch of water x 0.74 for gasoline',
+      formula: 'pressure - needle height x 0.0361 psi per inch of water x 0.74 for gasoline',
       working: `${inWords(pressure.value, 'psi')} - ${inWords(rise, 'in')} x 0.0361 x 0.74 = ${psi}`,
       inputs: heightInput(pressure, height),
       standing: 'common practice',
-      source: `band ${band.standing}, ${band.source}; column of fuel from NIST SP 811`,
+      source: `range ${band.standing}, ${band.source}; fuel column from NIST SP 811`,
       caution: 'Fuel under pressure: no flame or spark near, engine cold, extinguisher at hand.',
     }),
   ];
@@ -83,10 +83,10 @@ function atNeedle(state: State): readonly Figure[] {
 
 const heightInput = (pressure: KnownInput, height: KnownInput | undefined) => [
   pressure.input,
-  height?.input ?? { name: 'needle height', value: '0 in, not written', by: undefined },
+  height?.input ?? { name: 'needle height', value: '0 in, assumed', by: undefined },
 ];
 
-/** Side-draughts run on less; known by the name or the description of the carburettor that is on. */
+/** Kind of carburettor fitted, from its name or description: side-draughts run on less pressure. */
 export function carburettorKind({ fitted, parts }: State): keyof typeof NEEDLE_BANDS {
   const name = fitted.get('carburettor')?.name ?? '';
   const said = `${name} ${parts.get(name)?.text ?? ''}`;
@@ -94,10 +94,10 @@ export function carburettorKind({ fitted, parts }: State): keyof typeof NEEDLE_B
 }
 
 const JUDGEMENTS = {
-  low: 'under the',
+  low: 'below the',
   'in band': 'within the',
-  high: 'over the',
-  'likely to flood': 'likely to flood: far over the',
+  high: 'above the',
+  'likely to flood': 'likely to flood, well above the',
 } as const;
 
 function judgement(psi: Interval, kind: keyof typeof NEEDLE_BANDS): string {

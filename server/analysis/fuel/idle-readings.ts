@@ -1,4 +1,4 @@
-/** What a session read at idle, in and out of gear, and how the mixture screws of two sides stand. */
+/** Idle readings of a session, in and out of gear, and opposite pairs of mixture screws. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin, Statement } from '../../model/entry/entry.ts';
@@ -17,7 +17,7 @@ interface ReadAt {
 const OUT_OF_GEAR = ['neutral', 'park'];
 const IN_GEAR = ['gear', 'drive', 'reverse', 'low', 'ahead', 'astern', 'first', 'top'];
 
-/** By the words beside a value; false for both where no gear is said. */
+/** Gear, from the words beside a value; false for both where none is given. */
 export const isInGear = (said: Statement): boolean => said.qualifiers.some((word) => IN_GEAR.includes(word));
 export const isOutOfGear = (said: Statement): boolean =>
   said.qualifiers.some((word) => OUT_OF_GEAR.includes(word));
@@ -34,8 +34,8 @@ export function idleOf(state: State): {
 }
 
 /**
- * The latest depression at idle, inHg: the one in gear, or where there is none one that is not said to be. Of this
- * session, or where it has none the last one read before.
+ * Latest depression at idle, inHg: the one in gear, else one without a gear. From this session, else the last one
+ * before it.
  */
 export function idleDepression(state: State): (ReadAt & { readonly inGear: boolean }) | undefined {
   const atIdle = (said: Statement) => said.conditions.every(({ value }) => value === undefined);
@@ -65,16 +65,16 @@ function lastRead(
   return taken && value ? { value, words: taken.statement.qualifiers, by: taken.by } : undefined;
 }
 
-/** Readings of one kind that are looked at, from the last of a session. */
+/** Most readings of one kind considered, from the last of a session. */
 const MOST_READ = 64;
 
-/** Left and right end up within about this many turns of each other. Common practice, no source. */
+/** Turns by which left and right usually differ at most (common practice, no source). */
 export const SIDES_APART = 0.25;
 
 export interface Sides {
   readonly left: SettingInForce;
   readonly right: SettingInForce;
-  /** Left less right, in turns. */
+  /** Left minus right, in turns. */
   readonly difference: Interval;
 }
 
@@ -83,10 +83,10 @@ const OPPOSITE: readonly (readonly [string, string])[] = [
   ['port', 'starboard'],
 ];
 
-/** Mixture screws that are looked at, the latest: more than any engine has. */
+/** Most mixture screws considered, the latest: more than any engine has. */
 const MOST_SCREWS = 96;
 
-/** Mixture screws that stand opposite each other, both known. */
+/** Opposite mixture screws, both known. */
 export function mixtureSides(settings: State['settings']): readonly Sides[] {
   const screws = ofName(settings, 'mixture', MOST_SCREWS);
   return OPPOSITE.flatMap(([one, other]) =>
@@ -100,7 +100,7 @@ export function mixtureSides(settings: State['settings']): readonly Sides[] {
   );
 }
 
-/** A difference surely over what is usual; a rounding in the last place does not count. */
+/** Whether the difference is certainly over the usual; a rounding in the last place does not count. */
 export const farApart = ({ difference: { low, high } }: Sides): boolean =>
   Math.max(low, -high) > SIDES_APART + 1e-9;
 

@@ -1,4 +1,4 @@
-/** Idle: the drop into gear, the two sides' screws, and the power valve against the idle depression. */
+/** Idle figures: drop into gear, the two sides' mixture screws, and the power valve against the idle depression. */
 
 import { settingText } from '../../model/state/setting-text.ts';
 import type { State } from '../../model/state/state.ts';
@@ -15,7 +15,7 @@ const IN_HG = unitById('inHg');
 const TURN = unitById('turn');
 
 const IN_GEAR_CAUTION =
-  'Idle checked in gear: wheels chocked, brake set, nobody before or behind; a boat well tied up.';
+  'Checking idle in gear: chock the wheels, set the brake, keep everyone clear front and back; tie a boat up well.';
 
 export const IDLE_DROP: Working = {
   topic: 'idle and mixture',
@@ -46,7 +46,7 @@ function drop(state: State): readonly Figure[] {
       name: 'drop into gear',
       text:
         value.high < 0
-          ? `${within} in gear is above ${out} out of it: readings swapped?`
+          ? `${within} in gear is above ${out} out of gear: readings swapped?`
           : formatValue(value, RPM),
       value,
       unit: RPM,
@@ -57,7 +57,7 @@ function drop(state: State): readonly Figure[] {
         { name: `idle ${inGear.words.join(' ')}`, value: within, by: inGear.by },
       ],
       standing: 'common practice',
-      source: 'idle in gear is lower than out of it',
+      source: 'an engine idles slower in gear than out of gear',
       caution: IN_GEAR_CAUTION,
       rows: [],
     },
@@ -69,7 +69,7 @@ function sides(pair: Sides): Figure {
   const size = Math.max(Math.abs(difference.low), Math.abs(difference.high));
   const apart = formatValue(magnitude(difference), TURN);
   const further = difference.low + difference.high > 0 ? left : right;
-  const usual = `usual within about ${formatValue(exact(SIDES_APART), TURN)}`;
+  const usual = `usually within about ${formatValue(exact(SIDES_APART), TURN)}`;
   const places = `mixture ${left.place} and ${right.place}`;
   return {
     topic: 'idle and mixture',
@@ -97,7 +97,7 @@ function magnitude({ low, high, about }: Interval): Interval {
   return high <= 0 ? { low: -high, high: -low, about } : { low: 0, high: Math.max(-low, high), about };
 }
 
-/** Where none is fitted only who asks about one is told: many carburettors have none. */
+/** Power valve figure; where none is fitted, only for the word itself: many carburettors have none. */
 function valve(state: State, word: string | undefined): readonly Figure[] {
   const fitted = settingOf(state, 'power valve', 'inHg');
   const depression = idleDepression(state);
@@ -111,10 +111,10 @@ function valve(state: State, word: string | undefined): readonly Figure[] {
     {
       topic: 'idle and mixture',
       name: 'power valve by idle depression',
-      text: `about ${half}, never over ${most}${fitted ? `; fitted ${fitted.input.value}: ${verdict(fitted.value, value, ceiling)}` : ''}${depression.inGear ? '' : '; the depression is not said to be in gear, where it is lower'}`,
+      text: `about ${half}, never above ${most}${fitted ? `; fitted ${fitted.input.value}: ${verdict(fitted.value, value, ceiling)}` : ''}${depression.inGear ? '' : '; this depression may be out of gear, where it is higher'}`,
       value,
       unit: IN_HG,
-      formula: 'half the idle depression in gear, and not over it less 2 inHg',
+      formula: 'half the idle depression in gear, and at most 2 inHg below it',
       working: `${read} / 2 = ${half}; ${read} - 2 inHg = ${most}`,
       inputs: [
         { name: `depression ${depression.words.join(' ')}`, value: read, by: depression.by },
@@ -129,7 +129,7 @@ function valve(state: State, word: string | undefined): readonly Figure[] {
 }
 
 function verdict(fitted: Interval, suggested: Interval, ceiling: Interval): string {
-  if (fitted.low > ceiling.high) return 'over the ceiling, so it may stand open at idle';
+  if (fitted.low > ceiling.high) return 'above the ceiling, so it may be open at idle';
   if (fitted.low > suggested.high) return 'above half, below the ceiling';
-  return fitted.high < suggested.low ? 'below half' : 'as the rule of thumb has it';
+  return fitted.high < suggested.low ? 'below half' : 'agrees with the rule of thumb';
 }

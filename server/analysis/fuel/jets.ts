@@ -1,4 +1,4 @@
-/** Jets: how much area each change gave, and what the air of the day asks of the ones that are in. */
+/** Jets: the change in area with each size, and the size that suits the air of the day. */
 
 import { firstAmount } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
@@ -20,7 +20,7 @@ import { airOf, type DayAir, densityOf } from '../air/session-air.ts';
 import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { inWords, jetSizes } from '../inputs.ts';
 
-/** Jets that fuel or air is metered by: known by number, by bore, or by what they pass. */
+/** Metering jets: sized by number, by bore or by flow. */
 const JETS: readonly string[] = VOCABULARY.filter(
   (quantity) => quantity.kind === 'setting' && quantity.orIn?.includes('fuel flow'),
 ).map((quantity) => quantity.name);
@@ -71,14 +71,14 @@ function sizeOf(setting: SettingInForce): Size | undefined {
   return { text: formatValue(amount.interval, unit), interval: amount.interval, unit, by: setting.by };
 }
 
-/** Each size this jet has had, with its area against the one before: what it passes follows the area. */
+/** Sizes this jet has had, each with its change in area, which flow follows. */
 function changes(setting: SettingInForce, moment: FigureContext): readonly Figure[] {
   const sizes = history(setting, moment);
   const [before, now] = sizes.slice(-2);
   if (!before || !now) return [];
   const value = areaChange(before, now);
   if (!value) return [];
-  const by = now.unit.dimension === 'fuel flow' ? 'it passes' : 'area';
+  const by = now.unit.dimension === 'fuel flow' ? 'flow' : 'area';
   return [
     figure({
       topic: 'fuel',
@@ -90,7 +90,8 @@ function changes(setting: SettingInForce, moment: FigureContext): readonly Figur
       working: `(${now.text} / ${before.text})${by === 'area' ? '²' : ''} - 1 = ${signed(value)}`,
       inputs: [before, now].map((size) => ({ name: nameOf(setting), value: size.text, by: size.by })),
       standing: 'published',
-      source: 'orifice equation; a number is taken to go with the bore, as most makers number them',
+      source:
+        'orifice equation; a jet number is taken as proportional to the bore, as most makers number them',
       rows: [
         ['set', 'size', by],
         ...sizes.map((size, i) => [size.by.date ?? '', size.text, changeText(sizes[i - 1], size)]),
@@ -100,8 +101,8 @@ function changes(setting: SettingInForce, moment: FigureContext): readonly Figur
 }
 
 const FORMULAS = {
-  area: '(size after / size before) squared, less 1',
-  'it passes': 'flow after / flow before, less 1',
+  area: '(size after / size before) squared - 1',
+  flow: 'flow after / flow before - 1',
 } as const;
 
 const changeText = (before: Size | undefined, after: Size): string => {
@@ -124,7 +125,7 @@ const signed = (percent: Interval): string => (percent.low > 0 ? '+' : '') + inW
 const MOST_SIZES = 12;
 
 /**
- * What the setting of this name and place was, one after another. A session at whose end it is as at its beginning
+ * Successive values of the setting of this name and place. A session at whose end it is as at its beginning
  * is not read: what was changed and changed back within one session is passed over.
  */
 function history(
@@ -154,7 +155,7 @@ function history(
 const changesIn = (sizes: readonly Size[]): readonly Size[] =>
   sizes.filter((size, i) => size.text !== sizes[i - 1]?.text);
 
-/** From the air in which the jet was set (else the reference day) to the air of this session. */
+/** Jet for the air of this session, from the air in which it was set (else the reference day). */
 function forAir(setting: SettingInForce, moment: FigureContext): readonly Figure[] {
   const now = airOf(moment.state);
   const size = sizeOf(setting);
@@ -186,7 +187,7 @@ function forAir(setting: SettingInForce, moment: FigureContext): readonly Figure
         ...from.air.inputs,
       ],
       standing: 'published',
-      source: 'orifice equation; a number is taken to go with the bore',
+      source: 'orifice equation; a jet number is taken as proportional to the bore',
       caution: JET_CAUTION,
     }),
   ];
@@ -195,7 +196,7 @@ function forAir(setting: SettingInForce, moment: FigureContext): readonly Figure
 const percent = (factor: Interval): string =>
   signed(monotoneEach([factor] as const, (each) => 100 * (each - 1)));
 
-/** Nothing to say in the session that set it, where the air is the same. */
+/** Air the jet was set in; undefined in the session that set it, where the air is the same. */
 function airItWasSetIn(
   setting: SettingInForce,
   moment: FigureContext,
@@ -205,7 +206,7 @@ function airItWasSetIn(
   return own ? { name: setting.by.date ?? 'the day it was set', air: own } : referenceDay(moment);
 }
 
-/** `, nearest at hand 118`: of the notebook's own list. */
+/** `, nearest at hand 118`: from the notebook's own list. */
 function atHand(wanted: Interval, unit: Unit, state: State): string {
   const nearest = nearestListed(jetSizes(state, unit), middle(wanted));
   return nearest === undefined ? '' : `, nearest at hand ${formatValue(exact(nearest), unit)}`;

@@ -1,4 +1,4 @@
-/** Readings of the mixture in both forms, for the fuel that is burnt. */
+/** Mixture readings both as air-fuel ratio and as lambda, for the fuel in use. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { statementText } from '../../model/entry/as-written.ts';
@@ -15,13 +15,13 @@ export const MIXTURE_READING: Working = {
   work: ({ state }) => mixtureReadings(state),
 };
 
-/** The fuel of the engine by its plain name, and the line that says so; gasoline where none is written. */
+/** Fuel of the engine, and the line that says so; gasoline where none is written. */
 export function fuelOf({ facts }: State): { readonly fuel: Fuel; readonly input: Input } | undefined {
   const stated = facts.get('fuel|');
   const written = stated?.text?.toLowerCase();
   const fuel = fuelNamed(written === undefined || written === 'petrol' ? 'gasoline' : written);
   if (!fuel) return undefined;
-  return { fuel, input: { name: 'fuel', value: written ?? 'gasoline, not written', by: stated?.by } };
+  return { fuel, input: { name: 'fuel', value: written ?? 'gasoline, assumed', by: stated?.by } };
 }
 
 /** An air-fuel ratio or a lambda of one reading, in both forms. */
@@ -46,9 +46,7 @@ function mixtureReadings(state: State): readonly Figure[] {
       text: `${given ? air : as}, ${leanOrRich(lambda)} on ${burnt.fuel.name}`,
       value: given ? ratio : lambda,
       unit: unitById(given ? 'ratio' : 'number'),
-      formula: given
-        ? 'lambda x the ratio that burns exactly'
-        : 'air fuel ratio / the ratio that burns exactly',
+      formula: given ? 'lambda x stoichiometric ratio' : 'air-fuel ratio / stoichiometric ratio',
       working: given ? `${as} x ${balance} = ${air}` : `${air} / ${balance} = ${as}`,
       inputs: [
         {
@@ -74,14 +72,14 @@ function mixtureOf(taken: SessionReading, fuel: Fuel): Mixture | undefined {
   return ratio && { taken, ratio, lambda: monotone(ratio, (each) => lambdaOf(each, fuel)) };
 }
 
-/** A list for each cylinder is told from its least to its most. */
+/** Range of a list by cylinder, from its lowest to its highest. */
 function allOf({ statement: said }: SessionReading, unit: string): Interval | undefined {
   const values = said.values.flatMap((value) => amountIn(value, unit) ?? []);
   return values.length > 0 ? values.reduce(hull) : undefined;
 }
 
 function leanOrRich(lambda: Interval): string {
-  if (lambda.low > 1) return 'lean of balance';
-  if (lambda.high < 1) return 'rich of balance';
-  return lambda.low === lambda.high ? 'at balance' : 'on both sides of balance';
+  if (lambda.low > 1) return 'lean of stoichiometric';
+  if (lambda.high < 1) return 'rich of stoichiometric';
+  return lambda.low === lambda.high ? 'stoichiometric' : 'either side of stoichiometric';
 }

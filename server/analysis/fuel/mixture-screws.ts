@@ -1,4 +1,4 @@
-/** The carburettor's screws: where each was turned to, and what it means where they have no effect. */
+/** Carburettor screws: where each was set over time, and what it means when they have no effect. */
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { saidBetween } from '../../model/snapshot/locate.ts';
@@ -15,14 +15,14 @@ import { trialsOfSession } from '../trials/written-trials.ts';
 import { NOTED_WITHOUT_EFFECT } from './idle-readings.ts';
 import { type Turn, turnsUpTo } from './screw-turns.ts';
 
-/** Turns of a screw that are shown; the latest. */
+/** Most settings of a screw that are shown, the latest. */
 const MOST_ROWS = 12;
 
 export const TURNS: Working = {
   topic: 'idle and mixture',
   about: ['mixture', 'idle screw', 'secondary stop', 'fast idle screw'],
   work: ({ snapshot, line, state }, word) => {
-    // A screw of a carburettor that is off the engine is not told of.
+    // Screws of a carburettor that is off the engine are not shown.
     const turns = turnsUpTo(snapshot, line).filter(
       ({ name, place }) => (word === undefined || name === word) && state.settings.has(keyOf(name, place)),
     );
@@ -30,7 +30,7 @@ export const TURNS: Working = {
   },
 };
 
-/** Screws that do nothing: by a flat trial, by a note, or by readings that stayed within the noise. */
+/** Screws without effect: shown by a flat trial, by a note, or by readings that stayed within the scatter. */
 export const NO_EFFECT: Working = {
   topic: 'idle and mixture',
   about: ['mixture', 'idle', 'trial'],
@@ -55,17 +55,17 @@ function history(turns: readonly Turn[]): Figure {
   return {
     topic: 'idle and mixture',
     name: `turns of ${screw}`,
-    text: `${last.stands}, set ${turns.length} times since ${first.by.date ?? 'the first line'}${shown.length < turns.length ? `; the last ${shown.length} are shown` : ''}`,
+    text: `${last.stands}, set ${turns.length} times since ${first.by.date ?? 'the first line'}${shown.length < turns.length ? `; the last ${shown.length} shown` : ''}`,
     value: undefined,
     unit: undefined,
-    formula: 'as written; in and out added up',
+    formula: 'as written, with turns in and out added up',
     working: shown.map(({ written }) => written).join(', then '),
     inputs: [{ name: screw, value: last.stands, by: last.by }],
     standing: 'common practice',
     source: 'as written in the notebook',
     caution: undefined,
     rows: withHead(
-      ['date', 'written', 'stands at'],
+      ['date', 'written', 'now at'],
       shown.map(({ by, written, stands }) => [by.date ?? '', written, stands]),
     ),
   };
@@ -86,9 +86,9 @@ function withoutEffect(moment: FigureContext): readonly Figure[] {
       text: PLATES_TOO_FAR_OPEN,
       value: undefined,
       unit: undefined,
-      formula: 'a trial without response, a note that says so, or readings within the noise',
+      formula: 'a trial without response, a note, or readings within the scatter',
       working: signs.map(({ text }) => text).join('; '),
-      inputs: signs.map(({ text, by }) => ({ name: 'sign', value: text, by })),
+      inputs: signs.map(({ text, by }) => ({ name: 'evidence', value: text, by })),
       standing: 'common practice',
       source: 'no source',
       caution: undefined,
@@ -106,8 +106,8 @@ function flatTrials(moment: FigureContext): readonly Sign[] {
 }
 
 /**
- * A note is told of here, where somebody looks, and by no rule: it is a person's own sentence, which may as well say that the
- * screws do nothing no more; and it takes its line as it stands, so that nothing on the line could say that it is meant.
+ * Notes about screws count here, where somebody looks, and in no rule: a note is a person's own sentence, which may as well
+ * say that the trouble is over; and it takes its whole line, so nothing on the line could silence a finding.
  */
 function notes({ snapshot, state, line }: FigureContext): readonly Sign[] {
   const head = sessionHead(snapshot, state);
@@ -119,7 +119,7 @@ function notes({ snapshot, state, line }: FigureContext): readonly Sign[] {
   );
 }
 
-/** Only where the noise is known: without it one reading that did not move says nothing. */
+/** Readings that did not move, only where the scatter is known: without it one such reading means nothing. */
 function quietReadings({ snapshot, state }: FigureContext): readonly Sign[] {
   const evidence = evidenceOf(snapshot);
   const ofSession = ({ after }: Comparison) =>
@@ -130,6 +130,6 @@ function quietReadings({ snapshot, state }: FigureContext): readonly Sign[] {
     if (!change || changes.length > 1 || change.name !== 'mixture') return [];
     if (!['idle', 'depression'].includes(after.quantity.name)) return [];
     if (!againstNoise(comparison, evidence)?.within) return [];
-    return [{ text: `${causeText(change)} turned, ${nameOf(after)} within the noise`, by: after.by }];
+    return [{ text: `${causeText(change)} turned, ${nameOf(after)} within the scatter`, by: after.by }];
   });
 }

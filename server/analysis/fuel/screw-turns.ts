@@ -1,4 +1,4 @@
-/** The turns of every screw of the carburettor through the notebook. */
+/** History of every carburettor screw through the notebook. */
 
 import { valueText } from '../../model/entry/as-written.ts';
 import type { Origin } from '../../model/entry/entry.ts';
@@ -13,16 +13,16 @@ export interface Turn {
   readonly place: string;
   /** As written: `1 1/2 turns`, `in 1/4 turns`. */
   readonly written: string;
-  /** Where it then stands. */
+  /** Setting after it. */
   readonly stands: string;
   readonly by: Origin;
   /** Line of its page, from zero. */
   readonly row: number;
 }
 
-const turnsOn = keptByPage(turned);
+const turnsOn = keptByPage(turnsIn);
 
-/** Every line up to and with `line` that set or turned a screw. */
+/** All lines up to and including `line` that set or turned a screw. */
 export function turnsUpTo(snapshot: Snapshot, line: number): readonly Turn[] {
   const last = pageAt(snapshot, line);
   const row = line - (snapshot.starts[last] ?? 0);
@@ -31,11 +31,11 @@ export function turnsUpTo(snapshot: Snapshot, line: number): readonly Turn[] {
     .flatMap((_, page) => turnsOn(snapshot, page).filter((turn) => page < last || turn.row <= row));
 }
 
-function turned(readings: readonly LineState[]): readonly Turn[] {
-  return readings.flatMap((reading, row) => saidOn(reading).flatMap((said) => turnsIn(said, row)));
+function turnsIn(readings: readonly LineState[]): readonly Turn[] {
+  return readings.flatMap((reading, row) => saidOn(reading).flatMap((said) => turnsBy(said, row)));
 }
 
-function turnsIn({ entry, after, where }: LineState, row: number): readonly Turn[] {
+function turnsBy({ entry, after, where }: LineState, row: number): readonly Turn[] {
   if (entry.kind !== 'setting' || !isScrew(entry.quantity)) return [];
   const { name, unit } = entry.quantity;
   return entry.statements.flatMap(({ place, values }): Turn[] => {

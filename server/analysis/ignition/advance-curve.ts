@@ -1,4 +1,4 @@
-/** What follows from the advance curve: the total by speed, what another stop asks, and what boost takes out. */
+/** Advance curve figures: total by speed, initial for another stop, and total under boost. */
 
 import { settingText } from '../../model/state/setting-text.ts';
 import { add, exact, type Interval, middle, surelyAbove } from '../../trade/measure/interval.ts';
@@ -41,7 +41,7 @@ const FOUR_STROKE = { standing: 'common practice', source: 'follows from the fou
 const deg = (value: Interval): string => inWords(value, 'deg', 0.1);
 const rpm = (value: number): string => inWords(exact(value), 'rpm');
 
-/** Rows from the step before the curve begins to rise to the step after all is in; before and after it is level. */
+/** Rows from the step before the curve starts to rise to the step after all is in; it is level outside them. */
 function bySpeed({ initial, mechanical, mechanicalLimit }: Timing): readonly Figure[] {
   const allIn = mechanical && allInSpeed(mechanical.points, mechanicalLimit?.value);
   if (!initial || !mechanical || allIn === undefined || onlyMostKnown(mechanical)) return [];
@@ -59,7 +59,7 @@ function bySpeed({ initial, mechanical, mechanicalLimit }: Timing): readonly Fig
       value: totals.maximum,
       unit: DEG,
       formula:
-        'initial + mechanical at the speed; straight between two points of the curve, level outside them',
+        'initial + mechanical at each speed; straight lines between the points of the curve, level outside them',
       working: `${deg(initial.value)} + the curve at each ${STEP} rpm`,
       inputs,
       ...FOUR_STROKE,
@@ -85,7 +85,7 @@ const plotOf = ({ rows }: TotalsBySpeed): Plot => ({
   ],
 });
 
-/** For the total wanted (a target, else the limit, else what it is now): the initial that goes with each stop. */
+/** Initial to go with each stop, for the target total, else the limit, else the total as it is now. */
 function otherStop({ state }: FigureContext): readonly Figure[] {
   const { initial, mechanical, mechanicalLimit } = timingOf(state);
   if (!initial || !mechanical) return [];
@@ -99,14 +99,14 @@ function otherStop({ state }: FigureContext): readonly Figure[] {
     figure({
       topic: 'timing',
       name: 'initial for another stop',
-      text: `${deg(needed)} with the stop at ${deg(most)} keeps the total at ${kept}`,
+      text: `${deg(needed)} with the stop at ${deg(most)} gives a total of ${kept}`,
       value: needed,
       unit: DEG,
-      formula: 'total - the most mechanical',
+      formula: 'total - maximum mechanical',
       working: `${deg(total)} - ${deg(most)} = ${deg(needed)}`,
       inputs: [...(wanted ? [wanted.input] : []), ...inputsOf(initial, mechanical, mechanicalLimit)],
       ...FOUR_STROKE,
-      caution: 'A wide-open total is proved under load, from the retarded side; stop at any knock.',
+      caution: 'Prove a wide-open total under load, working up from the retarded side. Stop at any knock.',
       rows: [
         ['mechanical limited to', 'initial'],
         ...stopsAround(most).map((stop) => [deg(exact(stop)), deg(initialFor(total, exact(stop)))]),
@@ -121,7 +121,7 @@ function stopForInitial(total: Interval, initial: NonNullable<Timing['initial']>
   return figure({
     topic: 'timing',
     name: 'stop for this initial',
-    text: `${deg(stop)} of mechanical with ${deg(initial.value)} initial keeps the total at ${kept}`,
+    text: `${deg(stop)} mechanical with ${deg(initial.value)} initial gives a total of ${kept}`,
     value: stop,
     unit: DEG,
     formula: 'total - initial',
@@ -131,7 +131,7 @@ function stopForInitial(total: Interval, initial: NonNullable<Timing['initial']>
   });
 }
 
-/** About one degree out for each psi where the notebook has no retard of its own. */
+/** Total under boost, at about one degree of retard per psi where the notebook gives none. */
 function underBoost({ state }: FigureContext): readonly Figure[] {
   const { initial, mechanical, mechanicalLimit } = timingOf(state);
   const boost = boostOf(state);
@@ -148,17 +148,17 @@ function underBoost({ state }: FigureContext): readonly Figure[] {
       text: `${deg(left)} at ${inWords(at, 'psi')}`,
       value: left,
       unit: DEG,
-      formula: 'total - boost x retard for each psi',
+      formula: 'total - boost x retard per psi',
       working: `${deg(total)} - ${inWords(at, 'psi')} x ${inWords(perPsi, 'deg/psi')} = ${deg(left)}`,
       inputs: [
         ...inputsOf(initial, mechanical, mechanicalLimit),
         ...(boost ? [boost.input] : []),
-        own?.input ?? { name: 'boost retard', value: '1 deg/psi, not written', by: undefined },
+        own?.input ?? { name: 'boost retard', value: '1 deg/psi, assumed', by: undefined },
       ],
       standing: 'common practice',
-      source: 'about 1 deg for each psi, no source',
+      source: 'about 1 deg per psi, no source',
       caution:
-        'Knock under boost breaks pistons: start with more retard, stop at the first knock. The maker overrules.',
+        "Knock under boost breaks pistons. Start with more retard, and stop at the first knock. The maker's figure overrules this.",
       rows: [
         ['boost', 'total'],
         ...boosts(at).map((psi) => [inWords(exact(psi), 'psi'), deg(boostRetard(total, exact(psi), perPsi))]),
@@ -167,16 +167,16 @@ function underBoost({ state }: FigureContext): readonly Figure[] {
   ];
 }
 
-/** A limit counts as the total wanted only where the total now stands over it. */
+/** Limit of the total, only where the total is now over it. */
 function limitThatBites(limits: Parameters<typeof statedIn>[0], now: Interval): KnownInput | undefined {
-  const limit = statedIn(limits, 'total', 'deg', 'limit of the total');
+  const limit = statedIn(limits, 'total', 'deg', 'total limit');
   const most = limit && exact(limit.value.high);
   return limit && most && Number.isFinite(most.low) && surelyAbove(now, most)
     ? { ...limit, value: most }
     : undefined;
 }
 
-/** Every even degree from well under the stop of now to a little over it. */
+/** Even degrees from well below the present stop to a little above it. */
 function stopsAround(most: Interval): readonly number[] {
   const centre = 2 * Math.round(middle(most) / 2);
   const first = Math.max(2, centre - 10);

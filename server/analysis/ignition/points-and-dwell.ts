@@ -1,4 +1,4 @@
-/** Contact points: how much of the time they are shut, how long that is for the coil, and whether timing is to be read again. */
+/** Contact points: dwell as a share, coil on-time, and whether the timing needs checking again. */
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf, saidBetween } from '../../model/snapshot/locate.ts';
@@ -47,7 +47,7 @@ function dwellFigures(state: State): readonly Figure[] {
   return [share(dwell, count, inputs), onTime(state, dwell, count, inputs)];
 }
 
-/** In degrees of the distributor, as a dwell meter reads it: `deg` here never means the crank's. */
+/** Dwell in distributor degrees, as a dwell meter reads it: `deg` here never means crank degrees. */
 function dwellOf(setting: SettingInForce, cylinders: number): Interval | undefined {
   const value = setting.values[0];
   if (!setting.base || setting.values.length !== 1 || value?.form !== 'amount' || !value.interval)
@@ -63,18 +63,18 @@ function share(dwell: Interval, cylinders: number, inputs: readonly Input[]): Fi
   const available = exact(dwellAvailable(cylinders));
   return figure({
     topic: 'points',
-    name: 'dwell share',
-    text: `${inWords(value, '%', 0.1)}: shut for ${inWords(dwell, 'deg')} of the ${inWords(available, 'deg')} from spark to spark`,
+    name: 'dwell in per cent',
+    text: `${inWords(value, '%', 0.1)}: closed for ${inWords(dwell, 'deg')} of the ${inWords(available, 'deg')} between sparks`,
     value,
     unit: unitById('%'),
-    formula: 'dwell / (360 / cylinders), in degrees of the distributor',
+    formula: 'dwell / (360 / cylinders), in distributor degrees',
     working: `${inWords(dwell, 'deg')} / (360 / ${cylinders}) = ${inWords(value, '%', 0.1)}`,
     inputs,
     ...TEXTBOOK,
   });
 }
 
-/** At the idle of this session, at each full thousand, and at the red line. */
+/** Coil on-time at this session's idle, at each thousand rpm, and at the red line. */
 function onTime(state: State, dwell: Interval, cylinders: number, inputs: readonly Input[]): Figure {
   const idle = readingOf(state, 'idle', 'rpm');
   const top = topSpeedOf(state);
@@ -91,12 +91,12 @@ function onTime(state: State, dwell: Interval, cylinders: number, inputs: readon
     text: `${ms(value)} at ${inWords(at, 'rpm')}`,
     value: scale(value, 1000),
     unit: unitById('ms'),
-    formula: 'dwell / (3 x engine rpm): the distributor turns 3 x rpm degrees a second',
+    formula: 'dwell / (3 x engine rpm): the distributor turns 3 x rpm degrees per second',
     working: `${inWords(dwell, 'deg')} / (3 x ${inWords(at, 'rpm')}) = ${ms(value)}`,
     inputs: [...inputs, ...(top ? [top.input] : [])],
     ...TEXTBOOK,
     rows: [
-      ['at', 'coil on', 'spark to spark'],
+      ['at', 'coil on', 'between sparks'],
       ...speeds.map((rpm) => [
         inWords(rpm, 'rpm'),
         ms(coilOnTime(dwell, rpm)),
@@ -106,7 +106,7 @@ function onTime(state: State, dwell: Interval, cylinders: number, inputs: readon
   });
 }
 
-/** Told where dwell or gap was set after the timing was last read. */
+/** Reminder to check the timing, where dwell or gap was set after it was last read. */
 function timingToRecheck(moment: FigureContext): readonly Figure[] {
   const { state, snapshot } = moment;
   const changed = ['dwell', 'points gap'].flatMap((name) => state.settings.get(`${name}|`) ?? []);
@@ -114,13 +114,13 @@ function timingToRecheck(moment: FigureContext): readonly Figure[] {
   const late = changed.filter(({ by }) => isAfter(snapshot, by, read));
   if (late.length === 0 || isReadLater(moment)) return [];
   const names = late.map((setting) => setting.quantity.name).join(' and ');
-  const since = read ? `was last read ${on(read)}, before that` : 'has not been read since';
+  const since = read ? `last read ${on(read)}, before that` : 'not read since';
   return [
     figure({
       topic: 'points',
-      name: 'timing to read again',
+      name: 'timing check due',
       text: `${names} set ${on((late[0] as SettingInForce).by)}; timing ${since}`,
-      formula: 'the points open later as the dwell grows, and the spark with them: dwell first, timing after',
+      formula: 'more dwell opens the points later and retards the spark: set dwell first, then timing',
       working: late.map((setting) => `${setting.quantity.name} ${settingText(setting)}`).join(', '),
       inputs: late.map((setting) => ({
         name: setting.quantity.name,
@@ -128,12 +128,12 @@ function timingToRecheck(moment: FigureContext): readonly Figure[] {
         by: setting.by,
       })),
       standing: 'common practice',
-      source: 'dwell first, timing after; no source',
+      source: 'dwell first, then timing; no source',
     }),
   ];
 }
 
-/** Of this session so far, else of the sessions above: a page keeps the readings of its session, so none is read again. */
+/** Last timing reading, of this session so far, else of the sessions above, from what their pages hold. */
 function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | undefined {
   for (let page = pageAt(snapshot, line); page >= 0; page--) {
     const { readings } = page === pageAt(snapshot, line) ? state : (snapshot.pages[page] as Page).after;
@@ -146,7 +146,7 @@ function lastTimingReading({ state, snapshot, line }: FigureContext): Origin | u
   return undefined;
 }
 
-/** Further down in the same session: the work was not at its end yet. */
+/** Whether timing is read further down in the same session: the work was not finished yet. */
 function isReadLater({ snapshot, line }: FigureContext): boolean {
   const end = snapshot.starts[pagesOfSession(snapshot, line).to];
   return [...saidBetween(snapshot, line + 1, end)].some(

@@ -1,4 +1,4 @@
-/** Degrees laid off with a tape on the damper, and made or lost by filing or sleeving the distributor's stop. */
+/** Timing tape on the damper, and degrees gained or lost by filing or sleeving the distributor's stop. */
 
 import type { State } from '../../model/state/state.ts';
 import { exact, type Interval, isBounded, middle, monotoneEach } from '../../trade/measure/interval.ts';
@@ -11,7 +11,7 @@ import {
 import { type Figure, type FigureContext, figure, type Working } from '../figure.ts';
 import { factOf, inWords, statedIn } from '../inputs.ts';
 import { mostAdvance, timingOf } from './timing-settings.ts';
-import { totalsOf } from './timing-totals.ts';
+import { totalNamed } from './timing-totals.ts';
 
 export const DAMPER_TAPE: Working = {
   topic: 'timing',
@@ -28,9 +28,9 @@ export const STOP_TRAVEL: Working = {
 const MM = unitById('mm');
 const GEOMETRY = { standing: 'published', source: 'geometry of the circle' } as const;
 const RUNNING =
-  'Put marks on with the engine stopped. With it running keep clear of fan, belts and hot parts.';
+  'Mark the damper with the engine stopped. When it runs, keep clear of fan, belts and hot parts.';
 
-/** For the damper's diameter: the tape for one degree and for the angles the notebook speaks of. */
+/** Tape lengths for the damper's diameter: for one degree and for the angles of the notebook. */
 function damperTape({ state }: FigureContext): readonly Figure[] {
   const damper = factOf(state, 'damper', 'mm');
   if (!damper || !(damper.value.low > 0)) return [];
@@ -41,7 +41,7 @@ function damperTape({ state }: FigureContext): readonly Figure[] {
     figure({
       topic: 'timing',
       name: 'tape on the damper',
-      text: `${both(one)} for 1 deg`,
+      text: `${both(one)} per degree`,
       value: one,
       unit: MM,
       formula: 'pi x diameter x degrees / 360',
@@ -62,19 +62,19 @@ interface Angle {
   readonly degrees: Interval;
 }
 
-/** Round angles, and those somebody would want a mark at: the initial, the total, the total wanted and allowed. */
+/** Round angles, and those worth a mark: the initial, the total, its target and limit. */
 function anglesOf(state: State): readonly Angle[] {
   const round = [5, 10, 20, 30, 40].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
   const { initial } = timingOf(state);
-  const total = totalsOf(state).given.find((each) => each.name === 'total');
+  const total = totalNamed(state, 'total');
   const target = statedIn(state.targets, 'total', 'deg', 'target total');
-  const limit = statedIn(state.limits, 'total', 'deg', 'limit of the total');
+  const limit = statedIn(state.limits, 'total', 'deg', 'total limit');
   const most = limit && exact(limit.value.high);
   const named: readonly (readonly [string, Interval | undefined])[] = [
     ['initial', initial?.value],
     ['total', total?.value],
     ['target total', target?.value],
-    ['limit of the total', most],
+    ['total limit', most],
   ];
   const own = named.flatMap(([name, degrees]) =>
     degrees && isBounded(degrees) ? [{ name: `${name}, ${inWords(degrees, 'deg', 0.1)}`, degrees }] : [],
@@ -82,7 +82,7 @@ function anglesOf(state: State): readonly Angle[] {
   return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
 }
 
-/** Both ways: the travel that gives an angle, and the angle a travel gives. */
+/** Stop travel for an angle, and angle for a stop travel. */
 function stopTravel({ state }: FigureContext): readonly Figure[] {
   const radius = factOf(state, 'stop radius', 'mm');
   if (!radius || !(radius.value.low > 0)) return [];
@@ -97,7 +97,7 @@ function stopTravel({ state }: FigureContext): readonly Figure[] {
     figure({
       ...geometry,
       name: 'stop travel for an angle',
-      text: `${both(one)} for 1 deg at the crank`,
+      text: `${both(one)} per degree at the crank`,
       value: one,
       unit: MM,
       formula: 'radius x (crank degrees / 2) x pi / 180',
@@ -110,7 +110,7 @@ function stopTravel({ state }: FigureContext): readonly Figure[] {
     figure({
       ...geometry,
       name: 'angle for a stop travel',
-      text: `${inWords(perMm, 'deg', 0.1)} at the crank for 1 mm`,
+      text: `${inWords(perMm, 'deg', 0.1)} at the crank per mm`,
       value: perMm,
       unit: unitById('deg'),
       formula: '2 x travel / radius x 180 / pi',
@@ -127,7 +127,7 @@ function stopAngles(state: State): readonly Angle[] {
   const round = [2, 6, 10, 14, 18, 22].map((each) => ({ name: `${each} deg`, degrees: exact(each) }));
   const { mechanical, mechanicalLimit } = timingOf(state);
   const now = mechanical && mostAdvance(mechanical, mechanicalLimit?.value);
-  const own = now ? [{ name: `as it is now, ${inWords(now, 'deg', 0.1)}`, degrees: now }] : [];
+  const own = now ? [{ name: `now, ${inWords(now, 'deg', 0.1)}`, degrees: now }] : [];
   return [...round, ...own].toSorted((a, b) => middle(a.degrees) - middle(b.degrees));
 }
 

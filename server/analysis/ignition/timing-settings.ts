@@ -1,9 +1,9 @@
-/** The ignition's settings in force as the curves and numbers that its sums want. */
+/** Ignition settings in force, as the curves and numbers that the totals need. */
 
+import { latestFew } from '../../memo.ts';
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Point } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
-import { recently } from '../../model/snapshot/memo.ts';
 import { settingIn } from '../../model/state/apply-setting.ts';
 import type { SettingInForce, State } from '../../model/state/state.ts';
 import { exact, type Interval, least, range, scale } from '../../trade/measure/interval.ts';
@@ -29,8 +29,8 @@ export interface Timing {
 /** Undefined for each part that is not known, is no angle, or is a change from an unknown start. */
 export const timingOf = ({ settings }: Pick<State, 'settings'>): Timing => timingIn(settings);
 
-/** Most lines set nothing, and the settings stay the same. */
-const timingIn = recently(2, (settings: State['settings']): Timing => {
+/** Memo by the settings: most lines set nothing, and the settings stay the same. */
+const timingIn = latestFew(2, (settings: State['settings']): Timing => {
   const setting = (name: string) => settings.get(`${name}|`);
   const [mechanical, vacuum] = [setting('mechanical'), setting('vacuum advance')];
   return {
@@ -43,7 +43,7 @@ const timingIn = recently(2, (settings: State['settings']): Timing => {
   };
 });
 
-/** What a line says beside its numbers; words in lower case. */
+/** Words and points of a timing setting; words in lower case. */
 export type TimingTerms = Pick<SettingInForce, 'words' | 'points'>;
 
 /**
@@ -75,9 +75,9 @@ function crankAngle(
   return value && { value, setting };
 }
 
-/** A curve is asked for again at every line until it is changed. */
-const byRpm = recently(4, (setting: SettingInForce) => readCurve(setting, 'rpm'));
-const byDepression = recently(4, (setting: SettingInForce) => readCurve(setting, 'inHg'));
+/** Memo by the curve's setting: it is needed again at every line until it is changed. */
+const byRpm = latestFew(4, (setting: SettingInForce) => readCurve(setting, 'rpm'));
+const byDepression = latestFew(4, (setting: SettingInForce) => readCurve(setting, 'inHg'));
 
 function readCurve(setting: SettingInForce, against: 'rpm' | 'inHg'): Curve | undefined {
   const points = setting.points.flatMap((point) => curvePoint(point, against, setting));
@@ -92,14 +92,14 @@ function curvePoint(point: Point, against: 'rpm' | 'inHg', setting: SettingInFor
   return value && at && at.low === at.high ? [{ at: at.low, value }] : [];
 }
 
-/** Only the most is known: anything up to it at low speed, all of it at the highest. */
+/** Curve where only the maximum is known: anything up to it at low speed, all of it at the highest. */
 const upTo = (most: Interval): readonly CurvePoint[] => [
   { at: 0, value: range(0, Math.max(0, most.high)) },
   { at: UNKNOWN_SPEED - 1, value: range(0, Math.max(0, most.high)) },
   { at: UNKNOWN_SPEED, value: most },
 ];
 
-/** The most a curve adds, no more than its stop allows; in crank degrees. */
+/** Maximum advance of a curve, no more than its stop allows; in crank degrees. */
 export function mostAdvance(curve: Curve, stop: Interval | undefined): Interval {
   const most = (onlyMostKnown(curve) ? curve.points.at(-1)?.value : greatestOn(curve.points)) ?? NO_ADVANCE;
   return stop ? least(most, stop) : most;
@@ -108,7 +108,7 @@ export function mostAdvance(curve: Curve, stop: Interval | undefined): Interval 
 /** Written as one angle, without speeds. */
 export const onlyMostKnown = (curve: Curve): boolean => curve.points.at(-1)?.at === UNKNOWN_SPEED;
 
-/** Beyond any speed that is asked for. */
+/** Above any speed that is looked up. */
 const UNKNOWN_SPEED = 1e6;
 export const NO_ADVANCE = exact(0);
 

@@ -1,16 +1,17 @@
 /**
- * What follows from the settings in force: the timing totals, each with its formula, its inputs and the lines they
- * came from. A total that lacks an input is not given, and says what it lacks.
+ * Timing totals from the settings in force, each a figure with its formula, its inputs and the lines they came from. A
+ * total that lacks an input has no value, and says what it lacks. Hover and terminal show them apart from the other
+ * figures, so they are not in figures.ts.
  */
 
 import { amountIn, firstAmount } from '../../model/entry/amount.ts';
 import type { Origin } from '../../model/entry/entry.ts';
-import type { SessionReading, SettingInForce, State } from '../../model/state/state.ts';
+import type { SessionReading, State } from '../../model/state/state.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
-import { add, exact, type Interval, least, middle } from '../../trade/measure/interval.ts';
-import { type Unit, unitById } from '../../trade/measure/units.ts';
+import { exact, type Interval, least, middle } from '../../trade/measure/interval.ts';
+import { unitById } from '../../trade/measure/units.ts';
 import { allInSpeed, curveOver, greatestOn, steepest } from '../../trade/sums/ignition.ts';
-import type { Input } from '../figure.ts';
+import type { Figure, Input, NumberFigure } from '../figure.ts';
 import {
   type Curve,
   mostAdvance,
@@ -19,28 +20,7 @@ import {
   type Timing,
   timingOf,
 } from './timing-settings.ts';
-
-export interface Derived {
-  readonly name: string;
-  readonly value: Interval;
-  readonly unit: Unit;
-  /** In words: `initial + mechanical at 3200 rpm`. */
-  readonly formula: string;
-  /** With the numbers in: `9 deg + 22 deg = 31 deg`. */
-  readonly working: string;
-  readonly inputs: readonly Input[];
-}
-
-/** A total that cannot be given, and what is missing for it. */
-export interface Lacking {
-  readonly name: string;
-  readonly lacks: readonly string[];
-}
-
-export interface Totals {
-  readonly given: readonly Derived[];
-  readonly lacking: readonly Lacking[];
-}
+import { lacking, lazyTotal, sum } from './total-figure.ts';
 
 const DEG = unitById('deg');
 const RPM = unitById('rpm');
@@ -50,41 +30,47 @@ const INHG = unitById('inHg');
 /** What the totals depend on, of all that is carried. */
 type TotalsTake = Pick<State, 'settings' | 'latest'>;
 
-/** All totals of the settings in force, crank degrees; nothing at all where no setting of the timing is written. */
-export function totalsOf(state: TotalsTake): Totals {
+/** Undefined for a total that the settings leave no room for, such as a cruise total without a canister. */
+type WorkTotal = (timing: Timing, state: TotalsTake) => Figure | undefined;
+
+/**
+ * All totals of the settings in force that can be worked out or lack something: crank degrees, `all in` in rpm, `slope` in
+ * degrees per 1000 rpm. Empty where no setting of the timing is written.
+ */
+export function totalsOf(state: TotalsTake): readonly Figure[] {
   const timing = timingOf(state);
-  if (!timing.initial && !timing.mechanical && !timing.vacuum) return { given: [], lacking: [] };
-  const all = [...TOTALS.values()].map((work) => withDoubt(work(timing, state), timing));
-  return {
-    given: all.filter((each): each is Derived => 'value' in each),
-    lacking: all.filter((each): each is Lacking => 'lacks' in each && each.lacks.length > 0),
-  };
+  if (!timing.initial && !timing.mechanical && !timing.vacuum) return [];
+  return [...TOTALS.values()].flatMap((work) => withDoubt(work(timing, state), timing) ?? []);
 }
 
-/** One total by its name; undefined where it cannot be given, or none is called so. */
-export function totalNamed(state: TotalsTake, name: string): Derived | undefined {
+/** One total by its name, as of `totalsOf`; undefined where it cannot be worked out, or none is called so. */
+export function totalNamed(state: TotalsTake, name: string): NumberFigure | undefined {
   const timing = timingOf(state);
-  const work = TOTALS.get(name);
-  const total = work && withDoubt(work(timing, state), timing);
-  return total && 'value' in total ? total : undefined;
+  return workedOut(withDoubt(TOTALS.get(name)?.(timing, state), timing));
 }
 
-/** A total of settings that were moved by an amount that nobody knows is no more than about right, and says so. */
-function withDoubt(total: Derived | Lacking, timing: Timing): Derived | Lacking {
-  if (!('value' in total)) return total;
-  const doubted = Object.values(timing)
-    .flatMap((each) => (each?.setting.doubt ? [each.setting.quantity.name] : []))
-    .filter((name) => total.formula.includes(name) || name.startsWith('mechanical'));
+/** A total that has its value; undefined for one that lacks something. */
+export const workedOut = (total: Figure | undefined): NumberFigure | undefined =>
+  total?.value && total.unit ? (total as NumberFigure) : undefined;
+
+/** A total of settings that were moved by an unknown amount is approximate, and says why. */
+function withDoubt(total: Figure | undefined, timing: Timing): Figure | undefined {
+  const moved = Object.values(timing).flatMap((each) =>
+    each?.setting.doubt ? [each.setting.quantity.name] : [],
+  );
+  const known = workedOut(total);
+  if (moved.length === 0 || !known) return total;
+  const { name, value, unit, formula, working, inputs } = known;
+  const doubted = moved.filter((each) => formula.includes(each) || each.startsWith('mechanical'));
   if (doubted.length === 0) return total;
-  const { name, value, unit, formula, working, inputs } = total;
   const says = `${working}; in doubt: ${doubted.join(' and ')} moved since, nobody knows how far`;
   return lazyTotal(name, { ...value, about: true }, unit, () => ({ formula, working: says, inputs }));
 }
 
 /** In the order in which they are shown. */
-const TOTALS: ReadonlyMap<string, (timing: Timing, state: TotalsTake) => Derived | Lacking> = new Map(
+const TOTALS: ReadonlyMap<string, WorkTotal> = new Map(
   Object.entries({
-    'timing at idle': (timing, state) => idleTotal(state, timing),
+    'timing at idle': idleTotal,
     total: openTotal,
     'cruise total': cruiseTotal,
     'all in': allIn,
@@ -94,11 +80,15 @@ const TOTALS: ReadonlyMap<string, (timing: Timing, state: TotalsTake) => Derived
 
 export const TOTAL_NAMES: readonly string[] = [...TOTALS.keys()];
 
-/** The wide-open total at one speed; what a measured total is held to. */
-export function totalAtSpeed(state: TotalsTake, rpm: number): Derived | Lacking {
+/**
+ * The wide-open total at one speed, crank degrees: what a measured total is held to.
+ *
+ * @param rpm of the crank; beyond the ends of the curve its end holds.
+ */
+export function totalAtSpeed(state: TotalsTake, rpm: number): NumberFigure | undefined {
   const timing = timingOf(state);
   const { initial, mechanical } = timing;
-  if (!initial || !mechanical) return lacking('total', { initial, mechanical });
+  if (!initial || !mechanical) return undefined;
   const values = [initial.value, advanceOver(timing, mechanical, exact(rpm))];
   return sum('total', values, () => {
     const at = `${formatNumber(rpm, RPM)} rpm`;
@@ -111,7 +101,7 @@ export function totalAtSpeed(state: TotalsTake, rpm: number): Derived | Lacking 
 }
 
 /** Initial + mechanical at idle, and vacuum only with the canister on manifold vacuum. Common practice, no source. */
-function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived | Lacking {
+function idleTotal(timing: Timing, state: TotalsTake): Figure {
   const { initial, mechanical, source, vacuum } = timing;
   const idle = readingOf(state.latest.get('idle'), 'rpm');
   const lacks = { initial, mechanical, 'an idle reading': idle };
@@ -124,7 +114,7 @@ function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived
       const read = speed();
       const where = source
         ? `vacuum ${source.value}: adds nothing at idle`
-        : 'no vacuum source written: none counted';
+        : 'no vacuum source written, so none counted';
       return {
         formula: `initial + mechanical at ${read.value}; ${where}`,
         names: ['initial', `mechanical at ${read.value}`],
@@ -148,32 +138,32 @@ function idleTotal(state: TotalsTake, timing: Timing = timingOf(state)): Derived
   });
 }
 
-function openTotal(timing: Timing): Derived | Lacking {
+function openTotal(timing: Timing): Figure {
   const { initial, mechanical, mechanicalLimit } = timing;
   if (!initial || !mechanical) return lacking('total', { initial, mechanical });
   return sum('total', [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value)], () => {
     const reached = allInOf(timing);
     const where = reached === undefined ? '' : ` from ${formatNumber(reached, RPM)} rpm`;
     return {
-      formula: `initial + the most mechanical${where}, no vacuum`,
-      names: ['initial', 'the most mechanical'],
+      formula: `initial + maximum mechanical${where}, no vacuum`,
+      names: ['initial', 'maximum mechanical'],
       from: [initial.setting, mechanical.setting],
       beside: limitInput('mechanical limit', mechanicalLimit, mechanical),
     };
   });
 }
 
-function cruiseTotal(timing: Timing): Derived | Lacking {
+function cruiseTotal(timing: Timing): Figure | undefined {
   const { initial, mechanical, vacuum, vacuumLimit, source } = timing;
-  if (!vacuum || source?.value === 'plugged') return { name: 'cruise total', lacks: [] };
+  if (!vacuum || source?.value === 'plugged') return undefined;
   if (!initial || !mechanical) return lacking('cruise total', { initial, mechanical });
   const pulled = mostAdvance(vacuum, vacuumLimit?.value);
   return sum(
     'cruise total',
     [initial.value, mostAdvance(mechanical, timing.mechanicalLimit?.value), pulled],
     () => ({
-      formula: 'initial + the most mechanical + the most vacuum',
-      names: ['initial', 'the most mechanical', 'the most vacuum'],
+      formula: 'initial + maximum mechanical + maximum vacuum',
+      names: ['initial', 'maximum mechanical', 'maximum vacuum'],
       from: [initial.setting, mechanical.setting, vacuum.setting],
       beside: [
         ...limitInput('mechanical limit', timing.mechanicalLimit, mechanical),
@@ -183,76 +173,25 @@ function cruiseTotal(timing: Timing): Derived | Lacking {
   );
 }
 
-function allIn(timing: Timing): Derived | Lacking {
+function allIn(timing: Timing): Figure | undefined {
   const { mechanical } = timing;
   const speed = allInOf(timing);
-  if (!mechanical || speed === undefined) return { name: 'all in', lacks: [] };
+  if (!mechanical || speed === undefined) return undefined;
   return lazyTotal('all in', exact(speed), RPM, () => ({
-    formula: 'lowest speed with all the mechanical advance',
+    formula: 'lowest speed with full mechanical advance',
     working: `${formatNumber(speed, RPM)} rpm`,
     inputs: [curveInput(mechanical)],
   }));
 }
 
-function slope({ mechanical }: Timing): Derived | Lacking {
+function slope({ mechanical }: Timing): Figure | undefined {
   const leg = mechanical && !onlyMostKnown(mechanical) ? steepest(mechanical.points) : undefined;
-  if (!mechanical || !leg) return { name: 'slope', lacks: [] };
+  if (!mechanical || !leg) return undefined;
   return lazyTotal('slope', leg.slope, SLOPE, () => ({
     formula: 'steepest rise of the mechanical curve',
     working: `${formatValue(leg.slope, SLOPE)}, ${formatNumber(leg.from, RPM)} to ${formatNumber(leg.to, RPM)} rpm`,
     inputs: [curveInput(mechanical)],
   }));
-}
-
-interface Telling {
-  readonly formula: string;
-  readonly working: string;
-  readonly inputs: readonly Input[];
-}
-
-/** Put into words only when somebody reads them: rules ask every line for values alone. */
-function lazyTotal(name: string, value: Interval, unit: Unit, tell: () => Telling): Derived {
-  return {
-    name,
-    value,
-    unit,
-    get formula() {
-      return tell().formula;
-    },
-    get working() {
-      return tell().working;
-    },
-    get inputs() {
-      return tell().inputs;
-    },
-  };
-}
-
-interface SumTerms {
-  readonly formula: string;
-  /** Of each value of the sum, in order. */
-  readonly names: readonly string[];
-  readonly from: readonly SettingInForce[];
-  /** What the sum rests on and does not add. */
-  readonly beside?: readonly Input[];
-}
-
-function sum(name: string, values: readonly Interval[], terms: () => SumTerms): Derived {
-  const value = values.reduce(add);
-  return lazyTotal(name, value, DEG, () => {
-    const { formula, names, from, beside = [] } = terms();
-    const texts = values.map((each) => formatValue(each, DEG));
-    const added = names.map((each, i) => ({ name: each, value: texts[i] ?? '', by: from[i]?.by }));
-    return {
-      formula,
-      working: `${texts.join(' + ')} = ${formatValue(value, DEG)}`,
-      inputs: [...added, ...beside],
-    };
-  });
-}
-
-function lacking(name: string, needs: Readonly<Record<string, unknown>>): Lacking {
-  return { name, lacks: Object.entries(needs).flatMap(([need, has]) => (has === undefined ? [need] : [])) };
 }
 
 /** The stop, where it is what holds the curve. */
@@ -262,18 +201,18 @@ const limitInput = (name: string, limit: Timing['mechanicalLimit'], curve: Curve
     : [];
 
 const advanceOver = ({ mechanicalLimit }: Timing, curve: Curve, rpm: Interval): Interval =>
-  stopped(allOver(curve, rpm), mechanicalLimit);
+  atMostLimit(allOver(curve, rpm), mechanicalLimit);
 
 const vacuumOver = ({ vacuumLimit }: Timing, curve: Curve, depression: Interval): Interval =>
-  stopped(allOver(curve, depression), vacuumLimit);
+  atMostLimit(allOver(curve, depression), vacuumLimit);
 
-/** All that the curve gives over a range; at a rough speed it is rough too. */
+/** What the curve gives over a range; approximate at an approximate speed. */
 function allOver({ points }: Curve, at: Interval): Interval {
   const advance = curveOver(points, at.low, at.high) ?? NO_ADVANCE;
   return at.about ? { ...advance, about: true } : advance;
 }
 
-const stopped = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
+const atMostLimit = (advance: Interval, limit: Timing['mechanicalLimit']): Interval =>
   limit ? least(advance, limit.value) : advance;
 
 const allInOf = ({ mechanical, mechanicalLimit }: Timing): number | undefined =>

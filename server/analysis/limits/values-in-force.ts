@@ -38,7 +38,7 @@ function totalFor({ name }: Quantity, said: Statement, state: State): ValueInFor
   const speed = speedOf(said);
   const atSpeed = name === 'total' && speed ? totalAtSpeed(state, middle(speed)) : undefined;
   const total = speed ? atSpeed : totalNamed(state, name);
-  if (!total || !('value' in total)) return undefined;
+  if (!total) return undefined;
   const related = total.inputs.flatMap(({ name, value, by }) =>
     by ? [{ origin: by, message: `${name}: ${value}` }] : [],
   );

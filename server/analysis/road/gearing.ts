@@ -1,4 +1,4 @@
-/** How engine speed and road speed hang together, by what the notebook says of tyre, final drive and gears. */
+/** Gearing: engine speed against road speed, from tyre, final drive and gears. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Statement } from '../../model/entry/entry.ts';
@@ -10,7 +10,7 @@ import { parseTyreSize, roadSpeed, tyreDiameter } from '../../trade/sums/road.ts
 export interface Gear {
   /** `third`, `overdrive`; `direct` where no gear ratios are written, for the gearbox straight through. */
   readonly name: string;
-  /** Turns of the engine for one of the wheels. */
+  /** Engine turns per wheel turn. */
   readonly overall: Interval;
 }
 
@@ -71,12 +71,12 @@ function gearsOf({ facts }: State, finalDrive: Interval): Pick<Gearing, 'gears' 
 export const speedIn = ({ tyre }: Gearing, { overall }: Gear, rpm: Interval): Interval =>
   monotoneEach([rpm, overall, tyre.metres] as const, roadSpeed);
 
-/** A road speed as it was read: how fast, at which engine speed, in which gear. */
+/** A road speed reading: how fast, at which engine speed, in which gear. */
 export interface SpeedRead {
-  /** True m/s: what the speedometer reads over, where that is written, is taken off. */
+  /** True m/s, with the speedometer error taken off where it is written. */
   readonly metresPerSecond: Interval;
   readonly rpm: Interval | undefined;
-  /** As named; undefined where no gear is, or one that the notebook does not have. */
+  /** Gear as named; undefined where none is, or one that the notebook does not have. */
   readonly gear: Gear | undefined;
 }
 
@@ -87,7 +87,7 @@ export function speedRead(said: Statement, state: State, gearing: Gearing): Spee
   return { metresPerSecond, rpm: engineSpeedAt(said), gear: gearNamed(said, gearing.gears) };
 }
 
-/** In m/s: what the speedometer reads over, where that is written, is taken off. */
+/** In m/s, with the speedometer error taken off where it is written. */
 export function trueSpeed(said: Statement, { facts }: State): Interval | undefined {
   const shown = amountIn(said.values[0], 'm/s', 'mph');
   const error = amountIn(facts.get('speedometer error|')?.statement.values[0], '%', '%');
@@ -96,7 +96,7 @@ export function trueSpeed(said: Statement, { facts }: State): Interval | undefin
     : shown;
 }
 
-/** In rpm, as it was read with the speed. */
+/** Engine rpm read with the speed. */
 export const engineSpeedAt = (said: Statement): Interval | undefined =>
   said.conditions.map(({ value }) => amountIn(value, 'rpm')).find((each) => each !== undefined);
 
@@ -116,7 +116,7 @@ function gearNamed(said: Statement, gears: readonly Gear[]): Gear | undefined {
 export const slipIn = (gearing: Gearing, gear: Gear, rpm: Interval, measured: Interval): Interval =>
   monotoneEach([speedIn(gearing, gear, rpm), measured] as const, (worked, seen) => 1 - seen / worked);
 
-/** The gear in which the least slip is left over, of those where it is not less than none by more than `slack`. */
+/** Gear with the least slip, of those where it is not negative by more than `slack`. */
 export function likeliestGear(
   gearing: Gearing,
   rpm: Interval,

@@ -1,4 +1,4 @@
-/** A logger's rows by bands of speed, each column's mean, least and most in it, beside the total that the settings give there. */
+/** Log rows by speed band: mean, lowest and highest of each column, beside the total timing set there. */
 
 import type { State } from '../../model/state/state.ts';
 import { formatNumber } from '../../trade/measure/format.ts';
@@ -14,7 +14,7 @@ interface Bands {
   readonly rows: ReadonlyMap<number, readonly number[]>;
 }
 
-/** Round widths, the finest that gives no more bands than are read at a glance. */
+/** Band widths; the finest that gives a table short enough to read at a glance is used. */
 const WIDTHS: ReadonlyMap<string, readonly number[]> = new Map(
   Object.entries({
     'engine speed': [250, 500, 1000, 2000, 5000],
@@ -57,22 +57,22 @@ export function bandRows(
 ): readonly (readonly string[])[] {
   if (!bands) return [];
   const { column, size } = bands;
-  const told = table.columns
+  const shown = table.columns
     .map((each, i) => ({ each, i }))
     .filter(({ each }) => each !== column && each.name !== 'time');
   const total = (low: number) => {
     const found = column.name === 'engine speed' ? totalAtSpeed(state, low + size / 2) : undefined;
-    return found && 'value' in found ? inWords(found.value, 'deg') : undefined;
+    return found && inWords(found.value, 'deg');
   };
   const lows = [...bands.rows.keys()];
   const curve = lows.some((low) => total(low) !== undefined);
-  const heads = told.map(({ each }) => headOf(each));
+  const heads = shown.map(({ each }) => headOf(each));
   return [
-    [headOf(column), 'lines', ...heads, ...(curve ? ['total set, mid-band'] : [])],
+    [headOf(column), 'lines', ...heads, ...(curve ? ['total as set, mid-band'] : [])],
     ...[...bands.rows].map(([low, rows]) => [
       `${low}..${low + size}`,
       String(rows.length),
-      ...told.map(({ each, i }) =>
+      ...shown.map(({ each, i }) =>
         cell(
           rows.map((row) => table.values[i]?.[row] ?? Number.NaN),
           each,
@@ -87,7 +87,7 @@ export function bandRows(
 export const headOf = ({ name, unit }: Pick<LogColumn, 'name' | 'unit'>): string =>
   unit.symbol.startsWith(':') ? name : `${name} ${unit.symbol}`.trim();
 
-/** A mean of a logger's readings is worth no more. */
+/** Rounding for a mean of log readings. */
 const MEAN_FIGURES = 3;
 
 function cell(numbers: readonly number[], { unit }: LogColumn): string {

@@ -1,4 +1,4 @@
-/** The log lines of a notebook, each with what was in force as it was written. */
+/** Log lines of a notebook, each with the state in force where it was written. */
 
 import type { Origin } from '../../model/entry/entry.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
@@ -24,7 +24,7 @@ const logsOn = keptByPage((readings: readonly LineState[]): readonly LogLine[] =
   ),
 );
 
-/** Asked of a log's line (`word` is `log`) that one; else, up to the line, those of the latest session that has any. */
+/** On a log's own line (`word` is `log`) that one; else those of the latest session up to here that has any. */
 export function logLinesAt(snapshot: Snapshot, line: number, word?: string): readonly LogLine[] {
   const at = (log: LogLine) => lineOf(snapshot, log.by.ref) ?? line + 1;
   if (word === 'log') return logsOn(snapshot, pageAt(snapshot, line)).filter((log) => at(log) === line);

@@ -1,5 +1,6 @@
-/** A logger's file summarised by bands of speed, beside what the engine was set to as it was taken. */
+/** Summary of a log file by speed band, beside the settings in force when it was taken. */
 
+import { once } from '../../memo.ts';
 import type { FileText } from '../../model/snapshot/named-files.ts';
 import type { FileProblem } from '../../model/state/lookup.ts';
 import { settingText } from '../../model/state/setting-text.ts';
@@ -14,13 +15,13 @@ import { type LogLine, logLinesAt } from './log-lines.ts';
 
 export const LOGS: Working = { topic: 'road', about: ['log'], work: logs };
 
-/** The paths of the logs that figures of this moment tell of, as the notebook writes them. */
+/** Paths of the logs that the figures here need, as the notebook writes them. */
 export const logsWanted = (moment: FigureContext, word?: string): readonly string[] =>
   word === undefined || word === 'log'
     ? [...new Set(logLinesAt(moment.snapshot, moment.line, word).map(({ path }) => path))]
     : [];
 
-/** On a log's own line that log, else those of the latest session that has any. Nothing of files that were not read. */
+/** On a log's own line that log, else those of the latest session that has any; none for files that were not read. */
 function logs(moment: FigureContext, word?: string): readonly Figure[] {
   const { files, snapshot, line } = moment;
   if (!files) return [];
@@ -30,21 +31,17 @@ function logs(moment: FigureContext, word?: string): readonly Figure[] {
   });
 }
 
-/** Kept as long as the door keeps the text: a log of twenty megabytes is read once, not at every look. */
-const tables = new WeakMap<FileText, ReturnType<typeof readLog>>();
-
-function tableOf(file: FileText): ReturnType<typeof readLog> {
-  if ('problem' in file) return { problem: PROBLEMS[file.problem] };
-  const table = tables.get(file) ?? readLog(file.text);
-  tables.set(file, table);
-  return table;
-}
+/** Memo by the file's text, so that a log of twenty megabytes is parsed once. */
+const tableOf = once(
+  (file: FileText): ReturnType<typeof readLog> =>
+    'problem' in file ? { problem: PROBLEMS[file.problem] } : readLog(file.text),
+);
 
 const PROBLEMS: Readonly<Record<FileProblem, string>> = {
-  missing: 'there is no such file',
-  'too large': 'it is larger than 20 MB: cut out the runs that matter',
-  outside: 'it lies outside the folder that may be read; put it beside the notebook',
-  'not text': 'it is no text in UTF-8',
+  missing: 'file not found',
+  'too large': 'it is larger than 20 MB; cut it down to the runs that matter',
+  outside: "it is outside the notebook's folder; put it beside the notebook",
+  'not text': 'it is not UTF-8 text',
   'not readable': 'it could not be read',
 };
 
@@ -62,8 +59,8 @@ function logFigure(log: LogLine, file: FileText): Figure {
     return figure({
       ...BANDS,
       name,
-      text: `cannot be summarised: ${table.problem}`,
-      formula: 'mean in each band of speed',
+      text: `Can't be summarised: ${table.problem}`,
+      formula: 'mean in each speed band',
       working: table.problem,
       inputs: [input],
     });
@@ -72,15 +69,15 @@ function logFigure(log: LogLine, file: FileText): Figure {
     ...BANDS,
     name,
     text: `${summary(table)}${faultText(table)}${unreadText(table)}`,
-    formula: bands ? `mean (least..most) in each band of ${bands.column.name}` : 'mean (least..most)',
+    formula: bands ? `mean (lowest..highest) in each ${bands.column.name} band` : 'mean (lowest..highest)',
     working: `${table.rows} lines, ${table.columns.map(({ heading, name: known, unit }) => `"${heading.trim()}" as ${headOf({ name: known, unit })}`).join(', ')}`,
     inputs: [input, ...settingInputs(log)],
-    caution: 'Read a log at home, or let a passenger watch it: never while driving.',
+    caution: 'Read logs at home, or let a passenger watch: never while driving.',
     rows: bandRows(table, bands, log.state),
   });
 }
 
-/** What an engine runs by; the rest of the settings says nothing of a run. */
+/** Parts whose settings matter for a run. */
 const OWNERS: ReadonlySet<SettingInForce['quantity']['owner']> = new Set([
   'carburettor',
   'distributor',
@@ -113,6 +110,6 @@ function spanText(numbers: readonly number[], { unit }: LogColumn): string {
 
 function unreadText({ unread }: LogTable): string {
   if (unread.length === 0) return '';
-  const told = unread.slice(0, 6).map(({ heading, why }) => `"${heading.trim()}" (${why})`);
-  return `; not used: ${told.join(', ')}${unread.length > 6 ? ` and ${unread.length - 6} more` : ''}`;
+  const listed = unread.slice(0, 6).map(({ heading, why }) => `"${heading.trim()}" (${why})`);
+  return `; not used: ${listed.join(', ')}${unread.length > 6 ? ` and ${unread.length - 6} more` : ''}`;
 }

@@ -1,4 +1,4 @@
-/** Speed by the propeller's pitch, and the slip that a measured speed shows: what tyre and gears are on the road. */
+/** Propeller: speed from pitch, and slip from a measured speed. */
 
 import { statementText } from '../../model/entry/as-written.ts';
 import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
@@ -19,10 +19,10 @@ export const PROPELLER_SLIP: Working = { topic: 'road', about: [...ABOUT, 'speed
 const PUBLISHED = {
   topic: 'road',
   standing: 'published',
-  source: 'apparent slip as ship engineers work it out; follows from what pitch is',
+  source: 'apparent slip as in naval architecture; definition of pitch',
 } as const;
 const ON_THE_WATER =
-  'Where the water and the law allow it; the law of the place is the limit, not this figure.';
+  'Only where the water and the law allow it. The local law is the limit, not this figure.';
 const A_THOUSAND = exact(1000);
 
 /** The propeller and the gear before it. */
@@ -32,11 +32,11 @@ interface Drive {
   readonly reduction: Interval;
   /** Undefined where none is written. */
   readonly gear: KnownInput | undefined;
-  /** Of another propeller, written on a later day than the pitch. */
+  /** Date of another propeller, fitted later than the pitch was written. */
   readonly since: string | undefined;
 }
 
-/** Undefined where no pitch is written. Without a reduction the propeller is taken to turn with the engine. */
+/** Drive of the boat; undefined where no pitch is written. Without a reduction, direct drive is assumed. */
 function driveOf(state: State): Drive | undefined {
   const pitch = settingOf(state, 'propeller pitch', 'm');
   const gear = factOf(state, 'drop gear', 'ratio');
@@ -53,8 +53,8 @@ const speedIn = ({ pitch, reduction }: Drive, rpm: Interval): Interval =>
 const inputsOf = ({ pitch, gear }: Drive): readonly Input[] => [pitch.input, ...(gear ? [gear.input] : [])];
 
 const assumed = ({ gear, since }: Drive): string =>
-  (gear ? '' : '; no reduction (drop gear) is written: taken as direct') +
-  (since ? `; the propeller of ${since} may have another pitch than is written` : '');
+  (gear ? '' : '; direct drive assumed, no reduction (drop gear) written') +
+  (since ? `; the propeller fitted ${since} may have a different pitch` : '');
 
 /** At 1000 rpm, and at the red line where one is written. */
 function speedsByPitch({ state }: FigureContext): readonly Figure[] {
@@ -66,8 +66,8 @@ function speedsByPitch({ state }: FigureContext): readonly Figure[] {
   return [
     figure({
       ...PUBLISHED,
-      name: 'speed by propeller pitch',
-      text: `${bothUnits(speed)} for each 1000 rpm${most}, without slip${assumed(drive)}`,
+      name: 'speed from propeller pitch',
+      text: `${bothUnits(speed)} per 1000 rpm${most}, without slip${assumed(drive)}`,
       value: convertInterval(speed, unitById('m/s'), unitById('kn')),
       unit: unitById('kn'),
       formula: 'pitch x rpm / (60 x reduction)',
@@ -78,7 +78,7 @@ function speedsByPitch({ state }: FigureContext): readonly Figure[] {
   ];
 }
 
-/** Of the speed that is asked about, else of every one of this session that was read with its engine speed; by the propeller of then. */
+/** Slip of the speed at hand, else of each one of this session read with its engine speed; with the propeller of that day. */
 function slips({ state, snapshot, line }: FigureContext, word?: string): readonly Figure[] {
   return [...state.readings.values()]
     .filter(({ quantity }) => quantity.name === 'speed')
@@ -102,19 +102,19 @@ function slipFigure(taken: SessionReading, drive: Drive, state: State): readonly
     figure({
       ...PUBLISHED,
       name: `propeller slip at ${inWords(rpm, 'rpm')}`,
-      text: `${inWords(percent, '%', 0.1)}: ${bothUnits(measured)} measured, ${bothUnits(worked)} by the pitch${assumed(drive)}${percent.high < 0 ? IMPOSSIBLE : ''}`,
+      text: `${inWords(percent, '%', 0.1)}: ${bothUnits(measured)} measured, ${bothUnits(worked)} from the pitch${assumed(drive)}${percent.high < 0 ? IMPOSSIBLE : ''}`,
       value: percent,
       unit: unitById('%'),
       formula: '1 - measured speed / (pitch x rpm / (60 x reduction))',
       working: `${workingOf(drive, rpm, worked)}; 1 - ${inWords(measured, 'm/s')} / ${inWords(worked, 'm/s')} = ${inWords(percent, '%')}`,
       inputs: [{ name: quantity.name, value: statementText(said, quantity.unit), by }, ...inputsOf(drive)],
-      caution: 'Current and wind count as slip: run both ways and take the mean.',
+      caution: 'Current and wind show up as slip: run both ways and take the mean.',
     }),
   ];
 }
 
 /** Common practice, no source. */
-const IMPOSSIBLE = '; less than none: pitch, reduction, tachometer or a current with the boat explains it';
+const IMPOSSIBLE = '; negative: wrong pitch, reduction or tachometer, or a following current';
 
 const workingOf = ({ pitch, reduction }: Drive, rpm: Interval, speed: Interval): string =>
   `${inWords(pitch.value, 'm')} x ${inWords(rpm, 'rpm')} / (60 x ${inWords(reduction, 'ratio')}) = ${inWords(speed, 'm/s')}`;

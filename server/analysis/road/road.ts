@@ -1,4 +1,4 @@
-/** Road speed and engine speed in each gear, and the slip that a measured speed shows. */
+/** Road speed in each gear, and slip from a measured speed. */
 
 import { statementText } from '../../model/entry/as-written.ts';
 import { lineOf } from '../../model/snapshot/locate.ts';
@@ -33,13 +33,12 @@ export const SLIP: Working = {
 const PUBLISHED = {
   topic: 'road',
   standing: 'published',
-  source: 'geometry of the rolling wheel; size of a tyre: UN ECE Regulation 30',
+  source: 'geometry of a rolling wheel; tyre sizes as in UN ECE Regulation 30',
 } as const;
-const ON_THE_ROAD =
-  'Where the law and the road allow it; the law of the place is the limit, not this figure.';
+const ON_THE_ROAD = 'Only where the road and the law allow it. The local law is the limit, not this figure.';
 const A_THOUSAND = exact(1000);
 
-/** For each gear, at 1000 rpm and at the red line where one is written. */
+/** Speed in each gear, at 1000 rpm and at the red line where one is written. */
 function speedsInGears({ state }: FigureContext): readonly Figure[] {
   const gearing = gearingOf(state);
   if (!gearing) return [];
@@ -54,7 +53,7 @@ function speedsInGears({ state }: FigureContext): readonly Figure[] {
     figure({
       ...PUBLISHED,
       name: 'speed in each gear',
-      text: `${gearText(last, gears)}: ${bothUnits(speed)} for each 1000 rpm, ${tyreText(gearing)}`,
+      text: `${gearText(last, gears)}: ${bothUnits(speed)} per 1000 rpm, ${tyreText(gearing)}`,
       value: kmh,
       unit: unitById('km/h'),
       formula: 'pi x tyre diameter x rpm / (60 x gear x final drive)',
@@ -76,13 +75,13 @@ function speedsInGears({ state }: FigureContext): readonly Figure[] {
 
 const gearText = ({ name }: Gear, gears: readonly Gear[]): string =>
   name === 'direct'
-    ? 'gearbox straight through (no gear ratios written)'
+    ? 'direct drive (no gear ratios written)'
     : gears.length > 1 && name !== 'overdrive'
       ? `${TOP} (${name})`
       : name;
 
 const tyreText = ({ tyre }: Gearing): string =>
-  tyre.kind === 'rolling' ? 'without slip' : 'tyre unloaded, without slip: a few per cent less on the road';
+  tyre.kind === 'rolling' ? 'without slip' : 'unloaded tyre, without slip: a few per cent less on the road';
 
 const bothUnits = (metresPerSecond: Interval): string => {
   const said = (unit: string) =>
@@ -96,7 +95,7 @@ const inputOf = ({ quantity, statement: said, text, by }: Declared): Input => ({
   by,
 });
 
-/** Of the road speed that is asked about, else of every one of this session: slip where the engine speed was read with it, else engine speed by gear. */
+/** For the road speed at hand, else each one of this session: slip where engine speed was read with it, else engine speed by gear. */
 function slips({ state, snapshot, line }: FigureContext, word?: string): readonly Figure[] {
   const gearing = gearingOf(state);
   if (!gearing) return [];
@@ -131,10 +130,10 @@ function slipFigures(
     figure({
       ...PUBLISHED,
       name,
-      text: `${inWords(percent, '%', 0.1)}: ${bothUnits(measured)} measured, ${bothUnits(worked)} worked out`,
+      text: `${inWords(percent, '%', 0.1)}: ${bothUnits(measured)} measured, ${bothUnits(worked)} calculated`,
       value: percent,
       unit: unitById('%'),
-      formula: '1 - measured speed / worked-out speed',
+      formula: '1 - measured speed / calculated speed',
       working: `1 - ${inWords(measured, 'm/s')} / ${inWords(worked, 'm/s')} = ${inWords(percent, '%', 0.1)}, tyre ${gearing.tyre.kind}`,
       inputs: [readInput(taken), ...speedometer(state), ...gearing.facts.map(inputOf)],
     }),

@@ -1,4 +1,4 @@
-/** Measured runs of the whole notebook: how long each took or how fast it ended, in which air. */
+/** Measured runs of the whole notebook: time or speed, and the air they were made in. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
@@ -15,7 +15,7 @@ import { isBoosted } from '../boost.ts';
 
 export interface Run {
   readonly quantity: 'run time' | 'speed';
-  /** The same for runs that may be compared. */
+  /** Equal for runs that can be compared. */
   readonly key: string;
   /** In s or km/h. */
   readonly value: Interval;
@@ -24,13 +24,13 @@ export interface Run {
   readonly by: Origin;
 }
 
-/** The factor on power in the air of that session, by name; or why there is none. */
+/** Power correction factor for the air of that session, by name; or why there is none. */
 type Corrected =
   | { readonly factor: number; readonly name: string; readonly assumed: string | undefined }
   | { readonly none: string };
 
 export const RUN_UNIT = { 'run time': 's', speed: 'km/h' } as const;
-/** Where a day's line does not tell its humidity. */
+/** Humidity assumed where none is written. */
 const USUAL_HUMIDITY = 0.5;
 
 const runsOn = keptByPage(runsAmong);
@@ -63,10 +63,10 @@ function correctionOf(state: State): Corrected {
   };
   const correction: Correction = correctionJ1349(day, isBoosted(state));
   if (correction.kind === 'refused') return { none: correction.reason };
-  const assumed = humidity ? undefined : 'humidity taken as 50 %';
+  const assumed = humidity ? undefined : '50 % humidity assumed';
   return Number.isFinite(correction.factor) && correction.factor > 0
     ? { factor: correction.factor, name: correction.name, assumed }
-    : { none: 'the weather written is no air to run in' };
+    : { none: 'the weather written is impossible' };
 }
 
 /** The runs up to and with a line, in the order of their lines. */

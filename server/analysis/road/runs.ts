@@ -1,4 +1,4 @@
-/** Runs of one kind side by side, on the time or speed they would have had in the same air. */
+/** Runs of one kind side by side, corrected to the same air. */
 
 import { statementText } from '../../model/entry/as-written.ts';
 import { type Interval, monotone } from '../../trade/measure/interval.ts';
@@ -10,10 +10,10 @@ import { betterRun, RUN_UNIT, type Run, runsUpTo } from './run-readings.ts';
 
 export const RUNS: Working = { topic: 'road', about: ['run time', 'speed'], work: comparedRuns };
 
-/** Most runs of one kind that are told. */
+/** Most runs of one kind shown. */
 const MOST_ROWS = 15;
 
-/** One figure for each kind of run of which there are two; asked of one line, the kind of that line. */
+/** One figure per kind of run with at least two; on a run's own line, only its kind. */
 function comparedRuns(moment: FigureContext, word?: string): readonly Figure[] {
   const runs = runsUpTo(moment.snapshot, moment.line);
   const kinds = new Map<string, Run[]>();
@@ -29,13 +29,13 @@ function comparedRuns(moment: FigureContext, word?: string): readonly Figure[] {
   return asked.map(oneKind);
 }
 
-/** Run in the session that is asked about, so that a hover tells of its own line only. */
+/** Runs of the session at hand, so that a hover shows its own line only. */
 const isInSession = ({ state }: FigureContext, kind: readonly Run[]): boolean =>
   kind.some(({ key }) => state.readings.has(key));
 
 interface Placed {
   readonly run: Run;
-  /** In the air of the correction; undefined where the run has none. */
+  /** Corrected value; undefined where the run has no correction. */
   readonly value: Interval | undefined;
 }
 
@@ -84,17 +84,17 @@ function onCorrected(first: Run, placed: readonly Placed[], comparable: readonly
       by: run.by,
     })),
     standing: 'common practice',
-    source: `factor: ${name}; that time goes with the cube root of power is a rule of thumb`,
+    source: `factor by ${name}; that time goes with the cube root of power is a rule of thumb`,
     caution:
-      'Runs compare only over the same stretch with the same load. Where the law and the road allow it.',
+      'Compare runs only over the same stretch with the same load, and make them only where the law allows.',
     rows: [
-      ['date', 'as run', 'factor', 'corrected', `against the ${WORDS[first.quantity].best}`],
+      ['date', 'as run', 'factor', 'corrected', `against ${WORDS[first.quantity].best}`],
       ...lastOf(placed).map((each) => row(each, value)),
     ],
   });
 }
 
-/** The times as they were, where there is no correction to be had: blown engines, days without weather. */
+/** Uncorrected times, where no correction applies: boosted engines, days without weather. */
 function asRun(first: Run, placed: readonly Placed[]): Figure {
   const best = bestOf(
     first.quantity,
@@ -106,7 +106,7 @@ function asRun(first: Run, placed: readonly Placed[]): Figure {
     text: `${WORDS[first.quantity].best} ${inUnit(best.run, best.run.value)} on ${dateOf(best.run)}, as run`,
     value: best.run.value,
     unit: unitById(RUN_UNIT[first.quantity]),
-    formula: 'as run, not corrected for the air',
+    formula: 'as run, not corrected for air',
     working: reasonsOf(placed),
     inputs: lastOf(placed).map(({ run }) => ({
       name: first.quantity,
@@ -114,9 +114,9 @@ function asRun(first: Run, placed: readonly Placed[]): Figure {
       by: run.by,
     })),
     standing: 'common practice',
-    source: 'runs in different air do not compare without a correction',
+    source: "runs in different air can't be compared without a correction",
     caution:
-      'Runs compare only over the same stretch with the same load. Where the law and the road allow it.',
+      'Compare runs only over the same stretch with the same load, and make them only where the law allows.',
     rows: [['date', 'as run'], ...lastOf(placed).map(({ run }) => [dateOf(run), inUnit(run, run.value)])],
   });
 }

@@ -1,4 +1,4 @@
-/** What a trial answers to each of its wants: the knob for a response, or the response at a knob. */
+/** Answers of a trial to each of its wants: the knob for a response, or the response at a knob. */
 
 import { valueText } from '../../model/entry/as-written.ts';
 import type { State } from '../../model/state/state.ts';
@@ -38,7 +38,7 @@ export function answer(want: Want, written: WrittenTrial, trial: Fitted, state: 
   ];
 }
 
-/** A range is asked at both ends, a bound at its one end. */
+/** Values to solve for: both ends of a range, the one end of a bound. */
 const endsOf = ({ low, high }: Interval): readonly number[] =>
   [...new Set([low, high])].filter((end) => Number.isFinite(end));
 
@@ -79,12 +79,12 @@ function settingFor(
 const inverse = ({ fit, knob, response }: Fitted): string =>
   fit.model.kind === 'line'
     ? `(${response.name} - intercept) / slope`
-    : `where the curve of ${response.name} over ${knob.name} passes the value wanted`;
+    : `where the curve of ${response.name} over ${knob.name} passes the wanted value`;
 
 const noAnswer = ({ fit, knob, response }: Fitted): string =>
   fit.flat
-    ? `none: ${response.name} ${FLAT[fit.flat]} between ${tried(fit, knob)}`
-    : `none: out of reach of the curve, even well outside ${tried(fit, knob)}`;
+    ? `None: ${response.name} ${FLAT[fit.flat]} between ${tried(fit, knob)}`
+    : `None: out of reach, even well outside ${tried(fit, knob)}`;
 
 function workingOf(wanted: number, value: number, { fit, knob, response }: Fitted): string {
   const [asked, answered] = [inUnits(wanted, response), inUnits(value, knob)];
@@ -94,7 +94,7 @@ function workingOf(wanted: number, value: number, { fit, knob, response }: Fitte
   return `(${asked} ${sign} ${inUnits(Math.abs(intercept), response)}) / ${formatNumber(slope, undefined)} = ${answered}`;
 }
 
-/** From the lowest setting that could give it to the highest; the setting alone where the rows are too few to say. */
+/** Range of settings that could give it; the setting alone where the rows are too few to say. */
 const spanOf = ({ value, low, high }: Estimate): Interval => ({
   low: low ?? value,
   high: high ?? value,
@@ -108,17 +108,17 @@ function textOf(interval: Interval, found: readonly Estimate[], { unit }: Axis):
   const high = Math.max(...found.map((each) => each.high ?? Number.POSITIVE_INFINITY));
   const within = formatWithin(middle(interval), { low, high }, unit);
   if (formatValue(exact(low), unit) === formatValue({ low, high, about: false }, unit))
-    return `${plain}; the rows show no scatter to tell how far off`;
+    return `${plain}; too few rows to say how far off`;
   const value = found.length === 1 && !interval.about ? within.value : plain;
-  return `${value}, 19 times in 20 within ${within.span}`;
+  return `${value} (19 times in 20 within ${within.span})`;
 }
 
 function outsideText(found: readonly Estimate[], { fit, knob }: Fitted): string | undefined {
   if (!found.some((each) => each.outside)) return undefined;
-  return `Outside what was tried (${tried(fit, knob)}): try a row there before leaning on it.`;
+  return `Outside the range tried (${tried(fit, knob)}): try a row there before trusting it.`;
 }
 
-/** What each size that can be had should give. */
+/** Expected response at each size that can be had. */
 function sizeRows(wanted: number, trial: Fitted, state: State): readonly (readonly string[])[] {
   const sizes = realSizes(wanted, trial, state);
   if (sizes.length === 0) return [];

@@ -1,4 +1,4 @@
-/** Trials: how the response follows the knob, which setting should give what is wanted, and what the nearest real size gives. */
+/** Trials: how the response follows the knob, which setting should give the wanted value, and what the nearest real size gives. */
 
 import { lineOf } from '../../model/snapshot/locate.ts';
 import { exact } from '../../trade/measure/interval.ts';
@@ -29,7 +29,7 @@ export const TRIALS: Working = {
     ),
 };
 
-/** On the line of a want its own answer is what is asked for. */
+/** On the line of a want, only its own answer. */
 const onlyAsked =
   ({ snapshot, line }: FigureContext) =>
   (written: WrittenTrial): WrittenTrial => {
@@ -48,20 +48,20 @@ function trialFigures(written: WrittenTrial, { state }: FigureContext): readonly
 const title = ({ trial: { knob, response, under } }: WrittenTrial): string =>
   [`${knob} -> ${response}`, under].filter(Boolean).join(' ');
 
-const TOO_FEW = 'two rows at different settings make a line, three tell how far it may be trusted';
+const TOO_FEW = 'two rows at different settings make a line, three show how far to trust it';
 
 const tooFew = (written: WrittenTrial, trial: ReadTrial): Figure =>
   figure({
     ...FIT,
     name: title(written),
-    text: `nothing to fit yet: ${TOO_FEW}`,
+    text: `Nothing to fit yet: ${TOO_FEW}`,
     formula: TOO_FEW,
     working: `${count(trial.rows.length)} read${leftOutText(trial)}`,
     inputs: inputsOf(written),
   });
 
 const leftOutText = ({ leftOut }: ReadTrial): string =>
-  leftOut === 0 ? '' : `, ${leftOut} left out for want of two numbers in the units of the others`;
+  leftOut === 0 ? '' : `, ${leftOut} left out without two numbers in the units of the others`;
 
 /** The rows beside what was fitted to them. */
 function course(written: WrittenTrial, trial: Fitted): Figure {
@@ -113,16 +113,14 @@ function plotOf({ fit, knob, response }: Fitted): Plot {
 }
 
 const roughText = ({ about }: ReadTrial): readonly string[] =>
-  about ? ['rough rows taken at their middle'] : [];
+  about ? ['approximate rows taken at their middle'] : [];
 
 function scatterText({ fit, response }: Fitted): readonly string[] {
-  if (fit.spread === undefined) return ['two rows say nothing of the scatter'];
+  if (fit.spread === undefined) return ['two rows say nothing about scatter'];
   const { leaveOneOut } = fit;
   const size = (of: number) => withUnit(small(of), response);
   const foretold = leaveOneOut
-    ? [
-        `a row left out is foretold within ${size(leaveOneOut.line)} by the line, ${size(leaveOneOut.curve)} by the curve`,
-      ]
+    ? [`leave-one-out error ${size(leaveOneOut.line)} for the line, ${size(leaveOneOut.curve)} for the curve`]
     : [];
   return [`scatter ${size(fit.spread)}`, ...foretold];
 }

@@ -1,4 +1,4 @@
-/** A trial in words: what both its figures and its answers say of the line through its rows. */
+/** Trial texts shared by its figures and its answers. */
 
 import { valueText } from '../../model/entry/as-written.ts';
 import { formatNumber, formatValue } from '../../trade/measure/format.ts';
@@ -40,14 +40,14 @@ export const withUnit = (number: string, { unit: { symbol } }: Axis): string =>
 
 export const FLAT = {
   'does not move': 'does not move',
-  'within noise': 'moves no more than repeats of one setting do',
-  'within the meter': 'moves by less than a tachometer tells (1 per cent, TM 5-4210-230-14&P-1)',
-  'no trend': 'follows no trend',
+  'within noise': 'moves no more than repeats of one setting',
+  'within the meter': 'moves less than a tachometer can show (1 per cent, TM 5-4210-230-14&P-1)',
+  'no trend': 'shows no trend',
 } as const;
 
 export const count = (rows: number): string => (rows === 1 ? '1 row' : `${rows} rows`);
 
-/** How the response goes with the knob, and over what. */
+/** Response per unit of the knob, and over what range. */
 export function courseText({ fit, knob, response }: Fitted): string {
   if (fit.flat) return `${response.name} ${FLAT[fit.flat]} between ${tried(fit, knob)}`;
   if (fit.model.kind === 'curve') return `a curve through ${count(fit.rows.length)}, ${tried(fit, knob)}`;
@@ -58,22 +58,22 @@ export function courseText({ fit, knob, response }: Fitted): string {
 export const tried = ({ low, high }: TrialFit, { unit }: Axis): string =>
   formatValue({ low, high, about: false }, unit);
 
-/** `56 deg for each in`, `20 rpm for each number`. */
+/** `56 deg per in`, `20 rpm per number`. */
 const perUnit = (slope: number, knob: Axis, response: Axis): string =>
-  `${inUnits(slope, response)} for each ${each(knob.unit)}`;
+  `${inUnits(slope, response)} per ${each(knob.unit)}`;
 
-/** The line or curve in words and numbers. */
+/** Equation of the line or curve. */
 export function formulaOf({ fit, knob, response }: Fitted): string {
   if (fit.model.kind === 'curve')
-    return `${response.name} as a curve over ${knob.name} that never turns back; it foretells a row left out better than a line`;
+    return `${response.name} as a monotone curve over ${knob.name}, which predicts a left-out row better than a line`;
   const { slope, intercept } = fit.model;
   const sign = intercept < 0 ? '-' : '+';
   return `${knob.name} x ${formatNumber(slope, undefined)} ${sign} ${inUnits(Math.abs(intercept), response)}`;
 }
 
-/** Idle screws that do nothing have a cause the trade knows. */
+/** Advice where the response is flat; mixture screws without effect have a well-known cause. */
 export function flatReason({ knob }: ReadTrial): string {
-  const plain = 'Nothing is worked out for a wanted value: first find what does move it.';
+  const plain = 'No size can be worked out for a wanted value: first find what does move it.';
   if (knob.quantity?.name !== 'mixture') return plain;
-  return `${plain} Mixture screws without effect: ${PLATES_TOO_FAR_OPEN} (common practice).`;
+  return `${plain} Mixture screws without effect: ${PLATES_TOO_FAR_OPEN} (common practice, no source).`;
 }

@@ -1,3 +1,4 @@
+import { oncePerPair } from '../../memo.ts';
 import type { Value } from '../../model/entry/value.ts';
 import type { Row, State, Trial } from '../../model/state/state.ts';
 import { type Measured, measured, type Pair, pairOf } from '../../model/state/trial-rows.ts';
@@ -8,7 +9,7 @@ import { fitTrial, type TrialFit, type TrialRow } from '../../trade/sums/trials.
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 
-/** One axis of a trial: what it is called, what it is known as, and the unit its numbers are in. */
+/** Axis of a trial: its name, its quantity where known, and the unit of its numbers. */
 export interface Axis {
   readonly name: string;
   readonly quantity: Quantity | undefined;
@@ -39,28 +40,22 @@ export function axesOf(
 export const isOnAxes = (row: Row, axes: Pick<ReadTrial, 'knob' | 'response'>): boolean =>
   readRow(pairOf(row), axes) !== undefined;
 
-const known = new WeakMap<Trial, readonly [words: State['words'], read: ReadTrial]>();
-
 /**
  * The first unit written on an axis holds for all its rows; a drill by name is its bore in inches. Kept with the trial:
- * several rules ask of each want.
+ * several rules check each want.
  */
-export function readTrial(trial: Trial, words: State['words']): ReadTrial {
-  const [of, before] = known.get(trial) ?? [];
-  if (before && of === words) return before;
-  const read = fitted(trial, words);
-  known.set(trial, [words, read]);
-  return read;
-}
+export const readTrial = oncePerPair(
+  (trial: Trial, words: State['words']): ReadTrial => fitRows(trial, words),
+);
 
 /** A trial at the bench has a dozen. */
 const MOST_ROWS = 50;
 
-/** What a line is held to while one types: the trial above it, where it is not so long that fitting it anew for each line would take long. */
+/** Longest trial that is fitted anew for each line while typing. */
 export const shortTrial = ({ trial, words }: State): ReadTrial | undefined =>
   trial && trial.rows.size <= MOST_ROWS ? readTrial(trial, words) : undefined;
 
-function fitted(trial: Trial, words: State['words']): ReadTrial {
+function fitRows(trial: Trial, words: State['words']): ReadTrial {
   const { knob, response } = axesOf(trial, words);
   const pairs = [...trial.rows.values()].map(pairOf);
   const read = pairs.flatMap((pair) => readRow(pair, { knob, response }) ?? []);
@@ -83,7 +78,7 @@ function readRow(
   return at && gave && isBounded(at) && isBounded(gave) ? { at, gave } : undefined;
 }
 
-/** What `want` asks: a response to be had, or a setting of the knob to be judged; in the unit of its axis. */
+/** Wanted value of a `want`: a response to reach or a setting of the knob to judge; in the unit of its axis. */
 export function wantIn(
   value: Value | undefined,
   trial: Pick<ReadTrial, 'knob' | 'response'>,
@@ -110,7 +105,7 @@ function inUnit(value: Measured | undefined, unit: Unit): Interval | undefined {
 
 const isRough = ({ low, high, about }: Interval): boolean => about || low !== high;
 
-/** Of a tachometer: TM 5-4210-230-14&P-1 asks for one accurate to 1 to 2 per cent. */
+/** Tachometer resolution: TM 5-4210-230-14&P-1 calls for one accurate to 1 to 2 per cent. */
 const TACHOMETER = 0.01;
 
 const meterFor = (unit: Unit, rows: readonly TrialRow[]): number | undefined =>
@@ -118,7 +113,7 @@ const meterFor = (unit: Unit, rows: readonly TrialRow[]): number | undefined =>
     ? TACHOMETER * rows.reduce((most, { response }) => Math.max(most, Math.abs(response)), 0)
     : undefined;
 
-/** Rows that try one setting again tell how far the response strays by itself. */
+/** Scatter of the response, from rows that repeat one setting. */
 function noise(rows: readonly TrialRow[]): number | undefined {
   const byKnob = new Map<number, number[]>();
   for (const { knob, response } of rows) {

@@ -1,4 +1,4 @@
-/** The trials a moment may ask about, whole: rows and wants below the line belong to them too. */
+/** Trials around a line, whole: rows and wants below the line belong to them too. */
 
 import type { Origin, RowEntry } from '../../model/entry/entry.ts';
 import { lineOf, saidBetween } from '../../model/snapshot/locate.ts';
@@ -20,7 +20,7 @@ export interface WrittenTrial {
 /** Of more wants in one trial the last are answered: each answer goes over all its rows. */
 const MOST_WANTS = 24;
 
-/** The trial a line stands in; none on other lines. */
+/** The trial the line is in; none on other lines. */
 export function trialAt({ state, snapshot }: FigureContext): readonly WrittenTrial[] {
   const start = state.trial && lineOf(snapshot, state.trial.by.ref);
   return start === undefined ? [] : trialsBetween(snapshot, start, start);

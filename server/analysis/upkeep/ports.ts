@@ -1,4 +1,4 @@
-/** The map of ports, and each fluid's way in order. */
+/** Port map, and the path of each fluid in order. */
 
 import { saidAt } from '../../model/snapshot/locate.ts';
 import type { Port } from '../../model/state/state.ts';
@@ -10,7 +10,7 @@ export const PORTS: Working = { topic: 'ports', about: ['port', 'vacuum source',
 const PRACTICE = { topic: 'ports', standing: 'common practice' } as const;
 type Named = readonly [name: string, port: Port];
 
-/** On a fluid's line its own way alone, else the map first and all ways after it. */
+/** On a fluid's line its own path alone, else the map first and then all paths. */
 function ports(moment: FigureContext, word?: string): readonly Figure[] {
   const all = [...moment.state.ports];
   const paths = all.filter(([, { path }]) => path.length > 0);
@@ -27,7 +27,7 @@ function nameOnLine({ snapshot, line }: FigureContext): string | undefined {
   return entry?.kind === 'port' ? entry.name : undefined;
 }
 
-const STATES = ['connected', 'capped', 'open', 'connected and capped', 'not said'] as const;
+const STATES = ['connected', 'capped', 'open', 'connected and capped', 'not given'] as const;
 
 function mapFigure(single: readonly Named[]): Figure {
   const rows = single.map(([name, port]) => ({ name, port, state: stateOf(port) }));
@@ -47,8 +47,8 @@ function mapFigure(single: readonly Named[]): Figure {
     text: [counts.join(', '), ...odd].join('; '),
     formula: 'every port is connected to one thing or capped',
     working: counts.join(' + '),
-    inputs: single.map(([name, port]) => ({ name, value: port.on || 'nothing said', by: port.by })),
-    source: 'an open port behind the throttle lets in air that no jet meters',
+    inputs: single.map(([name, port]) => ({ name, value: port.on || 'not given', by: port.by })),
+    source: 'an open port behind the throttle lets in unmetered air',
     rows: [
       ['port', 'on it', 'state'],
       ...rows.map(({ name, port, state }) => [name, portState(port.on).thing || movedText(port), state]),
@@ -63,7 +63,7 @@ function stateOf({ on }: Port): (typeof STATES)[number] {
   if (thing !== '' && capped) return 'connected and capped';
   if (open && thing === '') return 'open';
   if (thing !== '') return 'connected';
-  return capped ? 'capped' : 'not said';
+  return capped ? 'capped' : 'not given';
 }
 
 function doubledThings(single: readonly Named[]): readonly string[] {
@@ -76,9 +76,8 @@ function doubledThings(single: readonly Named[]): readonly string[] {
 }
 
 const ORDER_TEXT = {
-  'auxiliary before main':
-    'the small cooler meets the fluid at its hottest: lead it through the large one first',
-  'no main': 'a small cooler by itself: it trims what a large one leaves',
+  'auxiliary before main': 'the small cooler gets the hottest fluid: run it through the large one first',
+  'no main': 'a small cooler on its own is meant to trim what a large one leaves',
 } as const;
 
 function pathFigure([name, port]: Named): Figure {
@@ -86,9 +85,9 @@ function pathFigure([name, port]: Named): Figure {
   const way = port.path.join(' -> ');
   return figure({
     ...PRACTICE,
-    name: `way of the ${name}`,
+    name: `path of the ${name}`,
     text: order ? `${way}; ${ORDER_TEXT[order]}` : way,
-    formula: 'in the order in which it flows',
+    formula: 'in flow order',
     working: `${port.path.length} in order`,
     inputs: [{ name, value: way, by: port.by }],
     source: 'the large cooler takes the bulk of the heat, a small one trims the rest',

@@ -1,4 +1,4 @@
-/** Reminders: what is due by the notebook's own odometer, hour meter, dates and heat cycles, and how far off the rest is. */
+/** Reminders: what is due by odometer, hour meter, dates and heat cycles, and how far off the rest is. */
 
 import { statementText, valueText } from '../../model/entry/as-written.ts';
 import { saidAt } from '../../model/snapshot/locate.ts';
@@ -42,13 +42,11 @@ function reminder(name: string, recheck: Recheck, progress: Progress | undefined
     text: stateText(recheck, progress, left),
     value: left && progress && inUnitOf(recheck, left, progress),
     unit: left && recheck.after.unit,
-    formula: progress ? WORDS[progress.counted].formula : 'an amount that the notebook does not count',
-    working: progress?.gone
-      ? `${after} wanted, ${inOwn(recheck, progress.gone, progress)} gone by`
-      : `${after} wanted`,
+    formula: progress ? WORDS[progress.counted].formula : 'an amount the notebook does not count',
+    working: progress?.gone ? `${inOwn(recheck, progress.gone, progress)} of ${after}` : `after ${after}`,
     inputs: [
       { name: 'recheck', value: `${recheck.again ? 'every' : 'after'} ${after}`, by: recheck.by },
-      ...(progress ? counted(recheck, progress, state) : []),
+      ...(progress ? countedInputs(recheck, progress, state) : []),
     ],
     standing: 'common practice',
     source: "the notebook's own reminder",
@@ -57,21 +55,21 @@ function reminder(name: string, recheck: Recheck, progress: Progress | undefined
 
 const WORDS: Readonly<Record<Counted, { readonly formula: string; readonly lacks: string }>> = {
   odometer: { formula: 'odometer now - odometer then', lacks: 'an odometer reading' },
-  hours: { formula: 'hours now - hours then', lacks: 'a reading of the hours' },
+  hours: { formula: 'hours now - hours then', lacks: 'an hours reading' },
   days: { formula: 'latest session - session of the reminder', lacks: 'a session with a date' },
   'heat cycles': {
     formula:
-      'sessions since in which the engine got warm (water, oil or head at 60 C or more, a run, or said to be hot)',
+      'sessions since in which the engine got warm (water, oil or head at 60 C or more, a run, or noted as hot)',
     lacks: '',
   },
 };
 
-/** Less than this share of what was to go by is not worth telling. */
+/** Share of the interval below which an overrun is not mentioned. */
 const LEAST_OVER = 1e-6;
 
 function stateText(recheck: Recheck, progress: Progress | undefined, left: Interval | undefined): string {
-  if (!progress) return 'cannot be counted: write heat cycles, mi or km, h, or days';
-  if (!progress.gone || !left) return `waits for ${WORDS[progress.counted].lacks} to count from`;
+  if (!progress) return "Can't be counted: write heat cycles, mi or km, h, or days";
+  if (!progress.gone || !left) return `Needs ${WORDS[progress.counted].lacks} to count from`;
   if (!progress.due)
     return left.low > 0
       ? `in ${inOwn(recheck, left, progress)}`
@@ -87,7 +85,7 @@ const inOwn = (recheck: Recheck, value: Interval, progress: Progress): string =>
   inWords(inUnitOf(recheck, value, progress), recheck.after.unit?.id ?? COUNTED_IN[progress.counted], 0.1);
 
 /** The two readings of the meter, or the dates. */
-function counted(recheck: Recheck, progress: Progress, state: State): readonly Input[] {
+function countedInputs(recheck: Recheck, progress: Progress, state: State): readonly Input[] {
   if (progress.counted === 'days') {
     const { lastDate } = state;
     return lastDate ? [{ name: 'latest session', value: lastDate.date, by: lastDate.by }] : [];

@@ -1,4 +1,4 @@
-/** Specifications recalled by name, with what the notebook last wrote of each; an estimate only where a torque has none. */
+/** Specifications by name, each with the last value written; a torque estimate only where there is no figure. */
 
 import { amountIn } from '../../model/entry/amount.ts';
 import { statementText, valueText } from '../../model/entry/as-written.ts';
@@ -34,7 +34,7 @@ import { inWords } from '../inputs.ts';
 
 export const SPECS: Working = { topic: 'specs', about: 'every word', work: specs };
 
-/** Asked of a word the specs of that word; on a spec's own line that one; else all. */
+/** Specs of a word; on a spec's own line that one; else all. */
 function specs(moment: FigureContext, word?: string): readonly Figure[] {
   const all = [...moment.state.specs.values()];
   if (all.length === 0) return [];
@@ -49,7 +49,7 @@ function specs(moment: FigureContext, word?: string): readonly Figure[] {
 const isNamed = (spec: Spec, word: string): boolean =>
   word === spec.name || word === spec.quantity.name || word === specName(spec);
 
-/** The spec a line gives, or the one that the line's value is held against. */
+/** The spec a line gives, or the one its value is compared with. */
 function specOnLine({ snapshot, line, state }: FigureContext, word: string): Spec | undefined {
   const said = saidAt(snapshot, line).map((each) => each.entry);
   const entry = said.find((each) => 'quantity' in each && each.quantity?.name === word) ?? said[0];
@@ -69,24 +69,24 @@ function recalled(spec: Spec, moment: FigureContext, read: readonly Read[]): Fig
   const unit = spec.quantity.unit;
   const wanted = spec.values.map((value) => valueText(value, unit)).join(' ');
   const written = [...settingsOf(spec, moment), ...read];
-  const told = written.map(({ text, value }) => `${text}: ${verdict(spec, value)}`);
+  const verdicts = written.map(({ text, value }) => `${text}: ${verdict(spec, value)}`);
   const [only] = spec.values;
   const value = spec.values.length === 1 && unit ? amountIn(only, unit, unit) : undefined;
   return figure({
     topic: 'specs',
     name: specName(spec),
-    text: [wanted, ...told.map((each) => `last written ${each}`)].join('; '),
+    text: [wanted, ...verdicts.map((each) => `last ${each}`)].join('; '),
     value,
     unit: value && unit ? unitById(unit) : undefined,
-    formula: 'as the notebook gives it',
+    formula: 'as written in the notebook',
     working: '',
     inputs: [
       { name: 'given', value: wanted, by: spec.by },
       ...written.map(({ name, text, by }): Input => ({ name, value: text, by })),
     ],
     standing: spec.source === undefined ? 'from memory' : 'published',
-    source: spec.source ?? 'the notebook does not say where it is from',
-    caution: "The maker's own figure for this engine overrules what is written here.",
+    source: spec.source ?? 'no source written',
+    caution: "The maker's own figure for this engine overrules this one.",
   });
 }
 
@@ -97,7 +97,7 @@ interface Written {
   readonly by: Origin;
 }
 
-/** What is in force. */
+/** Values in force. */
 function settingsOf(spec: Spec, moment: FigureContext): readonly Written[] {
   const { settings, specs } = moment.state;
   return [...settings.values()].flatMap(
@@ -160,10 +160,10 @@ const nameAt = (name: string, place: string | undefined): string => (place ? `${
 function verdict(spec: Spec, value: Value): string {
   const unit = spec.quantity.unit;
   const [wanted, is] = [spec.values[0], value].map((each) => (unit ? amountIn(each, unit, unit) : undefined));
-  if (!wanted || !is) return 'cannot be compared';
-  if (surelyAbove(is, wanted)) return 'above it';
-  if (surelyBelow(is, wanted)) return 'below it';
-  return contains(wanted, is.low) && contains(wanted, is.high) ? 'within it' : 'may be outside it';
+  if (!wanted || !is) return "can't be compared";
+  if (surelyAbove(is, wanted)) return 'above spec';
+  if (surelyBelow(is, wanted)) return 'below spec';
+  return contains(wanted, is.low) && contains(wanted, is.high) ? 'within spec' : 'may be out of spec';
 }
 
 function estimateOf({ system, diameter, thread, grade, lubrication }: Fastener): TorqueEstimate | undefined {
@@ -171,7 +171,7 @@ function estimateOf({ system, diameter, thread, grade, lubrication }: Fastener):
   return estimate(diameter, thread, grade, TORQUE_COEFFICIENTS[lubrication]);
 }
 
-/** The scatter of a torque coefficient: a third either way. */
+/** Scatter of a torque coefficient: a third either way. */
 const SCATTER = { low: 2 / 3, high: 4 / 3, about: true } as const;
 
 function estimated(spec: Spec, fastener: Fastener, estimate: TorqueEstimate): Figure {

@@ -1,4 +1,4 @@
-/** What can be done, and what it depends on. */
+/** Code action, and the context it depends on. */
 import type { LineState } from '../../model/snapshot/page.ts';
 import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Diagnostic, Level } from '../diagnostics.ts';
@@ -10,11 +10,11 @@ export type ActionKind = 'quickfix' | 'refactor.rewrite' | 'source.fixAll' | 'so
 export interface CodeAction {
   readonly title: string;
   readonly kind: ActionKind;
-  /** Of the text as it is; none overlap. None for an action that only tells. */
+  /** Edits of the present text; none overlap. Empty for an action that only shows something. */
   readonly edits: readonly Change[];
   /** What it is about. */
   readonly found: readonly Diagnostic[];
-  /** It does what was surely meant. */
+  /** True where it surely does what was meant. */
   readonly isSure: boolean;
   /** Code of the rule whose page it shows. */
   readonly explains?: string;
@@ -23,7 +23,7 @@ export interface CodeAction {
 export interface ActionAround {
   readonly levels: ReadonlyMap<string, Level>;
   readonly units: UnitChoice;
-  /** Blanks before a line inside a section. */
+  /** Spaces before a line inside a section. */
   readonly indent: number;
   /** ISO date. */
   readonly today: string;
@@ -41,7 +41,7 @@ export interface Place {
   readonly column: number;
 }
 
-/** An editor that asks for `refactor` wants `refactor.rewrite` too. */
+/** Kinds are hierarchical: an editor that requests `refactor` also gets `refactor.rewrite`. */
 export const isWanted = ({ only }: ActionAround, kind: ActionKind): boolean =>
   only === undefined ||
   only.some(

@@ -1,4 +1,4 @@
-/** Amounts of a line in another unit, as finely as that unit is read. */
+/** Unit conversion of the amounts of a line, as finely as that unit is read. */
 import { parseLine, type Span } from '../../../grammar/index.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import { type Amount, lowerValue } from '../../model/entry/value.ts';
@@ -36,7 +36,7 @@ export function turned(
 /** Right after another number (`0-0.035`) a new one would be read together with it. */
 const standsApart = (text: string, from: number): boolean => !/[\p{L}\p{N}]/u.test(text.charAt(from - 1));
 
-/** A sign makes a change of a setting, and is the number's own anywhere else. */
+/** Whether the sign makes it a change: in a setting it does, anywhere else it belongs to the number. */
 function intervalIn(
   { interval, relative }: Amount,
   { kind }: Entry,

@@ -1,4 +1,4 @@
-/** What mends a finding: its own fix, the fixes of all that its rule found, or a word that the line is meant so. */
+/** Quick fixes for a finding: its own fix, the fixes of all findings of its rule, or a comment that silences it. */
 import type { Range } from '../../../grammar/index.ts';
 import type { LocatedFinding } from '../../model/snapshot/finding.ts';
 import type { Change, Snapshot } from '../../model/snapshot/snapshot.ts';
@@ -10,49 +10,52 @@ import type { ActionAround, CodeAction } from './action.ts';
 import { lostPaths } from './lost-paths.ts';
 import { silenced } from './silence.ts';
 
-type Told = Diagnostic & { readonly code: string; readonly finding: LocatedFinding };
+type Reported = Diagnostic & { readonly code: string; readonly finding: LocatedFinding };
 
 export function fixesAt(snapshot: Snapshot, range: Range, around: ActionAround): readonly CodeAction[] {
-  const all = toldIn(snapshot, around);
+  const all = reportedIn(snapshot, around);
   const here = all.filter((each) => touch(each.range, range));
   return [
-    ...here.flatMap((told) => ownFixes(snapshot, told)),
-    ...here.flatMap((told) => lostPaths(snapshot, told, around)),
+    ...here.flatMap((reported) => ownFixes(snapshot, reported)),
+    ...here.flatMap((reported) => lostPaths(snapshot, reported, around)),
     ...each(here, ({ code }) => fixAllOf(snapshot, code, all)),
     ...each(here, about),
-    ...each(here, (told) => silenced(snapshot, told.finding, [told])),
+    ...each(here, (reported) => silenced(snapshot, reported.finding, [reported])),
   ];
 }
 
-/** Everything that is sure, in one step. */
+/** All fixes that are surely what was meant, in one step. */
 export function fixAll(snapshot: Snapshot, around: ActionAround): readonly CodeAction[] {
-  const mended = mending(snapshot, toldIn(snapshot, around));
+  const mended = mending(snapshot, reportedIn(snapshot, around));
   if (mended.edits.length === 0) return [];
-  const title = `Fix all that is sure (${mended.found.length})`;
+  const title = `Fix all obvious slips (${mended.found.length})`;
   return [{ ...mended, title, kind: 'source.fixAll', isSure: false }];
 }
 
 /** The changes of `fixAll`, of every rule at its own severity. */
 export const sureFixes = (snapshot: Snapshot): readonly Change[] =>
-  mending(snapshot, toldIn(snapshot, { levels: new Map() })).edits;
+  mending(snapshot, reportedIn(snapshot, { levels: new Map() })).edits;
 
-const toldIn = (snapshot: Snapshot, { levels }: Pick<ActionAround, 'levels'>): readonly Told[] =>
+const reportedIn = (snapshot: Snapshot, { levels }: Pick<ActionAround, 'levels'>): readonly Reported[] =>
   diagnosticsOf(snapshot, { levels, leaveOut: () => false }).filter(
-    (told): told is Told => told.finding !== undefined,
+    (reported): reported is Reported => reported.finding !== undefined,
   );
 
-/** Lines alone count: an editor asks from wherever on the line its cursor is. */
+/** By line alone: an editor requests actions from wherever on the line its cursor is. */
 const touch = (a: Range, b: Range): boolean => a.start.line <= b.end.line && b.start.line <= a.end.line;
 
 /** One action for each rule, however often it found something here. */
-function each(here: readonly Told[], act: (told: Told) => CodeAction | undefined): readonly CodeAction[] {
-  const first = new Map(here.toReversed().map((told) => [told.code, told]));
-  return here.flatMap((told) => (first.get(told.code) === told ? (act(told) ?? []) : []));
+function each(
+  here: readonly Reported[],
+  act: (reported: Reported) => CodeAction | undefined,
+): readonly CodeAction[] {
+  const first = new Map(here.toReversed().map((reported) => [reported.code, reported]));
+  return here.flatMap((reported) => (first.get(reported.code) === reported ? (act(reported) ?? []) : []));
 }
 
 /** Lines that a fix puts in end as those of the notebook do. */
-function ownFixes(snapshot: Snapshot, told: Told): readonly CodeAction[] {
-  const { at, fixes } = told.finding;
+function ownFixes(snapshot: Snapshot, reported: Reported): readonly CodeAction[] {
+  const { at, fixes } = reported.finding;
   return fixes.map(({ title, edits }) => ({
     title,
     kind: 'quickfix',
@@ -60,31 +63,31 @@ function ownFixes(snapshot: Snapshot, told: Told): readonly CodeAction[] {
       range: onLine(at, span),
       text: text.replaceAll('\n', breakOf(snapshot)),
     })),
-    found: [told],
+    found: [reported],
     isSure: fixes.length === 1,
   }));
 }
 
-function fixAllOf(snapshot: Snapshot, code: string, all: readonly Told[]): CodeAction | undefined {
+function fixAllOf(snapshot: Snapshot, code: string, all: readonly Reported[]): CodeAction | undefined {
   const mended = mending(
     snapshot,
-    all.filter((told) => told.code === code),
+    all.filter((reported) => reported.code === code),
   );
   if (mended.found.length < 2) return undefined;
   const title = `Fix all ${mended.found.length} of "${ruleOf(code)?.title ?? code}"`;
   return { ...mended, title, kind: 'quickfix', isSure: false };
 }
 
-/** The fixes of all that have only one, but those that would write over another's. */
-function mending(snapshot: Snapshot, all: readonly Told[]): Pick<CodeAction, 'edits' | 'found'> {
+/** Fixes of all findings that have exactly one, without those that would overlap another. */
+function mending(snapshot: Snapshot, all: readonly Reported[]): Pick<CodeAction, 'edits' | 'found'> {
   const edits: Change[] = [];
-  const found: Told[] = [];
-  for (const told of all) {
-    const [fix, ...others] = ownFixes(snapshot, told);
+  const found: Reported[] = [];
+  for (const reported of all) {
+    const [fix, ...others] = ownFixes(snapshot, reported);
     if (!fix || others.length > 0 || fix.edits.some((edit) => edits.some((taken) => collide(edit, taken))))
       continue;
     edits.push(...fix.edits);
-    found.push(told);
+    found.push(reported);
   }
   return { edits, found };
 }
@@ -94,11 +97,11 @@ function collide({ range: a }: Change, { range: b }: Change): boolean {
   return a.start.character <= b.end.character && b.start.character <= a.end.character;
 }
 
-const about = (told: Told): CodeAction => ({
-  title: `About this rule: ${ruleOf(told.code)?.title ?? told.code}`,
+const about = (reported: Reported): CodeAction => ({
+  title: `About this rule: ${ruleOf(reported.code)?.title ?? reported.code}`,
   kind: 'quickfix',
   edits: [],
-  found: [told],
+  found: [reported],
   isSure: false,
-  explains: told.code,
+  explains: reported.code,
 });

@@ -1,4 +1,4 @@
-/** Lines that can be put in: the settings that a session begins with, and that something is done. */
+/** Actions that insert lines: the settings in force at the start of a session, and `done` for an open item. */
 
 import { linesBetween, lineText } from '../../model/snapshot/locate.ts';
 import { type SectionRange, sessionsOf } from '../../model/snapshot/section-ranges.ts';
@@ -21,7 +21,7 @@ export function settingsWritten(
   if (lines.length === 0) return [];
   const widest = Math.max(NAME_COLUMN, ...lines.map(({ name }) => name.length)) + GAP;
   const texts = lines.map(({ name, value }) => ' '.repeat(indent) + name.padEnd(widest) + value);
-  const title = `Write the ${lines.length === 1 ? 'setting' : `${lines.length} settings`} in force as lines`;
+  const title = `Write out the ${lines.length === 1 ? 'setting' : `${lines.length} settings`} in force`;
   return [rewriting(title, [below(snapshot, line, texts)])];
 }
 

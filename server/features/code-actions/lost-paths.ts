@@ -1,4 +1,4 @@
-/** A notebook that is used from a path where none is, and lies somewhere else. */
+/** Quick fix for a `use` line whose notebook is at another path. */
 import { lineStateAt } from '../../model/snapshot/locate.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { Diagnostic } from '../diagnostics.ts';

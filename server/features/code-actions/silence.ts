@@ -1,4 +1,4 @@
-/** A line that is as it should be says so in its comment: `; meant: CODE`. */
+/** Action that silences a finding on its line with a comment: `; meant: CODE`. */
 import { parseLine, tokenSpan } from '../../../grammar/index.ts';
 import type { LocatedFinding } from '../../model/snapshot/finding.ts';
 import { parsedLine } from '../../model/snapshot/locate.ts';
@@ -21,7 +21,7 @@ export function silenced(
   const isHere = found.every(({ range }) => range.start.line === at);
   if (code === OWN_CODE || !codes.includes(code)) return undefined;
   return {
-    title: `This is meant: say no more of "${code}" on ${isHere ? 'this line' : `line ${at + 1}`}`,
+    title: `Silence "${code}" on ${isHere ? 'this line' : `line ${at + 1}`}: it is meant`,
     kind: 'quickfix',
     edits: [{ range: onLine(at, { from, to }), text: put }],
     found,

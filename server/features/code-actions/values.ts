@@ -1,4 +1,4 @@
-/** The same value written in another way: in another unit, or as it stands instead of by how much it was changed. */
+/** Actions that rewrite a value: in another unit, or as the value in force instead of a change. */
 
 import type { Entry, QuantityEntry } from '../../model/entry/entry.ts';
 import type { Amount, Value } from '../../model/entry/value.ts';
@@ -71,9 +71,7 @@ export function madeAbsolute({ reading, line, column }: Place): readonly CodeAct
   const ready = setting.words.length === 0 ? readyLine(after, setting) : undefined;
   if (!ready) return [];
   return [
-    rewriting(`Write what it comes to: ${ready.value}`, [
-      { range: onLine(line, value.span), text: ready.value },
-    ]),
+    rewriting(`Write the result: ${ready.value}`, [{ range: onLine(line, value.span), text: ready.value }]),
   ];
 }
 

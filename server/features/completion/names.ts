@@ -1,4 +1,4 @@
-/** What a line may begin with: words of its section, settings as they stand, work, and heads of sections. */
+/** Suggestions at the start of a line: words of its section, settings in force, work words, and section heads. */
 import { isEmpty, runText } from '../../../grammar/index.ts';
 import type { SectionKind } from '../../model/entry/entry.ts';
 import { specQuantities } from '../../model/entry/spec-names.ts';
@@ -15,7 +15,7 @@ import type { CompletionQuestion, Offer, SuggestionKind } from './suggestion.ts'
 import { type UsageCounts, usedAbove } from './usage-counts.ts';
 import { wantOffers, workOffers } from './work-words.ts';
 
-/** Offers for a name of which nothing, or some whole words, stand there. */
+/** Offers for a name of which nothing, or some whole words, are typed. */
 export function nameOffers(question: CompletionQuestion): readonly Offer[] {
   const phrase = nameBegun(question);
   if (question.unasked && phrase.begun === '') return [];
@@ -31,7 +31,7 @@ export function nameOffers(question: CompletionQuestion): readonly Offer[] {
     : [...sections, ...wants, ...entries, ...work];
 }
 
-/** A place before the name is none of its words: `left mix`. */
+/** A place before the name is not part of it: `left mix`. */
 function nameBegun(question: CompletionQuestion): Phrase {
   const { written, from } = question;
   const { syntax } = written;
@@ -71,7 +71,7 @@ function plainOffers(
     }));
 }
 
-/** The word itself, and after it the setting as it stands, ready to be written again. */
+/** The word itself, then the setting in force, ready to be written again. */
 function quantityOffers(question: CompletionQuestion, phrase: Phrase, quantity: Quantity): readonly Offer[] {
   const spelling = [quantity.name, ...quantity.aliases].find((each) => isMeant(question, phrase, each));
   const { name, kind, meaning } = quantity;
@@ -112,7 +112,7 @@ function readyOffers(question: CompletionQuestion, phrase: Phrase, quantity: Qua
       {
         label: `${ready.name} ${ready.value}`,
         kind: 'value',
-        detail: ['carried', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(' '),
+        detail: ['in force', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(' '),
         text: `${`${ready.name} `.padEnd(column)}${ready.value}`,
         from: phrase.from,
       },

@@ -1,4 +1,4 @@
-/** Paths of files that lie beside the notebook or below it. */
+/** Suggestions of paths: files beside the notebook or below it. */
 import { type Line, parseLine, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import { partsWithin } from '../../model/snapshot/named-files.ts';
 import type { CompletionQuestion, FolderEntry, Offer } from './suggestion.ts';

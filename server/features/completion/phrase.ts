@@ -1,11 +1,11 @@
-/** Names of several words: what of one stands there already, and which names go on from there. */
+/** Names of several words: what is typed of one, and which names continue it. */
 import { isEmpty, type Run, runSpan } from '../../../grammar/index.ts';
 import type { CompletionQuestion } from './suggestion.ts';
 
 /** A name that is being typed: where it begins, and its whole words. */
 export interface Phrase {
   readonly from: number;
-  /** Lower case, parted by one blank, one at the end; empty where the first word is being typed. */
+  /** Lower case, with one space after each word; empty where the first word is being typed. */
   readonly begun: string;
 }
 
@@ -18,7 +18,7 @@ export function phraseOf({ written, from }: CompletionQuestion, run: Run): Phras
 
 export const goesOn = (phrase: Phrase, name: string): boolean => normal(name).startsWith(phrase.begun);
 
-/** Past what stands behind the cursor already, where that is the rest of the name. */
+/** End of the text to replace, past the rest of the name where that is already after the cursor. */
 export function endOf(question: CompletionQuestion, phrase: Phrase, name: string): number {
   const { to, typed, rest } = question;
   const left = normal(name).slice(phrase.begun.length + typed.length);
@@ -27,5 +27,5 @@ export function endOf(question: CompletionQuestion, phrase: Phrase, name: string
     : to;
 }
 
-/** As names are compared: a hyphen may have been typed as a blank. */
+/** As names are compared: a hyphen may have been typed as a space. */
 export const normal = (text: string): string => text.toLowerCase().replace(/[\s-]+/g, ' ');

@@ -1,4 +1,4 @@
-/** Heads of sections, with the lines that usually stand in each. */
+/** Section heads as templates, with the usual lines of each. */
 import type { CompletionQuestion, Offer } from './suggestion.ts';
 
 interface Form {
@@ -12,7 +12,7 @@ const SECTIONS: readonly Form[] = [
   { word: 'notebook', detail: 'what the notebook is about', lines: ['notebook  $0'] },
   {
     word: 'engine',
-    detail: 'facts of the engine',
+    detail: 'facts about the engine',
     lines: [
       'engine',
       '  cylinders        $1',
@@ -23,34 +23,34 @@ const SECTIONS: readonly Form[] = [
       '  fuel             $0',
     ],
   },
-  { word: 'vehicle', detail: 'facts of the vehicle or boat', lines: ['vehicle', '  $0'] },
-  { word: 'parts', detail: 'parts that own settings', lines: ['parts', '  $1  "$2"', '  $0'] },
+  { word: 'vehicle', detail: 'facts about the vehicle or boat', lines: ['vehicle', '  $0'] },
+  { word: 'parts', detail: 'parts that can be fitted', lines: ['parts', '  $1  "$2"', '  $0'] },
   {
     word: 'limits',
-    detail: 'what must not be passed',
+    detail: 'values not to exceed',
     lines: ['limits', '  total            <= $1 deg', '  $0'],
   },
   {
     word: 'targets',
-    detail: 'what is aimed for',
+    detail: 'values to aim for',
     lines: ['targets', '  idle             $1 rpm in neutral', '  $0'],
   },
   {
     word: 'specs',
-    detail: 'what a manual gives, with its source',
+    detail: 'figures from a manual, with their source',
     lines: ['specs', '  $1  torque $2  source "$3"', '  $0'],
   },
-  { word: 'ports', detail: 'what is on which port', lines: ['ports', '  $1  $2', '  $0'] },
+  { word: 'ports', detail: 'what is connected to each port', lines: ['ports', '  $1  $2', '  $0'] },
   {
     word: 'words',
-    detail: 'words of this notebook',
+    detail: 'your own words',
     lines: ['words', '  $1: $2, $3, "$4"', '  $0'],
   },
 ];
 
 const TRIAL: Form = {
   word: 'trial',
-  detail: 'one thing tried at several settings',
+  detail: 'one knob tried at several settings',
   lines: ['trial $1 -> $2', '  $3', '  want $0'],
 };
 
@@ -59,13 +59,13 @@ export const TEMPLATES: readonly (readonly string[])[] = [...SECTIONS, TRIAL]
   .map(({ lines }) => lines)
   .filter((lines) => lines.length > 1);
 
-/** A head stands at the edge, wherever the cursor was; a trial only in a session. */
+/** Heads go at the left edge, wherever the cursor was; a trial only in a session. */
 export function sectionOffers(question: CompletionQuestion): readonly Offer[] {
   const { state, from, today, written } = question;
-  if (written.text.trim() !== '') return []; // a time stands before it
+  if (written.text.trim() !== '') return []; // a time comes before it
   const session: Form = {
     word: 'session',
-    detail: 'a day at the engine',
+    detail: "a day's work on the engine",
     lines: [`session ${today}  $1`, '  $0'],
   };
   // The first head of a notebook is its title; later ones are sessions.

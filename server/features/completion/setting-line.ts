@@ -15,7 +15,7 @@ export interface ReadyLine {
   readonly value: string;
 }
 
-/** Undefined where the line would not say exactly what holds: after changes from an unknown start, or rounded. */
+/** Undefined where the line would not give exactly the value in force: after changes from an unknown start, or rounded. */
 export function readyLine(state: State, setting: SettingInForce): ReadyLine | undefined {
   if (!setting.base) return undefined;
   const { quantity, place, text } = setting;
@@ -36,9 +36,9 @@ function readsAs(text: string, state: State, setting: SettingInForce): boolean {
 }
 
 const LINES_LOOKED_AT = 20;
-/** A name, two blanks or more, a value. */
+/** A name, two spaces or more, a value. */
 const COLUMNS = /^\s*\p{L}\S*(?: \S+)*\s{2,}(?=\S)/u;
-/** Lines on which something else stands behind the gap. */
+/** Lines that have something else after the gap. */
 const OTHER = /^\s*(?:session|notebook|note|todo|fault|done|check|photo|log|use|keep|trial)\b/i;
 
 /** The column that values begin in on the lines just above; 0 where they have none. */

@@ -1,4 +1,4 @@
-/** What is suggested, and what it is suggested from. */
+/** Suggestion, and the question it answers. */
 import type { Line, Range } from '../../../grammar/index.ts';
 import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import type { State } from '../../model/state/state.ts';
@@ -51,7 +51,7 @@ export interface CompletionContext {
   readonly today: string;
   /** What lies in the folder of `folderWanted`, where somebody looked. */
   readonly folder?: readonly FolderEntry[];
-  /** It was a blank that asked, not the reader: only what the line still lacks is worth a list. */
+  /** True where a typed space triggered it, not the user: only what the line still lacks is worth a list. */
   readonly unasked?: boolean;
 }
 
@@ -65,7 +65,7 @@ export interface CompletionQuestion extends CompletionContext {
   readonly line: number;
   /** As carried to the line. */
   readonly state: State;
-  /** What stands on the line before the word being typed. */
+  /** The line before the word being typed. */
   readonly written: Line;
   /** The word being typed, up to the cursor; may be empty. */
   readonly typed: string;

@@ -32,7 +32,7 @@ const NO_CHOICE: UnitChoice = new Map();
 /** What weather is given in. Common practice, no source. */
 const OF_THE_AIR: readonly Unit[] = ['C', 'F', 'hPa', 'inHg', '%RH'].map(unitById);
 
-/** Of the weather each part is said once. */
+/** Units of the weather; each quantity is offered once. */
 function dimensionsSaid({ written, state }: CompletionQuestion): readonly Dimension[] {
   const entry = readEntry(written, state);
   const values = 'statements' in entry ? entry.statements.flatMap((each) => each.values) : [];
@@ -50,7 +50,7 @@ export function conditionUnitOffers(question: CompletionQuestion, { against }: Q
   return offersOf(question, dimensions, (unit) => Number(unit.id === usual) + Number(unit.id === 'inHg') / 2);
 }
 
-/** Of any of the dimensions, in the order of the table; `first` stands before the others of its kind. */
+/** Of any of the dimensions, in the order of the table; `first` comes before the others of its kind. */
 export const unitsOf = (
   question: CompletionQuestion,
   dimensions: readonly Dimension[],
@@ -102,6 +102,6 @@ export function countedUnits(question: CompletionQuestion): readonly Offer[] {
 
 const usesOf = (used: UsageCounts, unit: string): number => used.get(unitKey('odometer', unit)) ?? 0;
 
-/** For time gone by before an entry: `+20 min`. */
+/** For an elapsed time before an entry: `+20 min`. */
 export const timeUnits = (question: CompletionQuestion): readonly Offer[] =>
   unitsOf(question, ['time'], unitById('min'));

@@ -1,4 +1,4 @@
-/** What this notebook uses, counted over the lines above: what was written often will be written again. */
+/** Usage counts over the lines above: what was written often will be written again. */
 
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
@@ -28,7 +28,7 @@ export const unitKey = (quantity: string, unit: string): string => `${quantity}|
 export const placeKey = (quantity: string, place: string): string => `${quantity}#${place}`;
 const besideKey = (quantity: string, words: string): string => `${quantity}@${words}`;
 
-/** The words said beside a quantity, the most usual first: `in neutral`, `probe`. */
+/** The words beside a quantity, the most usual first: `in neutral`, `probe`. */
 export function wordsBeside(used: UsageCounts, quantity: string): readonly string[] {
   const begin = besideKey(quantity, '');
   return [...used]

@@ -1,4 +1,4 @@
-/** What may follow the name of a quantity: its place, the value in force, its words, units, and what it was read under. */
+/** Suggestions after the name of a quantity: places, the value in force, its words, units, and conditions. */
 import { type GroupSyntax, KIND, type Line, tokenText } from '../../../grammar/index.ts';
 import { factOf } from '../../analysis/inputs.ts';
 import { middle } from '../../trade/measure/interval.ts';
@@ -54,11 +54,16 @@ function markOffers(question: CompletionQuestion, quantity: Quantity): readonly 
     .filter((words) => words.startsWith(begin))
     .map((words) => words.slice(begin.length));
   const usual = mark === 'in' ? GEARS : MOMENTS;
-  return textOffers(question, [...new Set([...used, ...usual])], 'condition', 'read under');
+  return textOffers(question, [...new Set([...used, ...usual])], 'condition', 'condition');
 }
 
 /** A specification is of no moment: after its value comes where it is from. */
-const SOURCE = { label: 'source', kind: 'work', detail: 'where it is from', text: 'source ""' } as const;
+const SOURCE = {
+  label: 'source',
+  kind: 'work',
+  detail: 'where the figure comes from',
+  text: 'source ""',
+} as const;
 
 function besideOffers(question: CompletionQuestion, quantity: Quantity): readonly Offer[] {
   if (question.state.section === 'specs') return [{ ...SOURCE, from: question.from, snippet: 'source "$1"' }];
@@ -77,7 +82,7 @@ function textOffers(
   return texts.map((text) => ({ label: text, kind, detail, text, from }));
 }
 
-/** The setting as it stands; of one place where that is named already. */
+/** The setting in force; of one place where that is named already. */
 function carriedOffers(
   { state, from, rest }: CompletionQuestion,
   { name, kind }: Quantity,
@@ -89,7 +94,7 @@ function carriedOffers(
     const ready = isMeant ? readyLine(state, setting) : undefined;
     if (!ready) return [];
     const text = place === undefined ? [setting.place, ready.value].filter(Boolean).join(' ') : ready.value;
-    const detail = ['as it stands', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(', ');
+    const detail = ['in force', setting.by.date && `from ${setting.by.date}`].filter(Boolean).join(', ');
     return [{ label: text, kind: 'value', detail, text, from }];
   });
 }

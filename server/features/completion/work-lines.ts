@@ -1,4 +1,4 @@
-/** What may follow a word of work: the ids, names and days that the notebook has. */
+/** Suggestions after a work word: ids, names and dates of the notebook. */
 import { isEmpty, type LineSyntax, type Run, tokenText } from '../../../grammar/index.ts';
 import { axesOf } from '../../analysis/trials/trial.ts';
 import { lineOf, lineStateAt } from '../../model/snapshot/locate.ts';
@@ -30,7 +30,7 @@ export function itemOffers(question: CompletionQuestion, syntax: Syntax<'item'>)
       {
         label: '[safety]',
         kind: 'item',
-        detail: 'stands in the way of a road run',
+        detail: 'blocks a road run until done',
         text: 'safety]',
         foundBy: 'safety',
         from,
@@ -119,12 +119,12 @@ export function recheckOffers(question: CompletionQuestion, syntax: Syntax<'rech
   if (syntax.after !== undefined)
     return question.written.tokens.kinds.length - 1 === syntax.after ? usualIntervals(question) : [];
   const names = quantityNames(question, 'setting');
-  const after: Offer = { label: 'after', kind: 'work', detail: 'how long', text: 'after', from };
+  const after: Offer = { label: 'after', kind: 'work', detail: 'how much later', text: 'after', from };
   const offers = namedOffers(question, syntax.name, names, 'setting');
   return isEmpty(syntax.name) ? offers : [after, ...offers];
 }
 
-/** How long is often waited. Common practice, no source. */
+/** Usual intervals (common practice, no source). */
 function usualIntervals(question: CompletionQuestion): readonly Offer[] {
   const used = usedAbove(question.snapshot, question.line);
   const distance = (used.get(unitKey('odometer', 'km')) ?? 0) > 0 ? '200 km' : '100 mi';
@@ -137,7 +137,7 @@ function usualIntervals(question: CompletionQuestion): readonly Offer[] {
   }));
 }
 
-/** What is turned, then what answers to it. */
+/** The knob, then the response. */
 export function trialOffers(question: CompletionQuestion, syntax: Syntax<'trial'>): readonly Offer[] {
   if (syntax.arrow !== undefined) {
     const all = [...quantityNames(question, 'reading', isResponse), ...quantityNames(question, 'setting')];
@@ -147,14 +147,14 @@ export function trialOffers(question: CompletionQuestion, syntax: Syntax<'trial'
   const arrow: Offer = {
     label: '->',
     kind: 'work',
-    detail: 'what answers to it',
+    detail: 'the reading that responds',
     text: '-> ',
     from: question.from,
   };
   return isEmpty(syntax.knob) ? knobs : [arrow, ...knobs];
 }
 
-/** The unit of the knob, then of what answers; after `want` the other way round. */
+/** Units of the knob, then of the response; after `want` the other way round. */
 export function rowOffers(question: CompletionQuestion, syntax: Syntax<'row' | 'want'>): readonly Offer[] {
   const { state, written } = question;
   if (!state.trial || !endsInNumber(written)) return [];
@@ -203,6 +203,6 @@ function namedOffers(
     }));
 }
 
-/** Whether what is typed begins it as it is spelled: a hyphen may have been typed as a blank. */
+/** Whether what is typed begins it as it is spelled: a hyphen may have been typed as a space. */
 const isBegun = ({ written, typed }: CompletionQuestion, { from }: Phrase, spelling: string): boolean =>
   spelling.toLowerCase().startsWith((written.text.slice(from) + typed).toLowerCase());

@@ -1,4 +1,4 @@
-/** What of a line stands in which column. */
+/** Cells of a line: which part goes in which column. */
 import { isEmpty, KIND, type Line, type Span, tokenSpan, tokenText } from '../../../grammar/index.ts';
 import type { Entry, QuantityEntry } from '../../model/entry/entry.ts';
 import type { State } from '../../model/state/state.ts';
@@ -8,7 +8,7 @@ export interface Cells {
   readonly line: Line;
   /** How many times it is moved in, where no trial is around it. */
   readonly depth: 0 | 1 | 2;
-  /** What it is to a trial: a row, or something that may stand between two. */
+  /** What it is to a trial: a row, or something that may come between two. */
   readonly trial: 'head' | 'row' | 'between' | undefined;
   /** Of the time, the name and its place; all of the line where it has no columns. */
   readonly lead: string;
@@ -28,11 +28,11 @@ export interface Cells {
 export interface Laid {
   readonly at: number;
   readonly text: string;
-  /** Undefined where it stays as it stands. */
+  /** Undefined where the line stays as it is. */
   readonly cells: Cells | undefined;
 }
 
-/** Undefined for a line that cannot be read, wholly or in part: it stays as it stands. */
+/** Undefined for a line that cannot be read, wholly or in part: it stays as it is. */
 export function cellsOf(entry: Entry, before: State): Cells | undefined {
   const { line } = entry;
   if (isBroken(entry)) return undefined;
@@ -96,13 +96,13 @@ function columnOf(entry: Entry): number | undefined {
   }
 }
 
-/** Which words name a port is best known to whoever left a gap after them. */
+/** End of a port's name: the gap its writer left after it. */
 function gapIn({ tokens, syntax }: Line): number | undefined {
   const { starts, ends } = tokens;
   return ends.find((end, i) => i >= syntax.time[1] && (starts[i + 1] ?? end) - end > 1);
 }
 
-/** A single place belongs to the name, where it stands right after it: `plug #4`, `mixture right`. */
+/** A single place belongs to the name, where it comes right after it: `plug #4`, `mixture right`. */
 function nameEnd({ name, statements: said, line }: QuantityEntry): number {
   const place: Span | undefined = said.length === 1 ? said[0]?.place?.span : undefined;
   if (!place || place.from < name.to) return name.to;
@@ -124,7 +124,7 @@ function spaced(entry: Entry, from: number, to: number): string {
   return text;
 }
 
-/** Tokens that touch stay so, and tokens that do not are a blank apart. */
+/** Tokens that touch stay so; others get one space between them. */
 function gapBefore(entry: Entry, token: number): string {
   const { line } = entry;
   const { kinds } = line.tokens;
@@ -137,7 +137,7 @@ function gapBefore(entry: Entry, token: number): string {
 const startsTitle = ({ kind, line }: Entry, token: number): boolean =>
   (kind === 'session' || kind === 'section') && line.tokens.kinds[token] === KIND.Prose;
 
-/** The token that begins where a figure is printed; `end` where that is not said. */
+/** The token that begins where a figure is printed; `end` where that is not given. */
 function sourceIn({ kind, line }: Entry, from: number, end: number): number {
   if (kind !== 'spec') return end;
   for (let token = from; token < end - 1; token++)

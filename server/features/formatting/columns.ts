@@ -1,21 +1,21 @@
-/** Where the columns of a section stand, and its lines with their cells in them. */
+/** Column layout of a section, and its lines laid out in it. */
 import { LONGEST_LINE, widthOf } from '../../../grammar/index.ts';
 import type { Cells, Laid } from './cells.ts';
 import { sameTokens } from './edits.ts';
 import { type Placed, placed } from './margins.ts';
 
-/** Blanks between two columns. */
+/** Spaces between two columns. */
 const GAP = 2;
 /** Shorter names leave the column where it is: sections line up with each other, and a new name moves no other line. */
 const NARROWEST_NAME = 15;
-/** A longer name stands out of its column rather than to move all others. */
+/** Longest name the column makes room for; a longer one sticks out rather than moving all others. */
 const WIDEST_NAME = 24;
-/** Nor does what stands behind a longer line move the others. */
+/** Longest line for comments and sources to line up behind; a longer one does not move the others. */
 const WIDEST_LINE = 72;
 
 type Chosen = (at: number) => boolean;
 
-/** The texts of the lines of one section, laid out where `chosen`, else as they stand. */
+/** The texts of the lines of one section, laid out where `chosen`, else unchanged. */
 export function laidOut(lines: readonly Laid[], indent: number, chosen: Chosen): readonly string[] {
   const known = placed(lines, indent);
   const columns = groupsOf(known).map((group) => valueColumn(group, chosen));
@@ -70,7 +70,7 @@ function valueColumn(lines: readonly Placed[], chosen: Chosen): number {
 
 const commentOf = ({ lead, line }: Cells): number | undefined => (lead ? line.comment : undefined);
 
-/** Where what begins with the token of `tokenOf` stands, behind the contents of all lines that have one. */
+/** Column for what begins with the token of `tokenOf`, after the contents of all lines that have one. */
 function columnAfter(
   contents: readonly string[],
   lines: readonly Placed[],
@@ -100,7 +100,7 @@ function keptTo(
   return most?.[0];
 }
 
-/** Undefined where it does not stand apart, as in a column. */
+/** Undefined where no gap sets it apart as a column. */
 function standingAt({ cells, text }: Placed, token: number | undefined): number | undefined {
   if (!cells || token === undefined || cells.line.text !== text) return undefined;
   const before = text.slice(0, cells.line.tokens.starts[token]);

@@ -1,9 +1,9 @@
-/** From a line as it stands to the line as it should stand, by as little as has to change. */
+/** Minimal edits from a line as it is to the line as it should be. */
 import { everyToken, KIND, type Token } from '../../../grammar/index.ts';
 import type { Change } from '../../model/snapshot/snapshot.ts';
 import { onLine } from '../ranges.ts';
 
-/** Whether two lines differ by their blanks alone. */
+/** Whether two lines differ in white space alone. */
 export function sameTokens(a: string, b: string): boolean {
   const [old, next] = [tokensOf(a), tokensOf(b)];
   return (
@@ -12,11 +12,11 @@ export function sameTokens(a: string, b: string): boolean {
   );
 }
 
-/** The tokens of a line without what is blank. */
+/** The tokens of a line without white space. */
 const tokensOf = (text: string): readonly Token[] =>
   [...everyToken(text)].filter(({ kind }) => kind !== KIND.Blank);
 
-/** Where both have as many tokens, only the blanks and tokens that differ; else one piece of the line. */
+/** Where both have as many tokens, only the white space and tokens that differ; else one piece of the line. */
 export function lineEdits(line: number, before: string, after: string): readonly Change[] {
   if (before === after) return [];
   const [old, next] = [tokensOf(before), tokensOf(after)];

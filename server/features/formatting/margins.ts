@@ -1,8 +1,8 @@
-/** How far each line of a section is moved in, and with which lines it shares its columns. */
+/** Margins: the indent of each line of a section, and which lines share columns. */
 import type { Cells, Laid } from './cells.ts';
 
 export interface Placed extends Laid {
-  /** Blanks. */
+  /** Spaces. */
   readonly margin: string;
   /** Lines of one group have their values in one column: 0, or the number of the trial whose row it is. */
   readonly group: number;
@@ -21,7 +21,7 @@ export function placed(lines: readonly Laid[], indent: number): readonly Placed[
 
 const depthOf = ({ depth }: Cells, inside: boolean): number => (inside && depth > 0 ? 2 : depth);
 
-/** What may stand between the rows of a trial belongs to it as long as another row comes below. */
+/** What may come between the rows of a trial belongs to it as long as another row comes below. */
 function insideTrials(lines: readonly Laid[]): readonly boolean[] {
   let rowBelow = false;
   return lines

@@ -21,7 +21,7 @@ function respelled({ line, ...said }: Entry): string {
     if (!unit || from === to) return text;
     const numbers = line.text.slice(numberSpan.from, numberSpan.to);
     const written = line.text.slice(from, to);
-    // `3/4 turn` and `3/4 turns` are both said.
+    // `3/4 turn` and `3/4 turns` are both used.
     if (written === unit.symbol || written === symbolAfter('1', unit)) return text;
     const gap = /\s$/.test(line.text.slice(0, from)) ? '' : ' ';
     // An inch sign may touch the next word; its letters must not.
@@ -41,7 +41,7 @@ function* amountsIn(value: unknown, seen = new Set<number>()): Generator<Amount>
   } else for (const each of Object.values(value)) yield* amountsIn(each, seen);
 }
 
-/** What an entry says, wherever on the line it says it. */
+/** An entry's content without its columns, for comparison. */
 function meaningOf(value: unknown): unknown {
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map(meaningOf);

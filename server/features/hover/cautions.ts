@@ -1,4 +1,4 @@
-/** Cautions in a hover: what could hurt somebody at the work that the line or the session is. */
+/** Cautions in a hover: what could hurt somebody doing the work of the line or session. */
 import type { Caution } from '../../trade/practice/cautions.ts';
 import { plain, stacked } from '../markdown.ts';
 

@@ -1,4 +1,4 @@
-/** What is said of the distributor, told of the crank: the distributor turns once in two turns of it. */
+/** Distributor degrees and rpm converted to the crank, which turns twice as fast. */
 
 import { ofCrank, type TimingTerms } from '../../analysis/ignition/timing-settings.ts';
 import type { Statement } from '../../model/entry/entry.ts';
@@ -20,7 +20,7 @@ export function atTheCrank({ said: [said], value, point }: Focus): readonly stri
   return [plain(`${formatValue(angle, unitById('deg'))}${at} at the crank`)];
 }
 
-/** In rpm of the crank, whosever rpm it was written in; undefined where it is no speed. */
+/** In rpm of the crank, whether written in crank or distributor rpm; undefined where it is no speed. */
 export const crankSpeed = (said: Statement, at: Value | undefined): Interval | undefined =>
   ofCrank(at, 'rpm', termsOf(said));
 

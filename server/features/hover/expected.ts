@@ -1,4 +1,4 @@
-/** What a value is held to: the trade's band with its standing, and the notebook's own limit and target. */
+/** Expected values: the trade's range with its standing, and the notebook's own limit and target. */
 
 import { isComparable, statedFor } from '../../analysis/limits/limits.ts';
 import { statementText } from '../../model/entry/as-written.ts';

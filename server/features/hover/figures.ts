@@ -1,4 +1,4 @@
-/** What else is worked out about a word, each figure with its working; few enough to be read in a hover. */
+/** Figures about a word, each with its working; few enough to read in a hover. */
 
 import type { Figure } from '../../analysis/figure.ts';
 import { figuresAbout } from '../../analysis/figures.ts';
@@ -20,7 +20,7 @@ export function figuresText(question: HoverQuestion, word: string): string {
   ]);
 }
 
-/** The most wanted first. */
+/** The most useful first. */
 function figuresOf(question: HoverQuestion, word: string): readonly Figure[] {
   const { snapshot, line, files } = question;
   const state = asTheSectionEnds(question);

@@ -1,4 +1,4 @@
-/** What of a line about a quantity the cursor is on. */
+/** Focus: the part of a quantity's line the cursor is on. */
 import type { Span } from '../../../grammar/index.ts';
 import type { Point, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
@@ -14,7 +14,7 @@ export interface Focus {
   readonly point: Point | undefined;
 }
 
-/** Undefined where the cursor is on neither the name nor anything that is said. */
+/** Undefined where the cursor is on neither the name nor any value. */
 export function focusOf({ name, statements: said }: QuantityEntry, column: number): Focus | undefined {
   const nothing = { value: undefined, point: undefined };
   const [first, ...others] = said;

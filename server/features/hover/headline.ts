@@ -16,7 +16,7 @@ export function headline(question: HoverQuestion, entry: QuantityEntry, focus: F
   return [first, ...atTheCrank(focus)];
 }
 
-/** As it stands on the line, so that nobody has to wonder whether it was read right. */
+/** The value as written on the line, so that nobody has to wonder whether it was read right. */
 function writtenText({ name, line, quantity }: QuantityEntry, { said, value, point }: Focus): string {
   if (value && !point && isBare(value)) return valueText(value, quantity.unit);
   const one = point ?? value;
@@ -27,7 +27,7 @@ function writtenText({ name, line, quantity }: QuantityEntry, { said, value, poi
   return place + line.text.slice(Math.max(from, name.to), Math.max(to, name.to)).trim().replace(/\s+/g, ' ');
 }
 
-/** Without a unit of its own: it is said once for the list, or known from the word. */
+/** Whether it has no unit of its own: one unit for the whole list, or one known from the word. */
 const isBare = (value: Value): boolean =>
   value.form === 'amount' && value.unitSpan.from === value.unitSpan.to && value.unit?.id !== 'ratio';
 

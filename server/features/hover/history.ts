@@ -1,4 +1,4 @@
-/** How a value came to be: for a setting what it was before, for a reading the last one that can be compared. */
+/** History in a hover: for a setting its value before, for a reading the last comparable one. */
 
 import { differenceText, statementText } from '../../model/entry/as-written.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
@@ -47,7 +47,7 @@ function settingsBeforeSession({
   return head === undefined ? undefined : lineStateAt(snapshot, head)?.before.settings;
 }
 
-/** Said where the line does not give the setting whole: `mixture in 1/4 turn`, `vacuum advance plugged`. */
+/** Shown where the line does not give the setting whole: `mixture in 1/4 turn`, `vacuum advance plugged`. */
 function sumText(question: HoverQuestion, title: string, now: SettingInForce): readonly string[] {
   if (now.base && lineOf(question.snapshot, now.base.ref) === question.line) return [];
   const since = now.base ? `, counted from ${whereabouts(question, now.base)}` : '';
@@ -66,7 +66,7 @@ function earlierText(
   return [plain(change ? `${text}: ${change}` : text)];
 }
 
-/** The last one of the same quantity and place. What answers to settings is compared by the figures, conditions and all. */
+/** The last one of the same quantity and place. Responses are compared by the figures instead, with their conditions. */
 export function readingHistory(
   question: HoverQuestion,
   { quantity }: QuantityEntry,

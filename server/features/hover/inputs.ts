@@ -1,4 +1,4 @@
-/** The inputs of something worked out, each with the line it came from. */
+/** Inputs of a figure in a hover, each with the line it came from. */
 import type { Input } from '../../analysis/figure.ts';
 import { plain } from '../markdown.ts';
 import type { HoverQuestion } from './question.ts';
@@ -7,7 +7,7 @@ import { whereabouts } from './whereabouts.ts';
 /** Beyond these a hover only says how many more there are: a table beside it names them, or the terminal does. */
 const MOST_PLACES = 5;
 
-/** Markdown, a text for each; empty where all there is to say is that it is this line. */
+/** Markdown, a text for each; empty where all inputs are on this line. */
 export function inputTexts(question: HoverQuestion, inputs: readonly Input[]): readonly string[] {
   const placed = inputs.map(({ name, value, by }) => ({
     name,
@@ -27,7 +27,7 @@ interface Placed {
   readonly where: string;
 }
 
-/** What one line gives is told once: `temperature, pressure, humidity: line 12`. */
+/** Inputs from one line are grouped: `temperature, pressure, humidity: line 12`. */
 function byPlace(inputs: readonly Placed[]): readonly Placed[] {
   return grouped(inputs, ({ where }) => where).map(([first, ...others]) => ({
     where: first.where,
@@ -35,7 +35,7 @@ function byPlace(inputs: readonly Placed[]): readonly Placed[] {
   }));
 }
 
-/** What came from several lines is told once too: `run time: line 12, 2026-05-02; line 20, 2026-05-09 and 4 more`. */
+/** One input from several lines is grouped too: `run time: line 12, 2026-05-02; line 20, 2026-05-09 and 4 more`. */
 function byName(inputs: readonly Placed[]): readonly string[] {
   return grouped(inputs, ({ name }) => name).map((from) => {
     const left = from.length - MOST_SOURCES;

@@ -1,4 +1,4 @@
-/** What is to do, what is at fault and what was done about it; the looks taken before a run. */
+/** Hover of todos, faults and done lines, and of the checks before a run. */
 
 import type { CheckEntry, ItemEntry } from '../../model/entry/entry.ts';
 import { lineStateAt } from '../../model/snapshot/locate.ts';
@@ -21,7 +21,7 @@ export function itemText(question: HoverQuestion, entry: ItemEntry): string {
 
 function openedText(question: HoverQuestion, id: string): string {
   const opened = question.reading.before.items.get(id);
-  if (!opened) return 'No open item is called so above.';
+  if (!opened) return 'No open item above has this name.';
   const { word, text, safety, by } = opened;
   const title = `${word}${safety ? ' [safety]' : ''} of ${whereabouts(question, by)}`;
   return plain(text === '' || text === id ? title : `${title}: ${text}`);
@@ -39,13 +39,13 @@ function doneText(question: HoverQuestion, id: string): string {
   return 'Still open.';
 }
 
-/** Markdown: what the look is for, and which work made it due. */
+/** Markdown: what the check is for, and which work made it due. */
 export function checkText(question: HoverQuestion, { name, ok }: CheckEntry): string {
   const why = ROAD_CHECKS.find((check) => check.name === name)?.why;
   const due = question.reading.before.checksDue.get(name);
   return stacked([
     strong(`check ${name}${ok === undefined ? '' : ok ? ' ok' : ' bad'}`),
     ...(why === undefined ? [] : [plain(`Before a run: ${why}.`)]),
-    ...(due ? [plain(`Due since the work of ${whereabouts(question, due)}`)] : []),
+    ...(due ? [plain(`Due since work on ${whereabouts(question, due)}`)] : []),
   ]);
 }

@@ -22,7 +22,7 @@ export function namedHover(question: HoverQuestion): HoverAnswer | undefined {
   return text === '' ? undefined : { span, text };
 }
 
-/** The columns that the line's name stands for. */
+/** The columns of the line's name. */
 function spanOf(entry: Entry): Span | undefined {
   switch (entry.kind) {
     case 'session':

@@ -1,4 +1,4 @@
-/** A part, where it is described and where it is fitted: what it is, when it was on the engine, which settings it holds. */
+/** Hover of a part, where described or fitted: what it is, when it was fitted, which settings it holds. */
 
 import type { FitEntry, PartEntry } from '../../model/entry/entry.ts';
 import { lineStateAt } from '../../model/snapshot/locate.ts';
@@ -37,14 +37,14 @@ const fittedKind = ({ reading }: HoverQuestion, { name }: FitEntry): PartKind | 
 function timesText(question: HoverQuestion, { kind, name }: PartEntry | FitEntry): readonly string[] {
   const { snapshot, line } = question;
   const lines = mentionsOf(snapshot, { of: 'part', name }).filter(({ role }) => role === 'writes');
-  const told = lines.slice(-MOST_TIMES).flatMap(({ at }) => {
+  const texts = lines.slice(-MOST_TIMES).flatMap(({ at }) => {
     const reading = lineStateAt(snapshot, at);
     if (reading?.entry.kind !== 'fit' || at === line) return [];
     const what = reading.entry.word === 'fit' ? 'fitted' : 'removed';
     return [`${what} ${whereabouts(question, reading.where)}`];
   });
-  if (told.length === 0) return [];
-  const text = told.join('; ');
+  if (texts.length === 0) return [];
+  const text = texts.join('; ');
   return [plain(kind === 'fit' ? `Also ${text}` : text[0]?.toUpperCase() + text.slice(1))];
 }
 
@@ -56,9 +56,9 @@ function settingsText(
   const isOn = kind !== undefined && fitted.get(kind)?.name === name;
   const owned = isOn ? ofOwner(settings, kind) : [...(parked.get(name)?.values() ?? [])];
   if (owned.length === 0)
-    return isOn && lineKind === 'fit' ? ['Its own settings are not known until they are written.'] : [];
-  const told = owned.map((setting) => [setting.quantity.name, setting.place, settingText(setting)]);
-  return [plain(`${TITLES[lineKind]}: ${told.map((words) => words.filter(Boolean).join(' ')).join(', ')}`)];
+    return isOn && lineKind === 'fit' ? ['Its settings are unknown until they are written.'] : [];
+  const texts = owned.map((setting) => [setting.quantity.name, setting.place, settingText(setting)]);
+  return [plain(`${TITLES[lineKind]}: ${texts.map((words) => words.filter(Boolean).join(' ')).join(', ')}`)];
 }
 
 const TITLES = { fit: 'Its settings', part: 'Its settings now' } as const;

@@ -11,7 +11,7 @@ import { readingHistory, settingHistory } from './history.ts';
 import type { HoverAnswer, HoverQuestion } from './question.ts';
 import { totalsText } from './totals.ts';
 
-/** Undefined where the cursor is on nothing that is said of it. */
+/** Undefined where the cursor is on no part of it. */
 export function quantityHover(question: HoverQuestion): HoverAnswer | undefined {
   const entry = question.reading.entry as QuantityEntry;
   const focus = focusOf(entry, question.column);

@@ -1,4 +1,4 @@
-/** What a teller of hovers is asked and what it answers. */
+/** Input and result of the hover builders. */
 import type { Span } from '../../../grammar/index.ts';
 import type { Files } from '../../model/snapshot/named-files.ts';
 import type { LineState } from '../../model/snapshot/page.ts';
@@ -20,6 +20,6 @@ export interface HoverQuestion {
 export interface HoverAnswer {
   /** The columns it is about. */
   readonly span: Span;
-  /** Markdown that reads in a narrow window: short lines, no tables. */
+  /** Markdown that reads in a narrow window: short lines, and tables only for figures. */
   readonly text: string;
 }

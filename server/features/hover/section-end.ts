@@ -1,4 +1,4 @@
-/** What an engine, or a set of ports, is like is known when the last line about it has been read, wherever the cursor is. */
+/** For facts and ports, figures use the state at the end of the section, not at the cursor. */
 
 import type { EntryKind } from '../../model/entry/entry.ts';
 import { saidBetween } from '../../model/snapshot/locate.ts';

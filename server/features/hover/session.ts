@@ -1,4 +1,4 @@
-/** What a session did, in three lines: changed, read, open. */
+/** Hover of a session in three lines: changed, read, open. */
 
 import { causeText } from '../../analysis/evidence/effects.ts';
 import {
@@ -20,7 +20,7 @@ export function sessionText({ snapshot, line }: HoverQuestion): string {
   if (!session) return '';
   const [before, after] = [carriedBefore(snapshot, session), carriedAfter(snapshot, session)];
   const changes = everyChange(before, after);
-  const changed = changes.filter((change) => change.before !== undefined).map(changeTold);
+  const changed = changes.filter((change) => change.before !== undefined).map(changeLine);
   const written = changes.filter((change) => change.before === undefined).map(causeText);
   const read = [...new Set([...after.readings.values()].map(({ quantity }) => quantity.name))];
   const open = [...after.items].map(([id, { word, safety }]) => `${word} ${id}${safety ? ' [safety]' : ''}`);
@@ -33,7 +33,7 @@ export function sessionText({ snapshot, line }: HoverQuestion): string {
 }
 
 /** `initial 10 deg (2 deg more)` */
-function changeTold(change: Changed): string {
+function changeLine(change: Changed): string {
   const { after } = change;
   const step = stepText(change);
   return `${causeText(change)} ${after === undefined ? 'off' : settingOrWordsText(after)}${step ? ` (${step})` : ''}`;

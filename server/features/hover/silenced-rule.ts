@@ -1,4 +1,4 @@
-/** The rule that a comment `; meant: CODE` silences. */
+/** Hover of a code in a comment `; meant: CODE`: the rule it silences. */
 import { touches } from '../../model/snapshot/locate.ts';
 import { ruleOf } from '../../rules/check.ts';
 import { meantIn } from '../../rules/silencing.ts';

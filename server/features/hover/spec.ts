@@ -1,4 +1,4 @@
-/** What the maker, or the notebook, specifies: in other units too, with its source. */
+/** Hover of a specification: the value in other units too, with its source. */
 
 import { valueText } from '../../model/entry/as-written.ts';
 import type { SpecEntry } from '../../model/entry/entry.ts';
@@ -9,7 +9,7 @@ import { inOtherUnits } from '../units.ts';
 import { figuresText } from './figures.ts';
 import type { HoverQuestion } from './question.ts';
 
-const OVERRULED = "The maker's own figure for this engine overrules what is written here.";
+const OVERRULED = "The maker's own figure for this engine overrules this one.";
 
 /** Markdown. One that gives no figure has at most an estimate. */
 export function specText(question: HoverQuestion, entry: SpecEntry): string {
@@ -21,7 +21,7 @@ export function specText(question: HoverQuestion, entry: SpecEntry): string {
   const [shown, ...equals] = [preferred, written, ...others].filter((text) => text !== undefined);
   return stacked([
     [strong(`${specName(entry)} ${shown}`), ...equals.map(plain)].join(' = '),
-    plain(source ?? 'The notebook does not say where it is from.'),
+    plain(source ?? 'No source written.'),
     plain(OVERRULED),
   ]);
 }

@@ -1,6 +1,7 @@
-/** The timing totals a line goes into, each with its formula, its numbers, and where each input stands. */
+/** Hover of the timing totals a line goes into, each with its formula, its numbers, and the lines of its inputs. */
 
-import { type Derived, type Lacking, totalAtSpeed, totalsOf } from '../../analysis/ignition/timing-totals.ts';
+import type { Figure, NumberFigure } from '../../analysis/figure.ts';
+import { totalAtSpeed, totalsOf } from '../../analysis/ignition/timing-totals.ts';
 import { isWithoutVacuum } from '../../analysis/limits/vacuum-off.ts';
 import { amountIn } from '../../model/entry/amount.ts';
 import type { Origin, QuantityEntry, Statement } from '../../model/entry/entry.ts';
@@ -10,7 +11,6 @@ import { stateAtSectionEnd } from '../../model/snapshot/section-ranges.ts';
 import type { State } from '../../model/state/state.ts';
 import { formatValue } from '../../trade/measure/format.ts';
 import { exact, middle } from '../../trade/measure/interval.ts';
-import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import { blocks, plain, stacked, strong } from '../markdown.ts';
 import { crankSpeed } from './crank.ts';
 import { ownExpectations } from './expected.ts';
@@ -18,22 +18,21 @@ import type { Focus } from './focus.ts';
 import { inputTexts } from './inputs.ts';
 import type { HoverQuestion } from './question.ts';
 
-/** Told here, at the line and as far as they are known, and not once more among the other figures. */
-export const TOTALS: ReadonlySet<string> = new Set(VOCABULARY.flatMap(({ traits }) => traits?.totals ?? []));
-
 /** Markdown; empty for words that go into no total. */
 export function totalsText(question: HoverQuestion, entry: QuantityEntry, focus: Focus): string {
   const names =
     entry.kind === 'setting' || entry.kind === 'reading' ? entry.quantity.traits?.totals : undefined;
   if (!names) return '';
   const speed = speedOf(entry, focus, question.reading);
-  const told = (derived: Derived) => derivedText(question, derived, entry.quantity.name);
+  const textOf = (total: Figure) => totalText(question, total, entry.quantity.name);
   const atSpeed = speed === undefined ? undefined : totalAtSpeed(question.reading.after, speed);
-  if (atSpeed && 'value' in atSpeed) return stacked([told(atSpeed), ...measuredText(entry, focus, atSpeed)]);
-  const { given, lacking } = totalsFor(question);
-  const asked = <T extends { readonly name: string }>(all: readonly T[]) =>
-    names.flatMap((each) => all.filter(({ name }) => name === each));
-  return blocks([...asked(given).map(told), ...asked(lacking).map(lackingText)]);
+  if (atSpeed) return stacked([textOf(atSpeed), ...measuredText(entry, focus, atSpeed)]);
+  const totals = totalsFor(question);
+  const inOrder = names.flatMap((each) => totals.filter(({ name }) => name === each));
+  return blocks([
+    ...inOrder.filter(isWorkedOut).map(textOf),
+    ...inOrder.filter((total) => !isWorkedOut(total)).map(lackingText),
+  ]);
 }
 
 /** The cursor is on a point of the curve, or on a timing that was read at a speed with the vacuum off. */
@@ -52,62 +51,57 @@ function measuredSpeed({ kind, quantity }: QuantityEntry, said: Statement, befor
   return isTiming && isWithoutVacuum(quantity.name, said, before) ? said.conditions[0]?.value : undefined;
 }
 
-/** How what the lamp showed stands to the sum. */
+/** Measured timing against the calculated sum. */
 function measuredText(
   { kind, quantity }: QuantityEntry,
   { said }: Focus,
-  { value, unit }: Derived,
+  { value, unit }: NumberFigure,
 ): readonly string[] {
   const measured = kind === 'reading' ? amountIn(said[0].values[0], unit.id, quantity.unit) : undefined;
   if (!measured) return [];
   const apart = middle(measured) - middle(value);
   const size = formatValue(exact(Math.abs(apart)), unit);
-  const told =
-    Math.abs(apart) < 0.05 ? 'as worked out' : `${size} ${apart > 0 ? 'more' : 'less'} than worked out`;
-  return [plain(`Measured ${formatValue(measured, unit)}: ${told}`)];
+  const difference =
+    Math.abs(apart) < 0.05 ? 'as calculated' : `${size} ${apart > 0 ? 'more' : 'less'} than calculated`;
+  return [plain(`Measured ${formatValue(measured, unit)}: ${difference}`)];
 }
 
-interface TotalsFor {
-  readonly given: readonly Derived[];
-  readonly lacking: readonly Lacking[];
-}
+const isWorkedOut = ({ lacks }: Figure): boolean => lacks === undefined;
 
 /** As at the line; what cannot be given there, as at the session's end, if this line still goes into it. */
-function totalsFor(question: HoverQuestion): TotalsFor {
+function totalsFor(question: HoverQuestion): readonly Figure[] {
   const now = totalsOf(question.reading.after);
   const end = stateAtSectionEnd(question.snapshot, question.line);
   if (end === question.reading.after) return now;
   const isRead = [...end.latest.values()].some(({ by }) => isThisLine(question, by));
-  const atEnd = totalsOf(end);
-  const among = (totals: readonly { readonly name: string }[], name: string) =>
-    totals.some((each) => each.name === name);
-  const later = atEnd.given.filter(
-    ({ name, inputs }) =>
-      !among(now.given, name) &&
-      ((isRead && among(now.lacking, name)) || inputs.some(({ by }) => by && isThisLine(question, by))),
-  );
-  const lacking = atEnd.lacking.filter(({ name }) => among(now.lacking, name));
-  return { given: [...now.given, ...later], lacking };
+  const lackNow = now.filter((total) => !isWorkedOut(total)).map(({ name }) => name);
+  const given = now.filter(isWorkedOut);
+  const atEnd = totalsOf(end).filter(({ name }) => given.every((total) => total.name !== name));
+  const goesInto = (total: Figure) =>
+    (isRead && lackNow.includes(total.name)) || total.inputs.some(({ by }) => by && isThisLine(question, by));
+  return [
+    ...given,
+    ...atEnd.filter((total) => (isWorkedOut(total) ? goesInto(total) : lackNow.includes(total.name))),
+  ];
 }
 
 const isThisLine = ({ reading }: HoverQuestion, { ref }: Origin): boolean =>
   ref.page === reading.where.ref.page && ref.line === reading.where.ref.line;
 
 /** With its limit and target, unless the hover has them already because it is about that very word. */
-function derivedText(question: HoverQuestion, derived: Derived, word: string): string {
-  const { name, formula, inputs } = derived;
+function totalText(question: HoverQuestion, total: Figure, word: string): string {
+  const { name, formula, inputs } = total;
   const own = name === word ? [] : ownExpectations(question, name);
   const from = inputTexts(question, inputs).join('; ');
-  return stacked([sumText(derived), plain(formula), ...own, from].filter((line) => line !== ''));
+  return stacked([sumText(total), plain(formula), ...own, from].filter((line) => line !== ''));
 }
 
 /** `total 31 deg = 9 deg + 22 deg`: the working with its result in front. */
-function sumText({ name, value, unit, working }: Derived): string {
-  const result = formatValue(value, unit);
-  const sum = working.endsWith(` = ${result}`) ? working.slice(0, -` = ${result}`.length) : undefined;
+function sumText({ name, text, working }: Figure): string {
+  const sum = working.endsWith(` = ${text}`) ? working.slice(0, -` = ${text}`.length) : undefined;
   return sum === undefined
     ? `${strong(name)} ${plain(working)}`
-    : `${strong(`${name} ${result}`)}${plain(` = ${sum}`)}`;
+    : `${strong(`${name} ${text}`)}${plain(` = ${sum}`)}`;
 }
 
-const lackingText = ({ name, lacks }: Lacking): string => plain(`${name} wants ${lacks.join(' and ')}`);
+const lackingText = ({ name, lacks = [] }: Figure): string => plain(`${name} needs ${lacks.join(' and ')}`);

@@ -1,10 +1,10 @@
-/** The form of a remark behind what is written. */
+/** Inlay hint. */
 import type { Position } from '../../../grammar/index.ts';
 
 export type HintKind = 'total' | 'change' | 'unit' | 'spoken';
 
 export interface Hint {
-  /** Right behind the last thing the line says, before its comment. */
+  /** Right after the last token of the line, before its comment. */
   readonly position: Position;
   readonly kind: HintKind;
   readonly text: string;
@@ -12,5 +12,5 @@ export interface Hint {
   readonly about: string;
 }
 
-/** A hint, wherever it will stand. */
+/** A hint without its position. */
 export type Remark = Omit<Hint, 'position'>;

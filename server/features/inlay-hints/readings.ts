@@ -1,4 +1,4 @@
-/** How far a reading is from the last one under the same conditions. */
+/** Inlay hint: difference of a reading from the last one under the same conditions. */
 
 import { type Observation, observationsOn } from '../../analysis/evidence/observations.ts';
 import type { LineState, Page } from '../../model/snapshot/page.ts';
@@ -46,7 +46,7 @@ function changeSince(was: Observation, now: Observation, isMean: boolean): Remar
   if (!Number.isFinite(difference)) return undefined;
   const size = formatValue(exact(Math.abs(difference)), unit);
   if (/^0(?!\.\d)/.test(size)) return undefined;
-  const about = [`since ${was.by.date ?? 'the last'}`, now.under].filter(Boolean).join(', ');
+  const about = [`since ${was.by.date ?? 'the last one'}`, now.under].filter(Boolean).join(', ');
   const text = `${isMean ? 'mean ' : ''}${size} ${difference > 0 ? 'more' : 'less'}`;
   return { kind: 'change', text, about };
 }

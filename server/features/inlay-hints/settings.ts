@@ -1,4 +1,4 @@
-/** How far a setting is from what it was. */
+/** Inlay hint: difference of a setting from its value before. */
 
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import { changeText, settingText } from '../../model/state/setting-text.ts';
@@ -9,21 +9,21 @@ import type { Remark } from './hint.ts';
 export function settingChanges(entry: QuantityEntry, before: State, after: State): readonly Remark[] {
   if (entry.kind !== 'setting') return [];
   const { name } = entry.quantity;
-  const told = entry.statements.flatMap((said) => {
+  const remarks = entry.statements.flatMap((said) => {
     const now = after.settings.get(keyOf(name, said.place?.text));
     const was = standing(before, name, said.place?.text);
     const text = now && changeOf(said, was, now);
     return text === undefined ? [] : [{ text: placed(entry, said, text), was }];
   });
-  if (told.length === 0) return [];
-  const earlier = told.flatMap(({ was }) => (was ? [earlierText(was)] : []));
-  return [{ kind: 'change', text: told.map(({ text }) => text).join(', '), about: earlier.join('\n') }];
+  if (remarks.length === 0) return [];
+  const earlier = remarks.flatMap(({ was }) => (was ? [earlierText(was)] : []));
+  return [{ kind: 'change', text: remarks.map(({ text }) => text).join(', '), about: earlier.join('\n') }];
 }
 
 const standing = ({ settings }: State, name: string, place: string | undefined): SettingInForce | undefined =>
   settings.get(keyOf(name, place)) ?? settings.get(keyOf(name, undefined));
 
-/** What a change comes to, or by how much a whole value differs; undefined where that cannot be said or is nothing. */
+/** What a change comes to, or by how much a whole value differs; undefined where that is unknown or zero. */
 function changeOf(
   { values }: Statement,
   was: SettingInForce | undefined,

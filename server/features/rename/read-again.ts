@@ -1,12 +1,12 @@
-/** Whether a notebook says the same with another name in it: its lines are read again, as far as they can differ. */
+/** Check before a rename: reads the lines again with the new name and compares what they mean. */
 
 import type { Interruptible } from '../../model/snapshot/interruptible.ts';
 import { lineCount } from '../../model/snapshot/locate.ts';
-import { lookUpAbove } from '../../model/snapshot/look-up.ts';
+import { lookUpAbove, type Shared } from '../../model/snapshot/look-up.ts';
 import { type LineState, lineStates, type Page } from '../../model/snapshot/page.ts';
 import { keptByPage } from '../../model/snapshot/per-page.ts';
 import { readAs } from '../../model/snapshot/reread.ts';
-import { linesOf, pageAt, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import { linesOf, pageAt, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { givenOf, stateGiven } from '../../model/snapshot/used-notebooks.ts';
 import { kindOfPart } from '../../model/state/fitted-parts.ts';
 import type { State } from '../../model/state/state.ts';
@@ -45,7 +45,7 @@ export function* readAgain(snapshot: Snapshot, renamed: Renamed): Interruptible<
     yield;
   }
   const isSame = namedAt.join() === mentions.map(({ at }) => at).join();
-  return isSame ? given : 'the lines would not be read the same, it has a meaning already';
+  return isSame ? given : 'it already means something else here';
 }
 
 type PageRead = readonly [index: number, readings: readonly LineState[]];
@@ -116,6 +116,6 @@ function whyNot(was: string, is: string, at: number): string | undefined {
   if (otherPart.join(' ') !== part.join(' '))
     return otherPart.length > 0
       ? `it would be read as a ${otherPart.join(' ')}`
-      : `a ${part.join(' ')} is named by that word`;
+      : `the name must say that it is a ${part.join(' ')}`;
   return kind === otherKind ? undefined : `line ${at + 1} would be read as something else`;
 }

@@ -3,7 +3,7 @@ import { KIND, type Kind, type Line, type Span, tokenSpan } from '../../../gramm
 import type { Entry, QuantityEntry, Statement } from '../../model/entry/entry.ts';
 import type { Value } from '../../model/entry/value.ts';
 
-/** Never reordered: an editor keeps what it was told by number. */
+/** Never reordered: editors refer to meanings by number. */
 export const MEANINGS = [
   'keyword',
   'setting',
@@ -46,7 +46,7 @@ function* wordsOf(entry: Entry): Generator<Meant> {
   yield* tokensIn(entry.line, KIND.Prose, isHead(entry) ? 'title' : 'note');
 }
 
-/** Tokens that mean the same wherever they stand. */
+/** Tokens that mean the same anywhere. */
 const ALWAYS: readonly (readonly [Kind, Meaning])[] = [
   [KIND.Date, 'value'],
   [KIND.Clock, 'value'],
@@ -78,7 +78,7 @@ function* saidWords({ place, values, points, words, conditions }: Statement): Ge
   }
 }
 
-/** A sign or word before the number is left to the colouring. */
+/** A symbol or word before the number is left to the colouring. */
 function* valueWords(values: readonly Value[]): Generator<Meant> {
   for (const value of values) {
     if (value.form !== 'amount')

@@ -1,6 +1,7 @@
 /** The notebooks that open ones use: read once, kept up to date with their files; a change is passed on to those that use them. */
 
-import { open, refresh, type Shared, type Snapshot } from '../../model/snapshot/snapshot.ts';
+import type { Shared } from '../../model/snapshot/look-up.ts';
+import { open, refresh, type Snapshot } from '../../model/snapshot/snapshot.ts';
 import { findingCircles, usedFirst } from '../../model/snapshot/use-circles.ts';
 import { type NotebookTexts, sharedFor, stateGiven, usesOf } from '../../model/snapshot/used-notebooks.ts';
 import type { Absent } from '../../model/state/lookup.ts';

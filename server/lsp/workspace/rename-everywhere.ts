@@ -2,7 +2,8 @@
 
 import type { Subject } from '../../features/mentions.ts';
 import { keeping, type Refusal, renaming } from '../../features/rename.ts';
-import type { Shared, Snapshot } from '../../model/snapshot/snapshot.ts';
+import type { Shared } from '../../model/snapshot/look-up.ts';
+import type { Snapshot } from '../../model/snapshot/snapshot.ts';
 import { type NotebookTexts, sharedFor } from '../../model/snapshot/used-notebooks.ts';
 import type { State } from '../../model/state/state.ts';
 import type { NotebookChanges } from '../changes.ts';

@@ -1,12 +1,12 @@
-/** Amounts in the unit a sum wants. */
+/** Amounts in the unit a sum needs. */
 import { type Interval, scale } from '../../trade/measure/interval.ts';
 import { convertInterval, unitById } from '../../trade/measure/units.ts';
 import type { Statement } from './entry.ts';
 import type { Amount, Value } from './value.ts';
 
 /**
- * The amount in a unit of the table; a bare number is taken to be in `bare`. `-5 C` is five below nought: what is a
- * change and no value is for the caller to know. Undefined where it is no number or of another dimension.
+ * The amount in a unit of the table; a bare number is taken to be in `bare`. `-5 C` is five below zero: whether it
+ * is a change is for the caller to know. Undefined where it is no number or of another dimension.
  */
 export function amountIn(value: Value | undefined, unit: string, bare: string = unit): Interval | undefined {
   if (value?.form !== 'amount' || !value.interval) return undefined;

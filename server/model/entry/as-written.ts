@@ -5,7 +5,7 @@ import { convert, unitById } from '../../trade/measure/units.ts';
 import type { Point, Statement } from './entry.ts';
 import type { Amount, Value } from './value.ts';
 
-/** What one place was said to have, as it would be written; `unit`: of numbers without one. */
+/** A statement as it would be written; `unit`: that of numbers without one. */
 export function statementText(said: Statement, unit: string | undefined): string {
   const values = [
     ...said.points.map((point) => pointText(point, unit)),
@@ -20,13 +20,13 @@ export function statementText(said: Statement, unit: string | undefined): string
   return [values, words, ...conditions].filter((text) => text !== '').join(' ');
 }
 
-/** As people say it: in a gear, at anything else. */
+/** Condition in words: `in` a gear, `at` anything else. */
 const conditionText = (words: readonly string[]): string =>
   `${IN_GEAR.test(words[0] ?? '') ? 'in' : 'at'} ${words.join(' ')}`;
 
 const IN_GEAR = /^(?:neutral|drive|gear|park|reverse|first|second|third|fourth|fifth|top|low|high)$/i;
 
-/** `388 401 F` is one value after another of the same kind; points and the parts of the weather stand apart. */
+/** List of one kind, `388 401 F`, written with spaces; points and weather values are separated by commas. */
 const isList = ({ points, values }: Statement): boolean =>
   points.length === 0 &&
   values.every((value) => value.form === 'amount' && value.unit?.id === (values[0] as Amount).unit?.id);
@@ -34,7 +34,7 @@ const isList = ({ points, values }: Statement): boolean =>
 export const pointText = (point: Point, unit: string | undefined): string =>
   `${valueText(point.value, unit)} @ ${valueText(point.at, undefined)}`;
 
-/** In the unit it was written in; a bare number in `assumed`. */
+/** A value as text in the unit it was written in; a bare number in `assumed`. */
 export function valueText(value: Value, assumed: string | undefined): string {
   if (value.form !== 'amount') return value.text;
   if (!value.interval) return '?';
@@ -45,7 +45,7 @@ export function valueText(value: Value, assumed: string | undefined): string {
   return value.relative === 'less' ? `-${text}` : text.startsWith('-') ? text : `+${text}`;
 }
 
-/** As `changeText`, of two values; a bare number is taken to be in `assumed`. */
+/** Difference of two values in words, `2 deg more`; a bare number is taken to be in `assumed`. */
 export function differenceText(
   from: Value | undefined,
   to: Value | undefined,

@@ -1,5 +1,5 @@
 /**
- * What the lines of a notebook say, as data. An entry knows its columns on its own line and nothing of where the line
+ * Entries: the meaning of notebook lines, as data. An entry knows its columns on its own line and nothing of where the line
  * stands; `Ref` and `Origin` say that from outside, by ids that survive edits above.
  */
 import type { Line, Span } from '../../../grammar/index.ts';
@@ -30,7 +30,7 @@ export type SectionKind =
   | 'words'
   | 'session';
 
-/** `#3`, `left`, `primary rear`: lower case, parted by one space. */
+/** `#3`, `left`, `primary rear`: lower case, separated by one space. */
 export interface Place {
   readonly text: string;
   readonly cylinder: number | undefined;
@@ -51,7 +51,7 @@ export interface Point {
   readonly span: Span;
 }
 
-/** What a line says of one place: its values, what goes with them, and under which conditions. */
+/** Statement about one place: values, words beside them, and conditions. */
 export interface Statement {
   readonly place: Place | undefined;
   readonly values: readonly Value[];
@@ -100,7 +100,7 @@ interface UnknownEntry extends Base {
 
 export interface SpecEntry extends Base {
   readonly kind: 'spec';
-  /** `head bolts`; the quantity's own name where nothing stands before it. */
+  /** `head bolts`; the quantity's own name where nothing comes before it. */
   readonly name: string;
   readonly nameSpan: Span;
   readonly quantity: Quantity;
@@ -120,7 +120,7 @@ export interface PortEntry extends Base {
   readonly kind: 'port';
   readonly name: string;
   readonly nameSpan: Span;
-  /** What is on it: `brake booster`, `capped`, `open`; undefined where nothing is said. */
+  /** What is on it: `brake booster`, `capped`, `open`; undefined where nothing is given. */
   readonly on: string | undefined;
   readonly onSpan: Span;
   /** For a fluid path: what it passes, in order. */
@@ -156,7 +156,7 @@ export interface CheckEntry extends Base {
   readonly kind: 'check';
   readonly name: string;
   readonly nameSpan: Span;
-  /** Undefined where neither `ok` nor `bad` is said. */
+  /** Undefined where neither `ok` nor `bad` is given. */
   readonly ok: boolean | undefined;
 }
 
@@ -177,7 +177,7 @@ export interface TrialEntry extends Base {
   readonly kind: 'trial';
   readonly knob: string;
   readonly response: string;
-  /** `@ 3000 rpm`, `in drive`, as written; empty where nothing is said. */
+  /** `@ 3000 rpm`, `in drive`, as written; empty where there are none. */
   readonly under: string;
   readonly span: Span;
 }
@@ -195,7 +195,7 @@ export interface RecheckEntry extends Base {
   readonly name: string;
   readonly nameSpan: Span;
   readonly after: Amount | undefined;
-  /** `every`: once done it begins anew. */
+  /** `every`: starts again once done. */
   readonly again: boolean;
 }
 
@@ -240,13 +240,13 @@ interface BlankEntry extends Base {
   readonly kind: 'blank';
 }
 
-/** What the lines of a merge that was not finished do: begin it, part its sides, end it. */
+/** Role of a conflict marker: begins the conflict, divides its sides, ends it. */
 export type ConflictMark = 'begins' | 'parts' | 'ends';
 
-/** A line of a merge that was not finished: a marker, or one that stands between two. */
+/** A line of an unfinished merge: a marker, or a line between two. */
 interface ConflictEntry extends Base {
   readonly kind: 'conflict';
-  /** Undefined for a line between markers: it says nothing, whatever stands on it. */
+  /** Undefined for a line between markers, which has no meaning whatever its text. */
   readonly mark: ConflictMark | undefined;
 }
 

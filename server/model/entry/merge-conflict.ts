@@ -1,4 +1,4 @@
-/** The two sides of a merge that was not finished: which line begins them, which ends them. Between those nothing is in force. */
+/** Unfinished merges: which line begins a conflict and which ends it. In between nothing is in force. */
 import type { Line } from '../../../grammar/index.ts';
 import type { ConflictMark } from './entry.ts';
 

@@ -1,5 +1,6 @@
-/** How names are read: letter case does not count, a hyphen is as good as a space, the notebook's own words come first. */
+/** Name lookup: ignores letter case, takes a hyphen as a space, own words first. */
 import { type Line, type Run, runText } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { SectionKind } from './entry.ts';
@@ -7,11 +8,11 @@ import { type NamedSpec, type SpecNames, specNames } from './spec-names.ts';
 
 export interface NameScope {
   readonly section: SectionKind | undefined;
-  /** Inside a merge that was not finished, where no line says anything. */
+  /** Inside an unfinished merge, where no line has a meaning. */
   readonly inConflict: boolean;
   /** Own words of the notebook, by lower-case name. */
   readonly words: ReadonlyMap<string, Quantity>;
-  /** What is specified may be read by its name: `head bolts 60 lb-ft`. */
+  /** Names of specs, which readings may use: `head bolts 60 lb-ft`. */
   readonly specs: ReadonlyMap<string, NamedSpec>;
 }
 
@@ -20,7 +21,7 @@ export const nameOf = (line: Line, run: Run): string =>
     .toLowerCase()
     .replace(/[\s-]+/g, ' ');
 
-/** Own words first, then what is specified: a notebook may narrow what the trade says. */
+/** Own words first, then specs, then the trade's words: a notebook may override them. */
 export function nameAt(
   words: readonly string[],
   from: number,
@@ -70,22 +71,15 @@ function ownNameAt(
   return undefined;
 }
 
-const firstWords = new WeakMap<SpecNames, ReadonlySet<string>>();
-
-/** Names up to which their first words are gathered: where there are more, a name is looked up at once. */
+/** Most names for which first words are collected; beyond that, names are looked up directly. */
 const FEW = 64;
 
-/** Most words of a notebook begin no name of its own, and this tells them at once. */
+/** First words of own names: a quick test, since most words of a notebook begin none. */
 const mayBegin = (names: SpecNames, word: string): boolean =>
   names.size > FEW || (names.size > 0 && firstWordsOf(names).has(firstWord(word)));
 
-function firstWordsOf(names: SpecNames): ReadonlySet<string> {
-  let words = firstWords.get(names);
-  if (!words) {
-    words = new Set([...names.keys()].map(firstWord));
-    firstWords.set(names, words);
-  }
-  return words;
-}
+const firstWordsOf = once(
+  (names: SpecNames): ReadonlySet<string> => new Set([...names.keys()].map(firstWord)),
+);
 
 const firstWord = (text: string): string => (text.split(/[\s-]/, 1)[0] ?? '').toLowerCase();

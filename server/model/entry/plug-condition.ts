@@ -1,9 +1,9 @@
-/** Plugs told by their numbers: `1 3 4 tan, 6 sooty`, `1+2 brown`, `1-6 grey`. A number there is a cylinder. */
+/** Look of plugs by number: `1 3 4 tan, 6 sooty`, `1+2 brown`, `1-6 grey`. A number there is a cylinder. */
 import { isExact } from '../../trade/measure/interval.ts';
 import type { Statement } from './entry.ts';
 import type { Value, Word } from './value.ts';
 
-/** One for each cylinder that is named; what is said of none stays as it is. */
+/** One statement per cylinder named; one without a cylinder is left alone. */
 export function plugConditions(said: Statement): readonly Statement[] {
   const numbered = said.values.filter((value) => cylindersIn(value).length > 0);
   if (said.place || numbered.length === 0 || numbered.length < said.values.length) return [said];
@@ -26,7 +26,7 @@ interface Group {
   readonly words: Word[];
 }
 
-/** Numbers, then the words for them, by where they stand. Words before the first number are for all. */
+/** Numbers, then the words for them, by position. Words before the first number are for all. */
 function groupsOf(values: readonly Value[], words: readonly Word[]): readonly Group[] {
   const groups: Group[] = [];
   for (const piece of [...values, ...words].toSorted((a, b) => a.span.from - b.span.from)) {

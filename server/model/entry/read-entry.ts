@@ -1,6 +1,6 @@
 /**
- * A line to its entry: which word of the trade it is, for which place, with which values. Depends on the line, the
- * section it stands in, whether a merge is open there, and the notebook's own words, on nothing else.
+ * Reads a line to its entry: which word of the trade, for which place, with which values. Depends on the line, the
+ * section it is in, whether a merge is open there, and the notebook's own words, on nothing else.
  */
 import {
   type GroupSyntax,
@@ -120,7 +120,7 @@ function itemEntry(line: Line, syntax: Syntax<'item'>, time: string | undefined)
     text: tokenText(line, token).slice(1, -1).toLowerCase(),
     span: tokenSpan(line, token),
   }));
-  // `todo: new leads` has no name of its own and goes by what it says.
+  // `todo: new leads` has no name of its own, so its text is the name.
   const name: Run =
     isEmpty(syntax.id) && syntax.text !== undefined ? [syntax.text, syntax.text + 1] : syntax.id;
   const id = nameOf(line, name);
@@ -139,19 +139,19 @@ function itemEntry(line: Line, syntax: Syntax<'item'>, time: string | undefined)
 
 function checkEntry(line: Line, syntax: Syntax<'check'>, time: string | undefined): Entry {
   const last = runText(line, [Math.max(syntax.words[0], syntax.words[1] - 1), syntax.words[1]]).toLowerCase();
-  const told = OUTCOMES.get(last);
-  const name: Run = told !== undefined ? [syntax.words[0], syntax.words[1] - 1] : syntax.words;
+  const outcome = OUTCOMES.get(last);
+  const name: Run = outcome !== undefined ? [syntax.words[0], syntax.words[1] - 1] : syntax.words;
   return {
     kind: 'check',
     name: nameOf(line, name).replace(/ ?[:=]$/, ''),
     nameSpan: runSpan(line, name),
-    ok: told,
+    ok: outcome,
     time,
     line,
   };
 }
 
-/** How a look came out. */
+/** Results of a check. */
 const OUTCOMES: ReadonlyMap<string, boolean> = new Map([
   ...['ok', 'okay', 'good', 'fine'].map((word) => [word, true] as const),
   ...['bad', 'failed', 'poor'].map((word) => [word, false] as const),
@@ -239,8 +239,8 @@ function quantityEntry(
     .slice(0, from)
     .map((word) => (/^no$/i.test(word.text) ? { ...word, text: 'none' } : word));
   const beside = placeIn([...before, ...head.slice(from + length)]);
-  const told = statementsOf(line, syntax.groups, beside.place, beside.rest, found.quantity);
-  const { quantity, said } = resolveQuantity(line, found.quantity, told);
+  const read = statementsOf(line, syntax.groups, beside.place, beside.rest, found.quantity);
+  const { quantity, said } = resolveQuantity(line, found.quantity, read);
   return {
     kind: roleOf(quantity, around.section),
     quantity,
@@ -252,7 +252,7 @@ function quantityEntry(
   };
 }
 
-/** A place may stand before the name: `left mixture 1 1/4 turns`; the name may be a place's own word: `left bank 1-3`. */
+/** A place may come before the name: `left mixture 1 1/4 turns`; the name may be a place's own word: `left bank 1-3`. */
 function named(
   head: readonly Word[],
   around: NameScope,
@@ -275,7 +275,7 @@ function roleOf(quantity: Quantity, section: SectionKind | undefined): QuantityE
   return section === 'targets' ? 'target' : quantity.kind;
 }
 
-/** Quoted text without its quotes; else what stands after name and place, as written. */
+/** Quoted text without its quotes; else the text after name and place, as written. */
 function textOf(line: Line, syntax: Syntax<'entry'>, rest: readonly Word[]): string {
   const groups = syntax.groups;
   const quoted = groups.flatMap((group) => group.values).find((value) => value.form === 'text');

@@ -1,4 +1,4 @@
-/** What is meant by a word of the trade with what is said beside it: a unit, a look, a change from one value to another. */
+/** Resolves an ambiguous word from what follows: `oil 48 psi` is oil pressure, `plugs tan` is how they look. */
 import { KIND, type Line } from '../../../grammar/index.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import { quantityBySize, quantityByUnit, quantityByWords } from '../../trade/vocabulary/homonyms.ts';
@@ -15,20 +15,22 @@ interface Resolved {
   readonly said: readonly Statement[];
 }
 
-/** The quantity and what is said of it, from the word that was written and what `said.ts` read beside it. */
-export function resolveQuantity(line: Line, word: Quantity, told: readonly Statement[]): Resolved {
-  const { quantity, said } = resolve(line, word, told);
+/** Quantity and statements, from the word that was written and the statements read after it. */
+export function resolveQuantity(line: Line, word: Quantity, statements: readonly Statement[]): Resolved {
+  const { quantity, said } = resolve(line, word, statements);
   return {
     quantity,
-    said: said.map((each) => (told.includes(each) ? each : { ...each, qualifiers: qualifiersOf(each) })),
+    said: said.map((each) =>
+      statements.includes(each) ? each : { ...each, qualifiers: qualifiersOf(each) },
+    ),
   };
 }
 
-function resolve(line: Line, word: Quantity, told: readonly Statement[]): Resolved {
-  const quantity = meant(line, word, told);
-  if (quantity.name === 'plug') return { quantity, said: told.flatMap(plugConditions) };
+function resolve(line: Line, word: Quantity, statements: readonly Statement[]): Resolved {
+  const quantity = meant(line, word, statements);
+  if (quantity.name === 'plug') return { quantity, said: statements.flatMap(plugConditions) };
   const isStep = line.tokens.kinds.includes(KIND.Arrow) || TO.test(line.text);
-  const stands = isStep ? told.map((said) => onlyLast(said, line)) : told;
+  const stands = isStep ? statements.map((said) => onlyLast(said, line)) : statements;
   const sized = quantity.name === 'main needle' && word.name !== quantity.name ? stands.map(inTurns) : stands;
   const said = sized.map((each) => expandShorthand(ofDistributor(each, line, quantity), quantity));
   return { quantity, said: quantity.ofDistributor ? said.map(inOwnDegrees) : said };
@@ -55,7 +57,7 @@ function bySize(word: Quantity, said: readonly Statement[], first: Amount, line:
   return quantityBySize(word, first.relative ? 'turned' : first.interval) ?? word;
 }
 
-/** `70/75` are two sizes and no part of one. */
+/** `70/75` are two sizes, not a fraction. */
 const isPair = (number: string): boolean => /^[2-9]\d+\/\d+$/.test(number);
 
 const inTurns = (said: Statement): Statement => ({
@@ -78,7 +80,7 @@ function ofDistributor(said: Statement, line: Line, { form }: Quantity): Stateme
 
 const TO = /\bto\b/i;
 
-/** `68 -> 67`, `3/8 in to 1/2 in`: what was, and what is now. */
+/** `68 -> 67`, `3/8 in to 1/2 in`: the old value and the new. */
 function onlyLast(said: Statement, line: Line): Statement {
   const [was, is, ...more] = said.values;
   if (was?.form !== 'amount' || is?.form !== 'amount' || more.length > 0) return said;

@@ -54,7 +54,7 @@ export function partEntry(line: Line, syntax: Syntax, time: Time): Entry {
   };
 }
 
-/** `manifold rear  brake booster`: the port is the first word with the places after it, or what stands before a colon or `capped`. */
+/** `manifold rear  brake booster`: the port is the first word with the places after it, or the text before a colon or `capped`. */
 export function portEntry(line: Line, syntax: Syntax, time: Time): Entry {
   const head = wordsOf(line, syntax.head);
   const after = syntax.groups.map((group) => wordsOf(line, group.words));
@@ -106,10 +106,10 @@ function portWords(head: readonly Word[]): number {
 const portPartLength = (head: readonly Word[], at: number): number =>
   PORT_PARTS.test(head[at]?.text ?? '') ? 1 : placeLength(head, at);
 
-/** What says where on a thing a port is, beside the places. */
+/** Words for a position on a thing that a port name may hold, beside the places. */
 const PORT_PARTS = /^(?:base|body|flange|nipple|plate|port|ported|spacer|tap|timed|top)$/i;
 
-/** `carb ported tap  capped`: what stands before is the name, but for `brake booster and capped`. */
+/** `carb ported tap  capped`: the text before is the name, except in `brake booster and capped`. */
 const saysStateAlone = (head: readonly Word[]): boolean =>
   STATES.test(head.at(-1)?.text ?? '') && !head.some((word) => JOINING.test(word.text));
 
@@ -134,7 +134,7 @@ export function specEntry(line: Line, syntax: Syntax, around: NameScope, time: T
   };
 }
 
-/** What is specified of what; a torque says by its unit that it is one: `rod bolts 45 lb-ft`. */
+/** Quantity and name of a spec; a torque is known by its unit alone: `rod bolts 45 lb-ft`. */
 function specified(
   head: readonly Word[],
   values: readonly Value[],

@@ -1,6 +1,6 @@
 /**
- * Shorthand of the bench that a line itself makes plain: `750 in D`, `17"` of vacuum, `0.6` of a plug gap that can only be
- * millimetres. What is taken for granted here is marked as taken, so that a rule can tell it.
+ * Bench shorthand that a line itself makes clear: `750 in D`, `17"` of vacuum, `0.6` of a plug gap that can only be
+ * millimetres. What is assumed here is marked as taken, so that a rule can report it.
  */
 import { atLeast, atMost, isExact } from '../../trade/measure/interval.ts';
 import { convertInterval, type Dimension, unitById } from '../../trade/measure/units.ts';
@@ -8,7 +8,7 @@ import type { Band, Quantity } from '../../trade/vocabulary/quantity.ts';
 import type { Condition, Point, Statement } from './entry.ts';
 import type { Amount, Value, Word } from './value.ts';
 
-/** What a line says, with its shorthand written out. */
+/** Statements of a line with the shorthand written out. */
 export const expandShorthand = (said: Statement, quantity: Quantity): Statement => {
   if (quantity.form === 'text' || quantity.form === 'order') return said;
   const steps = [bounded, inGears, inDepression, overWhat, bySize, turnedBack, atMark];
@@ -95,7 +95,7 @@ const atOfMercury = (point: Point): Point => ({ ...point, at: ofMercury(point.at
 const ofDepression = (condition: Condition): Condition =>
   condition.value ? { ...condition, value: ofMercury(condition.value) as Amount } : condition;
 
-/** A barometer stands at 25 to 32 inches, or at some hundreds of hectopascals to 1090: no other part of the weather does. */
+/** Barometer without a unit: only it reads 25 to 32 (inches) or some hundreds to 1090 (hectopascals) in the weather. */
 function ofBarometer(value: Value): Value {
   if (value.form !== 'amount' || !value.interval || value.relative) return value;
   const { low, high } = value.interval;
@@ -143,7 +143,7 @@ function isUsual({ interval }: Amount, id: string, { low, high, unit }: Band): b
   return read.low >= low && read.high <= high;
 }
 
-/** `initial retard 2 deg` takes away, `mixture up 2 flats` winds a jet up: said before the value, both are changes. */
+/** Direction words before a value, which make it a change: `initial retard 2 deg`, `mixture up 2 flats`. */
 function turnedBack(said: Statement, { kind, dimension }: Quantity): Statement {
   const [value] = said.values;
   const ways = kind === 'setting' && dimension ? WAYS[dimension] : undefined;
@@ -156,7 +156,7 @@ function turnedBack(said: Statement, { kind, dimension }: Quantity): Statement {
   return { ...said, values: [{ ...value, relative }], words: said.words.filter((each) => each !== word) };
 }
 
-/** A jet under a bridge is wound up to lean and down to richen. */
+/** Direction of a jet under a bridge: up leans, down richens. */
 const WAYS: Partial<Record<Dimension, ReadonlyMap<string, Amount['relative']>>> = {
   angle: new Map([['retard', 'less']]),
   turns: new Map([
@@ -165,7 +165,7 @@ const WAYS: Partial<Record<Dimension, ReadonlyMap<string, Amount['relative']>>> 
   ]),
 };
 
-/** `fuel used 14 L in 130 km`, `run 50-80 km/h 11.2 s`: what it was used up in, or run over, is no second value. */
+/** `fuel used 14 L in 130 km`, `run 50-80 km/h 11.2 s`: the distance covered or the speed range is no second value. */
 function overWhat(said: Statement, { name, dimension }: Quantity): Statement {
   const [first, second] = said.values;
   if (first?.form !== 'amount' || second?.form !== 'amount' || said.values.length > 2) return said;
@@ -189,15 +189,15 @@ const remark = ({ interval, numberSpan, span, relative, unit }: Amount): Word =>
     : { text: `${number}`, span: numberSpan };
 };
 
-/** `float level at the bottom of the sight hole`: where it stands is what is set. */
+/** `float level at the bottom of the sight hole`: the position is the setting. */
 function atMark(said: Statement, { kind, words }: Quantity): Statement {
   if (kind !== 'setting' || !words || said.values.length + said.points.length > 0) return said;
   const marks = said.conditions.filter(({ value }) => value === undefined);
-  const told = marks.flatMap((each) => each.words);
-  if (!told.some(({ text }) => words.includes(text.toLowerCase()))) return said;
+  const beside = marks.flatMap((each) => each.words);
+  if (!beside.some(({ text }) => words.includes(text.toLowerCase()))) return said;
   return {
     ...said,
-    words: [...said.words, ...told],
+    words: [...said.words, ...beside],
     conditions: said.conditions.filter(({ value }) => value !== undefined),
   };
 }

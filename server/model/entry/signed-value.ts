@@ -1,15 +1,15 @@
-/** Values whose sign is said in another way than by a plus or a minus before them, which changes what was. */
+/** Values whose sign is given in words, since a plus or minus before a value makes it a change. */
 import { scale } from '../../trade/measure/interval.ts';
 import { unitById } from '../../trade/measure/units.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import type { Condition, Statement } from './entry.ts';
 import { type Amount, asWhole } from './value.ts';
 
-/** `at -4 deg` is the whole value, `4 deg retarded` is one below nought. */
+/** `at -4 deg` is the whole value, `4 deg retarded` is a value below zero. */
 export const withSigns = (said: Statement, quantity: Quantity): Statement =>
   quantity.form === 'number' ? withDirection(valueAt(said, quantity), quantity) : said;
 
-/** Where no value is given but one at which it is: `initial at 4 deg`. What it was taken at is of another kind. */
+/** Value given only after `at`: `initial at 4 deg`. A condition would be of another dimension. */
 function valueAt(said: Statement, quantity: Quantity): Statement {
   if (said.values.length > 0 || said.conditions.length === 0) return said;
   const value = said.conditions.find((condition) => isOwn(condition, quantity))?.value;
@@ -24,7 +24,7 @@ function isOwn({ value }: Condition, { dimension, orIn, bare, unit }: Quantity):
   return given !== undefined && (given === dimension || (orIn?.includes(given) ?? false));
 }
 
-/** Words that say on which side of nought a value is, where the word of the trade takes them. */
+/** Words for the side of zero a value is on, where the word of the trade takes them. */
 const DIRECTIONS: ReadonlyMap<string, 1 | -1> = new Map([
   ['advanced', 1],
   ['retarded', -1],

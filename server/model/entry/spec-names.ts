@@ -1,9 +1,10 @@
-/** How a session names what is specified. */
+/** Names by which a session may refer to specs. */
+import { once, onceOrCarried } from '../../memo.ts';
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
 import { put } from '../state/immutable.ts';
 
-/** What is specified of which quantity, by its name. */
+/** Specs by name: which quantity each is of. */
 export interface NamedSpec {
   readonly name: string;
   readonly quantity: Quantity;
@@ -15,7 +16,7 @@ type Specs = ReadonlyMap<string, NamedSpec>;
 export const specName = ({ name, quantity }: NamedSpec): string =>
   name === quantity.name ? name : `${name} ${quantity.name}`;
 
-/** Names of what is specified: by whole name (`head bolts torque`), and by `head bolts` where only one thing of it is. */
+/** Names of specs: by whole name (`head bolts torque`), and by `head bolts` where only one thing of it is. */
 export interface SpecNames {
   readonly size: number;
   readonly get: (name: string) => Quantity | undefined;
@@ -33,46 +34,35 @@ interface Named {
 }
 
 const NONE: Named = { quantities: new Map(), keys: new Map(), things: new Map() };
-const namedBy = new WeakMap<Specs, Named>();
-const namesBy = new WeakMap<Specs, SpecNames>();
 
 /**
- * What a session may write beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
+ * Spec names a session may use beside the words of the trade: `head bolts torque 60 lb-ft`, and `head bolts 60 lb-ft` where
  * only one thing of it is specified. A spec of a place (`intake valve lash`) needs no name of its own.
  */
-export function specNames(specs: Specs): SpecNames {
-  let names = namesBy.get(specs);
-  if (!names) {
-    const { quantities, things } = namedIn(specs);
-    const wholeOf = (name: string): string => {
-      const spec = things.get(name);
-      return spec && spec !== 'several' && hasOwnName(spec) ? specName(spec) : name;
-    };
-    names = {
-      size: quantities.size,
-      get: (name) => quantities.get(name) ?? quantities.get(wholeOf(name)),
-      keys: () => quantities.keys(),
-    };
-    namesBy.set(specs, names);
-  }
-  return names;
-}
+export const specNames = once((specs: Specs): SpecNames => {
+  const { quantities, things } = named.of(specs);
+  const wholeOf = (name: string): string => {
+    const spec = things.get(name);
+    return spec && spec !== 'several' && hasOwnName(spec) ? specName(spec) : name;
+  };
+  return {
+    size: quantities.size,
+    get: (name) => quantities.get(name) ?? quantities.get(wholeOf(name)),
+    keys: () => quantities.keys(),
+  };
+});
 
 /** The quantities that specs name, in their order. */
-export const specQuantities = (specs: Specs): Iterable<Quantity> => namedIn(specs).quantities.values();
+export const specQuantities = (specs: Specs): Iterable<Quantity> => named.of(specs).quantities.values();
 
 /** The key of a spec, by its whole name. */
-export const specKey = (specs: Specs, whole: string): string | undefined => namedIn(specs).keys.get(whole);
+export const specKey = (specs: Specs, whole: string): string | undefined => named.of(specs).keys.get(whole);
 
-function namedIn(specs: Specs): Named {
-  let named = namedBy.get(specs);
-  if (!named) {
-    named = NONE;
-    for (const [key, spec] of specs) named = withName(named, key, spec, false);
-    namedBy.set(specs, named);
-  }
-  return named;
-}
+const named = onceOrCarried((specs: Specs): Named => {
+  let names = NONE;
+  for (const [key, spec] of specs) names = withName(names, key, spec, false);
+  return names;
+});
 
 /** With one spec more, and its name beside those gathered before: a spec costs the same however many there are. */
 export function withSpec<Spec extends NamedSpec>(
@@ -81,7 +71,7 @@ export function withSpec<Spec extends NamedSpec>(
   spec: Spec,
 ): ReadonlyMap<string, Spec> {
   const after = put(specs, key, spec);
-  namedBy.set(after, withName(namedIn(specs), key, spec, specs.has(key)));
+  named.carry(after, withName(named.of(specs), key, spec, specs.has(key)));
   return after;
 }
 

@@ -1,5 +1,5 @@
 /**
- * The groups of an entry to what they say of each place. `left 1 turn, right 1 1/4 turns` says two things;
+ * Groups of an entry to its statements, one per place. `left 1 turn, right 1 1/4 turns` says two things;
  * `0 deg @ 900 rpm, 8 deg @ 1500 rpm` is one curve.
  */
 import type { ConditionSyntax, GroupSyntax, Line, Span } from '../../../grammar/index.ts';
@@ -10,7 +10,7 @@ import type { Condition, Place, Point, Statement } from './entry.ts';
 import { withSigns } from './signed-value.ts';
 import { type Amount, asRange, lowerValue, type Value, type Word, wordsOf } from './value.ts';
 
-/** Parts words into the place they name and the rest. */
+/** Splits words into the place they name and the rest. */
 export function placeIn(words: readonly Word[]): {
   readonly place: Place | undefined;
   readonly rest: readonly Word[];
@@ -46,7 +46,7 @@ function placeOf(naming: readonly Word[]): Place | undefined {
 
 const placeName = ({ text }: Word): string => PLACE_NAMES.get(text.toLowerCase()) ?? text.toLowerCase();
 
-/** What groups say of a quantity, where `place` and `words` stand already in the entry's head. */
+/** Statements of groups, where the entry's head already gave `place` and `words`. */
 export function statementsOf(
   line: Line,
   groups: readonly GroupSyntax[],
@@ -135,7 +135,7 @@ function conditionOf(line: Line, syntax: ConditionSyntax, beside: Word[]): Condi
   return { value: value.form === 'amount' ? value : undefined, words: [], span };
 }
 
-/** Where each value is told apart by its unit, none lends its own to another. */
+/** In a line of different quantities (weather) a unit applies to its own value only. */
 function close(open: Open, form: ValueForm): Statement {
   return {
     place: open.place,
@@ -158,7 +158,7 @@ export function qualifiersOf({
   return heard;
 }
 
-/** In `388 401 384 F` the unit is said once, for all. */
+/** In `388 401 384 F` one unit applies to all. */
 export function withSharedUnit(values: readonly Value[]): readonly Value[] {
   const unit = values.findLast((value) => value.form === 'amount' && value.unit) as Amount | undefined;
   if (!unit || values.length < 2) return values;

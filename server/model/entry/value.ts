@@ -1,6 +1,6 @@
 /**
- * A value's tokens to what they mean: an interval with its unit, a text, a date. Nothing is judged here; what cannot
- * be read as a number says why in `problem` and the rules tell it.
+ * Values: tokens to an interval with its unit, a text, a date. Nothing is judged here; a number that cannot be read
+ * has the reason in `problem`, which rules report.
  */
 import {
   type AmountSyntax,
@@ -16,13 +16,13 @@ import {
 import { about, atLeast, atMost, exact, type Interval, range, scale } from '../../trade/measure/interval.ts';
 import { matchUnit, type Unit, unitById } from '../../trade/measure/units.ts';
 
-/** A word where it stands. */
+/** A word with its columns. */
 export interface Word {
   readonly text: string;
   readonly span: Span;
 }
 
-type NumberProblem = 'no number' | 'comma' | 'no second number' | 'divided by nought';
+type NumberProblem = 'no number' | 'comma' | 'no second number' | 'divided by zero';
 
 export interface Amount {
   readonly form: 'amount';
@@ -30,14 +30,14 @@ export interface Amount {
   readonly interval: Interval | undefined;
   /** Undefined where none was written. */
   readonly unit: Unit | undefined;
-  /** No unit was written, and `unit` is what the number's size leaves. */
+  /** No unit was written, and `unit` is the only one the number's size allows. */
   readonly taken?: true;
   /** `+2 deg`, `in 1/4 turn`: a change of a setting. Anywhere else a sign is the number's own. */
   readonly relative: 'more' | 'less' | 'in' | 'out' | undefined;
   readonly problem: NumberProblem | undefined;
   /** The number alone, without prefix and unit. */
   readonly numberSpan: Span;
-  /** Where the unit stands or would stand. */
+  /** Where the unit is or would be. */
   readonly unitSpan: Span;
   readonly span: Span;
 }
@@ -51,7 +51,7 @@ export interface Plain {
 
 export type Value = Amount | Plain;
 
-/** A value and the words after it that are no unit. */
+/** A value and the words after it that are not its unit. */
 interface Lowered {
   readonly value: Value;
   readonly after: readonly Word[];
@@ -102,7 +102,7 @@ const RELATIVE: ReadonlyMap<string, Amount['relative']> = new Map(
   }),
 );
 
-/** `25-30 lb-ft` is a range where no order of cylinders can stand; `12-8` and `1-3-4-2` are none. */
+/** `25-30 lb-ft` is a range where a firing order makes no sense; `12-8` and `1-3-4-2` are none. */
 export function asRange(line: Line, syntax: ValueSyntax, lowered: Lowered): Lowered {
   const [low, high, ...more] =
     syntax.form === 'order' ? tokenText(line, syntax.token).split('-').map(Number) : [];
@@ -132,7 +132,7 @@ function lowerRatio(line: Line, token: number, after: readonly Word[]): Lowered 
   const [above, below] = tokenText(line, token).split(':').map(Number) as [number, number];
   const span = tokenSpan(line, token);
   const interval = below === 0 ? undefined : exact(above / below);
-  const problem = below === 0 ? ('divided by nought' as const) : undefined;
+  const problem = below === 0 ? ('divided by zero' as const) : undefined;
   const unitSpan = { from: span.to, to: span.to };
   return {
     value: {
@@ -213,7 +213,7 @@ export function numberOf(text: string): number | NumberProblem {
   const parts = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/.exec(text);
   if (!parts) return Number(text);
   const [, whole, above, below] = parts.map(Number) as [number, number, number, number];
-  return below === 0 ? 'divided by nought' : (Number.isNaN(whole) ? 0 : whole) + above / below;
+  return below === 0 ? 'divided by zero' : (Number.isNaN(whole) ? 0 : whole) + above / below;
 }
 
 /** `at -4 deg`: the sign is the number's own. Undefined for what is a screw's turn. */

@@ -1,4 +1,4 @@
-/** All findings of a notebook with the lines they are on: what an edit leaves where it was is taken over as it is. */
+/** Finding list of a notebook with line numbers; an edit reuses the entries of pages it leaves in place. */
 import type { LocatedFinding } from './finding.ts';
 import type { LineFinding, Page } from './page.ts';
 
@@ -12,7 +12,7 @@ export interface FindingList {
 
 export const EMPTY_LIST: FindingList = { pages: [], starts: [0], findings: [] };
 
-/** The findings of pages that came about by an edit: only those of new pages, and of pages that moved, are made again. */
+/** Finding list after an edit: only entries of new pages, and of pages that moved, are made again. */
 export function findingListAfter(
   before: FindingList,
   { pages, starts }: Omit<FindingList, 'findings'>,
@@ -28,7 +28,7 @@ export function findingListAfter(
     .slice(0, firstFrom(before.findings, before.starts[above] as number))
     .concat(
       locatedIn(pages, starts, above, end),
-      moved === 0 ? kept : kept.map((each) => located(each, each.at + moved)),
+      moved === 0 ? kept : kept.map((each) => findingAt(each, each.at + moved)),
     );
 }
 
@@ -66,13 +66,16 @@ function locatedIn(
 ): LocatedFinding[] {
   const all: LocatedFinding[] = [];
   for (let i = from; i < to; i++)
-    for (const finding of (pages[i] as Page).findings)
-      all.push(located(finding, (starts[i] as number) + finding.line));
+    for (const finding of locatedOn(pages[i] as Page, starts[i] as number)) all.push(finding);
   return all;
 }
 
-/** Spelled out: a copy by spread costs ten times as much, and there may be thousands. */
-function located(
+/** The findings of a page that begins at the line `start`, from zero. */
+export const locatedOn = ({ findings }: Page, start: number): readonly LocatedFinding[] =>
+  findings.map((finding) => findingAt(finding, start + finding.line));
+
+/** Copy field by field: a spread costs ten times as much, and there may be thousands. */
+function findingAt(
   { code, severity, span, message, related, fixes }: Omit<LineFinding, 'line'>,
   at: number,
 ): LocatedFinding {

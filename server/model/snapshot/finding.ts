@@ -1,4 +1,4 @@
-/** What a check may say of a line. The checks themselves are in server/rules; the model only keeps what they say. */
+/** Finding: what a check reports on a line. The checks are in server/rules; the model only stores their findings. */
 import type { Span } from '../../../grammar/index.ts';
 import type { Entry, Origin } from '../entry/entry.ts';
 import type { LookUp } from '../state/lookup.ts';
@@ -27,7 +27,7 @@ export interface LocatedFinding extends Finding {
   readonly at: number;
 }
 
-/** All that a check may look at: the line's entry, what was carried to it, and what is carried on. */
+/** Context of a check: the line's entry, the state before it, and the state after it. */
 export interface Context {
   readonly before: State;
   readonly after: State;

@@ -1,7 +1,7 @@
-/** Long work cut into steps, so that whoever asked for it may see to something else between two of them, or stop. */
+/** A long computation as a generator: it yields between pages so that the caller can serve other requests, or cancel. */
 export type Interruptible<T> = Generator<void, T>;
 
-/** For those who wait: all steps at once. */
+/** Runs all steps at once, for callers that wait. */
 export function runToEnd<T>(steps: Interruptible<T>): T {
   let step = steps.next();
   while (!step.done) step = steps.next();

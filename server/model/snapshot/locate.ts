@@ -1,5 +1,6 @@
-/** From ids and lines to what stands there, and back. */
+/** Locating: from ids to line numbers, pages and texts, and back. */
 import { type Line, parseLine, type Span, withoutBreak } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { Ref } from '../entry/entry.ts';
 import type { LocatedFinding } from './finding.ts';
 import { firstFrom } from './finding-list.ts';
@@ -12,25 +13,19 @@ export const lineCount = (snapshot: Snapshot): number => snapshot.starts.at(-1) 
 
 /** The line of a reference, from zero; undefined where that line is gone. */
 export function lineOf(snapshot: Snapshot, ref: Ref): number | undefined {
-  const page = pageIndexes(snapshot).get(ref.page);
+  const page = pageIndexes(snapshot.starts, snapshot.pages).get(ref.page);
   if (page === undefined) return undefined;
   const line = (snapshot.pages[page] as Page).lineIds.indexOf(ref.line);
   return line < 0 ? undefined : (snapshot.starts[page] as number) + line;
 }
 
-/** By the list of first lines: it stays the same one as long as no line is added or taken, and so do the pages' ids. */
-const indexesOf = new WeakMap<Snapshot['starts'], ReadonlyMap<number, number>>();
+/** Page numbers by id. Kept by the list of first lines: it stays the same one as long as no line is added or removed, and so do the ids. */
+const pageIndexes = once(
+  (_: Snapshot['starts'], pages: readonly Page[]): ReadonlyMap<number, number> =>
+    new Map(pages.map((page, i) => [page.id, i])),
+);
 
-function pageIndexes({ pages, starts }: Snapshot): ReadonlyMap<number, number> {
-  let indexes = indexesOf.get(starts);
-  if (!indexes) {
-    indexes = new Map(pages.map((page, i) => [page.id, i]));
-    indexesOf.set(starts, indexes);
-  }
-  return indexes;
-}
-
-/** The lines of a page as read. They are not kept: a notebook of 100,000 lines would not fit. */
+/** Lines of a page with their states, read anew: stored for 100,000 lines they would not fit in memory. */
 export function pageLines(snapshot: Snapshot, index: number): readonly LineState[] {
   const page = snapshot.pages[index] as Page;
   return lineStates(linesOf(page), page.before, lookUpAbove(snapshot, index));
@@ -94,5 +89,5 @@ export const findingsIn = ({ findings }: Snapshot, from: number, to: number): re
 /** The whole text, as opened and edited. */
 export const textOf = (snapshot: Snapshot): string => snapshot.pages.map((page) => page.text).join('');
 
-/** Both ends count: a cursor stands between two signs. */
+/** Both ends included: a cursor is between two characters. */
 export const touches = (span: Span, column: number): boolean => span.from <= column && column <= span.to;

@@ -1,4 +1,5 @@
 /** What a line looks up beyond what is carried to it: the end of another day, another notebook, a file. */
+import { once } from '../../memo.ts';
 import type { LookUp, LookUpResult } from '../state/lookup.ts';
 import type { State } from '../state/state.ts';
 import type { Page } from './page.ts';
@@ -28,7 +29,7 @@ interface Asked {
   readonly asking: { readonly line: number } | undefined;
 }
 
-/** Of the last session of that date before `end` that is not the one that asks. */
+/** Of the last session of that date before `end` that is not the line's own. */
 function endOfDay(pages: Ends, { date, asking }: Asked, end: number): State | undefined {
   const sessions = daysOf(pages).get(date) ?? [];
   for (let i = lastBefore(sessions, end); i >= 0; i--) {
@@ -51,17 +52,16 @@ interface Days {
   pages: number;
 }
 
-const known = new WeakMap<Ends, Days>();
+const daysSoFar = once((_: Ends): Days => ({ byDate: new Map(), pages: 0 }));
 
 /** By date, in their order; goes on from where it was as pages are read. */
 function daysOf(pages: Ends): ReadonlyMap<string, readonly Session[]> {
-  const days = known.get(pages) ?? { byDate: new Map<string, Session[]>(), pages: 0 };
+  const days = daysSoFar(pages);
   if (days.pages === pages.length) return days.byDate;
   for (const { after } of pages.slice(days.pages)) {
     addTo(days.byDate, after, days.pages);
     days.pages++;
   }
-  known.set(pages, days);
   return days.byDate;
 }
 

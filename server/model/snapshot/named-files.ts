@@ -1,6 +1,6 @@
 import type { FileProblem } from '../state/lookup.ts';
 
-/** What the doors of the program read of files that a notebook names. The model itself opens nothing. */
+/** Named files: contents supplied by the entry points of the program. The model itself opens nothing. */
 
 /** A file's text, or why there is none. */
 export type FileText = { readonly text: string } | { readonly problem: FileProblem };

@@ -1,6 +1,6 @@
 /**
- * A page: one section of the notebook, or a piece of a long one. Its lines are read in order from what was carried to
- * it; of all that is read, a page keeps only what later pages and the reader need.
+ * Page: one section of the notebook, or a piece of a long one. Its lines are read in order from the state before it;
+ * of the result a page stores only what later pages and the answers need.
  */
 import { withoutBreak } from '../../../grammar/index.ts';
 import type { Entry } from '../entry/entry.ts';
@@ -21,7 +21,7 @@ export interface Page {
   readonly after: State;
   /** By line of the page, only lines that have any. */
   readonly findings: readonly LineFinding[];
-  /** What its lines asked of other pages and notebooks, and what was found. */
+  /** Look-ups its lines made in other pages and notebooks, with their results. */
   readonly asked: readonly AskedQuestion[];
 }
 
@@ -35,12 +35,12 @@ export interface LineFinding extends Finding {
   readonly line: number;
 }
 
-/** One line as read: what it says, and what was carried to it and from it. */
+/** One line: its entry, and the state before and after it. */
 export interface LineState extends Context {
   readonly entry: Entry;
 }
 
-/** A page starts at a section's word; a section longer than this is parted, so that a keystroke costs no more. */
+/** A page starts at a section's word; a section longer than this is split, so that a keystroke costs no more. */
 export const LONGEST_PAGE = 100;
 
 /** Whatever the parser takes for the head of a section, and a few lines more, which does no harm. */
@@ -48,7 +48,7 @@ const SECTION_WORD =
   /^\s*(?:session|notebook|engine|vehicle|parts|limits|targets|specs|ports|words)(?![\p{L}\p{N}])/iu;
 const SECTION_LETTERS = 'SNEVPLTWsnevpltw';
 
-/** The first letter tells most lines apart at a tenth of the pattern's cost. */
+/** Quick test by first letter, at a tenth of the pattern's cost. */
 function startsPage(line: string): boolean {
   let at = 0;
   while (line.charCodeAt(at) === 32) at++;
@@ -60,8 +60,8 @@ function startsPage(line: string): boolean {
 }
 
 /**
- * Parts raw lines into pages' worth of lines. What a page's borders are never changes an answer. A page may grow to
- * `most` lines before it is parted into pieces of `longest`, so that typing does not move a line to another page at every
+ * Splits raw lines into pages. Page borders never change an answer. A page may grow to
+ * `most` lines before it is split into pieces of `longest`, so that typing does not move a line to another page at every
  * new line.
  */
 export function partIntoPages(

@@ -1,5 +1,6 @@
-/** Questions about the whole notebook, asked page by page, so that after a keystroke only what was read again is asked again. */
+/** Memo per page: each registered query runs once a page, and again only for pages that were re-read. */
 
+import { once } from '../../memo.ts';
 import type { Interruptible } from './interruptible.ts';
 import { pageLines } from './locate.ts';
 import type { LineState, Page } from './page.ts';
@@ -9,18 +10,15 @@ type Question = (readings: readonly LineState[]) => readonly unknown[];
 
 type OnPage<T> = (snapshot: Snapshot, page: number) => readonly T[];
 
-/** All questions there are, as the files that ask them are loaded. Reading a page costs far more than asking it. */
+/** Registry, filled when the modules that define queries are loaded; a page is read once and all of them are run on it. */
 const QUESTIONS: Question[] = [];
-/** By page, in the order of the questions; kept as long as the page itself. */
-const answers = new WeakMap<Page, readonly (readonly unknown[])[]>();
-
-/** Keeps the answer of each page as long as the page itself is kept. `ask` depends on the page's readings alone. */
+/** Registers a query; its result lives as long as the page. `ask` must depend on the page's lines alone. */
 export function keptByPage<T>(ask: (readings: readonly LineState[]) => readonly T[]): OnPage<T> {
   const question = QUESTIONS.push(ask) - 1;
   return (snapshot, index) => answersOn(snapshot, index)[question] as readonly T[];
 }
 
-/** Asks every page, a page a step: what is asked of the whole notebook afterwards need read none of it. */
+/** Runs the queries on every page, one page per step, so that later whole-notebook queries read nothing. */
 export function* preparePages(snapshot: Snapshot): Interruptible<void> {
   for (let page = 0; page < snapshot.pages.length; page++) {
     answersOn(snapshot, page);
@@ -28,22 +26,20 @@ export function* preparePages(snapshot: Snapshot): Interruptible<void> {
   }
 }
 
-/** A page is read once for all questions. */
-function answersOn(snapshot: Snapshot, index: number): readonly (readonly unknown[])[] {
-  const page = snapshot.pages[index] as Page;
-  const known = answers.get(page);
-  if (known && known.length === QUESTIONS.length) return known;
-  const readings = pageLines(snapshot, index);
-  const fresh = QUESTIONS.map((ask) => ask(readings));
-  answers.set(page, fresh);
-  return fresh;
-}
+/** Results by page, in the order of the registry; the page is read once for all of them, and they live as long as it. */
+const answersOnPage = once((_: Page, snapshot: Snapshot, index: number): readonly (readonly unknown[])[] => {
+  const lines = pageLines(snapshot, index);
+  return QUESTIONS.map((ask) => ask(lines));
+});
 
-/** The answers of all pages, in order. */
+const answersOn = (snapshot: Snapshot, index: number) =>
+  answersOnPage(snapshot.pages[index] as Page, snapshot, index);
+
+/** Results of all pages, in order. */
 export const ofAllPages = <T>(snapshot: Snapshot, on: OnPage<T>): readonly T[] =>
   onPages(snapshot, { from: 0, to: snapshot.pages.length }, on);
 
-/** The answers of the pages from one to before another, in order. */
+/** Results of the pages from one to before another, in order. */
 export const onPages = <T>(
   snapshot: Snapshot,
   { from, to }: { readonly from: number; readonly to: number },

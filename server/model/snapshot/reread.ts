@@ -1,8 +1,8 @@
 /** A notebook read with other texts in the place of its lines, without making another notebook of it. */
 import { EMPTY_STATE } from '../state/state.ts';
-import { lookUpAbove } from './look-up.ts';
+import { lookUpAbove, type Shared } from './look-up.ts';
 import { type LineState, lineStates, type Page } from './page.ts';
-import type { Shared, Snapshot } from './snapshot.ts';
+import type { Snapshot } from './snapshot.ts';
 
 /**
  * The lines of each page from `first` on as they would be read with other texts in their places, a page at a time; no

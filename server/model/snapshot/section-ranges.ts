@@ -1,5 +1,7 @@
 /** The sections of a notebook as stretches of lines; sessions among them with their dates. */
+
 import { withoutBreak } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { Entry, SectionKind } from '../entry/entry.ts';
 import { entryOfLine } from '../spoken/line-entry.ts';
 import type { State } from '../state/state.ts';
@@ -47,8 +49,8 @@ interface Pages {
 }
 
 /**
- * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section hangs on
- * how the text was typed: whatever is said of a section must be said of all its pages. Lines before the first head are
+ * The pages of the section of a line, and of each one above, the nearest first. Where pages end within a section depends on
+ * how the text was typed, so anything about a section must cover all its pages. Lines before the first head are
  * one too.
  */
 export function* sectionsUpFrom(snapshot: Snapshot, line: number): Generator<Pages> {
@@ -84,17 +86,8 @@ const isHeaded = ({ pages }: Snapshot, page: number): boolean => headOf(pages[pa
 
 type Head = Pick<SectionRange, 'kind' | 'title' | 'date' | 'clock'>;
 
-const heads = new WeakMap<Page, { readonly head: Head | undefined }>();
-
-/** Kept with the page: after a keystroke all pages but one are as they were. */
-function headOf(page: Page): Head | undefined {
-  let known = heads.get(page);
-  if (!known) {
-    known = { head: headIn(page) };
-    heads.set(page, known);
-  }
-  return known.head;
-}
+/** Memo by page: after a keystroke all pages but one are unchanged. */
+const headOf = once((page: Page): Head | undefined => headIn(page));
 
 const headIn = (page: Page): Head | undefined =>
   headOfEntry(entryOfLine(withoutBreak(firstLine(page)), page.before));

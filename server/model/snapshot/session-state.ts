@@ -1,4 +1,4 @@
-/** What held before and after a session, and which sessions are marked as ones to come back to. */
+/** State before and after a session, and which sessions are marked `keep`. */
 import type { State } from '../state/state.ts';
 import { EMPTY_STATE } from '../state/state.ts';
 import { type SectionRange, sessionsOf } from './section-ranges.ts';
@@ -12,7 +12,7 @@ export const carriedBefore = ({ pages }: Snapshot, { pagesFrom }: SectionRange):
 export const carriedAfter = ({ pages }: Snapshot, { pagesTo }: SectionRange): State =>
   pages[pagesTo - 1]?.after ?? EMPTY_STATE;
 
-/** Marked by the same line. What says so may have been read again since: it need not be the same object. */
+/** Whether both were marked by the same line; the line may have been re-read since, so the objects may differ. */
 export const sameKeep = (a: State['keptSession'], b: State['keptSession']): boolean =>
   a?.by.ref.line === b?.by.ref.line;
 

@@ -1,6 +1,6 @@
 /**
- * A notebook at one moment: `open` reads a text, `edit` gives the next moment and reads again only what the change
- * can have changed. Immutable; every question of editor and terminal is asked of one.
+ * Snapshot of a notebook: `open` reads a text, `edit` gives the next snapshot and re-reads only what the change can
+ * affect. Immutable; every answer to editor and terminal is computed from one.
  */
 import {
   comparePositions,
@@ -16,15 +16,14 @@ import { EMPTY_LIST, type FindingList, findingListAfter } from './finding-list.t
 import { type Interruptible, runToEnd } from './interruptible.ts';
 import { lookUpIn, type Shared } from './look-up.ts';
 import { type Lines, LONGEST_PAGE, type Page, partIntoPages, readPage, stillHolds } from './page.ts';
-
-export type { Shared } from './look-up.ts';
+import { numberedPages, readPages } from './read-pages.ts';
 
 export interface Snapshot extends FindingList {
-  /** How many pages asked for other pages or notebooks; mostly none, and then nothing below an edit need be looked at. */
+  /** How many pages looked up other pages or notebooks; usually none, and then nothing below an edit need be checked. */
   readonly asking: number;
   readonly check: Check;
   readonly shared: Shared;
-  /** Lines of a page as the text is opened; by typing one may grow to twice as many. No answer depends on it. */
+  /** Lines of a page when a text is opened; typing may grow it to twice as many. No answer depends on it. */
   readonly longestPage: number;
   /** The next unused id of a page or a line. */
   readonly nextId: number;
@@ -53,18 +52,17 @@ export function* opening(
   shared: Shared,
   longestPage = LONGEST_PAGE,
 ): Interruptible<Snapshot> {
-  const ids = counter(1);
+  const lines = cutLines(text);
   const pages: Page[] = [];
-  let state = EMPTY_STATE;
-  for (const lines of partIntoPages(cutLines(text), longestPage)) {
-    const page = readPage(numbered(lines, ids), state, check, lookUpIn(pages, shared));
+  const pieces = numberedPages(lines, longestPage);
+  for (const page of readPages(pieces, EMPTY_STATE, check, lookUpIn(pages, shared))) {
     pages.push(page);
-    state = page.after;
     yield;
   }
+  const nextId = lines.length + 1;
   const starts = startsOf([0], pages);
   const findings = findingListAfter(EMPTY_LIST, { pages, starts });
-  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId: ids() };
+  return { pages, starts, findings, asking: askingIn(pages), check, shared, longestPage, nextId };
 }
 
 /** The notebook after a change: the same answers as `open` of the changed text. Positions outside the text mean its end. */
@@ -77,14 +75,11 @@ export function edit(snapshot: Snapshot, change: Change): Snapshot {
   const rewritten = rewrite(snapshot, { range, text: change.text }, first, last, ids);
   const next: Page[] = pages.slice(0, first);
   const lookUp = lookUpIn(next, snapshot.shared);
-  let state = next.at(-1)?.after ?? EMPTY_STATE;
-  for (const lines of rewritten) {
-    next.push(readPage(lines, state, snapshot.check, lookUp));
-    state = (next.at(-1) as Page).after;
-  }
+  const before = next.at(-1)?.after ?? EMPTY_STATE;
+  for (const page of readPages(rewritten, before, snapshot.check, lookUp)) next.push(page);
   const starts = movedStarts(snapshot, first, last, next.slice(first));
   const asking = snapshot.asking - askingIn(pages.slice(first, last + 1)) + askingIn(next.slice(first));
-  const read = carryOn({ ...snapshot, asking }, next, last + 1, state);
+  const read = carryOn({ ...snapshot, asking }, next, last + 1, next.at(-1)?.after ?? EMPTY_STATE);
   return {
     ...snapshot,
     ...read,
@@ -127,7 +122,7 @@ function carryOn(
 
 const askingIn = (pages: readonly Page[]): number => pages.filter((page) => page.asked.length > 0).length;
 
-/** The touched pages' lines with the change in them, parted anew. Lines that stay keep their ids. */
+/** The touched pages' lines with the change in them, split into pages anew. Unchanged lines keep their ids. */
 function rewrite(
   snapshot: Snapshot,
   change: Change,
@@ -145,10 +140,10 @@ function rewrite(
   const isLast = last === snapshot.pages.length - 1;
   const after = isLast ? cutLines(text) : withoutLast(cutLines(text));
   const lineIds = carriedIds(oldIds, after.length, { range, text: change.text }, ids);
-  return parted(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
+  return renumber(partIntoPages(after, longestPage, 2 * longestPage), lineIds, touched, ids);
 }
 
-function parted(
+function renumber(
   pieces: readonly (readonly string[])[],
   lineIds: readonly number[],
   touched: readonly Page[],
@@ -216,10 +211,6 @@ export function pageAt(snapshot: Snapshot, line: number): number {
     else high = middle - 1;
   }
   return low;
-}
-
-function numbered(lines: readonly string[], ids: () => number): Lines {
-  return { id: ids(), text: lines.join(''), lines, lineIds: lines.map(() => ids()) };
 }
 
 /** Text that goes on below ends in a break: the empty line after it is not its own. */

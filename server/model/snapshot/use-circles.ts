@@ -1,6 +1,6 @@
-/** Which notebooks use one another in a circle, and in what order all can be read. */
+/** Cycles of notebooks that use one another, and an order in which all can be read. */
 
-/** A notebook on the way: when it was reached, and the earliest one still open that it leads back to. */
+/** Notebook being visited: when it was reached, and the earliest open one that it leads back to. */
 interface Reached {
   readonly at: number;
   earliest: number;
@@ -9,7 +9,7 @@ interface Reached {
 }
 
 /**
- * Tells whether two notebooks are in one circle, or are the same one. These are the strongly connected components of what uses
+ * Whether two notebooks are in one cycle, or are the same one. These are the strongly connected components of what uses
  * what, by R. Tarjan (SIAM J. Comput. 1, 1972, p. 146): each notebook is looked at once, however often it is asked and however
  * many use it. Without recursion, so that a chain may have any length.
  * @param targetsOf the notebooks that one uses; must give the same at every call.

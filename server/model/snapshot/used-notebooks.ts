@@ -1,11 +1,13 @@
-/** Notebooks that use one another: what a `use` line gets, whoever keeps the texts. */
+/** Used notebooks: what a `use` line gets, wherever the texts are stored. */
 import { cutLines, parseLine, tokenText, withoutBreak } from '../../../grammar/index.ts';
+import { once } from '../../memo.ts';
 import type { Origin } from '../entry/entry.ts';
 import { isOpenAfter, markOf } from '../entry/merge-conflict.ts';
 import type { Absent, LookUpResult } from '../state/lookup.ts';
 import { EMPTY_STATE, type State } from '../state/state.ts';
+import type { Shared } from './look-up.ts';
 import type { Page } from './page.ts';
-import type { Shared, Snapshot } from './snapshot.ts';
+import type { Snapshot } from './snapshot.ts';
 
 /** What is known of the notebooks, by a name that each has once. */
 export interface NotebookTexts {
@@ -27,7 +29,7 @@ const CYCLE: Absent = { problem: 'cycle' };
 
 /**
  * What a notebook's `use` lines get, and what is known of the files it names: of those outside the folders nothing.
- * Every `use` along a cycle is told as one, so that none waits for another.
+ * Every `use` along a cycle is reported as one, so that none waits for another.
  */
 export const sharedFor =
   (notebook: string, known: NotebookTexts): Shared =>
@@ -39,19 +41,11 @@ export const sharedFor =
   };
 
 const NOWHERE: Origin = { ref: { page: 0, line: 0 }, date: undefined };
-const givenBy = new WeakMap<Snapshot, State>();
 
 /** What a notebook gives to those that use it; the same for two texts that differ in nothing they take. */
-export function stateGiven(snapshot: Snapshot): State {
-  let given = givenBy.get(snapshot);
-  if (!given) {
-    given = givenOf(snapshot.pages.at(-1)?.after ?? EMPTY_STATE);
-    givenBy.set(snapshot, given);
-  }
-  return given;
-}
+export const stateGiven = once(({ pages }: Snapshot): State => givenOf(pages.at(-1)?.after ?? EMPTY_STATE));
 
-/** What is given of all that is carried at a notebook's end. */
+/** What a notebook gives to others, taken from the state at its end. */
 export const givenOf = ({ specs, limits, words }: State): State => ({
   ...EMPTY_STATE,
   specs: saidNowhere(specs),
@@ -73,24 +67,13 @@ export function filesAskedBy({ pages, asking }: Snapshot): readonly string[] {
 }
 
 const NO_PATHS: readonly string[] = [];
-const usesOfAll = new WeakMap<Snapshot, readonly string[]>();
-const usesOn = new WeakMap<Page, readonly string[]>();
 
 /** The paths of a notebook's `use` lines, each once, as written. Asked at every keystroke, of every open notebook. */
-export function usesOf(snapshot: Snapshot): readonly string[] {
-  let uses = usesOfAll.get(snapshot);
-  if (!uses) {
-    uses = [...new Set(snapshot.pages.flatMap(usesOnPage))];
-    usesOfAll.set(snapshot, uses);
-  }
-  return uses;
-}
+export const usesOf = once(({ pages }: Snapshot): readonly string[] => [
+  ...new Set(pages.flatMap((page) => usesOnPage(page))),
+]);
 
-function usesOnPage(page: Page): readonly string[] {
-  const uses = usesOn.get(page) ?? usesIn(page.text, page.before.inConflict);
-  usesOn.set(page, uses);
-  return uses;
-}
+const usesOnPage = once(({ text, before }: Page): readonly string[] => usesIn(text, before.inConflict));
 
 /** As `usesOf`, of a text that is not open. `isOpen`: a merge is, where it begins. */
 export function usesIn(text: string, isOpen = false): readonly string[] {

@@ -3,6 +3,7 @@
  * it decide (law 3), so both are remembered by the text: at the bench the same things are written again and again.
  */
 import { FIRST_WORDS, isEmpty, parseLine, tokenSpan } from '../../../grammar/index.ts';
+import { bounded, latestFew, once } from '../../memo.ts';
 import { editDistance, maxEdits } from '../../trade/text/spelling-distance.ts';
 import { nearestWords } from '../../trade/vocabulary/vocabulary.ts';
 import type { Entry, QuantityEntry, SectionKind } from '../entry/entry.ts';
@@ -16,9 +17,8 @@ import type { Habits, SpokenReading } from './habits.ts';
 import { CHANGES, COMPARISONS, LOOKS, TROUBLES, WANTS } from './lexicon.ts';
 import { isOtherMachine } from './machines.ts';
 import { readSpoken } from './read.ts';
-import { remembering } from './remembering.ts';
 
-/** What is carried to a line, as far as its meaning hangs on it. */
+/** What is carried to a line, as far as its meaning depends on it. */
 interface LineScope extends NameScope {
   readonly habits: Habits;
   /** Of the last session, ISO 8601. */
@@ -34,11 +34,12 @@ interface LineScope extends NameScope {
 
 /** The entry of a line, by its text without the break. */
 export function entryOfLine(text: string, around: LineScope): Entry {
-  const { entry, isWhole } = strictly(around)(text);
+  const scope = namesIn(around);
+  const { entry, isWhole } = strictly(scope)(text);
   const counts = entry.kind === 'row' ? isWhole && around.trial !== undefined : isWhole;
   if (counts && !around.isElsewhere) return entry;
   if (isEmptyLine(entry) || entry.kind === 'conflict' || entry.line.tooLong) return entry;
-  return spokenly(around)(keyOf(text, around), () => plainEntry(entry, counts, around));
+  return spokenly(scope)(keyOf(text, around), entry, counts, around);
 }
 
 /** Nothing but a comment; a line of signs alone is none. */
@@ -49,20 +50,42 @@ interface Strict {
   readonly isWhole: boolean;
 }
 
-/** By the section and the stocks of names that a line is read in. */
-const strict = remembering<NameScope, Strict>(['section', 'inConflict', 'words', 'specs']);
-const spokenly = remembering<NameScope, Entry>(['section', 'inConflict', 'words', 'specs']);
+/** Entries held in each of two generations. */
+const HELD = 1000;
+/** How many scopes (section, own words, specs) are cached. */
+const SCOPES = 8;
 
-function strictly(around: NameScope): (text: string) => Strict {
-  const cached = strict(around);
-  return (text) =>
-    cached(text, () => {
-      const entry = readEntry(parseLine(text), around);
-      return { entry, isWhole: isWhole(entry, around) };
-    });
-}
+/** A scope of its own: the state that comes as one would be held with all it carries. */
+const namesIn = ({ section, inConflict, words, specs }: NameScope): NameScope => ({
+  section,
+  inConflict,
+  words,
+  specs,
+});
 
-/** All else that the reading hangs on, as text: the same habits are made anew whenever a page is read again. */
+const isSameScope = (a: NameScope, b: NameScope): boolean =>
+  a.section === b.section && a.inConflict === b.inConflict && a.words === b.words && a.specs === b.specs;
+
+const strictly = latestFew(
+  SCOPES,
+  (scope: NameScope) =>
+    bounded(HELD, (text): Strict => {
+      const entry = readEntry(parseLine(text), scope);
+      return { entry, isWhole: isWhole(entry, scope) };
+    }),
+  isSameScope,
+);
+
+const spokenly = latestFew(
+  SCOPES,
+  (_: NameScope) =>
+    bounded(HELD, (_key, entry: Entry, counts: boolean, around: LineScope) =>
+      plainEntry(entry, counts, around),
+    ),
+  isSameScope,
+);
+
+/** All else that the reading depends on, as text: the same habits are made anew whenever a page is read again. */
 const keyOf = (
   text: string,
   { lastDate, trial, machine, isElsewhere, habits, recentLines }: LineScope,
@@ -71,16 +94,7 @@ const keyOf = (
     '\n',
   );
 
-const habitsKeys = new WeakMap<Habits, string>();
-
-function habitsKey(habits: Habits): string {
-  let key = habitsKeys.get(habits);
-  if (key === undefined) {
-    key = JSON.stringify({ ...habits, used: [...(habits.used ?? [])] });
-    habitsKeys.set(habits, key);
-  }
-  return key;
-}
+const habitsKey = once((habits: Habits) => JSON.stringify({ ...habits, used: [...(habits.used ?? [])] }));
 
 /** A head without a date may have one that is written in another way. */
 const isWhole = (entry: Entry, around: NameScope): boolean =>
@@ -197,7 +211,7 @@ function headEntry(entry: Entry, head: SpokenReading, around: LineScope): Entry 
       entry,
       {
         ...head,
-        question: `The head names another machine than this notebook's, the ${around.machine}. What is below it counts for nothing here, up to the next head: another engine has a notebook of its own.`,
+        question: `The head names another machine than this notebook's, the ${around.machine}. Nothing below it counts here, up to the next head: another engine needs a notebook of its own.`,
         offers: [...head.as, ...head.offers],
       },
       'elsewhere',

@@ -1,4 +1,4 @@
-/** What a line makes of a setting: a whole value replaces, a change adds up. */
+/** Applies a line to a setting: a whole value replaces, a change is added. */
 import { add, type Interval, scale } from '../../trade/measure/interval.ts';
 import { convertDifference, unitById } from '../../trade/measure/units.ts';
 import { turnSign } from '../../trade/sums/turns.ts';
@@ -10,7 +10,7 @@ import { keyOf, type SettingInForce, type State } from './state.ts';
 
 type Settings = State['settings'];
 
-/** The settings after a line said something of one place, or of none. */
+/** Settings after a statement about one place, or none. */
 export function applySetting(
   settings: Settings,
   entry: QuantityEntry,
@@ -40,7 +40,7 @@ export function applySetting(
   return put(after, keyOf(name, place), whole(entry, said, where));
 }
 
-/** The settings after some were moved by an amount that nobody knows: what is in force stays, in doubt, until it is given whole. */
+/** The settings after some were moved by an unknown amount: each stays in force, in doubt, until its whole value is given. */
 export const inDoubt = (
   settings: Settings,
   moved: readonly { readonly name: string; readonly place?: string }[],
@@ -56,7 +56,7 @@ export const inDoubt = (
       settings,
     );
 
-/** `initial` alone, `choke linkage ok`: what was in force still is. */
+/** `initial` alone, `choke linkage ok`: the value in force stays. */
 const saysNothing = ({ quantity, text }: QuantityEntry, { values, points, words }: Statement): boolean =>
   text === undefined &&
   values.length + points.length === 0 &&

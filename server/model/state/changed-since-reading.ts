@@ -1,13 +1,13 @@
-/** What was changed since the last reading: two things at once, and the reading can be credited to neither. */
+/** Settings and parts changed since the last reading. With more than one, the next reading cannot be attributed. */
 
 import type { Origin, QuantityEntry } from '../entry/entry.ts';
 import { sameSetting } from './same-setting.ts';
 import { keyOf, type PendingChange, type SettingInForce, type State } from './state.ts';
 
-/** More than are told; keeps a long list of settings from growing what is carried. */
+/** Most changes carried, more than are ever reported, so that a long list of settings does not grow the state. */
 const MOST = 12;
 
-/** A setting written for the first time is no change: it may have stood there all along. */
+/** A setting written for the first time is no change: it may have been so all along. */
 export function withChange(
   turned: readonly PendingChange[],
   entry: QuantityEntry,

@@ -1,4 +1,4 @@
-/** Parts that go on and come off, with the settings they own. */
+/** Fitted parts: what goes on and comes off, with the settings each owns. */
 import { partKind } from '../../trade/vocabulary/parts.ts';
 import type { PartKind } from '../../trade/vocabulary/quantity.ts';
 import type { FitEntry, Origin } from '../entry/entry.ts';
@@ -12,7 +12,7 @@ export function kindOfPart(state: State, name: string): PartKind | undefined {
   return state.parts.get(name)?.part ?? partKind(name.split(' '));
 }
 
-/** What the part before it owned is put aside under its name; what this one owned when it came off is back. */
+/** Fits a part: the settings of the one before it are parked under its name, and this one's own are restored. */
 export function fitPart(state: State, entry: FitEntry, where: Origin): State {
   const kind = kindOfPart(state, entry.name);
   if (!kind || state.fitted.get(kind)?.name === entry.name) return state;

@@ -1,11 +1,11 @@
-/** What a line that uses another notebook takes from it. */
+/** Applies a `use` line: what it takes from another notebook. */
 
 import type { Origin } from '../entry/entry.ts';
 import { putAll } from './immutable.ts';
 import type { State } from './state.ts';
 
 /**
- * A shared page gives its specs, limits and words; where both say something, the later line holds. They count as said
+ * A shared page gives its specs, limits and words; where both say something, the later line holds. They count as written
  * by the line that uses the page: references of another notebook mean nothing in this one.
  */
 export function withUsedNotebook(state: State, shared: State, where: Origin): State {

@@ -1,5 +1,5 @@
 /**
- * Maps that are never changed: each change is another map, and no change is the same one. They keep the order in which
+ * Immutable maps: each change gives another map, and no change is the same one. They keep the order in which
  * keys were first put. A small one is copied; a large one shares what it can with the one before, so that a line costs the
  * same however much is carried to it.
  */
@@ -21,13 +21,13 @@ interface Parts<T> {
   readonly next: number;
   /** By a key's hash: keys with their places. */
   readonly places: Trie;
-  /** The items by what stands before the first `|` of their key; undefined in one of these groups itself. */
+  /** The items by the part of their key before the first `|`; undefined in one of these groups itself. */
   readonly groups: Maps<Maps<T>> | undefined;
 }
 
 type Place = readonly [key: string, place: number];
 
-/** Up to so many a map is copied: that is faster, and most are smaller. */
+/** Size up to which a map is copied: that is faster, and most are smaller. */
 const LARGEST_COPIED = 64;
 
 const isLarge = <T>(map: Maps<T>): map is Large<T> => 'innards' in map;
@@ -126,7 +126,7 @@ export function changedKeys(a: Maps<unknown>, b: Maps<unknown>): ReadonlySet<str
   );
 }
 
-/** Whether both have the same in the same order: what is listed from a map must not depend on how the text came about. */
+/** Equality including order: what is listed from a map must not depend on how the text came about. */
 function sameMaps(a: Maps<unknown>, b: Maps<unknown>, same: (a: unknown, b: unknown) => boolean): boolean {
   if (a.size !== b.size) return false;
   if (isLarge(a) && isLarge(b) && alike(a.innards.items, b.innards.items, same)) return true;

@@ -1,10 +1,10 @@
-/** The air of the session in which a jet was last set, for when the next jet is held to the air it is set in. */
+/** Air of the session in which a jet was last set, so that the next jet can be compared with the change in air. */
 import { namesWith } from '../../trade/vocabulary/vocabulary.ts';
 import { type JetAir, keyOf, type State } from './state.ts';
 
 const MAIN_JETS = namesWith('mainJet');
 
-/** Asked when a session ends: only then is all its weather known. */
+/** Computed when a session ends: only then is all its weather known. */
 export function jetAirAfter({ settings, session, readings, jetAir: jetDay }: State): JetAir | undefined {
   const date = session?.date;
   const jetSet = MAIN_JETS.some((jet) => settings.get(keyOf(jet, undefined))?.by.date === date);

@@ -1,18 +1,18 @@
-/** What a line looks up beyond the state at its place: another day, another notebook, a file. */
+/** Look-ups of a line beyond its state: another day, another notebook, a file. */
 
 import type { Ref } from '../entry/entry.ts';
 import type { State } from './state.ts';
 
-/** What a line may ask beyond what is carried to it. */
+/** Target of a look-up. */
 export type Question =
-  /** The state at the end of that day's session, not of the one that asks. */
+  /** The state at the end of that day's session, not of the line's own. */
   | { readonly of: 'day'; readonly date: string; readonly asking: Ref | undefined }
   /** The state at the end of another notebook, by the path as written. */
   | { readonly of: 'notebook'; readonly path: string }
   /** Whether a file that is only named is missing, by the path as written. */
   | { readonly of: 'file'; readonly path: string };
 
-/** Why another notebook gives nothing; `cycle`: it uses, in the end, the one that asks. */
+/** Why another notebook gives nothing; `cycle`: it uses, in the end, this notebook. */
 export interface Absent {
   readonly problem: FileProblem | 'cycle';
   /** Where a file was looked for, from the folder that may be read; where that says more than the path. */

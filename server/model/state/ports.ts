@@ -1,4 +1,4 @@
-/** The ports as they stand: each with what is on it, and the section that said so. */
+/** Ports in force: each with what is connected to it, and the section that says so. */
 import { portState } from '../../trade/sums/ports.ts';
 import type { Origin, PortEntry } from '../entry/entry.ts';
 import { ofName, put, withoutKey } from './immutable.ts';
@@ -6,7 +6,7 @@ import { keyOf, type State } from './state.ts';
 
 type Ports = Pick<State, 'ports' | 'connected'>;
 
-/** A later section may put a hose on another port: the port it was on is then without it, and nobody has said what it has now. */
+/** Moves a hose that a later section puts on another port: the old port is then unknown. */
 export function withPort(state: State, entry: PortEntry, by: Origin): Ports {
   const { name, on = '' } = entry;
   const path = entry.path.map((word) => word.text);
@@ -33,10 +33,10 @@ export const alsoOn = (
     (other) => other !== name && sameSection(ports.get(other)?.within, portsHead),
   );
 
-/** Ports that one thing is looked for on, the latest: a hose has two ends. */
+/** Most ports searched for one thing, the latest: a hose has two ends. */
 const MOST_ENDS = 24;
 
-/** What is on a port, as told from other things; empty for nothing. */
+/** What is connected to a port, as a key; empty for nothing. */
 export const thingOn = (on: string): string => portState(on).thing.replaceAll('|', ' ');
 
 export const sameSection = (a: Origin | undefined, b: Origin | undefined): boolean =>

@@ -1,4 +1,4 @@
-/** How readings are told apart: by what they are of, where, and under which conditions. */
+/** Key of a reading: quantity, place and conditions. */
 import type { Statement } from '../entry/entry.ts';
 
 /** Two readings with the same key are of the same quantity, in the same place, under the same conditions. */

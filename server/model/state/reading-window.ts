@@ -1,6 +1,6 @@
 /**
- * A small window of past readings, carried so that a rule can ask about one that is unlike them. It must die out: it holds
- * few readings of each kind, and a kind not read for some sessions is forgotten, so that an old line never ties all pages
+ * Window of past readings, carried so that a rule can question one that is unlike them. It must expire: it holds few
+ * readings of each kind, and a kind not read for some sessions is forgotten, so that an old line never ties all pages
  * below it.
  */
 import { isResponse, type Quantity } from '../../trade/vocabulary/quantity.ts';
@@ -11,7 +11,7 @@ import type { ReadingWindow, State } from './state.ts';
 
 type Past = State['recentReadings'];
 
-/** Past readings that are held of each kind. */
+/** Past readings stored of each kind. */
 export const WINDOW = 12;
 /** Sessions after which a kind not read any more is forgotten. */
 const FORGOTTEN_AFTER = 24;

@@ -30,7 +30,7 @@ type Index = State['recheckIndex'];
 export const withRecheck = (state: State, { name, after, again }: RecheckEntry, by: Origin): Reminders =>
   after ? begin(state, name, { after, again }, by) : state;
 
-/** One that was done is gone, or begins anew where it is to be done every so often. */
+/** Removes a reminder that was done, or restarts it where it repeats. */
 export function rechecksDone(state: State, name: string, by: Origin): Reminders {
   const recheck = state.rechecks.get(name);
   if (!recheck) return state;
@@ -56,7 +56,7 @@ function begin(
   return { rechecks: put(state.rechecks, name, recheck), recheckIndex: added(index, name, recheck) };
 }
 
-/** What was set or read again once it was due has been looked at. */
+/** Removes a due reminder whose quantity was set or read again. */
 export function rechecksAfterWork(state: State, { quantity }: QuantityEntry, by: Origin): Reminders {
   if (state.recheckIndex.due === 0) return state;
   const names = namesOf(quantity.name, state).filter((name) => state.rechecks.get(name)?.due);
@@ -72,7 +72,7 @@ function namesOf(quantity: string, { specs }: State): readonly string[] {
   return [quantity, ...shorter.filter((name) => specNames(specs).get(name)?.name === quantity)];
 }
 
-/** `after`: with the reading in it. A meter's reading is where those start that had none; a sign of warmth begins a heat cycle. */
+/** Applies a reading, which `after` contains: a meter reading starts reminders that had none; a warm engine begins a heat cycle. */
 export function rechecksAfterReading(
   before: State,
   after: State,
@@ -131,7 +131,7 @@ export function rechecksFallenDue(before: State, after: State): readonly (readon
   });
 }
 
-/** How far a reminder has come. */
+/** Progress of a reminder. */
 export interface Progress {
   readonly counted: Counted;
   /** In the unit of `COUNTED_IN`. */
@@ -142,7 +142,7 @@ export interface Progress {
   readonly due: boolean;
 }
 
-/** Undefined where what is to go by is no amount that a notebook counts. */
+/** Undefined where the interval is no amount that a notebook counts. */
 export function progressOf(recheck: Recheck, state: State): Progress | undefined {
   const counted = countedBy(recheck.after);
   const wanted = counted && amountIn(recheck.after, COUNTED_IN[counted]);

@@ -1,4 +1,4 @@
-/** Settings that nothing has yet come after: set again now, the first value was never in use. */
+/** Settings with nothing but settings after them. Set again now, the first value was never used. */
 
 import type { Entry, Origin, QuantityEntry } from '../entry/entry.ts';
 import type { Value } from '../entry/value.ts';
@@ -8,7 +8,7 @@ type Untried = State['notYetUsed'];
 
 const NOTHING_UNTRIED: Untried = new Map();
 
-/** Any line but a setting is taken for a sign that what was set was in use. */
+/** Any line but a setting is taken to mean that the setting was in use. */
 export function afterUse(state: State, entry: Entry): State {
   if (entry.kind === 'setting' || state.notYetUsed.size === 0) return state;
   return { ...state, notYetUsed: NOTHING_UNTRIED };

@@ -1,4 +1,4 @@
-/** The looks before a road run that work has made due, and which of them no run has told of yet. */
+/** Checks before a road run that work has made due, and which of them no run has reported yet. */
 import { checksDueAfter, type Work } from '../../trade/practice/road-checks.ts';
 import type { Origin } from '../entry/entry.ts';
 import { without } from './immutable.ts';
@@ -6,7 +6,7 @@ import type { State } from './state.ts';
 
 export const NO_WORK: State['checksDueSinceRun'] = new Map();
 
-/** Work on these settings, or on a part that owns settings, makes the looks before a road run due again. */
+/** Work on these settings, or on a part that owns settings, makes the checks before a road run due again. */
 export function withChecksDue(state: State, work: readonly Work[], where: Origin): State {
   const names = new Set(work.flatMap(checksDueAfter).map((check) => check.name));
   if (names.size === 0) return state;

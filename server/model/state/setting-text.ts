@@ -4,7 +4,7 @@ import { differenceText, pointText, valueText } from '../entry/as-written.ts';
 import type { Value } from '../entry/value.ts';
 import type { SettingInForce } from './state.ts';
 
-/** A setting as it stands: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`; with the doubt about it. */
+/** A setting in force, with any doubt about it: `1 1/4 turns`, `0 deg @ 900 rpm, 22 deg @ 3200 rpm`, `+2 deg from an unknown start`. */
 export function settingText(setting: SettingInForce): string {
   const text = valuesText(setting);
   return setting.doubt ? `${text} (in doubt: moved since, nobody knows how far)` : text;

@@ -1,16 +1,16 @@
-/** Which specification a value is held against. */
+/** Spec that applies to a value. */
 import type { Quantity } from '../../trade/vocabulary/quantity.ts';
 import { specKey } from '../entry/spec-names.ts';
 import { keyOf, type Spec, type State } from './state.ts';
 
-/** What is said of a quantity, as far as it tells what it is of. */
+/** Words and place of a statement, as far as they identify a spec. */
 interface Beside {
   readonly place: { readonly text: string } | undefined;
   readonly words: readonly { readonly text: string }[];
 }
 
 /**
- * The spec that what is said of a quantity is held against: the one of that name (`head bolts torque`, `torque 60 lb-ft
+ * The spec that applies to a statement about a quantity: the one of that name (`head bolts torque`, `torque 60 lb-ft
  * head bolts`), else of that place, else of the quantity as a whole. Undefined where none is written.
  */
 export function specFor(

@@ -1,20 +1,20 @@
 /**
- * What is carried down the page. Everything a line's meaning can depend on is in here; two states that are the same
- * give the same reading of whatever follows, which is where a rebuild stops.
+ * State carried from line to line: everything a line's meaning can depend on. Two equal states give the same reading of
+ * whatever follows, which is where a rebuild stops.
  */
 import type { PartKind, Quantity } from '../../trade/vocabulary/quantity.ts';
 import type { Origin, Point, SectionKind, Statement } from '../entry/entry.ts';
 import type { Amount, Value } from '../entry/value.ts';
 import type { Habits } from '../spoken/habits.ts';
 
-/** A setting as it stands. */
+/** A setting in force. */
 export interface SettingInForce {
   readonly quantity: Quantity;
   /** Empty where it was given for no place. */
   readonly place: string;
   readonly values: readonly Value[];
   readonly points: readonly Point[];
-  /** Lower-case words said beside the value: `manifold`, `distributor`. */
+  /** Lower-case words beside the value: `manifold`, `distributor`. */
   readonly words: readonly string[];
   readonly text: string | undefined;
   /** The line that set it last. */
@@ -25,7 +25,7 @@ export interface SettingInForce {
   readonly doubt?: Origin;
 }
 
-/** A fact, limit or target as it stands. */
+/** A fact, limit or target in force. */
 export interface Declared {
   readonly quantity: Quantity;
   readonly statement: Statement;
@@ -103,7 +103,7 @@ interface FittedPart {
 
 /** A port, or a fluid path where `path` is not empty. */
 export interface Port {
-  /** Lower case; empty where nothing is said, or where what was on it has since been put on another port. */
+  /** Lower case; empty where nothing is given, or where what was on it has since moved to another port. */
   readonly on: string;
   readonly path: readonly string[];
   readonly by: Origin;
@@ -116,7 +116,7 @@ export interface Port {
 /** A reminder that is not yet done. */
 export interface Recheck {
   readonly after: Amount;
-  /** Begins anew once done. */
+  /** Starts again once done. */
   readonly again: boolean;
   readonly by: Origin;
   /** The meter as last read before it; the first reading after it where there was none. */
@@ -150,7 +150,7 @@ type By<T> = ReadonlyMap<string, T>;
 
 export interface State {
   readonly section: SectionKind | undefined;
-  /** Inside a merge that was not finished. */
+  /** Inside an unfinished merge. */
   readonly inConflict: boolean;
   readonly session:
     | { readonly date: string | undefined; readonly title: string; readonly by: Origin }

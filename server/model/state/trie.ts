@@ -1,4 +1,4 @@
-/** A list with gaps that is never changed: with another item at a place it is another list, which shares all but a few nodes. */
+/** Immutable sparse list (trie): a change gives another list that shares all but a few nodes. */
 
 /** Up to 32 nodes, or items at the lowest level; what is not there is undefined. */
 export type Trie = readonly unknown[];

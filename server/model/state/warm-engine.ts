@@ -5,7 +5,7 @@ import type { Statement } from '../entry/entry.ts';
 import { ofName } from './immutable.ts';
 import type { State } from './state.ts';
 
-/** From this on water, oil, gearbox or head tell of a warm engine, degC. */
+/** degC from which water, oil, gearbox or head temperature means a warm engine. */
 const WARM = 60;
 
 /** Words on a line that say it themselves. */
@@ -31,7 +31,7 @@ export function showsWarm(quantity: Quantity, said: Statement): boolean {
 }
 
 /**
- * Cold where it is said, or where the water is or was last read so in this session; else a reading is taken to be of the
+ * Cold where noted as such, or where the water is or was last read cold in this session; else a reading is taken to be of the
  * warm engine.
  */
 export function isCold(quantity: Quantity, said: Statement, state: State): boolean {

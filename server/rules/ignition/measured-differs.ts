@@ -1,9 +1,5 @@
-import {
-  type Derived,
-  type Lacking,
-  totalAtSpeed,
-  totalNamed,
-} from '../../analysis/ignition/timing-totals.ts';
+import type { NumberFigure } from '../../analysis/figure.ts';
+import { totalAtSpeed, totalNamed } from '../../analysis/ignition/timing-totals.ts';
 import { isWithoutVacuum } from '../../analysis/limits/vacuum-off.ts';
 import { speedOf } from '../../model/entry/amount.ts';
 import type { QuantityEntry, Statement } from '../../model/entry/entry.ts';
@@ -39,9 +35,10 @@ function problemsOf({ quantity }: QuantityEntry, said: Statement, context: Conte
   const speed = speedOf(said);
   if (!measured || !speed) return [];
   const computed = totalAtSpeed(context.before, middle(speed));
+  if (!computed) return [];
   if (!isWithoutVacuum(quantity.name, said, context.before))
     return vacuumProblems(measured, computed, said, context);
-  if (!('value' in computed) || apart(measured, computed.value) <= MEASURED_WITHIN + 1e-9) return [];
+  if (apart(measured, computed.value) <= MEASURED_WITHIN + 1e-9) return [];
   const span = said.values[0]?.span ?? said.span;
   return [
     {
@@ -55,11 +52,11 @@ function problemsOf({ quantity }: QuantityEntry, said: Statement, context: Conte
 /** Problems with the canister connected: the timing light must show at least initial plus mechanical, and at most what the canister adds to that. */
 function vacuumProblems(
   measured: Interval,
-  computed: Derived | Lacking,
+  computed: NumberFigure,
   said: Statement,
   context: Context,
 ): Problem[] {
-  if (!('value' in computed) || said.qualifiers.includes('static')) return [];
+  if (said.qualifiers.includes('static')) return [];
   const most = mostVacuum(context.before);
   const range = { low: computed.value.low, high: computed.value.high + most, about: computed.value.about };
   if (apart(measured, range) <= MEASURED_WITHIN + 1e-9) return [];

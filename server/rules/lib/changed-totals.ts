@@ -1,6 +1,7 @@
 /** Timing totals changed by a line, for the rules that judge them. */
 
-import { type Derived, TOTAL_NAMES, totalNamed } from '../../analysis/ignition/timing-totals.ts';
+import type { NumberFigure } from '../../analysis/figure.ts';
+import { TOTAL_NAMES, totalNamed } from '../../analysis/ignition/timing-totals.ts';
 import { statedFor } from '../../analysis/limits/limits.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
@@ -15,7 +16,7 @@ export function changedTotals(
   entry: Entry,
   { before, after }: Context,
   names: readonly string[],
-): readonly Derived[] {
+): readonly NumberFigure[] {
   if (before.settings === after.settings || names.length === 0) return NONE;
   if (entry.kind === 'setting' && entry.quantity.owner !== 'distributor') return NONE;
   return names.flatMap((name) => {
@@ -29,10 +30,10 @@ export const totalsWithStated = (stated: State['limits']): readonly string[] =>
   stated.size === 0 ? NO_NAMES : TOTAL_NAMES.filter((name) => statedFor(stated, name, undefined));
 
 /** The other lines a total is worked out from, for `related`. */
-export const inputLines = (total: Derived, { where }: Context) =>
+export const inputLines = (total: NumberFigure, { where }: Context) =>
   total.inputs.flatMap(({ name, value, by }) =>
     by && by.ref.line !== where.ref.line ? [{ origin: by, message: `${name}: ${value}` }] : [],
   );
 
-const NONE: readonly Derived[] = [];
+const NONE: readonly NumberFigure[] = [];
 const NO_NAMES: readonly string[] = [];

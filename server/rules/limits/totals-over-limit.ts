@@ -1,5 +1,5 @@
 /** Timing totals past the limit in the notebook, or above the usual where the notebook has no limit. */
-import type { Derived } from '../../analysis/ignition/timing-totals.ts';
+import type { NumberFigure } from '../../analysis/figure.ts';
 import { limitIn, pastLimit, statedFor } from '../../analysis/limits/limits.ts';
 import type { Entry } from '../../model/entry/entry.ts';
 import type { Context } from '../../model/snapshot/finding.ts';
@@ -51,7 +51,7 @@ export const totalsOverLimit = family({
 type Code = 'total-over-limit' | 'total-over-usual';
 
 function overLimit(
-  total: Derived,
+  total: NumberFigure,
   limit: Declared,
   { line }: Entry,
   context: Context,
@@ -71,7 +71,7 @@ function overLimit(
 }
 
 function overUsual(
-  total: Derived,
+  total: NumberFigure,
   { line }: Entry,
   context: Context,
 ): readonly ProblemOf<'total-over-usual'>[] {

@@ -7,7 +7,7 @@ export const asked = rule({
   code: 'asked',
   severity: 'information',
   title: 'A line that may mean several things',
-  why: 'A line in plain speech counts where it can mean one thing only. This one can mean several, or leans on something that is not written on it. Until one is chosen nothing of the line is in force.',
+  why: 'A line in plain speech counts where it can mean one thing only. This one can mean several, or depends on something that is not written on it. Until one is chosen, nothing of the line is in force.',
   standing: 'notation',
   good: 'session 2026-05-02\n  idle 850 rpm in neutral\n',
   bad: 'session 2026-05-02\n  idle 850 rpm in neutral\n  back to 800\n',

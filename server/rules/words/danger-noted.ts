@@ -6,7 +6,7 @@ export const dangerNoted = rule({
   code: 'danger-noted',
   severity: 'warning',
   title: 'A danger that is in no list of faults',
-  why: 'Fuel that leaks, a throttle that sticks, brakes, steering, fire and hot or turning parts can hurt somebody. As a fault marked [safety] it stays on the list and is in the way of a run until it is done; as a remark it is forgotten.',
+  why: 'Fuel that leaks, a throttle that sticks, brakes, steering, fire and hot or turning parts can hurt somebody. As a fault marked [safety] it stays on the list and holds up a run until it is done; as a remark it is forgotten.',
   standing: 'notation',
   good: 'session 2026-05-02\n  fault fuel line: drips at the carb [safety]\n',
   bad: 'session 2026-05-02\n  fuel line drips at the carb\n',

@@ -1,6 +1,6 @@
-/** Curves that never turn back: the nearest monotone values to a set of readings, and a smooth curve through them. */
+/** Monotone curves: the nearest monotone values to a set of readings, and a smooth curve through them. */
 
-/** A point of a curve; `weight` is how many readings it stands for. */
+/** A point of a curve; `weight` is how many readings it represents. */
 export interface CurveKnot {
   readonly x: number;
   readonly y: number;
@@ -20,7 +20,7 @@ export function knotsOf(points: readonly { readonly x: number; readonly y: numbe
 
 /**
  * The never-falling values nearest the knots by least squares (never-rising when `falling`): neighbours out of order are
- * drawn together to their weighted mean. Source: pool adjacent violators, as in the texts on order-restricted inference.
+ * pooled to their weighted mean. Source: pool adjacent violators, as in the texts on order-restricted inference.
  */
 export function monotone(knots: readonly CurveKnot[], falling = false): CurveKnot[] {
   const sign = falling ? -1 : 1;

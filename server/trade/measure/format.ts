@@ -1,4 +1,4 @@
-/** Values as they are printed: short, in the notation's own signs, never finer than they are worth. */
+/** Formatting of values: short, in the notation's own symbols, no finer than their precision. */
 import type { Interval } from './interval.ts';
 import type { Unit } from './units.ts';
 
@@ -34,7 +34,7 @@ const ONE_OF: ReadonlyMap<string, string> = new Map(
 
 /**
  * Turns in eighths and inches in 64ths, where they come out even, as they are said at the bench; any other
- * number to four significant figures without idle noughts; whole numbers in full; temperatures to whole degrees and
+ * number to four significant figures without trailing zeros; whole numbers in full; temperatures to whole degrees and
  * angles to tenths, as finely as a timing mark can be read.
  */
 export function formatNumber(n: number, unit: Unit | undefined): string {
@@ -46,8 +46,8 @@ export function formatNumber(n: number, unit: Unit | undefined): string {
 }
 
 /**
- * A value known to within `half` on either side, and that span: both to two figures of `half`, so that no digit is told
- * that means nothing. Turns and inches that come out even stay fractions.
+ * A value known to within `half` on either side, and that span: both to two figures of `half`, so that no
+ * meaningless digit is shown. Turns and inches that come out even stay fractions.
  */
 export function formatWithin(
   value: number,
@@ -90,5 +90,5 @@ function formatNumbers(iv: Interval, number: (n: number) => string): string {
   return low === high ? rough + low : `${rough}${low}..${high}`;
 }
 
-/** With a capital first letter; any other beginning as it is. */
+/** The text with its first letter capital; any other first character stays. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -21,7 +21,7 @@ export function about(n: number): Interval {
   return make(n, n, true);
 }
 
-/** All values between two, in whichever order they stand. */
+/** All values between two, in either order. */
 export function range(a: number, b: number): Interval {
   return make(Math.min(a, b), Math.max(a, b), false);
 }
@@ -36,12 +36,12 @@ export function atLeast(n: number): Interval {
   return make(n, Infinity, false);
 }
 
-/** Of two rough values, or one, the sum is rough; so it is with the other sums below. */
+/** Sum; approximate where either value is, as are the results of all functions below. */
 export function add(a: Interval, b: Interval): Interval {
   return make(a.low + b.low, a.high + b.high, a.about || b.about);
 }
 
-/** Widest where the two are not tied to each other: a value less itself is not nought. */
+/** Difference of independent values: a value minus itself is not zero. */
 export function subtract(a: Interval, b: Interval): Interval {
   return make(a.low - b.high, a.high - b.low, a.about || b.about);
 }
@@ -53,11 +53,11 @@ export function multiply(a: Interval, b: Interval): Interval {
   );
 }
 
-/** Divided by something that may be nought, the result may be anything. */
+/** Quotient; where the divisor may be zero the result may be anything. */
 export function divide(a: Interval, b: Interval): Interval {
   const rough = a.about || b.about;
   if (contains(b, 0)) return make(-Infinity, Infinity, rough);
-  // Infinity over Infinity says nothing more than the three other corners already do.
+  // Infinity over Infinity adds nothing to the three other corners.
   const corners = [a.low / b.low, a.low / b.high, a.high / b.low, a.high / b.high];
   return rangeOver(
     corners.filter((corner) => !Number.isNaN(corner)),
@@ -84,7 +84,7 @@ export function monotone(iv: Interval, f: (x: number) => number): Interval {
 }
 
 /**
- * Through a function that only rises or only falls in each of its arguments: its least and its most stand at the
+ * Through a function that only rises or only falls in each of its arguments: its extremes are at the
  * corners. What is rough in any argument is rough in the result.
  */
 export function monotoneEach<N extends readonly Interval[]>(
@@ -114,12 +114,12 @@ export function hull(a: Interval, b: Interval): Interval {
   return make(Math.min(a.low, b.low), Math.max(a.high, b.high), a.about || b.about);
 }
 
-/** The smaller of two values, whatever each turns out to be. */
+/** Minimum of two uncertain values. */
 export function least(a: Interval, b: Interval): Interval {
   return make(Math.min(a.low, b.low), Math.min(a.high, b.high), a.about || b.about);
 }
 
-/** The greater of two values, whatever each turns out to be. */
+/** Maximum of two uncertain values. */
 export function greatest(a: Interval, b: Interval): Interval {
   return make(Math.max(a.low, b.low), Math.max(a.high, b.high), a.about || b.about);
 }
@@ -163,12 +163,12 @@ export function surelyBelow(a: Interval, b: Interval): boolean {
   return a.high < b.low;
 }
 
-/** The same ends and the same roughness: nothing computed from one would differ from the other. */
+/** Equality of ends and of approximateness: anything computed from either is the same. */
 export function equal(a: Interval, b: Interval): boolean {
   return a.low === b.low && a.high === b.high && a.about === b.about;
 }
 
-/** An infinite end times nought is nought: an open end stands for numbers as large as may be, never for infinity. */
+/** An infinite end times zero is zero: an open end means any large number, never infinity. */
 function product(x: number, y: number): number {
   return x === 0 || y === 0 ? 0 : x * y;
 }
@@ -178,7 +178,7 @@ function rangeOver(values: readonly number[], rough: boolean): Interval {
 }
 
 /**
- * What cannot be told (NaN) opens that end. A sum too large for a number keeps the largest number as its near end,
+ * An end that cannot be computed (NaN) becomes open. A sum too large for a number keeps the largest number as its near end,
  * so that every interval holds at least one real value.
  */
 function make(low: number, high: number, rough: boolean): Interval {

@@ -209,10 +209,10 @@ export const UNITS: readonly Unit[] = [
 export function normalSpelling(word: string): string {
   const lower = word.toLowerCase();
   if (!SIGNS.test(lower)) return lower;
-  return lower.replace(/[.·\-']/g, '').replace(/[º˚]/g, '°'); // two look-alikes of the degree sign are on many keyboards
+  return lower.replace(/[.·\-']/g, '').replace(/[º˚]/g, '°'); // many keyboards have two look-alikes of the degree sign
 }
 
-/** `spellings` parted by commas; what begins with `deg` is also read with the other words for a degree. */
+/** `spellings` separated by commas; one that begins with `deg` is also read with the other words for a degree. */
 function unit(
   id: string,
   dimension: Dimension,

@@ -1,4 +1,4 @@
-/** How units are looked up by what people write, and how values go from one unit to another. */
+/** Unit look-up by spelling, and conversion between units. */
 
 import { longestPhrase, phraseTree } from '../text/phrase-tree.ts';
 import { editDistance, maxEdits } from '../text/spelling-distance.ts';
@@ -49,7 +49,7 @@ export function convertDifference(value: number, from: Unit, to: Unit): number {
   return (value * from.factor) / to.factor;
 }
 
-/** The unit whose spelling is nearest to a word that is none, if any is near enough to have been meant. */
+/** Unit whose spelling is nearest to an unknown word, if near enough to have been meant. */
 export function nearestUnit(word: string): Unit | undefined {
   const key = normalSpelling(word);
   let fewest = maxEdits(key.length);

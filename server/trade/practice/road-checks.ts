@@ -1,4 +1,4 @@
-/** The looks taken before a road run, and the work that makes each one due again. Common practice, no source. */
+/** Checks before a road run, and the work that makes each one due again (common practice, no source). */
 import type { PartKind, Traits } from '../vocabulary/quantity.ts';
 
 interface RoadCheck {
@@ -12,12 +12,12 @@ export const ROAD_CHECKS: readonly RoadCheck[] = [
   {
     name: 'throttle return',
     owners: ['carburettor'],
-    why: 'a throttle that does not return cannot be steered around',
+    why: 'a throttle that sticks open takes the vehicle out of your control',
   },
   {
     name: 'fuel leaks',
     owners: ['fuel system'],
-    why: 'fuel under pressure near hot parts',
+    why: 'fuel under pressure near hot parts starts fires',
   },
 ];
 

@@ -1,4 +1,4 @@
-/** Settings that one piece of work moves. */
+/** Work groups: settings that one job moves together, so that they count as one cause. */
 import { VOCABULARY } from '../vocabulary/vocabulary.ts';
 
 /** The same name for settings, and kinds of part, that one piece of work moves (`Traits.goesWith`); any other is work of its own. */

@@ -1,6 +1,6 @@
 /**
- * The air an engine breathes: its density, the altitude it is worth, what a power figure is corrected by, and
- * what a change of air asks of a jet. Pressures are absolute, in pascals, as read at the place (not reduced to sea level).
+ * Air sums: density, density altitude, power corrections, and the jet size for a change of air.
+ * Pressures are absolute, in pascals, as read at the place (not reduced to sea level).
  */
 
 /** The air of a day: absolute pressure at the place, temperature, and relative humidity as a fraction 0..1. */
@@ -20,7 +20,7 @@ const STANDARD_DENSITY = 1.225;
 
 /** What is shown beside every jet size worked out from the air. */
 export const JET_CAUTION =
-  'A starting point only: it holds the mixture the jet gave in the old air. Prove it on the plugs or the meter, from the rich side.';
+  'A starting point only: it keeps the mixture the jet gave in the old air. Check it on the plugs or a meter, starting from the rich side.';
 
 const DRY_AIR_GAS_CONSTANT = 287.05;
 const WATER_VAPOUR_GAS_CONSTANT = 461.495;
@@ -111,7 +111,7 @@ function refusedForBoost(name: string, source: string): Correction {
   return {
     kind: 'refused',
     name,
-    reason: `${name} is for naturally aspirated engines; a boosted engine does not follow the barometer this way`,
+    reason: `${name} is for naturally aspirated engines; boosted engines do not follow the barometer this way`,
     source,
   };
 }

@@ -1,7 +1,7 @@
-/** Air and fuel through a carburettor: what the engine asks for, what a rating is worth, and what a jet passes. */
+/** Carburettor sums: engine airflow, ratings at other depressions, jets, fuel pressure, power valve, mixture. */
 import type { Standing } from '../vocabulary/quantity.ts';
 
-/** A fuel's air-fuel ratio by mass at which nothing is left over. */
+/** A fuel and its stoichiometric air-fuel ratio by mass. */
 export interface Fuel {
   readonly name: string;
   readonly stoichiometric: number;
@@ -76,7 +76,7 @@ export function areaChangePercent(before: number, after: number): number {
   return (areaRatio(before, after) - 1) * 100;
 }
 
-/** What a row of passages in series comes to: the smallest meters, and each is told as a ratio of areas to it. */
+/** Passages in series: the smallest is the restriction, the others are given as area ratios to it. */
 interface Series {
   /** Place in the row, from 0, of the smallest. */
   readonly smallest: number;
@@ -96,14 +96,14 @@ export function passagesInSeries(diameters: readonly number[]): Series | undefin
 }
 
 /**
- * Fuel pressure at the needle in psi, from the pressure at the pump and how many inches the needle stands above it, fuel at rest.
+ * Fuel pressure at the needle in psi, from the pressure at the pump and how many inches the needle is above it, fuel at rest.
  * A column of water gives 0.0361273 psi an inch (NIST SP 811); gasoline is taken as 0.74 of water's weight unless given.
  */
 export function pressureAtNeedle(pumpPsi: number, riseInches: number, specificGravity = 0.74): number {
   return pumpPsi - riseInches * specificGravity * 0.0361273;
 }
 
-/** How a fuel pressure in psi stands against the band of a kind of carburettor. */
+/** Judges a fuel pressure in psi against the range for a kind of carburettor. */
 export function judgeNeedlePressure(
   psi: number,
   kind: keyof typeof NEEDLE_BANDS,
@@ -114,11 +114,11 @@ export function judgeNeedlePressure(
   return psi < band.low ? 'low' : 'in band';
 }
 
-/** The power valve an idle asks for, in inHg. */
+/** Power valve rating suited to an idle depression, in inHg. */
 interface PowerValve {
   /** Half the idle depression in gear. */
   readonly suggested: number;
-  /** The idle depression in gear less 2 inHg: a valve rated over it may stand open at idle. */
+  /** Idle depression in gear minus 2 inHg: a valve rated above it may be open at idle. */
   readonly ceiling: number;
   readonly standing: Standing;
 }

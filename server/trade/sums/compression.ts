@@ -1,7 +1,7 @@
-/** The squeeze: displacement, compression ratio from volumes and under boost, piston speed, and the two cylinder tests. */
+/** Compression sums: displacement, ratio from volumes and under boost, piston speed, compression and leak-down tests. */
 import type { Standing } from '../vocabulary/quantity.ts';
 
-/** What stands above the piston at top dead centre: lengths in mm, volumes in cm3. */
+/** Clearance sizes at top dead centre: lengths in mm, volumes in cm3. */
 export interface ChamberSizes {
   readonly bore: number;
   readonly stroke: number;
@@ -11,7 +11,7 @@ export interface ChamberSizes {
   readonly gasketThickness: number;
   /** Bore of the gasket, mm; the cylinder's own when not given. */
   readonly gasketBore?: number;
-  /** How far the piston stops below the deck, mm; negative when it stands proud. */
+  /** How far the piston stops below the deck, mm; negative above it. */
   readonly deck: number;
   /** Dish and valve pockets of the piston, cm3; negative for a dome. */
   readonly dish: number;
@@ -56,7 +56,7 @@ export const SEA_LEVEL_PSI = 14.7;
 
 /**
  * Effective compression ratio under boost in psi above the air outside. The charts are for sea level: where the air is
- * thinner the same boost on the gauge squeezes less, so that the figure errs on the careful side.
+ * thinner the same gauge boost compresses less, so the figure errs on the careful side.
  */
 export function effectiveRatio(ratio: number, boost: number): number {
   return ratio * (boost / SEA_LEVEL_PSI + 1);
@@ -87,7 +87,7 @@ export const COMPRESSION_RULES: readonly CompressionRule[] = [
   },
 ];
 
-/** How a set of compression readings stands against one rule. Cylinders are numbered from 1. */
+/** Verdict of one rule on a set of compression readings. Cylinders are numbered from 1. */
 export interface CompressionVerdict {
   readonly rule: CompressionRule;
   /** Lowest pressure the rule allows, psi. */
@@ -98,7 +98,7 @@ export interface CompressionVerdict {
   readonly lowPairs: readonly (readonly [number, number])[];
 }
 
-/** What a compression test comes to. */
+/** Result of a compression test. */
 interface CompressionTest {
   readonly highest: number;
   readonly lowest: number;
@@ -108,8 +108,8 @@ interface CompressionTest {
 }
 
 /**
- * Judges compression readings in psi, in cylinder order, against the published rules. `neighbours` are the cylinders that
- * stand side by side. Undefined for fewer than two readings or when the highest is not above 0.
+ * Judges compression readings in psi, in cylinder order, against the published rules. `neighbours` are pairs of
+ * adjacent cylinders. Undefined for fewer than two readings or when the highest is not above 0.
  */
 export function judgeCompression(
   psi: readonly number[],
@@ -138,7 +138,7 @@ function verdict(
   return { rule, allowed, low, lowPairs };
 }
 
-/** What a leak-down test comes to, in per cent; the worst cylinder is numbered from 1. */
+/** Result of a leak-down test, in per cent; cylinders are numbered from 1. */
 interface LeakDown {
   readonly best: number;
   readonly worst: number;

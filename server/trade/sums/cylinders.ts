@@ -1,4 +1,4 @@
-/** Readings cylinder by cylinder: spread, hottest and coldest, by bank, in firing order, and a cylinder that is not firing. */
+/** Cylinder sums: spread, hottest and coldest, by bank, in firing order, and a cylinder that is not firing. */
 import { mad, mean, median } from 'simple-statistics';
 
 /** A value and the cylinder it was read on, numbered from 1. */
@@ -7,7 +7,7 @@ export interface CylinderValue {
   readonly value: number;
 }
 
-/** What a set of readings comes to, in the unit they were read in. */
+/** Summary of a set of readings, in their unit. */
 interface CylinderSummary {
   readonly mean: number;
   readonly median: number;
@@ -16,7 +16,7 @@ interface CylinderSummary {
   readonly lowest: CylinderValue;
 }
 
-/** A tube told apart as cold, with what it was compared with. */
+/** A cold tube, with what it was compared with. */
 export interface ColdCylinder extends CylinderValue {
   /** Median of the other tubes, degC. */
   readonly othersMedian: number;
@@ -26,7 +26,7 @@ export interface ColdCylinder extends CylinderValue {
 
 /**
  * What makes a tube cold. Common practice, no source for the fractions: a rise over the surroundings under `dead` of the
- * others' is a cylinder not firing; under `weak` it is one only if it also stands out of the others' own scatter by
+ * others' is a cylinder not firing; under `weak` it is one only if it is also outside the others' own scatter by
  * `score` (the modified z-score limit of the NIST/SEMATECH e-Handbook). Spread alone at idle says little.
  */
 export const COLD_RULE = { dead: 0.35, weak: 0.65, score: 3.5, standing: 'common practice' } as const;
@@ -57,7 +57,7 @@ export function inFiringOrder(readings: readonly CylinderValue[], order: readonl
   return order.flatMap((cylinder) => readings.find((each) => each.cylinder === cylinder) ?? []);
 }
 
-/** The pairs of cylinders that stand side by side, from the banks front to rear. */
+/** Pairs of neighbouring cylinders, from the banks front to rear. */
 export function neighbours(banks: readonly (readonly number[])[]): [number, number][] {
   return banks.flatMap((bank) =>
     bank.slice(1).map((cylinder, index): [number, number] => [bank[index] ?? cylinder, cylinder]),
@@ -77,7 +77,7 @@ export function coldCylinders(readings: readonly CylinderValue[], surroundingsCe
   });
 }
 
-/** Even against the hottest the coldest has its share of the rise: then no one need be held to the others' median. */
+/** Quick test: if even the coldest has its share of the hottest's rise, no median is needed. */
 function areClose(readings: readonly CylinderValue[], surroundings: number): boolean {
   const values = readings.map((reading) => reading.value);
   return Math.min(...values) - surroundings >= COLD_RULE.weak * (Math.max(...values) - surroundings);

@@ -2,7 +2,7 @@
 
 export type DrillKind = 'number' | 'letter' | '64ths' | 'metric';
 
-/** One drill: its name as written on the stand, and its diameter in inches. */
+/** One drill: its name as marked on the drill index, and its diameter in inches. */
 interface Drill {
   readonly kind: DrillKind;
   readonly name: string;

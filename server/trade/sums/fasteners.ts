@@ -1,11 +1,11 @@
-/** Bolt torque where no spec exists: always an estimate, which the maker's figure overrules. */
+/** Estimated bolt torque where no spec exists; the maker's figure overrules it. */
 import type { Standing } from '../vocabulary/quantity.ts';
 
 /** Proof strength of a grade over a range of diameters. Inch grades in inches and psi, metric classes in mm and MPa. */
 interface ProofStrength {
   readonly system: 'inch' | 'metric';
   readonly grade: string;
-  /** Largest diameter the row holds for; the smallest is the one above's, or the standard's own. */
+  /** Largest diameter of the row; the smallest is that of the row above, or the standard's own. */
   readonly upTo: number;
   readonly proof: number;
   readonly source: string;
@@ -50,7 +50,7 @@ export interface TorqueEstimate {
 
 /** Shown with every estimate. */
 export const ESTIMATE_CAUTION =
-  "An estimate, good to about a third either way: the maker's figure overrules it, always for head, rod, main and wheel fasteners.";
+  "An estimate, good to about a third either way. The maker's figure overrules it, always for head, rod, main and wheel fasteners.";
 
 /** Tensile stress area of a unified thread in square inches: diameter in inches, threads an inch (ASME B1.1). */
 export function stressAreaInch(diameter: number, threadsPerInch: number): number {

@@ -1,4 +1,4 @@
-/** The gears by the words people use for them. */
+/** Gear names. */
 
 /** First to eighth; the last one fitted is also `top`. */
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'] as const;
@@ -17,5 +17,5 @@ export function gearIndex(word: string, count: number): number | undefined {
   return index >= 0 ? index : undefined;
 }
 
-/** Slip that nobody measures: a reading with less than none or more than this is wrong, or in another gear. Common practice, no source. */
+/** Largest plausible slip: a reading with negative slip or more than this is wrong, or in another gear (common practice, no source). */
 export const PLAUSIBLE_SLIP = { low: -0.05, high: 0.2 } as const;

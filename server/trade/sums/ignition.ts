@@ -16,7 +16,7 @@ import {
 } from '../measure/interval.ts';
 import type { CurvePoint } from '../vocabulary/quantity.ts';
 
-/** Where the vacuum canister takes its vacuum. Ported vacuum is nil with the throttle shut. */
+/** Where the vacuum canister takes its vacuum. Ported vacuum is zero with the throttle closed. */
 export type VacuumSource = 'manifold' | 'ported' | 'plugged';
 
 export interface Slope {
@@ -35,7 +35,7 @@ interface TotalAtSpeed {
 export interface TotalsBySpeed {
   readonly rows: readonly TotalAtSpeed[];
   readonly maximum: Interval;
-  /** Lowest speed of the range at which the total stands at its maximum; rough values are taken at their middle. */
+  /** Lowest speed of the range at which the total is at its maximum; rough values are taken at their middle. */
   readonly at: number;
 }
 
@@ -159,7 +159,7 @@ export function stopTravelForCrankDegrees(radius: number, degrees: number): numb
   return (degrees / 2) * (Math.PI / 180) * radius;
 }
 
-/** What the weights add at a speed, no more than their stop allows. */
+/** Mechanical advance at a speed, no more than the stop allows. */
 function mechanicalAt(
   points: readonly CurvePoint[],
   rpm: number,
@@ -187,7 +187,7 @@ function steps(from: number, to: number, step: number): number[] {
   return Array.from({ length: Math.max(0, count) }, (_, i) => (first + i) * step);
 }
 
-/** Between two of these speeds the total runs straight, so its greatest stands at one of them. */
+/** Speeds between which the total is linear, so its maximum is at one of them. */
 function bendsOf(points: readonly CurvePoint[], limit: Interval | undefined): number[] {
   const allIn = allInSpeed(points, limit);
   const bends = points.map((point) => point.at);

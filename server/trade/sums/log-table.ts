@@ -1,10 +1,10 @@
-/** A data logger's CSV read into columns of numbers. Whatever cannot be used is counted and told, never guessed. */
+/** Data logger's CSV as columns of numbers. What cannot be used is counted and reported, never guessed. */
 import Papa from 'papaparse';
 import { columnsOf, type LogColumn, type UnreadHeading, unitIn } from './logger.ts';
 
 export interface LogTable {
   readonly columns: readonly LogColumn[];
-  /** One list for each of `columns`, all of one length; NaN where a cell says nothing. */
+  /** One list for each of `columns`, all of one length; NaN for a cell without a number. */
   readonly values: readonly (readonly number[])[];
   readonly rows: number;
   readonly unread: readonly UnreadHeading[];
@@ -15,13 +15,13 @@ export interface LogTable {
 interface LogFault {
   readonly what:
     | 'more or fewer cells than headings'
-    | 'a cell that is no number'
+    | 'a cell that is not a number'
     | 'nothing in any known column';
   readonly count: number;
   readonly firstLine: number;
 }
 
-/** Where to look for the headings: loggers write a few lines about themselves first. */
+/** Lines searched for the headings: loggers write a few lines about themselves first. */
 const HEADING_WITHIN = 60;
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 
@@ -29,11 +29,13 @@ const DELIMITERS = [',', ';', '\t', '|'] as const;
 export function readLog(text: string): LogTable | { readonly problem: string } {
   const body = text.replace(/^\uFEFF/, '');
   if (body.trim() === '') return { problem: 'it is empty' };
-  if (body.includes('\0')) return { problem: 'it is no text' };
+  if (body.includes('\0')) return { problem: 'it is not text' };
   const head = headOf(body);
   if (!head) return { problem: noHeading(body) };
   const table = collect(body, head);
-  return table.rows === 0 ? { problem: `no line below its headings can be used${faultText(table)}` } : table;
+  return table.rows === 0
+    ? { problem: `none of the lines below its headings can be used${faultText(table)}` }
+    : table;
 }
 
 interface Head {
@@ -46,7 +48,7 @@ interface Head {
   readonly unread: readonly UnreadHeading[];
 }
 
-/** The row with the most known headings, by whichever sign parts them. */
+/** The row with the most known headings, and the delimiter that splits it. */
 function headOf(text: string): Head | undefined {
   let best: Head | undefined;
   for (const delimiter of DELIMITERS) {
@@ -79,7 +81,7 @@ function noHeading(text: string): string {
       .split(/\r\n|\n|\r/, 1)[0]
       ?.trim()
       .slice(0, 80) ?? '';
-  return `no heading in its first ${HEADING_WITHIN} lines names a known column with its unit, such as "RPM" or "Speed (mph)"; it begins "${first}"`;
+  return `no heading in its first ${HEADING_WITHIN} lines is a known column with its unit, such as "RPM" or "Speed (mph)"; it begins "${first}"`;
 }
 
 function collect(text: string, head: Head): LogTable {
@@ -118,12 +120,12 @@ function rowIn(cells: readonly string[], { columns, width, delimiter }: Head): L
   const isOdd = columns.some(
     ({ index }, i) => numbers[i] === undefined && (cells[index] ?? '').trim() !== '',
   );
-  return { numbers, what: isOdd ? 'a cell that is no number' : undefined };
+  return { numbers, what: isOdd ? 'a cell that is not a number' : undefined };
 }
 
 const isEmpty = (cells: readonly string[]): boolean => cells.every((cell) => cell.trim() === '');
 
-/** A decimal comma counts where commas do not part the cells. */
+/** A decimal comma is accepted where commas do not separate the cells. */
 function numberIn(cell: string, delimiter: string): number | undefined {
   const n = Number(cell);
   if (Number.isFinite(n)) return cell.trim() === '' || HEXADECIMAL.test(cell) ? undefined : n;
@@ -135,7 +137,7 @@ function numberIn(cell: string, delimiter: string): number | undefined {
 const HEXADECIMAL = /[xob]/i;
 const DECIMAL_COMMA = /^\s*([+-]?\d+),(\d+)\s*$/;
 
-/** What is wrong with the file's lines, in words; empty where nothing is. */
+/** Faults of the file's lines, in words; empty where there are none. */
 export function faultText({ faults }: Pick<LogTable, 'faults'>): string {
   return faults
     .map(

@@ -63,7 +63,7 @@ const LOGGER_WORDS: Readonly<Record<string, readonly [name: string, bareUnit: st
 /** Dimensions in which a heading without a unit can mean but one. */
 const ONE_UNIT: ReadonlySet<string> = new Set(['rotation', 'ratio', 'number', 'percent', 'angle', 'voltage']);
 
-/** Signs; a longer heading is none that a logger writes, and names no column. */
+/** Characters; no logger writes a longer heading. */
 const LONGEST_HEADING = 200;
 
 /** The columns of a row of headings; `units` is the line of units some loggers write below it. */

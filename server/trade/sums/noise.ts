@@ -1,10 +1,10 @@
-/** A reading held against the notebook's own past, and the noise told by repeat readings. */
+/** Outliers against past readings, and scatter from repeat readings. */
 import { mad, mean, median } from 'simple-statistics';
 
 /** Fewest past readings an odd one is judged against. */
 const FEWEST_PAST = 5;
 
-/** Modified z-score past which a reading is asked about (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17). */
+/** Modified z-score past which a reading is flagged (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17). */
 export const SCORE_LIMIT = 3.5;
 
 /** A difference from the median under this share of it is within what gauges and readers do. Common practice, no source. */
@@ -13,7 +13,7 @@ export const WITHIN_GAUGES = 0.05;
 /** Two readings of one thing differ by less than this many standard deviations 19 times in 20 (ISO 5725-6). */
 export const REPEATABILITY = 2.8;
 
-/** How a reading stands against its own past, in its own unit. */
+/** Comparison of a reading with its own past, in its own unit. */
 export interface PastComparison {
   readonly median: number;
   /** Median absolute deviation of the past from its median. */
@@ -33,7 +33,7 @@ export interface Noise {
 
 /**
  * Compares a reading with the past ones taken under the same conditions (itself not among them). When more than half of the
- * past is one value the mean absolute deviation stands in for the median one. Undefined for fewer than five past readings,
+ * past is one value the mean absolute deviation replaces the median one. Undefined for fewer than five past readings,
  * or a past without any scatter, against which nothing can be measured.
  */
 export function compareWithPast(past: readonly number[], reading: number): PastComparison | undefined {
@@ -55,7 +55,7 @@ function meanDeviation(values: readonly number[], centre: number): number {
 
 /**
  * Noise from groups of repeat readings, each group taken with nothing changed: the pooled standard deviation. Groups of one
- * say nothing, and one that strays far more than the others (4 times their median, from five groups on) was no repeat: something
+ * are left out, and so is one that strays far more than the others (4 times their median, from five groups on) was no repeat: something
  * happened to the engine. Undefined when none has two.
  */
 export function noiseOf(groups: readonly (readonly number[])[]): Noise | undefined {
@@ -66,7 +66,7 @@ export function noiseOf(groups: readonly (readonly number[])[]): Noise | undefin
   return { deviation: Math.sqrt(squares / degrees), degrees };
 }
 
-/** Fewest groups of which one is told to stray. */
+/** Fewest groups among which one can be found to stray. */
 const FEWEST_GROUPS = 5;
 
 /** Of pairs of normal readings, about one in 150 strays by more than this many times the median pair. */

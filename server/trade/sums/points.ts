@@ -1,5 +1,5 @@
 /**
- * Contact points: dwell in degrees of the distributor, speeds in engine rpm, one spark a cylinder in two turns of the
+ * Contact points: dwell in degrees of the distributor, speeds in engine rpm, one spark per cylinder in two turns of the
  * crank. Source: standard textbook relations; the worked examples are in the tests.
  */
 import { divide, exact, type Interval, scale } from '../measure/interval.ts';
@@ -19,7 +19,7 @@ export function dwellDegrees(percent: Interval, cylinders: number): Interval {
   return scale(percent, dwellAvailable(cylinders) / 100);
 }
 
-/** Seconds from one spark to the next over all cylinders; open where the speed may be nought. */
+/** Seconds from one spark to the next over all cylinders; open where the speed may be zero. */
 export function sparkInterval(rpm: Interval, cylinders: number): Interval {
   return divide(exact(120 / cylinders), rpm);
 }

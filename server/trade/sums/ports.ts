@@ -1,6 +1,6 @@
-/** Ports and hoses: what is said of a port, which ports stand under manifold vacuum, and the order of coolers. Common practice, no source. */
+/** Ports and hoses: state of a port, ports under manifold vacuum, and the order of coolers (common practice, no source). */
 
-/** `open` and `capped` as said; `thing` is what is connected, without those words; empty for nothing. */
+/** `open` and `capped` as written; `thing` is what is connected, without those words; empty for nothing. */
 interface PortState {
   readonly capped: boolean;
   readonly open: boolean;
@@ -11,7 +11,7 @@ const CAPPED = /\b(?:capped|plugged|blanked|blocked|cap|plug|blank)(?: off)?\b/g
 const OPEN = /\b(?:open|off|nothing|none|disconnected|unconnected|uncapped|unplugged)\b/g;
 const JOINING = /\b(?:and|but|then|with)\b|[,;&+]/g;
 
-/** Reads what stands after a port's name: `brake booster`, `capped`, `open`, lower case. */
+/** Reads the text after a port's name: `brake booster`, `capped`, `open`, lower case. */
 export function portState(on: string): PortState {
   const uncapped = on.replaceAll(CAPPED, ' ');
   const thing = uncapped.replaceAll(OPEN, ' ').replaceAll(JOINING, ' ');
@@ -31,7 +31,7 @@ export const isVacuumPort = (name: string): boolean => UNDER_VACUUM.test(name);
 const COOLER = /\b(?:cooler|radiator|heat exchanger)\b/;
 const AUXILIARY = /\b(?:auxiliary|aux|additional|add on|extra|second|small|stacked plate)\b/;
 
-/** What is odd about the order in which a fluid passes its coolers; undefined where nothing is. */
+/** Fault in the order in which a fluid passes its coolers; undefined where there is none. */
 type CoolerOrder = 'auxiliary before main' | 'no main';
 
 /** The large cooler takes the bulk of the heat; a small one trims what is left, and is too small to work first or alone. */

@@ -1,4 +1,4 @@
-/** On the road: speed in a gear, tyre sizes, slip, and runs compared on corrected time. */
+/** Road sums: speed in a gear, tyre sizes, slip, and corrected run times. */
 import type { Standing } from '../vocabulary/quantity.ts';
 
 /** A metric tyre size as moulded on the wall. */

@@ -34,7 +34,7 @@ const INCH_GRADE = /\b(?:grade|gr)\.?\s*([1258])\b/i;
 const METRIC_CLASS = /\b(?:(?:class|grade|property class)\s*)?(4\.8|8\.8|10\.9|12\.9)\b/i;
 const OILED = /\b(?:oil|oiled|lubed|lubricated|greased|wet)\b/i;
 
-/** Undefined where size, pitch or grade is not told: without any of them there is nothing to estimate from. */
+/** Undefined without size, pitch or grade: all three are needed for an estimate. */
 export function parseFastener(text: string): Fastener | undefined {
   const lubrication = OILED.test(text) ? 'oiled' : 'dry';
   const inch = INCH.exec(text);

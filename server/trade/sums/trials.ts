@@ -1,4 +1,4 @@
-/** Trials: what a knob does to a response, which setting should give the response wanted, and how far that may be trusted. */
+/** Trial fits: effect of a knob on a response, the setting for a wanted response, and its uncertainty. */
 import { linearRegression, max, mean, min, sumSimple } from 'simple-statistics';
 import { type CurveKnot, curveAt, knotsOf, monotone } from '../measure/curves.ts';
 import { REPEATABILITY } from './noise.ts';
@@ -27,7 +27,7 @@ export interface TrialFit {
   readonly high: number;
   /**
    * Spread of the rows about the model, in the response's unit: residual standard deviation for a line, leave-one-out
-   * error for a curve (which is drawn to its rows). Absent for two rows, which say nothing of it.
+   * error for a curve (which is drawn to its rows). Absent for two rows, which show no scatter.
    */
   readonly spread?: number;
   /** Leave-one-out errors (root mean square) of both models, from three rows. */
@@ -35,16 +35,16 @@ export interface TrialFit {
   readonly flat?: Flatness;
 }
 
-/** A worked-out value with its 95 per cent interval; an end is absent where the rows are too few to say it, or it has none. */
+/** An estimate with its 95 per cent interval; an end is absent where the rows are too few for it, or it has none. */
 export interface Estimate {
   readonly value: number;
   readonly low?: number;
   readonly high?: number;
-  /** The knob lies outside what was tried. */
+  /** The knob is outside the range tried. */
   readonly outside: boolean;
 }
 
-/** The knob that should give a wanted response, or why there is none. */
+/** Knob for a wanted response, or why there is none. */
 type KnobAnswer =
   | ({ readonly kind: 'found' } & Estimate)
   | { readonly kind: 'none'; readonly reason: 'flat' | 'out of reach' };
@@ -53,9 +53,9 @@ type KnobAnswer =
 const MOST_ROWS_FOR_CURVE = 200;
 
 /**
- * Fits a trial: a straight line from two rows; from three, the line or the monotone curve, whichever foretells left-out
- * rows better (with three rows both foretell alike, and the line is kept). `noise` is the standard deviation of repeat
- * readings, where known, `meter` the smallest difference the instrument tells. Undefined for fewer than two different knobs or a number that is not finite.
+ * Fits a trial: a straight line from two rows; from three, the line or the monotone curve, whichever predicts left-out
+ * rows better (with three rows both predict alike, and the line is used). `noise` is the standard deviation of repeat
+ * readings, where known, `meter` the smallest difference the instrument shows. Undefined for fewer than two different knobs or a number that is not finite.
  */
 export function fitTrial(rows: readonly TrialRow[], noise?: number, meter?: number): TrialFit | undefined {
   const knobs = rows.map((row) => row.knob);
@@ -144,8 +144,8 @@ function spreadOf(
 
 /**
  * A response does not move when its rows are all alike, when they differ by no more than repeats of one setting would, or
- * from three rows by no more than the instrument tells, or,
- * from four rows, when the slope is not told from none at 95 per cent and the rows are out of order besides.
+ * from three rows by no more than the instrument shows, or,
+ * from four rows, when the slope is not different from zero at 95 per cent and the rows are out of order besides.
  */
 function flatness(rows: readonly TrialRow[], noise?: number, meter?: number): Flatness | undefined {
   const responses = rows.map((row) => row.response);
@@ -156,7 +156,7 @@ function flatness(rows: readonly TrialRow[], noise?: number, meter?: number): Fl
   return rows.length >= 4 && slopeUncertainty(rows) >= 1 && !inOrder(rows) ? 'no trend' : undefined;
 }
 
-/** The square of the slope's 95 per cent half-interval over the slope: from 1 up, the slope may as well be none. */
+/** The square of the slope's 95 per cent half-interval over the slope: from 1 up, the slope may as well be zero. */
 function slopeUncertainty(rows: readonly TrialRow[]): number {
   const line = lineThrough(rows);
   const spread = spreadOf(rows, line, undefined) ?? 0;
@@ -200,7 +200,7 @@ function knobOnLine(fit: TrialFit, line: { slope: number; intercept: number }, w
   };
 }
 
-/** On a level stretch of the curve the middle of its tried part is told, with the stretch inside its interval. */
+/** On a level stretch of the curve the answer is the middle of its tried part, with the stretch inside the interval. */
 function knobOnCurve(fit: TrialFit, knots: readonly CurveKnot[], wanted: number): KnobAnswer {
   const reach = fit.high - fit.low;
   const ends = [fit.low - reach, fit.high + reach] as const;

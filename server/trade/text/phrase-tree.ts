@@ -6,7 +6,7 @@ interface PhraseTree<T> {
   readonly next: ReadonlyMap<string, PhraseTree<T>>;
 }
 
-/** A tree of phrases whose words are parted by one space; of two equal ones the later holds. */
+/** A tree of phrases whose words are separated by one space; of two equal ones the later holds. */
 export function phraseTree<T>(phrases: Iterable<readonly [string, T]>): PhraseTree<T> {
   const root = branch<T>();
   for (const [phrase, value] of phrases) {
@@ -23,7 +23,7 @@ export function phraseTree<T>(phrases: Iterable<readonly [string, T]>): PhraseTr
 
 /**
  * The longest phrase that begins at word `from`, each word first put into the tree's spelling by `normal`; a word may
- * hold several joined by hyphens or blanks. `accept` may turn down a phrase that ends before word `end`.
+ * hold several joined by hyphens or spaces. `accept` may turn down a phrase that ends before word `end`.
  */
 export function longestPhrase<T>(
   tree: PhraseTree<T>,

@@ -1,4 +1,4 @@
-/** How alike two words are written: for "did you mean". Knows nothing of the trade. */
+/** Spelling distance, for "did you mean". Knows nothing of the trade. */
 
 /**
  * The fewest single slips of the pen (a letter left out, put in, changed, or two neighbours swapped) that turn one
@@ -27,7 +27,7 @@ export function maxEdits(length: number): number {
   return length < 6 ? 1 : 2;
 }
 
-/** Which letters a word holds, as bits (letters that share a bit are told apart by `slips`). */
+/** Which letters a word holds, as bits (letters that share a bit are distinguished by the distance itself). */
 export function letterSet(word: string): number {
   let bits = 0;
   for (let i = 0; i < word.length; i++) bits |= 1 << (word.charCodeAt(i) & 31);

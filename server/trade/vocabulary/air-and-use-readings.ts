@@ -2,7 +2,7 @@
 import { air, measured, usual } from './vocabulary-row.ts';
 
 export const AIR = [
-  air('weather', 'The air of the day: temperature, pressure where you stand, humidity.', 'air, conditions', {
+  air('weather', 'Air of the day: temperature, pressure on the spot, humidity.', 'air, conditions', {
     weather: true,
   }),
   measured('air temperature', 'F', 'Temperature of the air outside.', {
@@ -22,7 +22,7 @@ export const AIR = [
     band: usual(0, 100, 'by definition'),
     traits: { weather: true },
   }),
-  measured('altitude', 'ft', 'Height above the sea.', {
+  measured('altitude', 'ft', 'Height above sea level.', {
     also: 'elevation',
     band: usual(-1500, 18000, 'the lowest and highest roads'),
     traits: { weather: true },
@@ -32,20 +32,20 @@ export const AIR = [
 export const USE = [
   measured('odometer', 'mi', 'Distance the vehicle has covered.', {
     also: 'odo, distance, miles',
-    band: usual(0, 1_000_000, 'by the number of its wheels'),
+    band: usual(0, 1_000_000, 'by the digits of the counter'),
     traits: { meter: 'km' },
   }),
   measured('hours', 'h', 'Hours the engine has run.', {
     also: 'engine hours, hour meter, hourmeter, hours run, hrs, meter hours, engine hrs',
     bare: true,
-    band: usual(0, 50_000, 'by the number of its wheels'),
+    band: usual(0, 50_000, 'by the digits of the counter'),
     traits: { meter: 'h' },
   }),
   measured('fuel used', 'gal', 'Fuel burnt since the last fill.', {
     also: 'fuel burnt, fuel burned, fuel consumed, fuel filled, fuel burn',
     traits: { notAResponse: true },
   }),
-  measured('fuel economy', 'mpg', 'Distance for an amount of fuel.', {
+  measured('fuel economy', 'mpg', 'Distance per amount of fuel.', {
     also: 'economy, mileage, fuel mileage',
     band: usual(2, 100, 'from heavy trucks to light motorcycles'),
   }),
@@ -53,14 +53,14 @@ export const USE = [
     also: 'oil added',
     traits: { notAResponse: true },
   }),
-  measured('torque', 'lb-ft', 'Torque of a fastener as it was tightened, or of the engine on a brake.', {
+  measured('torque', 'lb-ft', 'Tightening torque of a fastener, or engine torque on a dynamometer.', {
     also: 'bolt torque, tightened to, torqued, tightened',
     places: ['cylinder', 'bank', 'side'],
     band: usual(1, 2000, 'from small screws to big engines'),
   }),
-  measured('power', 'hp', 'Power measured on a brake or rollers.', {
+  measured('power', 'hp', 'Power measured on a dynamometer.', {
     also: 'brake power, wheel power, hp, bhp, belt power, belt hp, pto power, pto hp, drawbar power, drawbar hp',
-    band: usual(1, 3000, 'from small engines to racing ones'),
+    band: usual(1, 3000, 'from small engines to racing engines'),
     traits: { needsWarmEngine: true },
   }),
 ];

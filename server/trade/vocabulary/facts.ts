@@ -3,46 +3,46 @@ import type { Quantity } from './quantity.ts';
 import { air, fromMemory, measured, ofKind, order, type Row, text, usual } from './vocabulary-row.ts';
 
 const ENGINE = inSection('engine', [
-  measured('cylinders', 'number', 'How many cylinders the engine has.', {
+  measured('cylinders', 'number', 'Number of cylinders.', {
     also: 'cylinder count, number of cylinders',
     bare: true,
-    band: usual(1, 16, 'from single to sixteen'),
+    band: usual(1, 16, 'one to sixteen'),
   }),
-  order('firing order', 'The order in which the cylinders fire, from number one.', { also: 'order' }),
+  order('firing order', 'Order in which the cylinders fire, starting from number one.', { also: 'order' }),
   order('bank', 'The cylinders of one bank, front to rear.', { also: 'banks', places: ['side', 'bank'] }),
-  text('layout', 'How the cylinders stand.', { words: 'inline, vee, flat', also: 'cylinder layout' }),
+  text('layout', 'How the cylinders are arranged.', { words: 'inline, vee, flat', also: 'cylinder layout' }),
   measured('bore', 'mm', 'Diameter of the cylinders.', {
     band: usual(25, 250, "from model-sized to ship's boats"),
   }),
-  measured('stroke', 'mm', 'Travel of the pistons.', {
+  measured('stroke', 'mm', 'Travel of the piston from bottom to top.', {
     band: usual(20, 300, "from model-sized to ship's boats"),
   }),
-  measured('rod length', 'mm', 'Length of the connecting rods between centres.', {
+  measured('rod length', 'mm', 'Centre-to-centre length of the connecting rods.', {
     also: 'rods, con rod, connecting rod',
     band: usual(50, 500, 'about 1.5 to 2.2 times the stroke'),
   }),
-  measured('displacement', 'cc', 'Volume all pistons sweep.', {
+  measured('displacement', 'cc', 'Swept volume of all cylinders.', {
     also: 'capacity, engine size, swept volume',
     band: usual(20, 30_000, "from model-sized to ship's boats"),
   }),
   measured('compression', 'ratio', 'Static compression ratio.', {
     also: 'compression ratio, static compression, static ratio, cr, comp, comp ratio',
     bare: true,
-    band: usual(4, 17, 'side-valve engines 5, racing ones on methanol 15'),
+    band: usual(4, 17, 'side-valve engines 5, racing engines on methanol 15'),
   }),
   measured('chamber volume', 'cc', 'Volume of the combustion chamber in the head.', {
     also: 'chamber, chambers, combustion chamber, head volume',
     places: ['cylinder'],
     band: fromMemory(3, 400, 'workshop habit: 30 to 120 cc'),
   }),
-  measured('piston volume', 'cc', 'Volume of the piston crown: a dish counts up, a dome down.', {
+  measured('piston volume', 'cc', 'Volume of the piston crown: plus for a dish, minus for a dome.', {
     also: 'piston dish, dish volume, dish',
     band: fromMemory(-80, 120, 'workshop habit'),
   }),
   measured(
     'deck clearance',
     'mm',
-    'How far the piston stays below the block at the top; above it is minus.',
+    'How far the piston stops below the deck at top dead centre; minus if above it.',
     {
       also: 'deck height, deck',
       band: fromMemory(-3, 6, 'workshop habit: 0 to 2 mm'),
@@ -52,27 +52,27 @@ const ENGINE = inSection('engine', [
     also: 'head gasket bore',
     band: usual(25, 260, "a little over the cylinder's bore"),
   }),
-  measured('gasket thickness', 'mm', 'Thickness of the head gasket as clamped.', {
+  measured('gasket thickness', 'mm', 'Compressed thickness of the head gasket.', {
     also: 'head gasket thickness, head gasket, gasket',
     band: fromMemory(0.1, 4, 'workshop habit: 0.4 to 1.6 mm'),
   }),
-  text('fuel', 'What it burns.', {
+  text('fuel', 'Fuel the engine runs on.', {
     words: 'gasoline, petrol, e10, e85, ethanol, methanol, nitromethane, propane, natural gas',
   }),
-  text('aspiration', 'How it breathes.', {
+  text('aspiration', 'Whether the engine breathes naturally or is boosted.', {
     also: 'induction',
     words: 'natural, supercharged, turbocharged',
   }),
   measured(
     'damper',
     'mm',
-    'Diameter over which the timing marks run: lets degrees be laid off with a tape.',
+    'Diameter the timing marks are on; with it, degrees can be marked off with a tape.',
     {
       also: 'damper diameter, balancer, harmonic balancer, crank pulley, pulley diameter',
       band: usual(50, 600, 'dampers 150 to 210 mm, flywheels more'),
     },
   ),
-  measured('stop radius', 'mm', "How far from the shaft the distributor's stop pin runs.", {
+  measured('stop radius', 'mm', "Radius of the distributor's advance stop pin from the shaft.", {
     also: 'stop pin radius, pin radius',
     band: usual(3, 60, 'the size of a distributor plate'),
   }),
@@ -81,23 +81,23 @@ const ENGINE = inSection('engine', [
     words: 'clockwise, counterclockwise, anticlockwise',
   }),
   text('camshaft', 'The camshaft fitted.', { also: 'cam, camshaft grind' }),
-  measured('valves', 'number', 'Valves a cylinder.', {
+  measured('valves', 'number', 'Valves per cylinder.', {
     also: 'valves per cylinder',
     bare: true,
     band: usual(2, 5, 'two to five'),
   }),
-  measured('red line', 'rpm', 'Speed the maker allows at most.', {
+  measured('red line', 'rpm', 'Highest engine speed the maker allows.', {
     also: 'redline, maximum speed, max rpm, max revs, maximum rpm, maximum revs',
     bare: true,
-    band: usual(1000, 15_000, 'from slow boat engines to racing ones'),
+    band: usual(1000, 15_000, 'from slow boat engines to racing engines'),
   }),
-  measured('oil capacity', 'qt', 'Oil the sump takes.'),
+  measured('oil capacity', 'qt', 'Oil capacity of the sump.'),
   air(
     'reference weather',
-    'The air that other days are told against; the first weather of the notebook where it is not written.',
+    'Air that other days are compared with; if not written, the first weather in the notebook.',
     'reference air, reference day, reference',
   ),
-  measured('jet sizes', 'number', 'The jets at hand: what is worked out is told by the nearest of them.', {
+  measured('jet sizes', 'number', 'Jets at hand; a worked-out size also names the nearest of them.', {
     also: 'jets at hand, jet box',
     bare: true,
     orIn: ['length', 'fuel flow'],
@@ -111,11 +111,11 @@ const ENGINE = inSection('engine', [
 ]);
 
 const VEHICLE = inSection('vehicle', [
-  measured('weight', 'kg', 'Weight as run, with the driver.', {
+  measured('weight', 'kg', 'Weight as driven, with the driver.', {
     also: 'mass, running weight',
     band: usual(30, 60_000, 'from karts to heavy trucks'),
   }),
-  text('tyre', 'Size of the driven tyres, as moulded on the side.', {
+  text('tyre', 'Size of the driven tyres, as moulded on the sidewall.', {
     also: 'tyres, tire, tires, tyre size, tire size',
     places: ['side'],
   }),
@@ -123,12 +123,12 @@ const VEHICLE = inSection('vehicle', [
     also: 'tire diameter, rolling diameter',
     band: usual(8, 60, 'from karts to heavy trucks'),
   }),
-  measured('final drive', 'ratio', 'Turns of the propeller shaft for one of the wheels.', {
+  measured('final drive', 'ratio', 'Propeller shaft turns per wheel turn.', {
     also: 'final drive ratio, axle ratio, rear axle, axle, rear end',
     bare: true,
     band: usual(1, 12, 'road cars 2.5 to 5'),
   }),
-  measured('gear ratios', 'ratio', 'Ratios of the gears, first to top.', {
+  measured('gear ratios', 'ratio', 'Gearbox ratios, first to top.', {
     also: 'gears, gearbox ratios, transmission ratios',
     bare: true,
     band: usual(0.4, 16, 'road cars 4 down to 0.6'),
@@ -145,17 +145,17 @@ const VEHICLE = inSection('vehicle', [
     band: usual(0.5, 6, 'about 1 to 3'),
   }),
   text('transmission', 'The gearbox.', { also: 'gearbox', words: 'manual, automatic' }),
-  measured('stall speed', 'rpm', 'Engine speed at which the torque converter holds the engine.', {
+  measured('stall speed', 'rpm', 'Engine speed at which the torque converter stalls the engine.', {
     also: 'converter stall, stall, converter',
     bare: true,
     band: usual(1000, 6000, 'road converters 1500 to 2500 rpm'),
   }),
-  measured('tank', 'gal', 'What the fuel tank holds.', { also: 'fuel tank, tank capacity' }),
-  measured('speedometer error', '%', 'How much the speedometer reads over.', {
+  measured('tank', 'gal', 'Capacity of the fuel tank.', { also: 'fuel tank, tank capacity' }),
+  measured('speedometer error', '%', 'How much the speedometer over-reads.', {
     also: 'speedo error',
-    band: usual(-20, 20, 'instruments read up to 10 per cent over'),
+    band: usual(-20, 20, 'speedometers over-read by up to 10 per cent'),
   }),
-  text('body', 'What kind of vehicle or boat it is.', { also: 'hull' }),
+  text('body', 'Kind of vehicle or boat.', { also: 'hull' }),
 ]);
 
 export const FACTS: readonly Quantity[] = ofKind('fact', [...ENGINE, ...VEHICLE]);

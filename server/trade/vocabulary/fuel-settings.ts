@@ -3,7 +3,7 @@ import type { PlaceKind } from './quantity.ts';
 import { curve, fromMemory, measured, ofKind, ownedBy, text, usual } from './vocabulary-row.ts';
 
 const ANY_CARB: readonly PlaceKind[] = ['carburettor', 'side', 'barrel', 'bank', 'cylinder'];
-/** A jet is known by its number in its maker's series, by its bore, or by what it passes. */
+/** A jet is sized by its number in its maker's series, by its bore, or by its flow. */
 const JET = { bare: true, orIn: ['length', 'fuel flow'], places: ANY_CARB } as const;
 const JET_NUMBERS = 'numbered in hundredths of a millimetre or in thousandths of an inch';
 
@@ -29,7 +29,7 @@ const CARBURETTOR = ownedBy('carburettor', [
   measured(
     'secondary stop',
     'turn',
-    'Screw that holds the secondary plates from shutting, in turns in from first touch.',
+    'Screw that keeps the secondary plates from closing fully, in turns in from first touch.',
     {
       also: 'secondary stop screw, secondary throttle stop, secondary idle stop, secondaries stop, sec stop, secondary throttle screw',
       bare: true,
@@ -87,41 +87,36 @@ const CARBURETTOR = ownedBy('carburettor', [
     also: 'emulsion tubes, emulsion',
     places: ANY_CARB,
   }),
-  measured('power valve', 'inHg', 'Depression under which the power-enrichment valve opens.', {
+  measured('power valve', 'inHg', 'Depression below which the power-enrichment valve opens.', {
     also: 'power enrichment valve, enrichment valve, power enrichment, pv',
     bare: true,
     places: ANY_CARB,
     words: 'plugged',
     band: usual(1, 12, 'ratings 2.5 to 10.5 inHg; below the idle depression in gear'),
   }),
-  measured(
-    'float level',
-    'in',
-    'Height of the float or of the fuel in the bowl, as the maker says to measure it.',
-    {
-      also: 'float, float height, float setting, floats, bowl level, fuel level',
-      words: 'sight, hole, plug, glass',
-      places: ANY_CARB,
-      band: fromMemory(0.05, 2, 'workshop habit; measured differently by every maker'),
-      traits: { measuredFirst: true, roadCheck: 'fuel leaks' },
-    },
-  ),
-  measured('float drop', 'in', 'How far the float may fall.', {
+  measured('float level', 'in', "Height of the float or of the fuel in the bowl, measured the maker's way.", {
+    also: 'float, float height, float setting, floats, bowl level, fuel level',
+    words: 'sight, hole, plug, glass',
+    places: ANY_CARB,
+    band: fromMemory(0.05, 2, 'workshop habit; measured differently by every maker'),
+    traits: { measuredFirst: true, roadCheck: 'fuel leaks' },
+  }),
+  measured('float drop', 'in', 'How far the float can drop.', {
     places: ANY_CARB,
     band: fromMemory(0.1, 2.5, 'workshop habit'),
     traits: { goesWith: 'float level' },
   }),
-  text('accelerator pump', 'How the pump that squirts fuel as the throttle opens is set.', {
+  text('accelerator pump', 'Setting of the pump that squirts fuel as the throttle opens.', {
     also: 'accelerator pump setting, pump, pump lever, pump linkage, pump hole, accel pump, accel pump setting, acc pump',
     places: ANY_CARB,
     traits: { roadCheck: 'throttle return' },
   }),
-  measured('pump shot', 'cc', 'Fuel the accelerator pump gives in one stroke.', {
+  measured('pump shot', 'cc', 'Fuel the accelerator pump delivers in one stroke.', {
     also: 'accelerator pump shot, pump volume, shot, accel pump shot',
     places: ANY_CARB,
     band: fromMemory(0.1, 5, 'workshop habit: 0.5 to 3 cc a stroke'),
   }),
-  text('pump cam', 'The cam that moves the accelerator pump and the hole it is fixed in.', {
+  text('pump cam', 'Cam that works the accelerator pump, and the hole it is fixed in.', {
     also: 'accelerator pump cam, accel pump cam',
     places: ANY_CARB,
   }),
@@ -130,7 +125,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     also: 'pump jet, accelerator pump jet, accelerator pump nozzle, discharge nozzle, squirter, accel pump nozzle, squirters, accel pump jet',
     band: usual(15, 150, JET_NUMBERS),
   }),
-  measured('choke', 'step', 'Setting of the choke: how strong and how long it works when cold.', {
+  measured('choke', 'step', 'Choke setting: how rich and for how long when cold.', {
     also: 'choke setting, automatic choke, choke spring',
     orIn: ['turns', 'angle', 'length', 'percent'],
     places: ANY_CARB,
@@ -164,7 +159,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     band: fromMemory(0.04, 0.2, 'workshop habit: 0.082 to 0.120 in'),
     traits: { roadCheck: 'fuel leaks' },
   }),
-  text('secondary spring', 'Spring that says when the secondaries open.', {
+  text('secondary spring', 'Spring that decides when the secondaries open.', {
     also: 'secondary diaphragm spring, secondary opening, sec spring, sec opening',
     places: ANY_CARB,
   }),
@@ -177,11 +172,17 @@ const CARBURETTOR = ownedBy('carburettor', [
     places: ANY_CARB,
     band: usual(10, 65, 'from small single carburettors to large four-barrels'),
   }),
-  curve('carb rating', 'cfm', 'inHg', 'Air the carburettor passes, at the depression it is rated at.', {
-    also: 'carburettor rating, carb size, carburettor size',
-    places: ANY_CARB,
-    band: usual(20, 1500, 'from small single-barrels to large four-barrels'),
-  }),
+  curve(
+    'carb rating',
+    'cfm',
+    'inHg',
+    'Airflow rating of the carburettor, with the depression it is rated at.',
+    {
+      also: 'carburettor rating, carb size, carburettor size',
+      places: ANY_CARB,
+      band: usual(20, 1500, 'from small single-barrels to large four-barrels'),
+    },
+  ),
   text('carb spacer', 'Spacer between carburettor and manifold.', {
     also: 'spacer, carb gasket, carburettor gasket',
   }),
@@ -206,7 +207,7 @@ const FUEL_SYSTEM = ownedBy('fuel system', [
   measured(
     'needle height',
     'in',
-    'How far the float needle stands above the place where fuel pressure is taken.',
+    'Height of the float needle above the point where fuel pressure is measured.',
     {
       also: 'height of needle, fuel rise',
       band: usual(-60, 120, 'from tanks above the carburettor to pumps under the floor'),

@@ -1,4 +1,4 @@
-/** Words that mean one thing or another, as their unit tells: `oil 48 psi` is no grade of oil. Common practice, no source. */
+/** Homonyms: words whose meaning depends on the unit: `oil 48 psi` is no grade of oil (common practice, no source). */
 
 import type { Dimension } from '../measure/units.ts';
 import type { Quantity } from './quantity.ts';
@@ -61,7 +61,7 @@ export function quantityBySize(
   return value.low >= size.low && value.high <= size.high ? known(size.means) : undefined;
 }
 
-/** How plugs look; what is fitted is known by letters and numbers. Common practice, no source. */
+/** Words for how plugs look; plug types are letters and numbers (common practice, no source). */
 const LOOKS: ReadonlySet<string> = new Set(
   (
     'tan brown white grey gray black sooty soot oily oiled wet dry fouled dark pale clean chalky blistered glazed burnt ' +
@@ -69,7 +69,7 @@ const LOOKS: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
-/** Set with the engine standing or idling, and no reading of the lamp. Common practice, no source. */
+/** Words that make timing a setting rather than a timing light reading (common practice, no source). */
 const SET: ReadonlySet<string> = new Set(['static', 'statically', 'initial', 'base']);
 
 const BY_WORDS: ReadonlyMap<Quantity, readonly [said: ReadonlySet<string>, means: Quantity]> = new Map([
@@ -77,7 +77,7 @@ const BY_WORDS: ReadonlyMap<Quantity, readonly [said: ReadonlySet<string>, means
   [known('timing'), [SET, known('initial')]],
 ]);
 
-/** `plugs 1 3 4 tan` tells how they look and not what is fitted, `timing 8 deg static` what is set. */
+/** `plugs 1 3 4 tan` is how they look and not what is fitted, `timing 8 deg static` is a setting. */
 export function quantityByWords(word: Quantity, said: readonly string[]): Quantity | undefined {
   const [words, means] = BY_WORDS.get(word) ?? [];
   return words && said.some((each) => words.has(each)) ? means : undefined;

@@ -2,17 +2,12 @@
 import { curve, fromMemory, measured, ofKind, ownedBy, published, text, usual } from './vocabulary-row.ts';
 
 const DISTRIBUTOR = ownedBy('distributor', [
-  measured(
-    'initial',
-    'deg',
-    'Spark advance with neither weights nor vacuum at work, set by turning the distributor.',
-    {
-      also: 'initial timing, initial advance, base timing, static timing, static advance, initial lead, base advance, static, base',
-      bare: true,
-      band: usual(0, 20, 'street engines run 6 to 12 deg, a few up to 20'),
-      traits: { totals: ['total', 'timing at idle', 'cruise total'] },
-    },
-  ),
+  measured('initial', 'deg', 'Spark advance without weights or vacuum, set by turning the distributor.', {
+    also: 'initial timing, initial advance, base timing, static timing, static advance, initial lead, base advance, static, base',
+    bare: true,
+    band: usual(0, 20, 'street engines run 6 to 12 deg, a few up to 20'),
+    traits: { totals: ['total', 'timing at idle', 'cruise total'] },
+  }),
   curve('mechanical', 'deg', 'rpm', 'Advance the weights add as speed rises: degrees at engine rpm.', {
     also: 'mechanical advance, mechanical curve, centrifugal, centrifugal advance, mech, mech advance, curve, advance curve, centrifugal curve, distributor curve, mech curve, bob weight advance',
     bare: true,
@@ -53,7 +48,7 @@ const DISTRIBUTOR = ownedBy('distributor', [
     words: 'manifold, ported, plugged',
     traits: { totals: ['cruise total', 'timing at idle'], goesWith: 'vacuum advance' },
   }),
-  text('advance springs', 'The springs that hold the weights in: lighter ones bring the advance in sooner.', {
+  text('advance springs', 'Springs that hold the weights in: lighter ones bring the advance in sooner.', {
     also: 'springs, distributor springs, weight springs, advance spring',
     places: ['side', 'barrel'],
     traits: { goesWith: 'mechanical' },
@@ -62,37 +57,27 @@ const DISTRIBUTOR = ownedBy('distributor', [
     also: 'weights, bob weights',
     traits: { goesWith: 'mechanical' },
   }),
-  measured(
-    'dwell',
-    'deg',
-    'How far the distributor turns with the points closed, as a dwell meter reads it.',
-    {
-      also: 'dwell angle, points dwell, cam angle',
-      orIn: ['percent'],
-      ofDistributor: true,
-      band: usual(20, 65, 'four cylinders 45 to 60, six 30 to 40, eight 26 to 34 deg of the distributor'),
-      traits: { unitsLeftOut: ['deg'], measuredFirst: true, goesWith: 'points gap' },
-    },
-  ),
+  measured('dwell', 'deg', 'Distributor degrees with the points closed, as a dwell meter reads them.', {
+    also: 'dwell angle, points dwell, cam angle',
+    orIn: ['percent'],
+    ofDistributor: true,
+    band: usual(20, 65, 'four cylinders 45 to 60, six 30 to 40, eight 26 to 34 deg of the distributor'),
+    traits: { unitsLeftOut: ['deg'], measuredFirst: true, goesWith: 'points gap' },
+  }),
   measured('points gap', 'in', 'Opening of the contact points on the peak of the cam.', {
     also: 'points, point gap, contact gap, contact breaker gap, breaker gap, contact points, magneto points, mag points',
     band: fromMemory(0.01, 0.025, 'workshop habit: 0.014 to 0.020 in'),
     traits: { unitsLeftOut: ['thou', 'in', 'mm'], measuredFirst: true },
   }),
-  text('ignition source', 'What tells the coil to fire: points, electronic or magneto.', {
+  text('ignition source', 'What triggers the spark: points, electronic or magneto.', {
     also: 'ignition, trigger, ignition trigger',
     words: 'points, electronic, magneto',
   }),
-  measured(
-    'impulse lag',
-    'deg',
-    'How far the impulse coupling of a magneto holds the spark back for starting.',
-    {
-      also: 'impulse, impulse coupling, impulse lag angle, lag angle',
-      bare: true,
-      band: usual(5, 50, 'magnetos are built with lags of 15 to 35 deg'),
-    },
-  ),
+  measured('impulse lag', 'deg', "How far a magneto's impulse coupling retards the spark for starting.", {
+    also: 'impulse, impulse coupling, impulse lag angle, lag angle',
+    bare: true,
+    band: usual(5, 50, 'magnetos are built with lags of 15 to 35 deg'),
+  }),
   measured('condenser', 'uF', 'Capacitor across the points.', {
     also: 'capacitor',
     band: fromMemory(0.1, 0.4, 'workshop habit: about 0.2 to 0.3 µF'),
@@ -104,9 +89,9 @@ const DISTRIBUTOR = ownedBy('distributor', [
   }),
   text('distributor cap', 'The distributor cap fitted.', { also: 'cap' }),
   text('rotor', 'The rotor arm fitted.', { also: 'rotor arm' }),
-  measured('boost retard', 'deg/psi', 'Spark taken out for each pound of boost.', {
+  measured('boost retard', 'deg/psi', 'Timing taken out per psi of boost.', {
     also: 'retard per psi',
-    band: usual(0.25, 3, 'about 1 deg for each psi'),
+    band: usual(0.25, 3, 'about 1 deg per psi'),
   }),
 ]);
 
@@ -121,7 +106,7 @@ const PLUGS = ownedBy('plugs', [
     also: 'plugs, spark plugs, plug number',
     places: ['cylinder'],
   }),
-  text('heat range', "How hot the spark plugs run, by their maker's own numbers.", {
+  text('heat range', "Heat range of the spark plugs, by their maker's own numbers.", {
     also: 'plug heat range',
     traits: { goesWith: 'plug type' },
   }),
@@ -131,26 +116,21 @@ const PLUGS = ownedBy('plugs', [
 ]);
 
 const ENGINE = ownedBy('engine', [
-  text('timing mark', 'Which mark the timing is read at, and how well it can be trusted.', {
+  text('timing mark', 'Mark the timing is read at, and how far it can be trusted.', {
     also: 'timing marks, timing tab, pointer',
   }),
-  measured('rev limit', 'rpm', 'Speed the engine is not to pass.', {
+  measured('rev limit', 'rpm', 'Engine speed at which the rev limiter acts.', {
     also: 'rev limiter, speed limiter',
     bare: true,
-    band: usual(2000, 12000, 'from slow boat engines to small racing ones'),
+    band: usual(2000, 12000, 'from slow boat engines to small racing engines'),
   }),
-  measured(
-    'governed speed',
-    'rpm',
-    'Speed the governor holds with no load, set by its spring or stop screw.',
-    {
-      also: 'governor, governor speed, governor setting, governed, governed rpm, gov, high idle, no load speed',
-      bare: true,
-      band: usual(500, 4500, 'tractors and lorries 1000 to 2800 rpm'),
-      traits: { runningSpeed: true },
-    },
-  ),
-  text('hand throttle', 'Where the hand throttle stands, by its notches or its travel.', {
+  measured('governed speed', 'rpm', 'No-load speed held by the governor, set by its spring or stop screw.', {
+    also: 'governor, governor speed, governor setting, governed, governed rpm, gov, high idle, no load speed',
+    bare: true,
+    band: usual(500, 4500, 'tractors and trucks 1000 to 2800 rpm'),
+    traits: { runningSpeed: true },
+  }),
+  text('hand throttle', 'Position of the hand throttle, by notch or travel.', {
     also: 'hand throttle lever, throttle lever, throttle hand lever',
     traits: { inOwnWords: true },
   }),
@@ -158,7 +138,7 @@ const ENGINE = ownedBy('engine', [
     also: 'thermostat opening',
     band: usual(120, 215, 'boats on raw water 140, road cars 160 to 195 F'),
   }),
-  measured('radiator cap', 'psi', 'Pressure at which the radiator cap lets go.', {
+  measured('radiator cap', 'psi', 'Pressure at which the radiator cap opens.', {
     also: 'pressure cap',
     band: usual(3, 25, 'old cars 4 to 7, later ones 13 to 18 psi'),
   }),
@@ -176,7 +156,7 @@ const ENGINE = ownedBy('engine', [
 ]);
 
 const VALVE_GEAR = ownedBy('valve gear', [
-  measured('valve lash', 'in', 'Play in the valve gear with the valve shut.', {
+  measured('valve lash', 'in', 'Clearance in the valve gear with the valve closed.', {
     also: 'lash, valve clearance, valve clearances, tappet clearance, tappets, valves',
     places: ['valve', 'cylinder'],
     band: fromMemory(0.002, 0.035, 'workshop habit: 0.004 to 0.028 in; the maker gives it, hot or cold'),
@@ -185,7 +165,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
   measured(
     'lifter preload',
     'turn',
-    'How far the rocker nut is turned past nought lash on hydraulic lifters.',
+    'How far the rocker nut is turned past zero lash on hydraulic lifters.',
     {
       also: 'preload',
       bare: true,
@@ -195,7 +175,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
   measured(
     'cam timing',
     'deg',
-    'How far the camshaft is set ahead of (advanced) or behind (retarded) its own mark, in crank degrees.',
+    'How far the camshaft is advanced or retarded from its own mark, in crank degrees.',
     {
       words: 'advanced, retarded',
       also: 'cam advance, camshaft timing',
@@ -211,7 +191,7 @@ const VALVE_GEAR = ownedBy('valve gear', [
 ]);
 
 const BLOWER = ownedBy('blower', [
-  measured('blower ratio', 'ratio', 'Turns of the blower for one of the crank.', {
+  measured('blower ratio', 'ratio', 'Blower turns per crank turn.', {
     also: 'blower drive ratio, blower drive, supercharger ratio, pulley ratio',
     bare: true,
     band: usual(0.5, 4, 'belt-driven blowers 0.8 to 3'),
@@ -227,11 +207,11 @@ const BLOWER = ownedBy('blower', [
 ]);
 
 const VEHICLE = ownedBy('vehicle', [
-  text('throttle spring', 'The springs that shut the throttle; two, on road vehicles.', {
+  text('throttle spring', 'Springs that close the throttle; two on road vehicles.', {
     also: 'throttle springs, return spring, throttle return spring, throttle return springs',
     traits: { roadCheck: 'throttle return' },
   }),
-  text('throttle linkage', 'How the pedal or lever reaches the throttle.', {
+  text('throttle linkage', 'Linkage or cable from the pedal or lever to the throttle.', {
     also: 'throttle cable, linkage',
   }),
 ]);
@@ -243,7 +223,7 @@ const MANIFOLD = ownedBy('manifold', [
 ]);
 
 const TYRES = ownedBy('tyres', [
-  measured('tyre pressure', 'psi', 'Pressure of the tyres, cold.', {
+  measured('tyre pressure', 'psi', 'Cold tyre pressure.', {
     also: 'tire pressure, tyre pressures, tire pressures',
     places: ['side'],
     band: usual(8, 80, 'road cars 24 to 40 psi'),

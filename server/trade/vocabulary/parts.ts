@@ -1,4 +1,4 @@
-/** Which words name a part, and which kind of part they name. */
+/** Words that name a part, by kind of part. */
 import type { PartKind } from './quantity.ts';
 
 const PART_WORDS: Readonly<Record<PartKind, string>> = {

@@ -1,10 +1,10 @@
 /**
- * What the vocabulary table says of a word of the trade. The rows are in vocabulary.ts; this file only gives their form.
+ * Quantity: the form of a vocabulary row. The rows themselves are in the tables beside this file.
  */
 import type { Interval } from '../measure/interval.ts';
 import type { Dimension } from '../measure/units.ts';
 
-/** How far a limit or a formula may be leaned on: published, common practice without a source, or from memory. */
+/** How reliable a limit or a formula is: published, common practice without a source, or from memory. */
 export type Standing = 'published' | 'common practice' | 'from memory';
 
 /** The kinds of part that own settings: fit another and its settings are unknown until they are written. */
@@ -24,7 +24,7 @@ export type PartKind =
   | 'running gear'
   | 'vehicle';
 
-/** A range a value is expected in, in `unit`, with how far that range may be leaned on. */
+/** A range a value is expected in, in `unit`, with how reliable that range is. */
 export interface Band {
   readonly low: number;
   readonly high: number;
@@ -41,7 +41,7 @@ export interface Band {
 export type QuantityKind = 'setting' | 'reading' | 'fact';
 
 /**
- * - `number`: one value, or one a cylinder, or one a place. - `curve`: points `value @ at` joined by commas.
+ * - `number`: one value, or one per cylinder or place. - `curve`: points `value @ at` joined by commas.
  * - `text`: quoted text or words. - `several`: values of different dimensions on one line (the weather).
  * - `order`: cylinder numbers joined by hyphens.
  */
@@ -100,7 +100,7 @@ export interface Traits {
 
 /** One row of the vocabulary. */
 export interface Quantity {
-  /** Lower case, words parted by one space. */
+  /** Lower case, words separated by one space. */
   readonly name: string;
   /** Other spellings in use, lower case; hyphen and space count as the same. */
   readonly aliases: readonly string[];
@@ -116,9 +116,9 @@ export interface Quantity {
   readonly orIn?: readonly Dimension[];
   /** True where the trade writes the number without its unit and means `unit`. */
   readonly bare?: boolean;
-  /** True where its degrees are the distributor's own, whether that is said or not. */
+  /** True where its degrees are the distributor's own, whether that is written or not. */
   readonly ofDistributor?: boolean;
-  /** For a curve: the dimension and usual unit of what stands after `@`. */
+  /** For a curve: the dimension and usual unit of the value after `@`. */
   readonly against?: { readonly dimension: Dimension; readonly unit: string };
   /** The part whose removal takes this setting away. */
   readonly owner?: PartKind;
@@ -129,7 +129,7 @@ export interface Quantity {
   readonly words?: readonly string[];
   readonly band?: Band;
   readonly traits?: Traits;
-  /** One plain line, as said to somebody new to it. */
+  /** One plain line, for somebody new to it. */
   readonly meaning: string;
 }
 

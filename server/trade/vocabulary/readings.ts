@@ -9,25 +9,25 @@ const LIMIT_TIMING =
 const OD1001 = 'OD1001 lesson 3: wide open falls to about 2, snapping shut rises to about 25 inHg';
 
 const TIMING = [
-  measured('timing', 'deg', 'Spark timing as the lamp shows it, at the speed given.', {
+  measured('timing', 'deg', 'Spark timing shown by the timing light, at the speed given.', {
     also: 'ignition timing, spark timing, timing reading, spark advance, strobe, strobe timing, timing light, lamp timing',
     bare: true,
     band: usual(-10, 60, 'from a retarded idle to a light-load cruise'),
     traits: { sparkTiming: true, totals: ['total', 'timing at idle'], adjustedBy: 'initial' },
   }),
-  measured('total', 'deg', 'Timing at speed with the vacuum off: initial and mechanical together.', {
+  measured('total', 'deg', 'Timing at speed with the vacuum disconnected: initial plus mechanical.', {
     also: 'total timing, total advance, wide open total, full advance',
     bare: true,
     band: published(15, 42, LIMIT_TIMING),
     traits: { sparkTiming: true, totals: ['total'], adjustedBy: 'initial' },
   }),
-  measured('cruise total', 'deg', 'Timing at a steady light load: initial, mechanical and vacuum together.', {
+  measured('cruise total', 'deg', 'Timing at steady light load: initial plus mechanical plus vacuum.', {
     also: 'cruise timing, cruise advance, cruise total timing',
     bare: true,
     band: usual(20, 52, 'cruise total is rarely over 52 deg'),
     traits: { sparkTiming: true, totals: ['cruise total'] },
   }),
-  measured('all in', 'rpm', 'Lowest speed at which the mechanical advance has reached its limit.', {
+  measured('all in', 'rpm', 'Lowest speed at which the mechanical advance is all in.', {
     also: 'all in speed, all in by, full advance speed, mechanical all in, centrifugal all in, mechanical all in by, centrifugal all in by',
     bare: true,
     band: usual(1500, 5500, 'street engines about 2800 rpm, factory curves up to 4600'),
@@ -36,7 +36,7 @@ const TIMING = [
 ];
 
 const SPEEDS = [
-  measured('idle', 'rpm', 'Engine speed with the throttle shut.', {
+  measured('idle', 'rpm', 'Engine speed with the throttle closed.', {
     also: 'idle speed, curb idle, kerb idle, tickover, slow running, idles, idling, tick over',
     bare: true,
     band: usual(400, 1800, 'big slow engines 450 to long-overlap camshafts 1200 rpm and more'),
@@ -50,10 +50,10 @@ const SPEEDS = [
   measured('fast idle', 'rpm', 'Engine speed on the fast-idle cam.', {
     also: 'fast idle speed, cold idle',
     bare: true,
-    band: usual(800, 3000, 'most makers ask 1200 to 2200 rpm'),
+    band: usual(800, 3000, 'most makers give 1200 to 2200 rpm'),
     traits: { runningSpeed: true },
   }),
-  measured('engine speed', 'rpm', 'Engine speed at the moment.', {
+  measured('engine speed', 'rpm', 'Engine speed at that moment.', {
     also: 'tachometer, tach, revs, rpm, engine rpm',
     bare: true,
     band: usual(100, 12000, 'from cranking to small racing engines'),
@@ -62,7 +62,7 @@ const SPEEDS = [
   measured(
     'wide open speed',
     'rpm',
-    'Engine speed with the throttle wide open and the load on: what a propeller lets it reach.',
+    'Engine speed at wide-open throttle under load: what the propeller lets it reach.',
     {
       also: 'wot, wot rpm, wot revs, wot speed, full throttle, full throttle rpm, wide open, wide open rpm, flat out, top revs',
       bare: true,
@@ -80,7 +80,7 @@ const SPEEDS = [
     band: usual(1, 250, 'road and water'),
     traits: { underWay: true },
   }),
-  measured('run time', 's', 'Time a measured run took.', {
+  measured('run time', 's', 'Time of a measured run.', {
     also: 'elapsed time, pull time, run, timed run',
     band: usual(1, 600, 'timed pulls and measured miles'),
     traits: { unitsLeftOut: ['s'], underWay: true },
@@ -99,7 +99,7 @@ const PRESSURES = [
     band: usual(
       -15,
       40,
-      'street engines 4 to 15 psi; below nought the manifold is under vacuum, never past the air itself',
+      'street engines 4 to 15 psi; below zero the manifold is under vacuum, never past a full vacuum',
     ),
     traits: { adjustedBy: 'blower ratio' },
   }),
@@ -113,24 +113,24 @@ const PRESSURES = [
     band: usual(4, 100, 'hot idle 10 and up, cold 60 to 80 psi'),
     traits: { movedBy: ['engine', 'valve gear'] },
   }),
-  measured('compression', 'psi', 'Pressure a cylinder reaches on the starter with the throttle open.', {
+  measured('compression', 'psi', 'Cylinder pressure reached on the starter with the throttle open.', {
     also: 'compression test, cranking compression, compression pressure, comp, comps, comp test, compressions, cranking pressure',
     places: EACH_CYLINDER,
     band: usual(60, 300, 'sound petrol engines 110 to 220 psi'),
     traits: { movedBy: ['engine', 'valve gear', 'blower'] },
   }),
-  measured('leak down', '%', 'Part of the test air that a cylinder loses at top dead centre.', {
+  measured('leak down', '%', 'Share of the test air a cylinder loses at top dead centre.', {
     also: 'leakdown, leak down test, leakdown test, cylinder leakage, leakage, leakage test',
     bare: true,
     places: EACH_CYLINDER,
-    band: usual(0, 40, 'sound engines under 10, worn ones over 20 per cent'),
+    band: usual(0, 40, 'sound engines under 10, worn engines over 20 per cent'),
     traits: { movedBy: ['engine', 'valve gear'] },
   }),
-  measured('crankcase pressure', 'inH2O', 'Pressure of the gas that blows past the rings.', {
+  measured('crankcase pressure', 'inH2O', 'Crankcase pressure from gas blowing past the rings.', {
     also: 'blow by',
-    band: fromMemory(-10, 20, 'workshop habit: within a few inches of water of nought'),
+    band: fromMemory(-10, 20, 'workshop habit: within a few inches of water of zero'),
   }),
-  measured('back pressure', 'psi', 'Pressure in the exhaust before the silencer.', {
+  measured('back pressure', 'psi', 'Exhaust pressure ahead of the muffler (silencer).', {
     also: 'exhaust back pressure',
     places: ['side', 'bank'],
     band: usual(0, 15, 'under 3 psi on a free exhaust'),
@@ -138,13 +138,13 @@ const PRESSURES = [
 ];
 
 const TEMPERATURES = [
-  measured('tube', 'F', 'Temperature of the outside of an exhaust tube.', {
+  measured('tube', 'F', 'Surface temperature of an exhaust tube.', {
     also: 'tubes, tube temperature, header tube, header temperature, exhaust tube, exhaust tubes',
     places: EACH_CYLINDER,
     band: usual(100, 1300, 'published at idle: 300 to 530 F; hundreds below the gas inside'),
     traits: { exhaust: true },
   }),
-  measured('egt', 'F', 'Temperature of the exhaust gas, taken with a probe in it.', {
+  measured('egt', 'F', 'Exhaust gas temperature, taken with a probe in the gas.', {
     also: 'exhaust gas temperature, exhaust temperature, exhaust gas, gas temperature, egts, exhaust temp, exhaust gas temp, pyrometer',
     places: EACH_CYLINDER,
     band: usual(300, 1600, 'over about 1600 F under load is dangerous on petrol'),
@@ -178,13 +178,13 @@ const TEMPERATURES = [
 ];
 
 const MIXTURE = [
-  measured('air fuel ratio', 'ratio', 'Mass of air for one of fuel.', {
+  measured('air fuel ratio', 'ratio', 'Mass of air per mass of fuel.', {
     also: 'afr, mixture ratio, air fuel, air fuel mixture',
     bare: true,
     places: EACH_CYLINDER,
     band: usual(4, 20, 'rich on methanol about 4.5, lean cruise on gasoline about 16'),
   }),
-  measured('lambda', 'number', 'Air-fuel ratio over the ratio that burns exactly: under 1 is rich.', {
+  measured('lambda', 'number', 'Air-fuel ratio divided by the stoichiometric ratio: under 1 is rich.', {
     bare: true,
     places: EACH_CYLINDER,
     band: usual(0.6, 1.5, 'about 0.85 at full load to 1.1 at cruise'),
@@ -207,14 +207,14 @@ const MIXTURE = [
     places: EACH_CYLINDER,
     band: usual(0, 21, 'no more than in air'),
   }),
-  measured('carburettor balance', 'number', 'What the flow meter shows at a carburettor, on its own scale.', {
+  measured('carburettor balance', 'number', 'Flow meter reading at a carburettor, on its own scale.', {
     also: 'carb balance, balance, synchroniser, synchro, airflow, air flow, flow meter',
     bare: true,
     places: ['carburettor', 'side', 'barrel'],
   }),
   text(
     'lift pin',
-    'What the engine does as the piston of a carburettor is lifted a little: rises is rich, falls is weak.',
+    'What the engine does as the piston of a carburettor is lifted a little: rises is rich, falls is lean.',
     {
       also: 'piston lift, lifting pin',
       words: 'rises, falls, stalls, steady',
@@ -226,7 +226,7 @@ const MIXTURE = [
     also: 'plug reading, plug colour, plug color, plug look, plug looks, plug colours, plug colors, plug readings, plug check',
     places: EACH_CYLINDER,
   }),
-  text('knock', 'Knock heard under load. Stop, take timing out, find the cause before going on.', {
+  text('knock', 'Knock heard under load. Stop, retard the timing, and find the cause before going on.', {
     also: 'pinging, pinking, ping, detonation, spark knock, knocks, knocked, knocking, pinged, pinks, pinked, pings',
     words: 'none, trace, slight, light, heavy',
     places: EACH_CYLINDER,
@@ -248,7 +248,7 @@ const MIXTURE = [
     words: 'easy, hard, none',
     traits: { inOwnWords: true },
   }),
-  text('hesitation', 'How the engine takes the throttle.', {
+  text('hesitation', 'How the engine responds to the throttle.', {
     also: 'throttle response, pick up, stumble, flat spot, hesitates, bog, bogs, stumbles',
     words: 'none, slight, bad',
     traits: { inOwnWords: true, symptom: true },

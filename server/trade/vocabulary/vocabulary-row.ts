@@ -7,7 +7,7 @@ export type Row = Omit<Quantity, 'kind'>;
 type Limits = Omit<Band, 'unit'>;
 
 interface Extra {
-  /** Other spellings, parted by commas. */
+  /** Other spellings, separated by commas. */
   readonly also?: string;
   readonly band?: Limits;
   readonly bare?: true;
@@ -15,7 +15,7 @@ interface Extra {
   readonly orIn?: readonly Dimension[];
   readonly places?: readonly PlaceKind[];
   readonly traits?: Traits;
-  /** Words it may take, parted by commas. */
+  /** Words it may take, separated by commas. */
   readonly words?: string;
 }
 
@@ -30,7 +30,7 @@ export function curve(name: string, unit: string, against: string, meaning: stri
   return { ...common(name, meaning, extra), form: 'curve', ...measure(unit, extra), against: other };
 }
 
-/** A row whose value is text. */
+/** A row whose value is words or text. */
 export function text(name: string, meaning: string, extra: Omit<Extra, 'band' | 'bare' | 'orIn'> = {}): Row {
   return { ...common(name, meaning, extra), form: 'text' };
 }
@@ -41,7 +41,7 @@ export function order(name: string, meaning: string, extra: Omit<Extra, 'band' |
 }
 
 /**
- * A row that tells the air: each part is known by its dimension, so they may stand in any order; humidity is often
+ * A row for the air: each value is known by its dimension, so they may come in any order; humidity is often
  * written as plain `%`.
  */
 export function air(name: string, meaning: string, also: string, traits?: Traits): Row {
@@ -69,7 +69,7 @@ export function air(name: string, meaning: string, also: string, traits?: Traits
   };
 }
 
-/** Limits everybody in the trade goes by and nobody published. */
+/** Limits of common practice, used throughout the trade but not published. */
 export function usual(low: number, high: number, source: string): Limits {
   return limits(low, high, 'common practice', source);
 }

@@ -38,7 +38,7 @@ export const PLACE_WORDS: ReadonlyMap<string, PlaceKind> = new Map([
   ...places('valve', 'ex, inl'),
 ]);
 
-/** Short for the place words they stand for. */
+/** Abbreviations of place words. */
 export const PLACE_NAMES: ReadonlyMap<string, string> = new Map([
   ['l', 'left'],
   ['lh', 'left'],
@@ -90,8 +90,8 @@ export function findQuantity(
 }
 
 /**
- * The known words (and those of `extra`) nearest to one that is unknown, nearest first and otherwise as they
- * stand in the table, at most `count`; none if none is near enough to have been meant.
+ * The known words (and those of `extra`) nearest to one that is unknown, nearest first and otherwise in
+ * table order, at most `count`; none if none is near enough to have been meant.
  */
 export function nearestWords(word: string, count: number, extra: readonly string[] = []): string[] {
   const { key, letters } = spellingOf(word);
@@ -114,7 +114,7 @@ function spellingOf(word: string): { readonly word: string; readonly key: string
   return { word, key, letters: letterSet(key) };
 }
 
-/** The point of an abbreviation does not count: `vac. advance`. */
+/** A word without the full stop of an abbreviation: `vac. advance`. */
 function lowerCase(word: string): string {
   const lower = word.toLowerCase();
   return lower.endsWith('.') ? lower.slice(0, -1) : lower;

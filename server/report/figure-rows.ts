@@ -1,11 +1,19 @@
-/** All that is worked out at a moment as rows: each figure in words and in numbers, with its working and its lines. */
+/** Figures at a moment as rows: each in words and in numbers, with its working and its lines. */
 
 import type { Figure, FigureContext, Plot, Topic } from '../analysis/figure.ts';
 import { allFigures } from '../analysis/figures.ts';
+import { totalsOf, workedOut } from '../analysis/ignition/timing-totals.ts';
 import type { Snapshot } from '../model/snapshot/snapshot.ts';
+import type { State } from '../model/state/state.ts';
 import type { Standing } from '../trade/vocabulary/quantity.ts';
-import type { InputRow } from './totals.ts';
-import { whereOf } from './where.ts';
+import { type Where, whereOf } from './where.ts';
+
+interface InputRow {
+  readonly name: string;
+  readonly value: string;
+  /** Undefined where it follows from other inputs. */
+  readonly where: Where | undefined;
+}
 
 export interface FigureRow {
   readonly topic: Topic;
@@ -49,6 +57,22 @@ export interface PlotAxis {
 export const figureRows = (moment: FigureContext): readonly FigureRow[] =>
   allFigures(moment).map((figure) => figureRow(moment.snapshot, figure));
 
+/** The timing totals that can be worked out, and what the others lack. */
+export interface TotalRows {
+  readonly given: readonly FigureRow[];
+  readonly lacking: readonly { readonly name: string; readonly lacks: readonly string[] }[];
+}
+
+/** In the order in which they are shown; both empty where no setting of the timing is written. */
+export function totalRows(snapshot: Snapshot, state: State): TotalRows {
+  const totals = totalsOf(state);
+  return {
+    given: totals.filter(workedOut).map((total) => figureRow(snapshot, total)),
+    lacking: totals.flatMap(({ name, lacks }) => (lacks ? [{ name, lacks }] : [])),
+  };
+}
+
+/** A figure with the line and day of each input, lines from zero. */
 function figureRow(snapshot: Snapshot, figure: Figure): FigureRow {
   const { topic, name, text, value, unit, formula, working, inputs, standing, source, caution, rows, plot } =
     figure;

@@ -1,11 +1,11 @@
-/** What is found in passing is what is found in the notebook that is kept, so that the terminal may let go what it has read. */
+/** What is found in a text that is streamed is what is found in the notebook that is kept, so that the terminal may let go what it has read. */
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Ref } from '../../server/model/entry/entry.ts';
 import type { LocatedFinding } from '../../server/model/snapshot/finding.ts';
 import { lineCount, lineOf, lineText } from '../../server/model/snapshot/locate.ts';
-import { inPassing } from '../../server/model/snapshot/passing.ts';
+import { streamFindings } from '../../server/model/snapshot/read-pages.ts';
 import { checkLine, openNotebook, RULES } from '../../server/rules/check.ts';
 import { SEED } from './law.ts';
 import { longNotebook, notebook } from './notebooks.ts';
@@ -14,10 +14,10 @@ const SHARED = () => ({ problem: 'missing' }) as const;
 
 function same(text: string): void {
   const kept = openNotebook(text, SHARED);
-  const passed = inPassing(text, checkLine, SHARED);
-  expect(told(passed.findings, passed.lineOf)).toEqual(told(kept.findings, (ref) => lineOf(kept, ref)));
+  const stream = streamFindings(text, checkLine, SHARED);
+  expect(told(stream.findings, stream.lineOf)).toEqual(told(kept.findings, (ref) => lineOf(kept, ref)));
   for (let line = -1; line <= lineCount(kept); line++)
-    expect(passed.lineText(line)).toBe(line < 0 ? '' : lineText(kept, line));
+    expect(stream.lineText(line)).toBe(line < 0 ? '' : lineText(kept, line));
 }
 
 const told = (findings: Iterable<LocatedFinding>, line: (ref: Ref) => number | undefined) =>
