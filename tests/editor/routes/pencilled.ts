@@ -6,9 +6,9 @@ import { openFile, picture, savedAs, type, until } from '../page.ts';
 
 const NOTEBOOK = 'pencilled.tappet';
 /** Lines of it, as text that only one of them has. */
-const REMARK = /clouds lifted/;
+const REMARK = /crisper off the bottom/;
 const ASKED = /back to 850/;
-const CHOSEN = 'idle 850 rpm';
+const CHOSEN = 'wide open speed 850 rpm';
 
 export function pencilledSteps(page: Page, folder: string): Readonly<Record<string, () => Promise<void>>> {
   const file = join(folder, NOTEBOOK);
