@@ -45,7 +45,7 @@ function spokenHints(
   const said = saidOn(reading);
   const meant = entry.as
     .filter((line) => !/^note\b/.test(line))
-    .map((line) => line.replace(/^(session \S+).*/, '$1'));
+    .map((line) => line.replace(/^(session \S+).*/, '$1').replace(/ +/g, ' '));
   const text = `→ ${meant.join('; ')}`;
   const about = 'what this line means; it can be written so from the light bulb';
   const remarks: Remark[] = kinds.has('spoken') && meant.length > 0 ? [{ kind: 'spoken', text, about }] : [];

@@ -51,6 +51,8 @@ interface NamedRow {
 export interface SettingRow extends NamedRow {
   /** The kind of part that owns it. */
   readonly owner: PartKind | undefined;
+  /** The line that moved it since, by an amount nobody knows. */
+  readonly doubt: Where | undefined;
 }
 
 export interface PartRow {
@@ -122,6 +124,7 @@ function settingRows({ settings }: State, where: Locate): readonly SettingRow[] 
     name: nameWithPlace(setting.quantity.name, setting.place),
     value: settingText(setting),
     owner: setting.quantity.owner,
+    doubt: setting.doubt && where(setting.doubt),
     where: where(setting.by),
   }));
 }

@@ -74,6 +74,14 @@ describe('as ndjson', () => {
     expect(danger.offers[0]).toMatch(/^fault .*\[safety\]$/);
   });
 
+  it('offers nothing for what it does not understand, and keeps none of it', () =>
+    expect(objects('session 2026-05-02\nidle 850 rmp')[1]).toMatchObject({
+      status: 'unread',
+      as: [],
+      offers: [],
+      entries: [],
+    }));
+
   const samples = ['ski-boat', 'field-tractor', 'marsh-runner', 'lorry-year'];
   it.each(samples)('fits the schema: %s', (name) => {
     const text = readFileSync(join(root, `samples/${name}.tappet`), 'utf8');

@@ -56,6 +56,13 @@ describe('the moment that is shown', () => {
   });
 });
 
+it('as JSON, the line that leaves a setting in doubt', () => {
+  const book = 'session 2026-05-02\ninitial 12 deg\nadvanced it a touch';
+  const doubtAt = (line: number) =>
+    JSON.parse(ran(`show x.tappet --format json --at ${line}`, { 'x.tappet': book }).out).settings[0].doubt;
+  expect([doubtAt(2), doubtAt(3)]).toEqual([undefined, { line: 2, date: '2026-05-02' }]);
+});
+
 describe('as text', () => {
   it.each<[string, string | undefined, RegExp]>([
     ['a title', undefined, /^Bench\nIn force after line \d+, session 2026-05-03 The same evening$/m],

@@ -18,7 +18,7 @@ const ALL = {
     codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } },
   },
 };
-const TEXT = 'session 2026-05-02\n  initial 9 deg\n  initial 11 deg\n  idel 850 rpm\n';
+const TEXT = 'session 2026-05-02\n  initial 9 deg\n  initial 11 deg\n  mixtrue 1 turn\n';
 
 let settings: object = {};
 let editor: Editor;
@@ -53,7 +53,7 @@ describe('an editor that asks', () => {
     expect(await notebook.ask('diagnostic', again)).toEqual({ kind: 'unchanged', resultId });
     await notebook.change(2, [[1, 10], [1, 11], '8']);
     expect(await notebook.ask('diagnostic', again)).toEqual({ kind: 'unchanged', resultId });
-    await notebook.change(3, [[3, 2], [3, 6], 'idle']);
+    await notebook.change(3, [[3, 2], [3, 9], 'mixture']);
     const report = await notebook.ask<FullDocumentDiagnosticReport>('diagnostic', again);
     expect(codes(report)).toEqual(['overridden']);
   });
@@ -62,7 +62,7 @@ describe('an editor that asks', () => {
     const notebook = await editor.open('session 2026-05-02\n  \n');
     const before = asked;
     // Sent together: by the time that one has gone, the pause may be over.
-    const changed = notebook.change(2, [[1, 2], [1, 2], 'idel 850 rpm']);
+    const changed = notebook.change(2, [[1, 2], [1, 2], 'mixtrue 1 turn']);
     const report = notebook.ask<FullDocumentDiagnosticReport>('diagnostic');
     await changed;
     expect(codes(await report)).toEqual([]);
@@ -120,7 +120,7 @@ describe('what can be done', () => {
     const [fix] = await notebook.ask<CodeAction[]>('codeAction', at(3, ['quickfix']));
     const report = await notebook.ask<{ items: Diagnostic[] }>('diagnostic');
     expect(fix).toEqual({
-      title: 'Write "idle"',
+      title: 'Write "mixture"',
       kind: 'quickfix',
       isPreferred: true,
       diagnostics: [report.items[1]],
@@ -130,8 +130,8 @@ describe('what can be done', () => {
             textDocument: { uri: notebook.uri, version: 1 },
             edits: [
               {
-                range: { start: { line: 3, character: 2 }, end: { line: 3, character: 6 } },
-                newText: 'idle',
+                range: { start: { line: 3, character: 2 }, end: { line: 3, character: 9 } },
+                newText: 'mixture',
               },
             ],
           },
@@ -172,10 +172,39 @@ describe('what can be done', () => {
   });
 });
 
+describe('plain speech', () => {
+  const PENCILLED = 'session 2026-05-02\n  12 initial, 34 all in\n  idle 7 to 800\n  back to 850\n';
+  const edited = (actions: readonly CodeAction[]) =>
+    actions.map(({ title, kind, edit }) => {
+      const [change] = edit?.documentChanges ?? [];
+      const edits = change && 'edits' in change ? change.edits : [];
+      return [title, kind, edits.map((each) => ('newText' in each ? each.newText : '')).join(' / ')];
+    });
+
+  test('is written as read, all of it, when that is asked for', async () => {
+    const notebook = await editor.open(PENCILLED);
+    expect(edited(await notebook.ask<CodeAction[]>('codeAction', at(0, ['source.asRead'])))).toEqual([
+      ['Write all as read (2)', 'source.asRead.tappet', 'initial 12 deg\n  total 34 deg / idle 700..800 rpm'],
+    ]);
+  });
+
+  test('that may mean several things is asked, each reading one key away', async () => {
+    const notebook = await editor.open(PENCILLED);
+    const { items } = await notebook.ask<FullDocumentDiagnosticReport>('diagnostic');
+    expect(items.map(({ code, severity }) => [code, severity])).toEqual([['asked', 3]]);
+    const fixes = await notebook.ask<CodeAction[]>('codeAction', at(3, ['quickfix']));
+    expect(edited(fixes).slice(0, 3)).toEqual([
+      ['Write "idle 850 rpm"', 'quickfix', 'idle 850 rpm'],
+      ['Keep it as a note', 'quickfix', 'note back to 850'],
+      ['Write "todo back: back to 850"', 'quickfix', 'todo back: back to 850'],
+    ]);
+  });
+});
+
 test('an editor that knows no actions gets commands, and one that cannot be asked to ask again gets all at once', async () => {
   const plain = await connect({ capabilities: { textDocument: { diagnostic: {} } } });
   const notebook = await plain.open('session 2026-05-02\n  \n');
-  await notebook.change(2, [[1, 2], [1, 2], 'idel 850 rpm']);
+  await notebook.change(2, [[1, 2], [1, 2], 'mixtrue 1 turn']);
   expect(codes(await notebook.ask('diagnostic'))).toEqual(['unknown-word']);
   const actions = await notebook.ask<Command[]>('codeAction', at(1));
   expect(actions.map(({ command }) => command)).toEqual(['tappet.explain']);

@@ -104,8 +104,19 @@ const isWhole = (entry: Entry, around: NameScope): boolean =>
 
 /** `torque 50 lb-ft head bolts`: the name of what is specified. */
 const isOfSpec = ({ text }: Word, { section, specs }: NameScope): boolean =>
-  section === 'session' &&
-  [...specs.values()].some(({ name }) => name.split(' ').includes(text.toLowerCase()));
+  section === 'session' && wordsOfSpecs(specs).has(text.toLowerCase());
+
+const specWords = new WeakMap<NameScope['specs'], ReadonlySet<string>>();
+
+/** Of all names in it, gathered once. */
+function wordsOfSpecs(specs: NameScope['specs']): ReadonlySet<string> {
+  let words = specWords.get(specs);
+  if (!words) {
+    words = new Set([...specs.values()].flatMap(({ name }) => name.split(' ')));
+    specWords.set(specs, words);
+  }
+  return words;
+}
 
 function plainEntry(entry: Entry, counts: boolean, around: LineScope): Entry {
   const text = withoutComment(entry);

@@ -1,5 +1,7 @@
 /** How this notebook is written, for reading plain speech in it: learnt from what is plain, and the same value as long as nothing is new. */
 
+import type { Quantity } from '../../trade/vocabulary/quantity.ts';
+import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import type { Entry, QuantityEntry, SessionEntry } from '../entry/entry.ts';
 import type { Value } from '../entry/value.ts';
 import type { Habits } from '../spoken/habits.ts';
@@ -24,7 +26,11 @@ export function habitsAfterHead(habits: Habits, text: string, { date }: SessionE
   return isSure && habits.dayOrder !== dayOrder ? { ...habits, dayOrder } : habits;
 }
 
+/** A notebook's own words, and what it specifies, may be any number; plain speech gives them no unit. */
+const OF_THE_TRADE: ReadonlySet<Quantity> = new Set(VOCABULARY);
+
 function withUnits(habits: Habits, { quantity, statements, kind }: QuantityEntry): Habits {
+  if (!OF_THE_TRADE.has(quantity)) return habits;
   const unit = statements.flatMap(({ values }) => values.flatMap(unitIn)).at(-1);
   if (unit === undefined || habits.used?.get(quantity.name) === unit) return habits;
   const used = put(habits.used ?? new Map(), quantity.name, unit);

@@ -48,7 +48,17 @@ export function withLines(state: State, lines: readonly string[]): State {
 /** The section that a spoken line goes to is its own: what is below it still belongs to the day. */
 export function backIn(before: State, after: State): State {
   if (before.section === after.section || after.section === 'session') return after;
-  const { section, session, portsHead, readings, checksDueSinceRun, rechecks, jetAir, recentLines } = before;
+  const {
+    section,
+    session,
+    portsHead,
+    readings,
+    checksDueSinceRun,
+    rechecks,
+    recheckIndex,
+    jetAir,
+    recentLines,
+  } = before;
   return {
     ...after,
     section,
@@ -57,6 +67,7 @@ export function backIn(before: State, after: State): State {
     readings,
     checksDueSinceRun,
     rechecks,
+    recheckIndex,
     jetAir,
     recentLines,
   };

@@ -16,9 +16,10 @@ export const asked = rule({
 });
 
 function problemOf({ line, question, offers, doubts, head }: AskedEntry): Problem {
-  const likeliest = offers.find((offer) => !offer.every((each) => /^(?:note|todo)\b/.test(each)));
+  const [likeliest = []] = offers;
+  const isRemark = likeliest.every((each) => /^(?:note|todo)\b/.test(each));
   const understood =
-    likeliest && head !== 'elsewhere'
+    !isRemark && head !== 'elsewhere'
       ? `Perhaps ${likeliest.map((each) => `"${each}"`).join(' and ')}. `
       : '';
   const moved = [...new Set(doubts.map(({ name }) => name))].join(' and ');

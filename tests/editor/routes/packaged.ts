@@ -15,6 +15,7 @@ import {
 import { openFile, picture } from '../page.ts';
 import { type Route, runSteps, withWorkspace } from '../route.ts';
 import { ROOT } from '../setup.ts';
+import { pencilledSteps } from './pencilled.ts';
 import { typingSteps } from './typing.ts';
 
 export const packagedRoute: Route = {
@@ -57,7 +58,12 @@ async function run(folder: string, log: (line: string) => void): Promise<Counts>
     if (counts.failed) await picture(page, 'failure');
     const typed = await runSteps(typingSteps(page, folder), log);
     if (typed.failed) await picture(page, 'failure-typing');
-    return { passed: counts.passed + typed.passed, failed: counts.failed + typed.failed };
+    const pencilled = await runSteps(pencilledSteps(page, folder), log);
+    if (pencilled.failed) await picture(page, 'failure-pencilled');
+    return {
+      passed: counts.passed + typed.passed + pencilled.passed,
+      failed: counts.failed + typed.failed + pencilled.failed,
+    };
   } finally {
     await browser.close();
     server.stop();

@@ -122,9 +122,9 @@ async function unsavedIsChecked(): Promise<void> {
 }
 
 async function laidOutAndMended(): Promise<void> {
-  const content = 'session 2026-05-02\nidel 850 rpm\nwater 150 F\n';
+  const content = 'session 2026-05-02\ndweel 50 deg\nwater 150 F\n';
   const notebook = await vscode.workspace.openTextDocument({ language: 'tappet', content });
-  await findingAt(notebook, 'idel');
+  await findingAt(notebook, 'dweel');
   const range = notebook.lineAt(1).range;
   const command = 'vscode.executeCodeActionProvider';
   const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(command, notebook.uri, range);
@@ -144,7 +144,7 @@ async function laidOutAndMended(): Promise<void> {
   const edit = new vscode.WorkspaceEdit();
   edit.set(notebook.uri, edits);
   expect(await vscode.workspace.applyEdit(edit), 'the layout to be taken');
-  const laid = 'session 2026-05-02\n  idle             850 rpm\n  water            150 F\n';
+  const laid = 'session 2026-05-02\n  dwell            50 deg\n  water            150 F\n';
   expect(notebook.getText() === laid, `columns, not ${JSON.stringify(notebook.getText())}`);
 }
 
