@@ -5,6 +5,7 @@ import * as lexicon from './lexicon.ts';
 import { derivedNameAt, spokenNameAt } from './names.ts';
 import { placeAt } from './place-words.ts';
 import { numberAt, type SpokenAmount } from './spoken-amount.ts';
+import { asideAt } from './strangers.ts';
 import { type Token, tokensOf } from './tokens.ts';
 
 /**
@@ -64,7 +65,20 @@ function pieceAt(
   if (token.kind === 'time') return make('m');
   if (token.kind === 'sign') return signAt(tokens, at, make);
   if (token.kind === 'number') return make('x');
+  const aside = before?.kind === 'v' || before?.kind === 'g' || before?.kind === 'p' ? asideAt(words, at) : 0;
+  if (aside > 0 && isAsideAt(tokens, at + aside, aside)) {
+    const last = tokens[at + aside - 1] as Token;
+    const text = tokens.slice(at, at + aside).map(({ text: word }) => word).join(' ');
+    return make('r', aside, { text, to: last.to });
+  }
   return wordAt(tokens, words, at, scope, before, make);
+}
+
+/** A number straight after the words makes a name of them: `12 top end 4200`. One word alone ends its clause. */
+function isAsideAt(tokens: readonly Token[], end: number, length: number): boolean {
+  const next = tokens[end];
+  if (next?.kind === 'number') return false;
+  return length > 1 || next === undefined || /^[,;()]$/.test(next.text);
 }
 
 function signAt(tokens: readonly Token[], at: number, make: (kind: string, length?: number) => Made): Made {

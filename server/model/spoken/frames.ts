@@ -3,6 +3,7 @@
 import type { Piece } from './classify.ts';
 import type { Clause } from './clauses.ts';
 import type { SpokenAmount } from './spoken-amount.ts';
+import { isStranger } from './strangers.ts';
 
 export interface Frame {
   readonly names: readonly string[] | undefined;
@@ -28,6 +29,8 @@ export interface Frame {
   readonly counts: boolean;
   /** The number as it was written. */
   readonly written: string;
+  /** A word that nobody knows stands before it. */
+  readonly isLed: boolean;
 }
 
 const OLD = new Set(['was', 'were', 'had', 'used']);
@@ -98,7 +101,7 @@ function frameOf(
   const withAt = before.findIndex(({ kind }) => kind === 'h');
   const opening = withAt < 0 ? [] : before.slice(withAt);
   const head = withAt < 0 ? before : before.slice(0, withAt);
-  if (head.some(({ kind }) => kind === 'x') || opening.some(({ kind }) => /[twqk]/.test(kind)))
+  if (!head.every((piece) => piece.kind !== 'x' || isStranger(piece)) || opening.some(({ kind }) => /[twqk]/.test(kind)))
     return undefined;
   const around = [...head, ...tail.rest];
   const measured = around.filter(({ kind, text: word }) => kind === 'q' && !QUIET.has(word));
@@ -130,7 +133,7 @@ function frameOf(
     nameText: names[0]?.text ?? '',
     isIdleWord: names[0] !== undefined && IDLE.test(names[0].text),
     remark: [
-      ...head.filter(({ kind }) => kind === 'r').map((piece) => piece.text),
+      ...head.filter(({ kind }) => /[rx]/.test(kind)).map((piece) => text.slice(piece.from, piece.to)),
       said(opening, text),
       tail.remark,
       (value.amount as SpokenAmount).called,
@@ -145,6 +148,7 @@ function frameOf(
     of: measured.some(({ text: word }) => BOOK.has(word)) ? 'book' : measured.length > 0 ? 'before' : 'now',
     corrects: /of*$/.test(before.map(({ kind }) => kind).join('')),
     written: text.slice(value.from, value.to),
+    isLed: head.some(({ kind }) => kind === 'x'),
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
 }

@@ -2,10 +2,17 @@
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import * as lexicon from './lexicon.ts';
+import { SLANG } from './slang.ts';
 
 const same = (word: string): string => word;
 
-const SPOKEN = [...lexicon.SPOKEN_NAMES].map(([name, means]) => [name, means.split('|')] as const);
+/** The later row of a name holds. */
+const SPOKEN = [
+  ...new Map([
+    ...[...lexicon.SPOKEN_NAMES].map(([name, means]) => [name, means.split('|')] as const),
+    ...SLANG,
+  ]),
+];
 const TRADE = VOCABULARY.filter(({ kind }) => kind !== 'fact').flatMap(({ name, aliases }) =>
   [name, ...aliases].map((word) => [word, [name]] as const),
 );

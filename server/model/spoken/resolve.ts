@@ -64,6 +64,13 @@ const ALWAYS: Readonly<Record<string, readonly string[]>> = {
   dwell: ['deg'],
   'run time': ['s'],
   volts: ['V'],
+  hydrocarbons: ['ppm'],
+  power: ['hp'],
+  condenser: ['uF'],
+  ballast: ['ohm'],
+  'coil resistance': ['ohm'],
+  'lead resistance': ['kohm'],
+  hours: ['h'],
 };
 
 /** How far one of a setting was changed: any size, so that no band is held against it. */

@@ -45,7 +45,7 @@ function withChanges(
 function narrowed(
   names: readonly string[],
   { amount, remark, states, changes, isWhole }: Frame,
-  { facts, text }: Context,
+  { facts, text, habits: { used } }: Context,
 ): readonly string[] {
   if (amount.unit?.dimension === 'turns' && names.includes('mixture')) return ['mixture'];
   if (
@@ -57,8 +57,13 @@ function narrowed(
     return ['initial'];
   // `idle up half a turn`: its screw.
   if (names[0] === 'idle' && amount.unit?.dimension === 'turns') return ['idle screw'];
-  if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
+  // A sync with gauges is read on what was read with before.
+  if (names.includes('depression') && names.includes('carburettor balance')) return byHabit(names, amount, used);
+  if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b|\bchoke (?:in|off|home)\b/.test(remark))
     return ['fast idle'];
+  // `oil 0.3 l`: what was put in has its unit.
+  if (names.length > 1 && names.includes('oil used'))
+    return names.filter((name) => (name === 'oil used') === (amount.unit?.dimension === 'volume'));
   // `fuel 14`: what was burnt has its unit.
   if (names.length > 1 && names.includes('fuel used') && !amount.unit)
     return names.filter((name) => name !== 'fuel used');
@@ -69,6 +74,15 @@ function narrowed(
   const isLoaded = names[0] === 'governed speed' && facts.some(({ name }) => name === 'governed speed');
   if (isLoaded && (remark !== '' || states.length > 0)) return ['engine speed'];
   return names;
+}
+
+function byHabit(
+  names: readonly string[],
+  { unit }: SpokenAmount,
+  used: Context['habits']['used'],
+): readonly string[] {
+  if (unit || used?.has('depression')) return ['depression'];
+  return names.filter((name) => name !== 'depression');
 }
 
 /** `12 flats front, 10 rear`: the unit said before holds on. */
@@ -91,8 +105,10 @@ function bySelf(
   // `out 1/8 both`: one of two screws, and which is asked.
   const isPart = /^\d\/\d+$/.test(amount.low[0] ?? '') && (!dimension || dimension === 'turns');
   if (isPart && changes.some((word) => word === 'in' || word === 'out')) return ['mixture', 'idle screw'];
-  if (dimension === 'volume' && FILLED.test(text) && !/\b(?:oil|water|coolant)\b/i.test(text))
-    return ['fuel used'];
+  if (/^(?:gal|imp-gal|L)$/.test(amount.unit?.id ?? '') && isFuel(remark, text)) return ['fuel used'];
+  // A run is not timed to a tenth of an hour, and no day has a hundred.
+  const hours = sizeOf(amount.low.at(-1) as string);
+  if (amount.unit?.id === 'h' && !amount.high && hours >= 100) return ['hours'];
   if (dimension === 'distance' && sizeOf(amount.low.at(-1) as string) >= 1000 && isMeter(text))
     return ['odometer'];
   if (dimension && dimension !== 'rotation') return undefined;
@@ -104,13 +120,22 @@ const isMeter = (text: string): boolean =>
   /^[\d.,\s\u2009]+(?:km|kms|mi|miles)\b/i.test(text) &&
   !/\b(?:for|since|from|after|trip|run|ago|more|until|till|in|to|of|per|an|a|left|away)\b/i.test(text);
 
+/** Nothing else that is poured is named, nor anything nobody knows. */
+const isFuel = (remark: string, text: string): boolean =>
+  !POURED.test(text) && (FILLED.test(text) || /^(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home)$/.test(remark));
+const POURED =
+  /\b(?:oil|water|coolant|antifreeze|grease|paint|milk|beer|tea|coffee|fluid|acid|cleaner|thinner|thinners|cleaning|wax|spray|seed|feed|grade|weight|gearbox|sump|hopper|radiator|rad|box)\b/i;
+
 const FILLED =
-  /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
+  /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used|brimmed|refilled|topped up|fill|took)\b/i;
 const TIMED = new Set(['backed', 'advanced', 'retarded', 'advance', 'retard']);
 const BY_DIMENSION: Readonly<Record<string, readonly string[]>> = {
   'road speed': ['speed'],
   'fuel economy': ['fuel economy'],
   voltage: ['volts'],
+  power: ['power'],
+  capacitance: ['condenser'],
+  concentration: ['hydrocarbons'],
   'heat cycles': [],
 };
 

@@ -1,4 +1,5 @@
 /** Forms of a clause that gives numbers: before or after their word, in a list, changed by so much. */
+import { findQuantity } from '../../../trade/vocabulary/vocabulary.ts';
 import { type Clause, textOf } from '../clauses.ts';
 import type { Context, Fact, Form, Meaning } from '../form.ts';
 import { type Frame, framesOf } from '../frames.ts';
@@ -42,7 +43,7 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   // `no` puts a number right only where one stands before it.
   if (told[0]?.corrects && context.facts.length === 0) return undefined;
   for (const [i, frame] of told.entries()) {
-    const fact = factOf(frame, {
+    const fact = factOf(withUnit(frame, unitAhead(told, i)), {
       ...context,
       names,
       unit: unit ?? (told.slice(0, i + 1).some((each) => each.names) ? undefined : context.unit),
@@ -84,7 +85,9 @@ function values(clause: Clause, context: Context): Meaning | undefined {
 }
 
 function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
-  if (frame.counts && !frame.names && frame.states.length === 0 && !frame.place) return 'counted';
+  // `fat on 1`: of what came before, or of something nobody knows.
+  if (frame.isLed && !frame.names && !frame.amount.unit) return undefined;
+  if (isCount(frame, context)) return 'counted';
   const fits = fitsOfFrame(frame, context).filter((each) => !isElsewhere(frame, each));
   const [fit] = fits;
   if (!fit && frame.isIdleWord)
@@ -111,6 +114,15 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
       ...besides(frame, fit, context),
     ],
   };
+}
+
+/** `2 aboard`; but `165, 175 trolling` is one more of the same. */
+function isCount(frame: Frame, context: Context): boolean {
+  if (!frame.counts || frame.names || frame.states.length > 0 || frame.place) return false;
+  const last = context.facts.at(-1);
+  const isReading = last !== undefined && findQuantity(last.name.split(' '))?.quantity.kind === 'reading';
+  const isCounted = /^\p{L}+[^s\P{L}]s\b/u.test(frame.remark);
+  return !(isReading && !isCounted && (frame.isWhole || isLike(frame, last)));
 }
 
 /** A number about as large as the one before it. */
@@ -146,6 +158,20 @@ function besides(
 const isAside = ({ amount, names }: Frame): boolean =>
   amount.unit !== undefined &&
   (amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
+
+/** `L 21 R 24 cmHg`: the unit after the last holds for all that have no name of their own. */
+function unitAhead(frames: readonly Frame[], at: number): SpokenAmount['unit'] {
+  const rest = frames.slice(at + 1);
+  const named = rest.findIndex(({ names }) => names !== undefined);
+  const own = named < 0 ? rest : rest.slice(0, named);
+  const isPaired = frames[at]?.place !== undefined && own.every(({ place }) => place !== undefined);
+  return isPaired ? own.find(({ amount }) => amount.unit)?.amount.unit : undefined;
+}
+
+const withUnit = (frame: Frame, unit: SpokenAmount['unit']): Frame =>
+  unit && !frame.amount.unit
+    ? { ...frame, amount: { ...frame.amount, unit, unitText: unit.symbol } }
+    : frame;
 
 /** `1 was 1/2 turns`: what was has a unit, and what is has none. */
 const isTorn = (before: Frame | undefined, frame: Frame): boolean =>
