@@ -35,6 +35,11 @@ function asMeant(piece: Piece, at: number, all: readonly Piece[], units: Habits[
   if (side) return { ...piece, text: side };
   if (piece.text === 'off' && before?.text === 'backed') return { ...piece, kind: 'f' };
   if (piece.text === 'dead' && next?.text === 'on') return { ...piece, kind: 'f' };
+  // `pulls down to 1800`: what it came to.
+  if (/^(?:pulls|pulled|pulling|drags|dragged)$/.test(piece.text) && /^(?:down|up)$/.test(next?.text ?? '') && all[at + 2]?.text === 'to')
+    return { ...piece, kind: 'f' };
+  if (/^(?:down|up)$/.test(piece.text) && /^(?:pull|drag|goes|went|dropp?|com|came|crept|climb|fell|fall|rose|run|ran|settl)/.test(before?.text ?? '') && next?.text === 'to')
+    return { ...piece, kind: 'f' };
   if (piece.text === 'pulling' && all.slice(0, at).some(({ kind }) => kind === 'v'))
     return { ...piece, kind: 'x' };
   // `in traffic`, `on the run`: where, and no change or run.

@@ -12,6 +12,7 @@ import { complainsOf, faultOffers, shortName, troubleIn } from './forms/danger.t
 import { engineIn } from './forms/engine.ts';
 import { atMost, firingIn, limitedIn, rowUnder, speedAtRevs } from './forms/facts.ts';
 import { headOf } from './forms/heads.ts';
+import { metersIn } from './forms/meters.ts';
 import { checksIn, doneIn, doneOffers, openIn, todoOffers } from './forms/open.ts';
 import { weatherIn } from './forms/weather.ts';
 import { asked, type Habits, noteOf, type SpokenReading, spokenAs, UNREAD } from './habits.ts';
@@ -73,7 +74,7 @@ function troubled(
 function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habits): SpokenReading {
   const { pieces } = settled;
   const whole =
-    firingIn(line) ?? engineIn(line, habits) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits);
+    firingIn(line) ?? engineIn(line, habits) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits) ?? metersIn(pieces, line, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
   const row = rowOf(line, scope, habits);
   if (row) return row;

@@ -67,9 +67,6 @@ const ALWAYS: Readonly<Record<string, readonly string[]>> = {
   hydrocarbons: ['ppm'],
   power: ['hp'],
   condenser: ['uF'],
-  ballast: ['ohm'],
-  'coil resistance': ['ohm'],
-  'lead resistance': ['kohm'],
   hours: ['h'],
 };
 

@@ -12,7 +12,8 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   const isChange = frame.changes.length > 0 && !frame.isWhole;
   const fitting = isChange ? withChanges : fitsOf;
   const guessed = bySelf(frame, context);
-  if (frame.names) return fitting(narrowed(frame.names, frame, context), frame.amount, habits, true);
+  if (frame.names)
+    return usedOf(fitting(narrowed(frame.names, frame, context), frame.amount, habits, true), habits);
   const amount = withUnitOf(frame, context);
   // `8 gal used, 4200 wot`: of what went before, or of itself.
   const isOwn = guessed?.[0] === 'wide open speed';
@@ -25,6 +26,12 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
     if (fits) return [...fits, ...own];
   }
   return guessed ? fitting(guessed, frame.amount, habits, true) : [];
+}
+
+/** Of several, the only one that the notebook has written before. */
+function usedOf(fits: readonly Fit[], { used }: Context['habits']): readonly Fit[] {
+  const known = fits.filter(({ name }) => used?.has(name));
+  return known.length === 1 ? known : fits;
 }
 
 /** How far a setting was changed, else a value; a part of one is a part of a turn or an inch. */
@@ -55,6 +62,8 @@ function narrowed(
     (amount.isStep === 'from' || (!isWhole && amount.high === undefined))
   )
     return ['initial'];
+  // `ign 22 full`: all of the advance is in.
+  if (names.includes('timing') && /^full\b/.test(remark) && changes.length === 0) return ['total'];
   // `idle up half a turn`: its screw.
   if (names[0] === 'idle' && amount.unit?.dimension === 'turns') return ['idle screw'];
   // A sync with gauges is read on what was read with before.
@@ -62,6 +71,9 @@ function narrowed(
   if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b|\bchoke (?:in|off|home)\b/.test(remark))
     return ['fast idle'];
   // `oil 0.3 l`: what was put in has its unit.
+  const isOilIn = facts.some(({ name }) => name === 'oil grade');
+  if (names.length > 1 && names.includes('oil used') && isOilIn)
+    return names.filter((name) => name !== 'oil used');
   if (names.length > 1 && names.includes('oil used'))
     return names.filter((name) => (name === 'oil used') === (amount.unit?.dimension === 'volume'));
   // `fuel 14`: what was burnt has its unit.
@@ -92,9 +104,10 @@ function withUnitOf({ amount }: Frame, { unit, facts }: Context): SpokenAmount {
 
 /** By the unit, the gear or the remark alone, where only one thing of the trade goes with it. */
 function bySelf(
-  { amount, states, remark, changes }: Frame,
+  frame: Frame,
   { habits, text }: Context,
 ): readonly string[] | undefined {
+  const { amount, states, remark, changes } = frame;
   const dimension = amount.unit?.dimension;
   if (dimension && BY_DIMENSION[dimension]) return BY_DIMENSION[dimension];
   if (amount.unit?.id === 'flat' && habits.wound === 'jets') return ['mixture'];
@@ -105,7 +118,7 @@ function bySelf(
   // `out 1/8 both`: one of two screws, and which is asked.
   const isPart = /^\d\/\d+$/.test(amount.low[0] ?? '') && (!dimension || dimension === 'turns');
   if (isPart && changes.some((word) => word === 'in' || word === 'out')) return ['mixture', 'idle screw'];
-  if (/^(?:gal|imp-gal|L)$/.test(amount.unit?.id ?? '') && isFuel(remark, text)) return ['fuel used'];
+  if (/^(?:gal|imp-gal|L)$/.test(amount.unit?.id ?? '') && isFuel(frame.written, remark, text)) return ['fuel used'];
   // A run is not timed to a tenth of an hour, and no day has a hundred.
   const hours = sizeOf(amount.low.at(-1) as string);
   if (amount.unit?.id === 'h' && !amount.high && hours >= 100) return ['hours'];
@@ -121,8 +134,8 @@ const isMeter = (text: string): boolean =>
   !/\b(?:for|since|from|after|trip|run|ago|more|until|till|in|to|of|per|an|a|left|away)\b/i.test(text);
 
 /** Nothing else that is poured is named, nor anything nobody knows. */
-const isFuel = (remark: string, text: string): boolean =>
-  !POURED.test(text) && (FILLED.test(text) || /^(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home)$/.test(remark));
+const isFuel = (written: string, remark: string, text: string): boolean =>
+  text !== written && !POURED.test(text) && (FILLED.test(text) || /^(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home)$/.test(remark));
 const POURED =
   /\b(?:oil|water|coolant|antifreeze|grease|paint|milk|beer|tea|coffee|fluid|acid|cleaner|thinner|thinners|cleaning|wax|spray|seed|feed|grade|weight|gearbox|sump|hopper|radiator|rad|box)\b/i;
 

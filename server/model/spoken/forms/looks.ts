@@ -163,6 +163,7 @@ const AWAY = new Set(['away', 'slowly', 'quickly']);
 /** `bogs when the secs come in`, `flat spot at 1500`: what it does, in quotes, with the speed it does it at. */
 function hesitates(clause: Clause, context: Context): Meaning | undefined {
   if (clause.some(({ kind }) => /[vw?o]/.test(kind)) || clause[0]?.kind !== 'n') return undefined;
+  if (/^holes?$/.test(clause[0].text) && !clause.every(isOfThrottle)) return undefined;
   const states = clause
     .filter(({ kind, text }) => kind === 'g' && text.startsWith('@'))
     .map(({ text }) => text);
@@ -170,6 +171,10 @@ function hesitates(clause: Clause, context: Context): Meaning | undefined {
   const said = context.text.slice((words[0] as Piece).from, (words.at(-1) as Piece).to);
   return { facts: [{ ...fact('hesitation', `"${said}"`), states }], names: ['hesitation'] };
 }
+
+/** `hole off idle`, and no hole in the floor. */
+const isOfThrottle = ({ kind, text }: Piece): boolean =>
+  /[ngfrp]/.test(kind) || /^(?:off|in|between|till|under|over|when|opening|slight|bad|small|big|gone|there|still)$/.test(text);
 
 /** One of the words that the reading takes, else what is said in quotes. */
 function told(clause: Clause, context: Context): Meaning | undefined {

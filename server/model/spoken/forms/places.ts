@@ -20,7 +20,7 @@ export function isElsewhere({ place, remark, names, states }: Frame, { quantity,
     name === 'plug gap' && names?.includes('plug gap') && remark.split(/\W+/).some((word) => LOOKS.has(word));
   // Nothing is read at two speeds.
   // `2 off` is how far it is off.
-  if (/^(?:off|off by|by)$/.test(remark)) return true;
+  if (/^(?:off|off by|by)$/.test(remark) && name !== 'volts') return true;
   // No speed is read at a speed.
   if (quantity.dimension === 'rotation' && states.some((state) => state.startsWith('@'))) return true;
   if (isLook || states.filter((state) => state.startsWith('@')).length > 1) return true;

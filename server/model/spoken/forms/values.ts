@@ -74,9 +74,10 @@ function values(clause: Clause, context: Context): Meaning | undefined {
     unit = frame.amount.unit ?? unit;
   }
   const place = frames.at(-1)?.place;
+  const synced = inSync(facts);
   if (told.length === 0) return { ...(names && { names }) };
   return {
-    facts,
+    facts: synced,
     ...(names && { names }),
     ...(unit && { unit }),
     ...(place && { place }),
@@ -95,7 +96,7 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
       { ...frame, names: undefined, isIdleWord: false, states: [...frame.states, 'at idle'] },
       context,
     );
-  if (!fit) return isAside(frame) ? 'counted' : undefined;
+  if (!fit) return isAside(frame, context) ? 'counted' : undefined;
   const step = stepOf(frame, fit);
   if (step === 'unclear') return undefined;
   const value = step?.value ?? changed(frame, fit);
@@ -155,9 +156,10 @@ function besides(
 }
 
 /** `41 mi`, `up in 8 seconds`: how far or how long, where nothing is said that takes it. */
-const isAside = ({ amount, names }: Frame): boolean =>
+const isAside = ({ amount, names }: Frame, { facts }: Context): boolean =>
   amount.unit !== undefined &&
-  (amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
+  ((amount.unit.id === 'L' && facts.at(-1)?.name === 'oil grade') ||
+    amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
 
 /** `L 21 R 24 cmHg`: the unit after the last holds for all that have no name of their own. */
 function unitAhead(frames: readonly Frame[], at: number): SpokenAmount['unit'] {
@@ -167,6 +169,13 @@ function unitAhead(frames: readonly Frame[], at: number): SpokenAmount['unit'] {
   const isPaired = frames[at]?.place !== undefined && own.every(({ place }) => place !== undefined);
   return isPaired ? own.find(({ amount }) => amount.unit)?.amount.unit : undefined;
 }
+
+/** The vacuum of two sides beside one another is read at idle. */
+const inSync = (facts: readonly Fact[]): readonly Fact[] =>
+  facts.length > 1 &&
+  facts.every(({ name, place, states }) => name === 'depression' && place && states.length === 0)
+    ? facts.map((each) => ({ ...each, states: ['at idle'] }))
+    : facts;
 
 const withUnit = (frame: Frame, unit: SpokenAmount['unit']): Frame =>
   unit && !frame.amount.unit
