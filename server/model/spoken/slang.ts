@@ -42,7 +42,7 @@ const ROWS: readonly (readonly [means: string, called: string])[] = [
   ['main jet|main needle', 'main, mains, main adjuster'],
   ['main needle', 'main needles, main adjustment, power needle, high mixture, load mixture, high side needle, h needle, hi speed needle, main needle screw, load jet needle'],
   ['idle screw', 'stop screw, speed stop, thr stop, throttle stop scr, tickover stop, idle stop scr, tick over screw, idle adj, idle adjuster, throttle adjuster, slow running stop'],
-  ['secondary jet', 'sec mains, secondary mains, secs jet, rear jets, secs jets, back jets'],
+  ['secondary jet', 'secs, secnds, sec mains, secondary mains, secs jet, rear jets, secs jets, back jets'],
   ['main jet', 'primary mains, front jets, prim mains, mj, main jts, mainjet, mainjets, main jet nr, high speed jet, jets main'],
   ['idle jet', 'pj, slow jets, slows, pilot jets, pilot nr, low speed jet, idle jets size, slow run jet'],
   ['air bleed', 'airbleed, airbleeds, air correctors, air jets, correctors, corrector, hi bleed, hi bleeds, high bleed, high bleeds, air corr, main bleeds'],

@@ -13,7 +13,7 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   const fitting = isChange ? withChanges : fitsOf;
   const guessed = bySelf(frame, context);
   if (frame.names)
-    return usedOf(fitting(narrowed(frame.names, frame, context), frame.amount, habits, true), habits);
+    return usedOf(frame, fitting(narrowed(frame.names, frame, context), frame.amount, habits, true), habits);
   const amount = withUnitOf(frame, context);
   // `8 gal used, 4200 wot`: of what went before, or of itself.
   const isOwn = guessed?.[0] === 'wide open speed';
@@ -29,7 +29,13 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
 }
 
 /** Of several, the only one that the notebook has written before. */
-function usedOf(fits: readonly Fit[], { used }: Context['habits']): readonly Fit[] {
+function usedOf(
+  { nameText }: Frame,
+  fits: readonly Fit[],
+  { used }: Context['habits'],
+): readonly Fit[] {
+  // Any screw is called one.
+  if (/^screws?$/.test(nameText)) return fits;
   const known = fits.filter(({ name }) => used?.has(name));
   return known.length === 1 ? known : fits;
 }

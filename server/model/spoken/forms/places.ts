@@ -25,6 +25,8 @@ export function isElsewhere({ place, remark, names, states }: Frame, { quantity,
   if (quantity.dimension === 'rotation' && states.some((state) => state.startsWith('@'))) return true;
   if (isLook || states.filter((state) => state.startsWith('@')).length > 1) return true;
   if (!place) return false;
+  const whole = PLACE_WORDS.get(place);
+  if (whole) return !takes(quantity, whole);
   const kinds = place.split(' ').map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));
   const isCarb = / carb$/.test(place);
   return isCarb
