@@ -68,6 +68,7 @@ const ALWAYS: Readonly<Record<string, readonly string[]>> = {
   power: ['hp'],
   condenser: ['uF'],
   hours: ['h'],
+  venturi: ['mm'],
 };
 
 /** How far one of a setting was changed: any size, so that no band is held against it. */
@@ -175,6 +176,7 @@ function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits)
   if (!isOwn) return [];
   if (habits.units === 'imperial' && own?.id === 'gal' && /^(?:gal|gals|gallons?)$/.test(text))
     return [unitById('imp-gal')];
+  if (habits.units === 'imperial' && /^(?:pt|pts|pints?)$/.test(text) && unit.id === 'pt') return [unitById('imp-pt')];
   if (habits.units === 'imperial' && own?.id === 'mpg' && text === 'mpg') return [unitById('imp-mpg')];
   return [unit];
 }

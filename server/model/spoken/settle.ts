@@ -147,7 +147,7 @@ function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): re
     const isSure = /^cyl(?:inder)?$/.test(piece.text);
     const isCylinder =
       word && number !== undefined && Number.isInteger(number) && number >= 1 && number <= cylinders;
-    const isOn = isOnCylinder(piece, out, number, cylinders);
+    const isOn = pieces[i + 2]?.kind !== 'n' && isOnCylinder(piece, out, number, cylinders);
     if (next && (isOn || (isCylinder && (isSure || !out.some(({ kind }) => kind === 'v'))))) {
       out.push({ ...next, kind: 'p', text: `#${number}`, amount: undefined, from: piece.from });
       i++;

@@ -80,6 +80,7 @@ const ROWS: readonly (readonly [means: string, called: string])[] = [
   ['lambda', 'lam, lambdas, lambda probe, lambda reading'],
   ['carbon monoxide', 'co reading, tailpipe co, co level, co at tailpipe, co at idle, co meter, sniffer co, cos'],
   ['hydrocarbons', 'hcs, hydro carbons, unburnt, hc reading, hc ppm'],
+  ['coolant', 'antifreeze, anti-freeze, anti freeze'],
   ['oxygen', 'o2 reading, o two'],
   ['carburettor balance', 'flow, carb flow, airflow reading, flow reading, balance meter, carb balance meter, carb meter'],
   ['volts', 'bat, batterie, battery v, bat volts, batt volts, battery reads, voltage at idle, dynamo, generator, alternator, dyno volts, gen, alt, system volts, charge voltage, charging volts, charge rate volts, volt, vdc'],

@@ -120,6 +120,7 @@ function bySelf(
   if (dimension === 'angle' && states.some((state) => state.startsWith('@'))) return ['timing'];
   if (changes.some((word) => TIMED.has(word)) && (!dimension || dimension === 'angle')) return ['initial'];
   if (dimension === 'angle' && changes.some((word) => word === 'gave' || word === 'took')) return ['initial'];
+  if (/^no load\b/.test(remark) && !amount.unit) return ['governed speed'];
   if (/\bgps\b/i.test(remark)) return ['speed'];
   // `out 1/8 both`: one of two screws, and which is asked.
   const isPart = /^\d\/\d+$/.test(amount.low[0] ?? '') && (!dimension || dimension === 'turns');
@@ -141,7 +142,7 @@ const isMeter = (text: string): boolean =>
 
 /** Nothing else that is poured is named, nor anything nobody knows. */
 const isFuel = (written: string, remark: string, text: string): boolean =>
-  text !== written && !POURED.test(text) && (FILLED.test(text) || /^(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home)$/.test(remark));
+  text !== written && !POURED.test(text) && (FILLED.test(text) || /^(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home|petrol|gas|fuel|of petrol|of gas|of fuel|diesel|unleaded)$/.test(remark));
 const POURED =
   /\b(?:oil|water|coolant|antifreeze|grease|paint|milk|beer|tea|coffee|fluid|acid|cleaner|thinner|thinners|cleaning|wax|spray|seed|feed|grade|weight|gearbox|sump|hopper|radiator|rad|box)\b/i;
 

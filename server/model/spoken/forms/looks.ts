@@ -81,6 +81,8 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
   const rest = clause.filter(
     (piece) => piece !== subject && !/[:fa,/=-]/.test(piece.kind) && !OUT.has(piece.text),
   );
+  const sided = bySides(rest);
+  if (sided) return { facts: sided, names: ['plug'] };
   const cylinders: number[] = [];
   const words: string[] = [];
   for (const piece of rest) {
@@ -89,6 +91,7 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
     else if (LOOKS.has(piece.text) && SHADES.has(words.at(-1) ?? ''))
       words.push(`${words.pop()} ${piece.text}`);
     else if (LOOKS.has(piece.text)) words.push(piece.text);
+    else if (piece.text === 'n' && words.length > 0) continue;
     else return undefined;
   }
   if (rest.length === 0) return { names: ['plug'], isHeading: true };
@@ -109,6 +112,19 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
     words.length === 1 && !words[0]?.includes(' ') ? (words[0] as string) : `"${words.join(' ')}"`;
   return { facts: cylinders.map((cylinder) => fact('plug', value, `#${cylinder}`)), names: ['plug'] };
 }
+
+/** `L light brown R a little white`: sides, then the words for each. */
+function bySides(rest: readonly Piece[]): readonly Fact[] | undefined {
+  const sides = rest.flatMap(({ kind, text }, i) => (kind === 'p' && !text.startsWith('#') ? [i] : []));
+  if (sides[0] !== 0) return undefined;
+  const each = sides.map((from, i) => rest.slice(from, sides[i + 1] ?? rest.length));
+  if (each.some(([, ...looks]) => looks.length === 0 || !looks.every(isLook))) return undefined;
+  return each.map(([side, ...looks]) =>
+    fact('plug', `"${looks.map(({ text }) => text).join(' ')}"`, (side as Piece).text),
+  );
+}
+
+const isLook = ({ text }: Piece): boolean => LOOKS.has(text) || /^(?:little|touch|n)$/.test(text);
 
 /** `plugs tan, tan, brown, tan`: one for each cylinder of the engine. */
 const everyCylinder = (words: readonly string[], { habits }: Context): readonly number[] =>

@@ -139,7 +139,7 @@ const isInName = (name: string, state: string): boolean =>
 
 /** `1 1/2, no 1 5/8` may be a correction or cylinder 1; a lamp shows something at every speed. */
 function besides(
-  { corrects, amount, states, remark }: Frame,
+  { corrects, amount, states, remark, nameText, place }: Frame,
   { name, value, quantity }: Fit,
   { habits }: Context,
 ): readonly string[] {
@@ -151,6 +151,9 @@ function besides(
     quantity.places?.includes('cylinder')
   )
     return [`${name} #${cylinder[1]} ${cylinder[2]} ${amount.unit?.symbol ?? ''}`.trim()];
+  // One tyre, and which is not said.
+  if (name === 'tyre pressure' && /^(?:tyre|tire)$/.test(nameText) && !place && !amount.unit && remark === '')
+    return ['front', 'rear'].map((side) => `${name} ${side} ${value}`);
   const isUnsaid = name === 'timing' && states.length === 0 && remark === '' && !amount.unit;
   return isUnsaid ? [`${name} ${value} at idle`, `initial ${value}`] : [];
 }
