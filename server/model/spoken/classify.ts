@@ -2,7 +2,7 @@
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import { type NameScope, nameAt } from '../entry/name-lookup.ts';
 import * as lexicon from './lexicon.ts';
-import { derivedNameAt, spokenNameAt } from './names.ts';
+import { derivedNameAt, nearNameAt, spokenNameAt } from './names.ts';
 import { placeAt } from './place-words.ts';
 import { numberAt, type SpokenAmount } from './spoken-amount.ts';
 import { asideAt } from './strangers.ts';
@@ -128,7 +128,8 @@ function wordAt(
     ['r', lexicon.REMARKS],
   ];
   const kind = kinds.find(([, set]) => set.has(word))?.[0];
-  const derived = kind ? undefined : derivedNameAt(words, at);
+  const isKnown = kind !== undefined || lexicon.EXPOSED.has(word) || lexicon.LOOKS.has(word) || lexicon.SKY.has(word);
+  const derived = kind ? undefined : (derivedNameAt(words, at) ?? (isKnown ? undefined : nearNameAt(words, at)));
   if (derived) return make('n', derived.length, { names: derived.value });
   return make(kind ?? 'x');
 }

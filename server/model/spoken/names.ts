@@ -2,6 +2,7 @@
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import * as lexicon from './lexicon.ts';
+import { nearWords } from './near-names.ts';
 import { SLANG } from './slang.ts';
 
 const same = (word: string): string => word;
@@ -50,6 +51,15 @@ function otherNumber(name: string): string {
 interface Found {
   readonly value: readonly string[];
   readonly length: number;
+}
+
+const NEAR = nearWords([...TRADE, ...SPOKEN].map(([name]) => name));
+const PLAIN = phraseTree([...TRADE, ...SPOKEN]);
+
+/** A name with a letter wrong in its first word. */
+export function nearNameAt(words: readonly string[], at: number): Found | undefined {
+  const near = NEAR(words[at] ?? '');
+  return near === undefined ? undefined : longestPhrase(PLAIN, words.with(at, near), at, same);
 }
 
 /** What only plain speech calls so. */

@@ -66,7 +66,7 @@ function smoke(clause: Clause, { text }: Context): Meaning | undefined {
   const [named, colour] = clause.slice(at);
   if (!named?.names.includes('smoke') || !colour || !COLOURS.test(colour.text)) return undefined;
   const rest = clause.slice(at + 2);
-  if (rest.some(({ kind }) => /[nvqwok?"]/.test(kind))) return undefined;
+  if (rest.some(({ kind }) => /[vqwok?"]/.test(kind))) return undefined;
   const remark = rest.length > 0 ? textOf(rest, text) : '';
   return { facts: [fact('smoke', colour.text, remark)], names: ['smoke'] };
 }
