@@ -81,7 +81,8 @@ export function prefixAt(tokens: readonly Token[], words: readonly string[], at:
   const beside = besideAt(words, at);
   if (beside > 0) return { prefix: '~', length: beside };
   if (word === 'say' && /[^s]s$|^they$/.test(words[at - 1] ?? '')) return { prefix: '', length: 0 };
-  if (word === 'round' && words[at - 1] !== 'all' && words[at - 1] !== '\u0000') return { prefix: '~', length: 1 };
+  if (word === 'round' && words[at - 1] !== 'all' && words[at - 1] !== '\u0000')
+    return { prefix: '~', length: 1 };
   if (ABOUT.has(word)) return { prefix: '~', length: 1 };
   const found = PREFIXES.find(([phrase]) => begins(words, at, phrase));
   return found ? { prefix: found[1], length: found[0].length } : { prefix: '', length: 0 };

@@ -68,7 +68,10 @@ function pieceAt(
   const aside = before?.kind === 'v' || before?.kind === 'g' || before?.kind === 'p' ? asideAt(words, at) : 0;
   if (aside > 0 && isAsideAt(tokens, at + aside, aside)) {
     const last = tokens[at + aside - 1] as Token;
-    const text = tokens.slice(at, at + aside).map(({ text: word }) => word).join(' ');
+    const text = tokens
+      .slice(at, at + aside)
+      .map(({ text: word }) => word)
+      .join(' ');
     return make('r', aside, { text, to: last.to });
   }
   return wordAt(tokens, words, at, scope, before, make);
@@ -128,8 +131,11 @@ function wordAt(
     ['r', lexicon.REMARKS],
   ];
   const kind = kinds.find(([, set]) => set.has(word))?.[0];
-  const isKnown = kind !== undefined || lexicon.EXPOSED.has(word) || lexicon.LOOKS.has(word) || lexicon.SKY.has(word);
-  const derived = kind ? undefined : (derivedNameAt(words, at) ?? (isKnown ? undefined : nearNameAt(words, at)));
+  const isKnown =
+    kind !== undefined || lexicon.EXPOSED.has(word) || lexicon.LOOKS.has(word) || lexicon.SKY.has(word);
+  const derived = kind
+    ? undefined
+    : (derivedNameAt(words, at) ?? (isKnown ? undefined : nearNameAt(words, at)));
   if (derived) return make('n', derived.length, { names: derived.value });
   return make(kind ?? 'x');
 }

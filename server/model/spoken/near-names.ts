@@ -17,7 +17,9 @@ const ENGLISH = new Set(
    breaks brakes braked shots shorts shirts trips strips stripe primes primer filled filler fills fuller fooled bottle bottom nozzle's puzzle governed governess
    bleeds blended bleeding pitched ditched patched pulled pulley pressed presses pleasure pressured measured measure
    spacer spaced space spades sparked sparse points hours house-keeping heads headed header header's shades shaded closed closet clones chosen
-   counter country coiled coils boils spoils toils lights slight sights nights tights fights compressor compressed balanced balances dances injected rejected infection` .split(/\s+/),
+   counter country coiled coils boils spoils toils lights slight sights nights tights fights compressor compressed balanced balances dances injected rejected infection`.split(
+    /\s+/,
+  ),
 );
 
 /** The words of names by their first letter and length. */
@@ -32,7 +34,14 @@ export function nearWords(names: Iterable<string>): (word: string) => string | u
   }
   return (word) => {
     // Verbs are many, and none of them is a name.
-    if (word.length < SHORTEST || !/^[a-z]+$/.test(word) || /(?:ed|ing)$/.test(word) || known.has(word) || ENGLISH.has(word)) return undefined;
+    if (
+      word.length < SHORTEST ||
+      !/^[a-z]+$/.test(word) ||
+      /(?:ed|ing)$/.test(word) ||
+      known.has(word) ||
+      ENGLISH.has(word)
+    )
+      return undefined;
     const near = [-1, 0, 1].flatMap((more) =>
       (shelves.get(`${word.charAt(0)}${word.length + more}`) ?? []).filter((each) => isNear(word, each)),
     );
@@ -45,6 +54,7 @@ export function nearWords(names: Iterable<string>): (word: string) => string | u
 /** A letter left out, put in or turned round with its neighbour; another letter only in a long word. */
 function isNear(word: string, known: string): boolean {
   if (editDistance(word, known, 1) > 1) return false;
-  const isOther = word.length === known.length && [...word].toSorted().join('') !== [...known].toSorted().join('');
+  const isOther =
+    word.length === known.length && [...word].toSorted().join('') !== [...known].toSorted().join('');
   return !isOther || word.length >= LONG;
 }

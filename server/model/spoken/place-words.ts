@@ -47,7 +47,13 @@ export function placeAt(words: readonly string[], at: number, afterNumber: boole
       : side;
   const first = words[at] as string;
   // `tyres 26 f 28 r`
-  if (afterNumber && /^[fr]$/.test(first) && words.includes('f') && words.includes('r') && TYRES.test(words.join(' ')))
+  if (
+    afterNumber &&
+    /^[fr]$/.test(first) &&
+    words.includes('f') &&
+    words.includes('r') &&
+    TYRES.test(words.join(' '))
+  )
     return { text: first === 'f' ? 'front' : 'rear', length: 1 };
   const two = `${first} ${words[at + 1]}`;
   if (PLACE_WORDS.has(two)) return { text: two, length: 2 };

@@ -74,7 +74,11 @@ function troubled(
 function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habits): SpokenReading {
   const { pieces } = settled;
   const whole =
-    firingIn(line) ?? engineIn(line, habits) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits) ?? metersIn(pieces, line, habits);
+    firingIn(line) ??
+    engineIn(line, habits) ??
+    limits(line, scope, habits) ??
+    speedAtRevs(pieces, habits) ??
+    metersIn(pieces, line, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
   const row = rowOf(line, scope, habits);
   if (row) return row;

@@ -1,5 +1,5 @@
 /** Words that nobody knows beside a number: they are a remark on it, unless they may change what it means. */
-import { phraseTree, longestPhrase } from '../../trade/text/phrase-tree.ts';
+import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import type { Piece } from './classify.ts';
 import { EXPOSED } from './lexicon.ts';
 import { ASIDES } from './slang.ts';
@@ -8,7 +8,7 @@ const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/
 
 /** Said of another day, another engine, a wish or a guess; a number beside them may hold for nothing here. */
 const TURNING = set(`
-  ago aim aimed aiming target goal guess guessing guessed think thinks thought hope hoping hopes ought his her hers neighbour neighbours neighbor neighbors
+  told tells asked asks ago aim aimed aiming target goal guess guessing guessed think thinks thought hope hoping hopes ought his her hers neighbour neighbours neighbor neighbors
   neighbour's neighbor's borrowed spare another's brother's dad's his' theirs their your yours mate's next tomorrow monday tuesday wednesday thursday friday saturday sunday
   unless until till except instead rather either neither nor whether when where which what why how who whose per about-turn minus plus times difference between
   advertised rated rating nominal ideal ideally recommended recommend recommends typical typically proper correct wrong wrongly expected expecting supposedly apparently
@@ -28,6 +28,22 @@ const PARTS = set(`
   tank tanks hose hoses pipe pipes washer washers spacer shim shims bracket manifold flange head-bolt flywheel ram cylinder-head gearbox box transfer
   caravan car van lorry bus bike scooter pump compressor freezer fridge oven kettle house shop kitchen room garage store phone tv radio
 `);
+
+/** Behind a number these make it one of something else. */
+const TURNING_AFTER = set(`
+  ago yr yrs year years month months week weeks bucks dollars quid euro euros pounds cost costs price target aim aimed goal ideal ideally recommended
+  wrong rated rating advertised allowed maximum minimum told asked his hers theirs neighbour's neighbor's tomorrow next guess guessed thought thinks hope hoping
+  needed ordered borrowed spare another other's instead rather either whether unless
+`);
+
+/** `12 bucks`, `900 on the other engine`. */
+export const turnsBehind = (pieces: readonly Piece[]): boolean =>
+  pieces.some(({ kind, text }) => kind === 'x' && TURNING_AFTER.has(text)) ||
+  pieces.some(
+    ({ text }, i) =>
+      text === 'other' &&
+      /^(?:engine|motor|car|truck|boat|bike|tractor|one|carb)$/.test(pieces[i + 1]?.text ?? ''),
+  );
 
 /** A word of its own meaning that stands among strangers. */
 export const isTurning = ({ kind, text }: Piece): boolean =>

@@ -29,11 +29,7 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
 }
 
 /** Of several, the only one that the notebook has written before. */
-function usedOf(
-  { nameText }: Frame,
-  fits: readonly Fit[],
-  { used }: Context['habits'],
-): readonly Fit[] {
+function usedOf({ nameText }: Frame, fits: readonly Fit[], { used }: Context['habits']): readonly Fit[] {
   // Any screw is called one.
   if (/^screws?$/.test(nameText)) return fits;
   const known = fits.filter(({ name }) => used?.has(name));
@@ -73,8 +69,13 @@ function narrowed(
   // `idle up half a turn`: its screw.
   if (names[0] === 'idle' && amount.unit?.dimension === 'turns') return ['idle screw'];
   // A sync with gauges is read on what was read with before.
-  if (names.includes('depression') && names.includes('carburettor balance')) return byHabit(names, amount, used);
-  if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b|\bchoke (?:in|off|home)\b/.test(remark))
+  if (names.includes('depression') && names.includes('carburettor balance'))
+    return byHabit(names, amount, used);
+  if (
+    names[0] === 'idle' &&
+    /\bchoke\b/.test(remark) &&
+    !/\bwithout|no choke\b|\bchoke (?:in|off|home)\b/.test(remark)
+  )
     return ['fast idle'];
   // `oil 0.3 l`: what was put in has its unit.
   const isOilIn = facts.some(({ name }) => name === 'oil grade');
@@ -109,10 +110,7 @@ function withUnitOf({ amount }: Frame, { unit, facts }: Context): SpokenAmount {
 }
 
 /** By the unit, the gear or the remark alone, where only one thing of the trade goes with it. */
-function bySelf(
-  frame: Frame,
-  { habits, text }: Context,
-): readonly string[] | undefined {
+function bySelf(frame: Frame, { habits, text }: Context): readonly string[] | undefined {
   const { amount, states, remark, changes } = frame;
   const dimension = amount.unit?.dimension;
   if (dimension && BY_DIMENSION[dimension]) return BY_DIMENSION[dimension];
@@ -125,7 +123,8 @@ function bySelf(
   // `out 1/8 both`: one of two screws, and which is asked.
   const isPart = /^\d\/\d+$/.test(amount.low[0] ?? '') && (!dimension || dimension === 'turns');
   if (isPart && changes.some((word) => word === 'in' || word === 'out')) return ['mixture', 'idle screw'];
-  if (/^(?:gal|imp-gal|L)$/.test(amount.unit?.id ?? '') && isFuel(frame.written, remark, text)) return ['fuel used'];
+  if (/^(?:gal|imp-gal|L)$/.test(amount.unit?.id ?? '') && isFuel(frame.written, remark, text))
+    return ['fuel used'];
   // A run is not timed to a tenth of an hour, and no day has a hundred.
   const hours = sizeOf(amount.low.at(-1) as string);
   if (amount.unit?.id === 'h' && !amount.high && hours >= 100) return ['hours'];
@@ -142,7 +141,12 @@ const isMeter = (text: string): boolean =>
 
 /** Nothing else that is poured is named, nor anything nobody knows. */
 const isFuel = (written: string, remark: string, text: string): boolean =>
-  text !== written && !POURED.test(text) && (FILLED.test(text) || /^(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home|petrol|gas|fuel|of petrol|of gas|of fuel|diesel|unleaded)$/.test(remark));
+  text !== written &&
+  !POURED.test(text) &&
+  (FILLED.test(text) ||
+    /^(?:tank )?(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home|petrol|gas|fuel|of petrol|of gas|of fuel|diesel|unleaded|tanks?)$/i.test(
+      remark,
+    ));
 const POURED =
   /\b(?:oil|water|coolant|antifreeze|grease|paint|milk|beer|tea|coffee|fluid|acid|cleaner|thinner|thinners|cleaning|wax|spray|seed|feed|grade|weight|gearbox|sump|hopper|radiator|rad|box)\b/i;
 

@@ -190,7 +190,8 @@ function hesitates(clause: Clause, context: Context): Meaning | undefined {
 
 /** `hole off idle`, and no hole in the floor. */
 const isOfThrottle = ({ kind, text }: Piece): boolean =>
-  /[ngfrp]/.test(kind) || /^(?:off|in|between|till|under|over|when|opening|slight|bad|small|big|gone|there|still)$/.test(text);
+  /[ngfrp]/.test(kind) ||
+  /^(?:off|in|between|till|under|over|when|opening|slight|bad|small|big|gone|there|still)$/.test(text);
 
 /** One of the words that the reading takes, else what is said in quotes. */
 function told(clause: Clause, context: Context): Meaning | undefined {

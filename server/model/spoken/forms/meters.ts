@@ -19,7 +19,9 @@ export function metersIn(
 ): readonly string[] | undefined {
   const numbers = pieces.filter(({ kind }) => kind === 'v');
   if (!units || numbers.length === 0 || numbers.length > 2) return undefined;
-  const isPlain = pieces.every(({ kind, text: word }) => kind === 'v' || /^[,:;.-]$/.test(kind) || BESIDE.has(word));
+  const isPlain = pieces.every(
+    ({ kind, text: word }) => kind === 'v' || /^[,:;.-]$/.test(kind) || BESIDE.has(word),
+  );
   const isShown = numbers.every(
     ({ amount, from, to }) =>
       amount &&

@@ -162,7 +162,8 @@ function besides(
 const isAside = ({ amount, names }: Frame, { facts }: Context): boolean =>
   amount.unit !== undefined &&
   ((amount.unit.id === 'L' && facts.at(-1)?.name === 'oil grade') ||
-    amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
+    amount.unit.dimension === 'time' ||
+    (amount.unit.dimension === 'distance' && !names));
 
 /** `L 21 R 24 cmHg`: the unit after the last holds for all that have no name of their own. */
 function unitAhead(frames: readonly Frame[], at: number): SpokenAmount['unit'] {
@@ -181,9 +182,7 @@ const inSync = (facts: readonly Fact[]): readonly Fact[] =>
     : facts;
 
 const withUnit = (frame: Frame, unit: SpokenAmount['unit']): Frame =>
-  unit && !frame.amount.unit
-    ? { ...frame, amount: { ...frame.amount, unit, unitText: unit.symbol } }
-    : frame;
+  unit && !frame.amount.unit ? { ...frame, amount: { ...frame.amount, unit, unitText: unit.symbol } } : frame;
 
 /** `1 was 1/2 turns`: what was has a unit, and what is has none. */
 const isTorn = (before: Frame | undefined, frame: Frame): boolean =>
