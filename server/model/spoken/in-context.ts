@@ -50,6 +50,9 @@ function asMeant(piece: Piece, at: number, all: readonly Piece[], units: Habits[
     next?.text === 'to'
   )
     return { ...piece, kind: 'f' };
+  // `creeps to 185`
+  if (/^(?:creeps|crept|creeping|creep)$/.test(piece.text) && /^(?:to|up)$/.test(next?.text ?? ''))
+    return { ...piece, kind: 'f' };
   if (isWhere(all, at)) return { ...piece, kind: 'x', names: [] };
   if (piece.text === 'pulling' && all.slice(0, at).some(({ kind }) => kind === 'v'))
     return { ...piece, kind: 'x' };

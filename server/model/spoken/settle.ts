@@ -189,7 +189,7 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
       out.push({
         ...next,
         kind: 'g',
-        text: piece.kind === '@' ? `@ ${speed}` : `"at ${speed}"`,
+        text: piece.kind === '@' && next ? `@ ${speed}` : `"at ${speed}"`,
         amount: undefined,
       });
       i++;

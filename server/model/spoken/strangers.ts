@@ -1,8 +1,6 @@
 /** Words that nobody knows beside a number: they are a remark on it, unless they may change what it means. */
-import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import type { Piece } from './classify.ts';
 import { EXPOSED } from './lexicon.ts';
-import { ASIDES } from './slang.ts';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
 
@@ -46,8 +44,7 @@ export const turnsBehind = (pieces: readonly Piece[]): boolean =>
   );
 
 /** A word of its own meaning that stands among strangers. */
-export const isTurning = ({ kind, text }: Piece): boolean =>
-  kind !== 'x' || TURNING.has(text) || /\d/.test(text);
+const isTurning = ({ kind, text }: Piece): boolean => kind !== 'x' || TURNING.has(text) || /\d/.test(text);
 
 /** True where a piece before a number may be left as a remark on it. */
 export const isStranger = (piece: Piece): boolean =>
@@ -56,10 +53,3 @@ export const isStranger = (piece: Piece): boolean =>
   !PARTS.has(piece.text) &&
   !EXPOSED.has(piece.text) &&
   /^\p{L}[\p{L}'’.-]+$/u.test(piece.text);
-
-const PHRASES = phraseTree(ASIDES.map((phrase) => [phrase, true] as const));
-const same = (word: string): string => word;
-
-/** How many words from here say where, when or how the number before them was read. */
-export const asideAt = (words: readonly string[], at: number): number =>
-  longestPhrase(PHRASES, words, at, same)?.length ?? 0;

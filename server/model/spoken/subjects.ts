@@ -91,7 +91,11 @@ function narrowed(
   if (names[0] === 'timing' && isSet) return ['initial'];
   // A governor has one speed without load; what it falls to is the engine's.
   const isLoaded = names[0] === 'governed speed' && facts.some(({ name }) => name === 'governed speed');
-  if (isLoaded && (remark !== '' || states.length > 0)) return ['engine speed'];
+  if (
+    isLoaded &&
+    (remark !== '' || states.length > 0 || /\b(?:pulls|drops|goes|sags|lugs) down to\b/.test(text))
+  )
+    return ['engine speed'];
   return names;
 }
 
