@@ -189,7 +189,7 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
       out.push({
         ...next,
         kind: 'g',
-        text: piece.kind === '@' && next ? `@ ${speed}` : `"at ${speed}"`,
+        text: piece.kind === '@' ? `@ ${speed}` : `"at ${speed}"`,
         amount: undefined,
       });
       i++;
@@ -207,7 +207,7 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
     } else if (piece.kind === 'v' && next?.kind === '=' && isSpeed(piece.amount)) {
       out.push(speedOf(piece));
       i++;
-    } else out.push(piece.kind === '@' ? { ...piece, kind: 'f' } : piece);
+    } else out.push(piece.kind === '@' && next ? { ...piece, kind: 'f' } : piece);
   }
   return out;
 }
