@@ -11,6 +11,7 @@ import { type Context, type Fact, type Meaning, matches } from './form.ts';
 import { complainsOf, faultOffers, shortName, troubleIn } from './forms/danger.ts';
 import { engineIn } from './forms/engine.ts';
 import { atMost, firingIn, limitedIn, rowUnder, speedAtRevs } from './forms/facts.ts';
+import { isOfElsewhere } from './forms/foreign.ts';
 import { headOf } from './forms/heads.ts';
 import { checksIn, doneIn, doneOffers, openIn, todoOffers } from './forms/open.ts';
 import { weatherIn } from './forms/weather.ts';
@@ -75,6 +76,7 @@ function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habit
   const whole =
     firingIn(line) ?? engineIn(line, habits) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
+  if (isOfElsewhere(pieces, line)) return noteOf(line);
   const row = rowOf(line, scope, habits);
   if (row) return row;
   const weather = weatherIn(pieces, line, habits);

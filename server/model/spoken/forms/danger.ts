@@ -2,6 +2,7 @@
 import type { Piece } from '../classify.ts';
 import { asked, type SpokenReading } from '../habits.ts';
 import { COMPLAINTS, DANGERS, EXPOSED, FUELS, TROUBLES } from '../lexicon.ts';
+import { isFaulty } from './faults.ts';
 import { HAZARDS, UNWELL } from './hazards.ts';
 import { isMended } from './mended.ts';
 import { systemIn } from './systems.ts';
@@ -106,7 +107,8 @@ function troubleOf(said: string): Trouble | undefined {
     return strict ? { safety: true, name: nameOf(text, strict) } : { safety: false, name: '' };
   }
   const wrong = bad ?? words.find((word) => TROUBLES.has(word));
-  return wrong && (bad || words.some((word) => FIXTURES.has(word))) ? { safety: false, name: '' } : undefined;
+  const isFault = (wrong && (bad || words.some((word) => FIXTURES.has(word)))) || isFaulty(said);
+  return isFault ? { safety: false, name: '' } : undefined;
 }
 
 /** What holds other things. */
@@ -178,5 +180,7 @@ const SMALL = new Set(
 
 /** A thing of the trade that is not as it ought to be, in a line without a number. */
 export const complainsOf = (pieces: readonly Piece[], text: string): boolean =>
+  !isMended(text) &&
+  !/\bflame (?:arrest|trap)|\b(?:first|second|third) kick\b/i.test(text) &&
   wordsOf(text).some((word) => COMPLAINTS.has(word) || TROUBLES.has(word)) &&
   pieces.some(({ kind, text: word }) => kind === 'n' || kind === 'p' || EXPOSED.has(word));

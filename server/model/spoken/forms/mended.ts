@@ -1,6 +1,6 @@
 /** Lines that say a trouble is not there, or is over. */
 
-const TROUBLE = String.raw`(?:\w*leak\w*|drip\w*|ping\w*|pink\w*|knock\w*|smok\w*|smell\w*|play|slack|weep\w*|crack\w*|stick\w*|fumes|trouble|wobbl\w*|shak\w*|shimmy|fad(?:e|es|ing)|damp\w*|sparks|sparking|burn\w*|pull\w*|rub\w*|hang\w*|bind\w*|kick\w*|back-?fir\w*|flat spots?|slop|rattl\w*|squeal\w*|vibrat\w*|overheat\w*|boil\w*|flood\w*|overflow\w*)`;
+const TROUBLE = String.raw`(?:\w*leak\w*|drip\w*|ping\w*|pink(?:s|ed|ing)|knock\w*|smok\w*|smell\w*|play|slack|weep\w*|crack\w*|stick\w*|fumes|trouble|wobbl\w*|shak\w*|shimmy|fad(?:e|es|ing)|damp\w*|sparks|sparking|burn\w*|pull\w*|rub\w*|hang\w*|bind\w*|kick\w*|back-?fir\w*|flat spots?|slop|rattl\w*|squeal\w*|vibrat\w*|overheat\w*|boil\w*|flood\w*|overflow\w*)`;
 
 /** `no fuel leak`, `cured the drip`. */
 const DENIED = new RegExp(

@@ -12,11 +12,29 @@ const TO_DO =
 const INSIDE =
   /\b(?:needs?|wants?|wanted|must|should|ought to|have to|has to|got to) (?:be |to |a |an |new |some |doing|cleaning|changing|turning|looking|replacing|adjusting|setting|longer|shorter|bigger|smaller|more|less|\w+ing\b)|\bneed (?:new|a|an|some|set)\b|\b(?:wanted|needed) for\b|\bfind why\b|\blisten for\b|,\s*(?:lube|grease|replace|change it|clean it|fix it|mend)\s*$|\?$/i;
 
-/** Undefined where nothing is to be done. */
+const DEED =
+  'find|fix|mend|patch|snug|nip|tighten|replace|renew|order|get|buy|grease|lube|lubricate|check|recheck|look|ask|rope|weld|solder|glue|tape|adjust|sort|watch|change|bleed|top up|rebuild|repack|repair|regrease|swap|drill|file|make|borrow|shorten|lengthen|wire|cut|clean|fit|put|tie|drain|bend|straighten|shim|trim|ring|call|take|redo|reseal|rebush';
+/** `fan belt squalls, snug it up`: a bare deed at the end. */
+const ENDS = new RegExp(
+  String.raw`[,;–-] ?(?:must |to |please |then |and |so |better )?(?:${DEED})(?: (?!\d)[\p{L}'-]{1,12}){0,5}[.! ]*$`,
+  'iu',
+);
+/** Words that are looks or states too, where nothing follows them. */
+const LOOKS_ONLY = /[,;–-] ?(?:clean|fit|put|cut|change|clean enough|fit for \w+|cut out)[.! ]*$/i;
+/** A deed at the start, of something and without a number. */
+const STARTS =
+  /^(?:change|tighten|snug up|nip up|patch|shim|top up|redo|renew|lengthen|shorten|straighten|unblock|unclog|wire in|refit|regap|reset|retime|move|try|use|take)\b(?!.*\d)/i;
+const SEASON =
+  /\bbefore (?:the |it )?(?:snow\w*|frost\w*|freez\w*|harvest|hay(?:ing)?|planting|season|mot|inspection|launch\w*|breaks)\b/i;
+
+/** True where something is to be done. */
 export function openIn(said: string): boolean {
   const text = said.replace(/\bshould be (?=[\d.])/gi, '');
-  return LATER.test(text) || TO_DO.test(text) || BEGINS.test(text.trim()) || INSIDE.test(text.trim());
+  return LATER.test(text) || TO_DO.test(text) || BEGINS.test(text.trim()) || INSIDE.test(text.trim()) || isDeed(text.trim());
 }
+
+const isDeed = (text: string): boolean =>
+  (ENDS.test(text) && !LOOKS_ONLY.test(text)) || STARTS.test(text) || SEASON.test(text);
 
 export function todoOffers(text: string, values: readonly string[]): SpokenReading {
   const said = text

@@ -140,7 +140,7 @@ export const SYSTEMS: readonly System[] = [
   // What stops the engine.
   {
     all: [
-      /\b(?:kill|stop|ignition|cut-?out|side ?stand|prop ?stand|dead ?man|safety|neutral|seat|emergency|isolator|pto|off|key|main)[- ]?(?:switch|button|lever|lanyard|cable|cord|key|cut-?off|knob|control)?\b/i,
+      /\b(?:kill|stop|ignition|cut-?out|side ?stand|prop ?stand|dead ?man|safety|neutral|seat|emergency|isolator|pto|off|key|main|lanyard)[- ]?(?:switch|button|lever|lanyard|cable|cord|key|cut-?off|knob|control)?\b/i,
       /\b(?:switch|button|lanyard|lever|cable|cord|key|knob|control|cut-?off)\b/i,
       LACKS,
     ],
@@ -179,6 +179,13 @@ export const SYSTEMS: readonly System[] = [
       /\b(?:kick(?:s|ed|ing)?(?: me| him)? back|kicks?\b|kicked\b|kick-?back|bit\b|flew (?:out|off|back)|threw\b|whack\w*|snatch\w*|bruis\w*|broke my|nearly broke|tore)\b/i,
     ],
     none: /\bkick(?:s|ed|ing)? (?:over|up|in)\b|\b(?:first|second|third|one|two|three|few|\d+) kicks?\b|\bkicked (?:first|once|twice)\b/i,
+  },
+  {
+    all: [
+      /\b(?:(?:head|tail|brake|stop|side|nav|rear|back|front|bow|stern) ?(?:lights?|lamps?)|indicators?|blinkers?|turn signals?|winkers?|wipers?|horn)\b/i,
+      /\b(?:(?:do|does|did|wo|is|are)(?:n['’]?t| not)|goes not|go not|dead|out|no longer|failed|fails|flicker\w*|quit|dim|only one)\b/i,
+    ],
+    none: /\bn['’]?t loud|\bnot loud|\bhead ?lights? (?:cleaned|polished)/i,
   },
   // What holds people, and what is open on the road.
   { all: [/\b(?:seat ?belts?|lap belt|safety harness)\b/i, /\b(?:fray\w*|cut|stuck|broke\w*|jam\w*|loose|won['’]?t|not|missing|torn)\b/i] },
