@@ -21,7 +21,9 @@ function isForeign({ from, to, amount }: Piece, text: string): boolean {
   if (AFTER.test(after)) return true;
   if (PERSON.test(before) && amount?.unit === undefined) return true;
   if (!BEFORE.test(before)) return false;
-  const isOfYears = /\b(?:since|from|in|of|early|late|summer|winter|spring|born(?: in)?|model) $/i.test(before);
+  const isOfYears = /\b(?:since|from|in|of|early|late|summer|winter|spring|born(?: in)?|model) $/i.test(
+    before,
+  );
   return !isOfYears || YEAR.test(amount?.low[0] ?? '');
 }
 

@@ -30,8 +30,20 @@ const SEASON =
 /** True where something is to be done. */
 export function openIn(said: string): boolean {
   const text = said.replace(/\bshould be (?=[\d.])/gi, '');
-  return LATER.test(text) || TO_DO.test(text) || BEGINS.test(text.trim()) || INSIDE.test(text.trim()) || isDeed(text.trim());
+  return (
+    LATER.test(text) ||
+    TO_DO.test(text) ||
+    BEGINS.test(text.trim()) ||
+    INSIDE.test(text.trim()) ||
+    isDeed(text.trim())
+  );
 }
+
+const PLANNED =
+  /^(?:advance|retard|raise|lower|open|close|richen|lean|weaken|add|go|drop|increase|turn|give|put|fit|set)\b.{0,40}\b(?:for|when|if|next|once|till|until) \p{L}|\bwhen (?:it gets|it comes|winter|summer|spring|the (?:weather|cold|heat|snow|frost|new|good|hot)|i get|i have|we (?:get|go))\b|\bif (?:it|she|the \p{L}+) (?:\p{L}+s|won['’]?t|is)\b|\bnext (?:time|run|race|week|season|year|winter)\b|\bfor (?:the )?(?:winter|summer|next)\b/iu;
+
+/** True for a change that is only thought of: `advance 2 more for the good petrol`. */
+export const isPlan = (text: string): boolean => PLANNED.test(text.trim());
 
 const isDeed = (text: string): boolean =>
   (ENDS.test(text) && !LOOKS_ONLY.test(text)) || STARTS.test(text) || SEASON.test(text);

@@ -85,7 +85,12 @@ export const SYSTEMS: readonly System[] = [
     ],
     none: /\bsoft compound\b/i,
   },
-  { all: [/\b(?:speed |wheel |front |rear |back |bad |nasty )?(?:wobbl\w+|shimm(?:y|ies)|tank ?slapper)\b/i, /\b(?:speed|above|over|at|from|past|when|front|rear|back|wheel|bars?)\b/i] },
+  {
+    all: [
+      /\b(?:speed |wheel |front |rear |back |bad |nasty )?(?:wobbl\w+|shimm(?:y|ies)|tank ?slapper)\b/i,
+      /\b(?:speed|above|over|at|from|past|when|front|rear|back|wheel|bars?)\b/i,
+    ],
+  },
   // Turning parts, belts and what covers them.
   {
     all: [
@@ -136,7 +141,12 @@ export const SYSTEMS: readonly System[] = [
     ],
     none: /\bhot (?:idle|start|run|restart)|\b(?:when|until|till|if|gets?|once) (?:\w+ )?hot\b(?=.{0,3}$)/i,
   },
-  { all: [/\b(?:(?:a|an|electric|nasty|good|proper|got|gave me|bad) (?:shock|jolt|belt|zap|tingle)|zapped|shocked me|electrocut\w+|bit me|tingl(?:e|es|ed|ing) (?:in|when|from|off))\b/i], none: /\bshock absorb|\b(?:fan|drive|new|v) belt\b/i },
+  {
+    all: [
+      /\b(?:(?:a|an|electric|nasty|good|proper|got|gave me|bad) (?:shock|jolt|belt|zap|tingle)|zapped|shocked me|electrocut\w+|bit me|tingl(?:e|es|ed|ing) (?:in|when|from|off))\b/i,
+    ],
+    none: /\bshock absorb|\b(?:fan|drive|new|v) belt\b/i,
+  },
   // What stops the engine.
   {
     all: [
@@ -188,10 +198,30 @@ export const SYSTEMS: readonly System[] = [
     none: /\bn['’]?t loud|\bnot loud|\bhead ?lights? (?:cleaned|polished)/i,
   },
   // What holds people, and what is open on the road.
-  { all: [/\b(?:seat ?belts?|lap belt|safety harness)\b/i, /\b(?:fray\w*|cut|stuck|broke\w*|jam\w*|loose|won['’]?t|not|missing|torn)\b/i] },
-  { all: [/\b(?:bonnet|hood|door|tailgate|boot lid|seat)\b/i, /\b(?:flew|flies|pops?|popped|burst|came) (?:open|up|off|loose)\b/i] },
-  { all: [/\b(?:frame|chassis|sub ?frame|leaf spring|road spring|engine mounts?|transom|hull|tow ?bar|hitch|coupling)\b/i, /\b(?:crack\w*|broke\w*|snapped|bent|loose|rotten|rusted through|split|sheared|jumped off|came off)\b/i] },
-  { all: [/\b(?:oil|grease|fluid)\b/i, /\bon(?:to)? the (?:\w+ )?(?:exhaust|manifold|brakes?|t[iy]re|disc|road|pads?|shoes?|downpipe|header)\b/i] },
+  {
+    all: [
+      /\b(?:seat ?belts?|lap belt|safety harness)\b/i,
+      /\b(?:fray\w*|cut|stuck|broke\w*|jam\w*|loose|won['’]?t|not|missing|torn)\b/i,
+    ],
+  },
+  {
+    all: [
+      /\b(?:bonnet|hood|door|tailgate|boot lid|seat)\b/i,
+      /\b(?:flew|flies|pops?|popped|burst|came) (?:open|up|off|loose)\b/i,
+    ],
+  },
+  {
+    all: [
+      /\b(?:frame|chassis|sub ?frame|leaf spring|road spring|engine mounts?|transom|hull|tow ?bar|hitch|coupling)\b/i,
+      /\b(?:crack\w*|broke\w*|snapped|bent|loose|rotten|rusted through|split|sheared|jumped off|came off)\b/i,
+    ],
+  },
+  {
+    all: [
+      /\b(?:oil|grease|fluid)\b/i,
+      /\bon(?:to)? the (?:\w+ )?(?:exhaust|manifold|brakes?|t[iy]re|disc|road|pads?|shoes?|downpipe|header)\b/i,
+    ],
+  },
   {
     all: [
       /\b(?:kids?|child(?:ren)?|bairns?|grandkids?|nippers?|lads?|dog)\b/i,

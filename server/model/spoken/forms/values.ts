@@ -126,7 +126,7 @@ const isInName = (name: string, state: string): boolean =>
 
 /** `1 1/2, no 1 5/8` may be a correction or cylinder 1; a lamp shows something at every speed. */
 function besides(
-  { corrects, amount, states, remark }: Frame,
+  { corrects, amount, states, remark, nameText, place, changes, changeAfter, isWhole }: Frame,
   { name, value, quantity }: Fit,
   { habits }: Context,
 ): readonly string[] {
@@ -138,6 +138,19 @@ function besides(
     quantity.places?.includes('cylinder')
   )
     return [`${name} #${cylinder[1]} ${cylinder[2]} ${amount.unit?.symbol ?? ''}`.trim()];
+  // `tyre 60`: one of them, and which is not said.
+  if (name === 'tyre pressure' && /^(?:tyre|tire)$/.test(nameText) && !place && !amount.unit)
+    return [`${name} front ${value}`, `${name} rear ${value}`];
+  // `needles down 1`: a groove further, or the groove counted.
+  if (
+    name === 'needle clip' &&
+    changes.length > 0 &&
+    !changeAfter &&
+    !isWhole &&
+    !amount.unit &&
+    !amount.high
+  )
+    return [`${name} ${value}`];
   const isUnsaid = name === 'timing' && states.length === 0 && remark === '' && !amount.unit;
   return isUnsaid ? [`${name} ${value} at idle`, `initial ${value}`] : [];
 }
