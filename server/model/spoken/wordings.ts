@@ -4,7 +4,7 @@ import { sizeOf } from './numbers.ts';
 
 const NUM = String.raw`(?:\d{1,4}(?:[.,]\d{1,3})?(?: \d\/\d{1,2})?[½¼¾⅛⅜⅝⅞]?|\d\/\d{1,2})`;
 const NAME = String.raw`\p{L}[\p{L} ]{2,17}?`;
-const AT = String.raw`(?: now| today| again)?[.!]?$`;
+const AT = '(?: now| today| again)?[.!]?$';
 const pattern = (source: string): RegExp => new RegExp(source, 'iu');
 
 const WORDINGS: readonly (readonly [said: RegExp, meant: string])[] = [
@@ -13,13 +13,13 @@ const WORDINGS: readonly (readonly [said: RegExp, meant: string])[] = [
   // `went from 55 to 57 main`
   [
     pattern(
-      String.raw`^(?:(?:went|changed|moved|swapped|came|jumped|stepped|put it|took it)[ ])?(?:up |down |back )?from (${NUM})s? to (${NUM})s? (?:on (?:the )?)?(${NAME})${AT}`,
+      `^(?:(?:went|changed|moved|swapped|came|jumped|stepped|put it|took it)[ ])?(?:up |down |back )?from (${NUM})s? to (${NUM})s? (?:on (?:the )?)?(${NAME})${AT}`,
     ),
     '$3 from $1 to $2',
   ],
   // `jets 62 all round to 64s`
   [
-    pattern(String.raw`^(${NAME}) (${NUM})s? (?:all round|both|all|each) (?:to|->|→) (${NUM})s?${AT}`),
+    pattern(`^(${NAME}) (${NUM})s? (?:all round|both|all|each) (?:to|->|→) (${NUM})s?${AT}`),
     '$1 from $2 to $3',
   ],
   // `mains 2 steps up 135 -> 137.5`
@@ -32,7 +32,7 @@ const WORDINGS: readonly (readonly [said: RegExp, meant: string])[] = [
   // `dwell 28, want 30, got 30`
   [
     pattern(
-      String.raw`^(${NAME}) ${NUM}[,;] ?(?:wants?|wanted|needs?|needed|should be|aim(?:ed)? for|target|after) (?:it )?(?:at )?${NUM}[,;] ?(?:got|set|set to|made it|is|has|have|reads|at) (${NUM})${AT}`,
+      `^(${NAME}) ${NUM}[,;] ?(?:wants?|wanted|needs?|needed|should be|aim(?:ed)? for|target|after) (?:it )?(?:at )?${NUM}[,;] ?(?:got|set|set to|made it|is|has|have|reads|at) (${NUM})${AT}`,
     ),
     '$1 $2',
   ],
@@ -46,14 +46,14 @@ const WORDINGS: readonly (readonly [said: RegExp, meant: string])[] = [
   // `tappets were tight on 3, all 12 now`
   [
     pattern(
-      String.raw`^(${NAME}) (?:was|were) [^,;]{3,40}[,;] ?(?:all|both|the lot) (?:set (?:to )?|at |to )?(${NUM})${AT}`,
+      `^(${NAME}) (?:was|were) [^,;]{3,40}[,;] ?(?:all|both|the lot) (?:set (?:to )?|at |to )?(${NUM})${AT}`,
     ),
     '$1 $2',
   ],
   // `right up one notch on the needle`
   [
     pattern(
-      String.raw`^(right|left|front|rear|r|l) (up|down) (one|two|1|2) (notch(?:es)?|clips?|grooves?) (?:on|of) (?:the )?needles?(?: then)?${AT}`,
+      `^(right|left|front|rear|r|l) (up|down) (one|two|1|2) (notch(?:es)?|clips?|grooves?) (?:on|of) (?:the )?needles?(?: then)?${AT}`,
     ),
     'needle $2 $3 notch $1',
   ],
