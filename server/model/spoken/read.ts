@@ -102,7 +102,8 @@ function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habit
     return faultOffers(line, { safety: false, name: shortName(line) }, []);
   const doubt = doubtIn(pieces);
   if (doubt) return asked('How far was it moved?', [`note ${line}`], { doubts: [doubt] });
-  if (!isUncounted(pieces) && isProse(pieces, line, habits.cylinders)) return noteOf(line);
+  const isOpen = isUncounted(pieces) || (hasNumber && isPlan(line));
+  if (!isOpen && isProse(pieces, line, habits.cylinders)) return noteOf(line);
   return leaning(line, settled, scope, habits);
 }
 
@@ -177,7 +178,7 @@ function leaning(line: string, settled: Settled, scope: NameScope, habits: Habit
     return read && read.lines.length > 0 && holds(read.lines, scope) ? [read.lines.join(' | ')] : [];
   });
   const offers = [...new Set([...movedIn(line), ...carried])];
-  const isAny = offers.length > 0 || settled.pieces.some(({ kind }) => /[nvkq]/.test(kind));
+  const isAny = offers.length > 0 || isPlan(line) || settled.pieces.some(({ kind }) => /[nvkq]/.test(kind));
   if (!isAny) return UNREAD;
   return asked('What does this belong to?', [
     ...offers.slice(0, 2),

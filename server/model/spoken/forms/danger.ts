@@ -181,6 +181,6 @@ const SMALL = new Set(
 /** A thing of the trade that is not as it ought to be, in a line without a number. */
 export const complainsOf = (pieces: readonly Piece[], text: string): boolean =>
   !isMended(text) &&
-  !/\bflame (?:arrest|trap)|\b(?:first|second|third) kick\b/i.test(text) &&
+  !/\bflame (?:arrest|trap)|\b(?:phone|camera)\b|\b(?:first|second|third) kick\b/i.test(text) &&
   wordsOf(text).some((word) => COMPLAINTS.has(word) || TROUBLES.has(word)) &&
   pieces.some(({ kind, text: word }) => kind === 'n' || kind === 'p' || EXPOSED.has(word));

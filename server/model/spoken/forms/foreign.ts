@@ -3,23 +3,26 @@ import type { Piece } from '../classify.ts';
 
 const MONEY_BEFORE = /(?:[£$€¥]|\b(?:gbp|usd|eur|chf|sek|kr)) ?$/i;
 const BEFORE =
-  /\b(?:page|route|rte|hwy|highway|exit|junction|(?:in|at) (?:room|lot|stall|bay|lane)|chapter|bus|aged?|class of|born(?: in)?|since|from|in|of|early|late|summer|winter|spring|model) $/i;
+  /\b(?:page|route|rte|hwy|highway|exit|junction|(?:in|at) (?:room|lot|stall|bay|lane)|chapter|bus|aged?|(?:class|field|out) of|(?:house |stand |race |entry |start )?number|born(?: in)?|since|from|in|of|early|late|summer|winter|spring|model) $/i;
 const ROAD = /\b[AMBEN]-?$/;
 const AFTER =
   /^ ?(?:[£€]|(?:quid|bucks?|euros?|eur|kr|kroner|kronor|francs?|marks?|dollars?|pence|cents?|each way|beers?|pints? (?:at|in|with)|coffees?|cakes?|sausages?|sandwich\w*|people|persons?|folks?|men|women|kids|children|grandkids|lads|mates|friends|guests|boats|cars|bikes|tractors|trucks|entries|entrants|cows|sheep|horses|dogs|fish|perch|pike|bass|walleyes?|years?|yrs?|jahre|weeks?|months?|days?|nights?|o['’]?clock|pm|times|others|acres?|bales?|loads?|rows?|furrows?|rounds|points? (?:from|behind|ahead)|of (?:us|them))\b)/i;
 const YEAR = /^(?:19|20)\d\d$/;
+/** `home by 9`: a time of the day. */
+const CLOCK =
+  /\b(?:home|back|up|out|left|there|ferry|lunch|dinner|tea|supper|bed|started|train|away|woke|arrived|finished|begins?|doors?)(?: \w+)? (?:by|at|before|after|till|until|around|about) $/i;
 /** `uncle is 82`: an age. */
 const PERSON =
   /\b(?:uncle|aunt|dad|father|mother|mum|mam|grandpa|granddad|grandad|gran|neighbou?r|wife|husband|son|daughter|boy|girl|he|who) (?:is|was|turned|turns) $/i;
 
 /** What stands around a number says that it counts something else. */
 function isForeign({ from, to, amount }: Piece, text: string): boolean {
-  const [before, after] = [text.slice(Math.max(0, from - 20), from), text.slice(to, to + 16)];
+  const [before, after] = [text.slice(Math.max(0, from - 28), from), text.slice(to, to + 16)];
   if (MONEY_BEFORE.test(before) || ROAD.test(before)) return true;
   const written = text.slice(from, to);
   if (/^[£$€]/.test(written) || /(?:[£€]|\b(?:years?|weeks?|days?|months?))$/i.test(written)) return true;
   if (AFTER.test(after)) return true;
-  if (PERSON.test(before) && amount?.unit === undefined) return true;
+  if ((PERSON.test(before) || CLOCK.test(before)) && amount?.unit === undefined) return true;
   if (!BEFORE.test(before)) return false;
   const isOfYears = /\b(?:since|from|in|of|early|late|summer|winter|spring|born(?: in)?|model) $/i.test(
     before,

@@ -11,9 +11,9 @@ interface System {
 }
 
 const LEAKS =
-  /\b(?:(?:ran|runs?|running|comes?|came|coming|spills?|boils?) (?:over|out)\b(?! of)|over ?flow\w*|floods?\b|flooded|flooding|drip\w*|leak\w*|weep\w*|wept|puddle\w*|pool\w*|spil[lt]\w*|seep\w*|dribbl\w*|piss\w*|pour\w*|squirt\w*|spray\w*|spurt\w*|gush\w*|sweat\w*|damp\w*|loses|losing|porous)/i;
+  /\b(?:(?:ran|runs?|running|comes?|came|coming|spills?|boils?) (?:over|out)\b(?! of)|over ?flow\w*|floods?\b|flooded|flooding|drip\w*|leak\w*|weep\w*|wept|puddle\w*|pool\w*|spil[lt]\w*|seep\w*|dribbl\w*|piss\w*|pour\w*|squirt\w*|spray\w*|spurt\w*|gush\w*|sweat\w*|damp\w*|loses|losing|porous|r[au]n(?:s|ning)? (?:down|along|onto|off)|trickl\w*|ooz\w*)/i;
 const LACKS =
-  /\b(?:(?:do|does|did|wo|would|ca|could|is|are|was)(?:n['’]?t| not)\b|can ?not\b|never\b|no longer\b|fail\w*|refus\w*|dead\b|stuck\b|sticks?\b|sticking\b|jam\w*|broke\w*|bypass\w*|bridged|missing\b|loose\b|lost\b|not work\w*|works? not|sometimes\b|intermittent)/i;
+  /\b(?:(?:do|does|did|wo|would|ca|could|is|are|was)(?:n['’]?t| not)\b|can ?not\b|never\b|no longer\b|fail\w*|refus\w*|dead\b|stuck\b|sticks?\b|sticking\b|jam\w*|broke\w*|bypass\w*|bridged|missing\b|loose\b|lost\b|not work\w*|works? not|nothing\b|sometimes\b|intermittent)/i;
 
 export const SYSTEMS: readonly System[] = [
   // Fuel that gets out, and its smell.
@@ -133,17 +133,23 @@ export const SYSTEMS: readonly System[] = [
       /\b(?:driv\w*|cab|cabin|car|truck|boat|tractor|heater|road|shed|garage|run\w*|fumes|smell\w*|inside|behind|motor|engine|ride|riding|trip|miles|hour)\b/i,
     ],
   },
+  {
+    all: [
+      /\b(?:CO|smoke|gas|fume) ?(?:meter|alarm|detector)\b/i,
+      /\b(?:beep\w*|went|goes|going|rang|sounded|chirp\w*|red|screamed|off)\b/i,
+    ],
+  },
   // Electrics.
   {
     all: [
       /\b(?:wires?|wiring|cables?|earth|ground|earth strap|ground strap|straps?|terminals?|fuses?|fuse ?box|loom|dynamo|generator|alternator|starter|solenoid|switch|connector|plug top|harness|ammeter|leads?|relay|insulation|regulator|coil|shore power)\b/i,
       /\b(?:hot\b(?! start)|burn(?:t|ed|s|ing)?\b|smok\w*|melt\w*|spark(?:s|ed|ing)\b|arc(?:s|ed|ing)\b|short(?:s|ed|ing)\b|bare\b|chafed\b|blister\w*|smell\w*|scorch\w*|fizz\w*|crackl\w*|glow\w*|brown\b|insulation (?:off|gone|cracked|split))/i,
     ],
-    none: /\bhot (?:idle|start|run|restart)|\b(?:when|until|till|if|gets?|once) (?:\w+ )?hot\b(?=.{0,3}$)/i,
+    none: /\bhot (?:idle|start|run|restart)|\b(?:when|until|till|if|once) (?:\w+ )?hot\b(?=.{0,3}$)/i,
   },
   {
     all: [
-      /\b(?:(?:a|an|electric|nasty|good|proper|got|gave me|bad) (?:shock|jolt|belt|zap|tingle)|zapped|shocked me|electrocut\w+|bit me|tingl(?:e|es|ed|ing) (?:in|when|from|off))\b/i,
+      /\b(?:(?:a|an|electric|nasty|good|proper|got|gave me|bad) (?:shock|jolt|belt|zap|tingle)|zapped|shocked me|electrocut\w+|bit me|threw me|tingl(?:e|es|ed|ing) (?:in|when|from|off))\b/i,
     ],
     none: /\bshock absorb|\b(?:fan|drive|new|v) belt\b/i,
   },
@@ -178,7 +184,7 @@ export const SYSTEMS: readonly System[] = [
   {
     all: [
       /\b(?:rad(?:iator)?(?: cap| hose)?|(?:top|bottom|water|coolant|heater) hoses?|hoses?|coolant|cooling|header tank|expansion tank|pressure cap|water|steam|antifreeze)\b/i,
-      /\b(?:bulg\w*|burst\w*|blew (?:off|out|its|up)|blows? off|blown off|balloon\w*|swell\w*|swollen|swelled|scald\w*|steam(?:ing|ed)?|geyser|boil(?:ed|s|ing)?(?: over)?|spurt\w*|sprayed|spray)\b/i,
+      /\b(?:bulg\w*|burst\w*|blew\b|blows? off|blown off|balloon\w*|swell\w*|swollen|swelled|scald\w*|steam(?:ing|ed)?|geyser|boil(?:ed|s|ing)?(?: over)?|spurt\w*|sprayed|spray)\b/i,
     ],
     none: /\bsteam clean/i,
   },
@@ -197,6 +203,30 @@ export const SYSTEMS: readonly System[] = [
     ],
     none: /\bn['’]?t loud|\bnot loud|\bhead ?lights? (?:cleaned|polished)/i,
   },
+  {
+    all: [
+      /\b(?:stand|stood|both feet) on (?:it|them|the (?:brakes?|pedal))\b/i,
+      /\b(?:stop|brakes?|pedal|slow)\b/i,
+    ],
+  },
+  {
+    all: [/\bbilge\b/i, /\b(?:full|water|petrol|fuel|gas|smell\w*|silent|quit|wet|rising|oily|fumes)\b/i],
+    none: /\bbilge (?:dry|clean)/i,
+  },
+  {
+    all: [
+      /\b(?:rattl\w*|marbles|clatter\w*|crackl\w*|hammer\w*)\b/i,
+      /\b(?:under load|up the (?:bank|hill)|on the pull|pulling hard|full throttle|marbles|wide open|lugging|labou?ring)\b/i,
+    ],
+  },
+  // What must not fail at all: anything odd about it.
+  {
+    all: [
+      /\b(?:brakes?|foot ?brake|hand ?brake|brake (?:pipe|hose|line|lever|pedal)|steering|t[iy]res?|wheel ?nuts?|lug ?nuts?|accelerator|twist ?grip|return springs?|throttle (?:spring|cable|return|rod)|(?:belt|chain|fan|pto|flywheel) ?(?:guard|belt)|(?:kill|stop) (?:switch|button)|lanyard|seat ?belts?)\b/i,
+      /\b(?:\w+n['’]t|nothing|never|only|hardly|barely|down to|late|kink\w*|corrod\w*|rust\w*|squash\w*|finger tight|still not|not|carcass|threads?|like it did|used to|worse|odd|funny|strange|rough|nois\w*|creak\w*|groan\w*|pitted|nearly|almost|tired|weak|gone|lost|blew|broke\w*|snapped|cracked|ripped|torn|through|scary|frightening|dangerous|iffy|dodgy|suspect|doubtful|dicey|one of|lazy|sleepy)\b/i,
+    ],
+    none: /\b(?:brake (?:hp|horse|cleaner)|not (?:touched|bad|yet driven)|fan ?belt only|good|fine|ok|okay)\b/i,
+  },
   // What holds people, and what is open on the road.
   {
     all: [
@@ -207,7 +237,7 @@ export const SYSTEMS: readonly System[] = [
   {
     all: [
       /\b(?:bonnet|hood|door|tailgate|boot lid|seat)\b/i,
-      /\b(?:flew|flies|pops?|popped|burst|came) (?:open|up|off|loose)\b/i,
+      /\b(?:(?:flew|flies|pops?|popped|burst|came) (?:open|up|off|loose)|(?:won['’]?t|doesn['’]?t|does not|will not) (?:stay|latch|close|shut|lock))\b/i,
     ],
   },
   {
