@@ -29,7 +29,7 @@ export const isDayName = (line: string): boolean => {
   return [...FIXED, ...MOVABLE].some(([said]) => said.test(name)) || weekdayOf(line) !== undefined;
 };
 
-const nameOf = (line: string): string => line.trim().replace(/[.,:!-]+$/, '');
+const nameOf = (line: string): string => line.trim().replace(/[.,:!-]$/, '');
 
 /** A weekday in full, or shortened with a dot; `sun` and `sat` alone are other words. */
 function weekdayOf(line: string): number | undefined {
@@ -58,7 +58,7 @@ function dayIn(year: number, name: string): Temporal.PlainDate | undefined {
 }
 
 /** Easter Sunday of a year of the Gregorian calendar, after the anonymous rule of 1876 (Meeus, Astronomical Algorithms, chapter 8; from memory). */
-export function easter(year: number): Temporal.PlainDate {
+function easter(year: number): Temporal.PlainDate {
   const [a, b, c] = [year % 19, Math.floor(year / 100), year % 100];
   const f = Math.floor((b + 8) / 25);
   const g = Math.floor((b - f + 1) / 3);

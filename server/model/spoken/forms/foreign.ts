@@ -10,7 +10,7 @@ const AFTER =
 const YEAR = /^(?:19|20)\d\d$/;
 /** `home by 9`: a time of the day. */
 const CLOCK =
-  /\b(?:home|back|up|out|left|there|ferry|lunch|dinner|tea|supper|bed|started|train|away|woke|arrived|finished|begins?|doors?)(?: \w+)? (?:by|at|before|after|till|until|around|about) $/i;
+  /\b(?:home|back|left|ferry|lunch|dinner|tea|supper|bed|started|train|away|woke|arrived|finished|begins?|doors?)(?: \w+)? (?:by|at|before|after|till|until|around|about) $/i;
 /** `uncle is 82`: an age. */
 const PERSON =
   /\b(?:uncle|aunt|dad|father|mother|mum|mam|grandpa|granddad|grandad|gran|neighbou?r|wife|husband|son|daughter|boy|girl|he|who) (?:is|was|turned|turns) $/i;
@@ -22,7 +22,11 @@ function isForeign({ from, to, amount }: Piece, text: string): boolean {
   const written = text.slice(from, to);
   if (/^[£$€]/.test(written) || /(?:[£€]|\b(?:years?|weeks?|days?|months?))$/i.test(written)) return true;
   if (AFTER.test(after)) return true;
-  if ((PERSON.test(before) || CLOCK.test(before)) && amount?.unit === undefined) return true;
+  if (
+    (PERSON.test(before) || (CLOCK.test(before) && /^\d{1,2}(?:[.:]\d\d)?$/.test(written))) &&
+    amount?.unit === undefined
+  )
+    return true;
   if (!BEFORE.test(before)) return false;
   const isOfYears = /\b(?:since|from|in|of|early|late|summer|winter|spring|born(?: in)?|model) $/i.test(
     before,

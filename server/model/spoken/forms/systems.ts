@@ -15,7 +15,7 @@ const LEAKS =
 const LACKS =
   /\b(?:(?:do|does|did|wo|would|ca|could|is|are|was)(?:n['’]?t| not)\b|can ?not\b|never\b|no longer\b|fail\w*|refus\w*|dead\b|stuck\b|sticks?\b|sticking\b|jam\w*|broke\w*|bypass\w*|bridged|missing\b|loose\b|lost\b|not work\w*|works? not|nothing\b|sometimes\b|intermittent)/i;
 
-export const SYSTEMS: readonly System[] = [
+const SYSTEMS: readonly System[] = [
   // Fuel that gets out, and its smell.
   {
     all: [
