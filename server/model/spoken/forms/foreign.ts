@@ -8,6 +8,8 @@ const ROAD = /\b[AMBEN]-?$/;
 const AFTER =
   /^ ?(?:[£€]|(?:quid|bucks?|euros?|eur|kr|kroner|kronor|francs?|marks?|dollars?|pence|cents?|each way|beers?|pints? (?:at|in|with)|coffees?|cakes?|sausages?|sandwich\w*|people|persons?|folks?|men|women|kids|children|grandkids|lads|mates|friends|guests|boats|cars|bikes|tractors|trucks|entries|entrants|cows|sheep|horses|dogs|fish|perch|pike|bass|walleyes?|years?|yrs?|jahre|weeks?|months?|days?|nights?|o['’]?clock|pm|times|others|acres?|bales?|loads?|rows?|furrows?|rounds|points? (?:from|behind|ahead)|of (?:us|them))\b)/i;
 const YEAR = /^(?:19|20)\d\d$/;
+/** `petrol is 1.52`. */
+const PRICED = /\b(?:petrol|gas|gasoline|diesel|beer|bread|entry|entrance|ticket) (?:is|was|costs?|now) $/i;
 /** `home by 9`: a time of the day. */
 const CLOCK =
   /\b(?:home|back|left|ferry|lunch|dinner|tea|supper|bed|started|train|away|woke|arrived|finished|begins?|doors?)(?: \w+)? (?:by|at|before|after|till|until|around|about) $/i;
@@ -18,7 +20,7 @@ const PERSON =
 /** What stands around a number says that it counts something else. */
 function isForeign({ from, to, amount }: Piece, text: string): boolean {
   const [before, after] = [text.slice(Math.max(0, from - 28), from), text.slice(to, to + 16)];
-  if (MONEY_BEFORE.test(before) || ROAD.test(before)) return true;
+  if (MONEY_BEFORE.test(before) || ROAD.test(before) || PRICED.test(before)) return true;
   const written = text.slice(from, to);
   if (/^[£$€]/.test(written) || /(?:[£€]|\b(?:years?|weeks?|days?|months?))$/i.test(written)) return true;
   if (AFTER.test(after)) return true;

@@ -3,6 +3,8 @@
  * itself, so that the work grows with the line and no more. Data only; common practice, no source.
  */
 
+import { withoutSlips } from './slips.ts';
+
 interface System {
   /** All of them must be in the line; the first that is found in it names the fault. */
   readonly all: readonly RegExp[];
@@ -21,7 +23,7 @@ const SYSTEMS: readonly System[] = [
     all: [
       /\b(?:petrol|gasoline|gas|fuel|benzin\w*|essence|diesel)\b/i,
       new RegExp(
-        `${LEAKS.source}|\\b(?:smell\\w*|smelt|stink\\w*|stank|reek\\w*|whiff\\w*|pong\\w*|vapou?rs?|fumes|wet)\\b|\\b(?:on|over|under|in) the (?:floor|ground|exhaust|manifold|engine|block|starter|dynamo|garage|shed|bilge|hatch|boot|trunk|cab|cabin)\\b|\\beverywhere\\b`,
+        `${LEAKS.source}|\\b(?:smell\\w*|smelt|stink\\w*|stank|reek\\w*|whiff\\w*|pong\\w*|vapou?rs?|fumes|wet|mist|film|stains?)\\b|\\b(?:on|over|under|in) the (?:floor|ground|exhaust|manifold|engine|block|starter|dynamo|garage|shed|bilge|hatch|boot|trunk|cab|cabin)\\b|\\beverywhere\\b`,
         'i',
       ),
     ],
@@ -29,7 +31,7 @@ const SYSTEMS: readonly System[] = [
   },
   {
     all: [
-      /\b(?:carb(?:s|\d|uret\w*)?|float (?:bowl|chamber)s?|bowls?|petcock|(?:fuel|petrol|gas|tank) ?(?:tap|cock|valve|filter|pump|hose|line|pipe|union)|banjo|sediment bowl|jerry ?can|primer|filler(?: neck| cap)?|needle valve)\b/i,
+      /\b(?:carb(?:s|\d|uret\w*)?|float (?:bowl|chamber)s?|bowls?|petcock|(?:fuel|petrol|gas|tank) ?(?:tap|cock|valve|filter|pump|hose|line|pipe|union)|banjo|sediment bowl|jerry ?can|primer|filler(?: neck| cap)?|needle valve|tank(?: seam)?)\b/i,
       new RegExp(`${LEAKS.source}|\\bwet\\b`, 'i'),
     ],
     none: /\bdrain\w*\b|\bpump squirt/i,
@@ -46,7 +48,12 @@ const SYSTEMS: readonly System[] = [
   {
     all: [
       /\brevs?\b|\bengine\b|\bmotor\b|\bidle\b/i,
-      /\b(?:stays?|stayed|stuck|hangs?|hung|keeps?) (?:up|high|on|open|racing|screaming)\b|\b(?:won['’]?t|doesn['’]?t|didn['’]?t|wouldn['’]?t|does not|will not|did not) (?:come|go|drop|fall) (?:down|back|off)\b|\b(?:raced|screamed|took off|ran away|runs away)\b/i,
+      /\b(?:stays?|stayed|stuck|hangs?|hung|keeps?) (?:up|high|on|open|racing|screaming)\b|\b(?:won['’]?t|doesn['’]?t|didn['’]?t|wouldn['’]?t|does not|will not|did not) (?:come|go|drop|fall) (?:down|back|off)\b|\b(?:raced|screamed|took off|ran away|runs away|by itself|on its own)\b/i,
+    ],
+  },
+  {
+    all: [
+      /\b(?:ran|went|goes|runs|stayed|took off|on) (?:on |to |at )?(?:full|wide open)\b.{0,12}\b(?:after|by (?:itself|herself)|on (?:its|her) own|when i (?:let|lift))/i,
     ],
   },
   // Brakes.
@@ -102,7 +109,7 @@ const SYSTEMS: readonly System[] = [
   {
     all: [
       /\b(?:fan|fan ?blades?|fan ?belt|belts?|v-?belt|pulley|pto|pto shaft|prop ?shaft|drive ?shaft|flywheel|chain)\b/i,
-      /\b(?:fray\w*|crack\w*|shred\w*|split\w*|thrown|threw|(?:came|flew|jumps?|jumped|fell|flies|comes) off|snap(?:ped|s)?\b(?! (?:shut|back))|broke\w*|caught|grabb?ed|wobbl\w*|loose|bent|(?:near|close to|touch\w*|hits?|hitting|rubs?|rubbing)|vibrat\w*|whip\w*|blade (?:off|gone|missing)|(?:too )?(?:slack|loose))\b/i,
+      /\b(?:fray\w*|crack\w*|shred\w*|split\w*|thrown|threw|(?:came|fell|comes) off|flew|flies|jump(?:s|ed|ing)?|snap(?:ped|s)?\b(?! (?:shut|back))|broke\w*|caught|grabb?ed|wobbl\w*|loose|bent|(?:near|close to|touch\w*|hits?|hitting|rubs?|rubbing)|vibrat\w*|whip\w*|blade (?:off|gone|missing)|(?:too )?(?:slack|loose))\b/i,
     ],
     none: /\btiming chain\b/i,
   },
@@ -123,7 +130,7 @@ const SYSTEMS: readonly System[] = [
   {
     all: [
       /\b(?:exhaust|fumes|smoke|CO|monoxide|silencer|muffler|manifold)\b/i,
-      /\b(?:cab|cabin|cockpit|inside|in the (?:car|truck|boat|van|shed|garage|tent|house|wheelhouse)|heater|foot ?well|window open|windows open|head ?ache|drowsy|nause\w*|light-?headed|sleepy|sick|ill|faint|eyes|alarm|doors? (?:shut|closed))\b/i,
+      /\b(?:cab|cabin|cockpit|inside|in the (?:car|truck|boat|van|shed|garage|tent|house|wheelhouse)|heater|foot ?well|window open|windows open|head ?ache|drowsy|nause\w*|light-?headed|sleepy|sick|ill|faint|eyes|alarm|doors? (?:shut|closed)|blow(?:s|ing)? (?:in|into|at|onto|on))\b/i,
     ],
     none: /\b(?:CO|monoxide) ?(?:at )?\d|\bvacuum inside\b/,
   },
@@ -222,8 +229,8 @@ const SYSTEMS: readonly System[] = [
   // What must not fail at all: anything odd about it.
   {
     all: [
-      /\b(?:brakes?|foot ?brake|hand ?brake|brake (?:pipe|hose|line|lever|pedal)|steering|t[iy]res?|wheel ?nuts?|lug ?nuts?|accelerator|twist ?grip|return springs?|throttle (?:spring|cable|return|rod)|(?:belt|chain|fan|pto|flywheel) ?(?:guard|belt)|(?:kill|stop) (?:switch|button)|lanyard|seat ?belts?)\b/i,
-      /\b(?:\w+n['’]t|nothing|never|only|hardly|barely|down to|late|kink\w*|corrod\w*|rust\w*|squash\w*|finger tight|still not|not|carcass|threads?|like it did|used to|worse|odd|funny|strange|rough|nois\w*|creak\w*|groan\w*|pitted|nearly|almost|tired|weak|gone|lost|blew|broke\w*|snapped|cracked|ripped|torn|through|scary|frightening|dangerous|iffy|dodgy|suspect|doubtful|dicey|one of|lazy|sleepy)\b/i,
+      /\b(?:brakes?|foot ?brake|hand ?brake|brake (?:pipe|hose|line|lever|pedal)|steering|t[iy]res?|wheel ?nuts?|lug ?nuts?|accelerator|twist ?grip|return springs?|throttle (?:spring|cable|return|rod)|(?:belt|chain|fan|pto|flywheel) ?(?:guard|belt)|(?:kill|stop) (?:switch|button)|lanyard|seat ?belts?|brake lights?)\b/i,
+      /\b(?:\w+n['’]t|nothing|never|only|hardly|barely|down to|late|kink\w*|corrod\w*|rust\w*|squash\w*|finger tight|still not|not|carcass|threads?|like it did|used to|worse|odd|funny|strange|rough|nois\w*|creak\w*|groan\w*|pitted|nearly|almost|tired|weak|gone|lost|blew|broke\w*|snapped|cracked|ripped|torn|through|scary|frightening|dangerous|iffy|dodgy|suspect|doubtful|dicey|one of|by (?:itself|themselves)|on (?:its|their) own|lazy|sleepy)\b/i,
     ],
     none: /\b(?:brake (?:hp|horse|cleaner)|not (?:touched|bad|yet driven)|fan ?belt only|good|fine|ok|okay)\b/i,
   },
@@ -237,7 +244,7 @@ const SYSTEMS: readonly System[] = [
   {
     all: [
       /\b(?:bonnet|hood|door|tailgate|boot lid|seat)\b/i,
-      /\b(?:(?:flew|flies|pops?|popped|burst|came) (?:open|up|off|loose)|(?:won['’]?t|doesn['’]?t|does not|will not) (?:stay|latch|close|shut|lock))\b/i,
+      /\b(?:(?:flew|flies|pops?|popped|burst|came) (?:open|up|off|loose)|(?:won['’]?t|doesn['’]?t|does not|will not) (?:stay|latch|close|shut|lock)|(?:catch|latch|hinge|lock) (?:\w+ )?(?:gone|broke\w*|bent|missing|worn))\b/i,
     ],
   },
   {
@@ -262,7 +269,9 @@ const SYSTEMS: readonly System[] = [
 ];
 
 /** What a line says is wrong that must not be: the thing as it is called; undefined for none. */
-export function systemIn(text: string): string | undefined {
+export function systemIn(said: string): string | undefined {
+  if (/\bneighbou?r['’]?s\b/i.test(said)) return undefined;
+  const text = withoutSlips(said);
   for (const { all, none } of SYSTEMS) {
     if (none?.test(text)) continue;
     const first = all[0]?.exec(text)?.[0];
