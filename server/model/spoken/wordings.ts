@@ -59,7 +59,7 @@ const WORDINGS: readonly (readonly [said: RegExp, meant: string])[] = [
   ],
 ];
 
-const SIDES: Readonly<Record<'R' | 'L', string>> = { R: 'right', L: 'left' };
+const sideOf = (letter: string): string => (letter === 'R' ? 'right' : 'left');
 const SCREW = /\b(?:screws?|mixture|pilots?|air ?screws?)\b/i;
 const PARTS: readonly (readonly [said: RegExp, meant: string])[] = [
   [/\b(?:one |a )?half(?: a)?(?: turns?)?(?= (?:in|out)\b)/gi, '1/2'],
@@ -70,8 +70,8 @@ const PARTS: readonly (readonly [said: RegExp, meant: string])[] = [
 
 /** `stop screw R one half out`: the side, the way and the turns of a screw, in the order that the forms read. */
 function screwed(line: string): string {
-  if (!SCREW.test(line)) return line.replace(/^[RL](?= (?:up|down)\b)/, (side) => SIDES[side as 'R' | 'L']);
-  const sided = line.replace(/(?<=^|\s)[RL](?=\s)/g, (side) => SIDES[side as 'R' | 'L']);
+  if (!SCREW.test(line)) return line.replace(/^[RL](?= (?:up|down)\b)/, sideOf);
+  const sided = line.replace(/(?<=^|\s)[RL](?=\s)/g, sideOf);
   const counted = PARTS.reduce((text, [said, meant]) => text.replace(said, meant), sided);
   return counted
     .replace(
