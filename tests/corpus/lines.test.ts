@@ -51,6 +51,10 @@ const ROWS: Readonly<Record<string, readonly Row[]>> = {
     ['advance 2 more for the posh petrol', PAIR, 'asked', ''],
     ['needles down 1', METRIC, 'asked', ''],
     ['tire 60', US, 'asked', ''],
+    ['timing from 8 to a 10 and back', US, 'asked', ''],
+    ['air screw 1/4 richer', METRIC, 'spoken', 'mixture in 1/4 turn'],
+    ['air screw 1/4 leaner', METRIC, 'spoken', 'mixture out 1/4 turn'],
+    ['mixture screw 1/4 richer', METRIC, 'spoken', 'mixture out 1/4 turn'],
   ],
   'the air': [
     ['70/30.1/light wind', US, 'spoken', 'weather 70 F, 30.1 inHg | note light wind'],

@@ -24,7 +24,7 @@ import { type Settled, settle } from './settle.ts';
 import { subjectsOf } from './subjects.ts';
 import { FORMS } from './table.ts';
 import { holds } from './verify.ts';
-import { movedIn, profileIn, reworded } from './wordings.ts';
+import { isReverted, movedIn, profileIn, reworded } from './wordings.ts';
 
 /** A letter that looks like a figure, among figures: what was meant is offered. */
 function letterFor(line: string, scope: NameScope, habits: Habits): SpokenReading | undefined {
@@ -157,7 +157,7 @@ interface Read {
 function decided(line: string, { lines, others, doubts }: Read, scope: NameScope): SpokenReading | undefined {
   if (lines.length === 0 || !holds(lines, scope)) return undefined;
   if (!saysSomething(lines)) return undefined;
-  if (isPlan(line) && lines.every(isSetting))
+  if ((isPlan(line) || isReverted(line)) && lines.every(isSetting))
     return asked('Was it done, or is it to be done?', [
       lines.join(' | '),
       `todo ${shortName(line)}: ${plainOf(line)}`,

@@ -147,7 +147,7 @@ export function directionOf(
 function wayOf({ quantity }: Fit, word: string, nameText: string): '+' | '-' | 'in ' | 'out ' | undefined {
   if (quantity.dimension === 'turns') {
     // An air screw lets air in as it goes out: richer is in.
-    const isAir = /\bair ?screw/.test(nameText);
+    const isAir = /^air/.test(nameText);
     if (isAir && TASTE.in.has(word)) return 'in ';
     if (isAir && TASTE.out.has(word)) return 'out ';
     const inward = quantity.name === 'mixture' || quantity.name === 'main needle' ? MIXTURE : STOP;

@@ -97,11 +97,15 @@ export function reworded(line: string, habits: Habits): string | undefined {
 /** `needles AB to AC`: the profile that is in now. */
 export function profileIn(line: string): readonly string[] | undefined {
   const now =
-    /^(?:[Mm]ain |[Jj]et )?[Nn]eedles? (?:from |changed from )?[A-Z]{1,3}\d? (?:to|->|→) ([A-Z]{1,3}\d?)[,.]?(?: .{1,40})?$/.exec(
+    /^(?:[Mm]ain |[Jj]et )?[Nn]eedles? (?:from |changed from )?[A-Z]{1,3}\d? (?:to|->|→) ([A-Z]{1,3}\d?)[,.]?(?! .{0,40}\b(?:back|no|not|out|later|maybe|if|when|again)\b)(?: .{1,40})?$/.exec(
       line,
     )?.[1];
   return now ? [`needle ${now}`] : undefined;
 }
+
+/** True where a change is taken back with no word of what it came to: `from 8 to 10 and back`. */
+export const isReverted = (line: string): boolean =>
+  /(?:\band|\bthen|\bwent|\bput it|,) (?:\p{L}+ )?back[.!]?$/iu.test(line);
 
 /** `knocked it back from 7 to 5`: what may have been moved, by the size of it. */
 export function movedIn(line: string): readonly string[] {
