@@ -199,6 +199,10 @@ export function directionOf(
 
 function wayOf({ quantity }: Fit, word: string, nameText: string): '+' | '-' | 'in ' | 'out ' | undefined {
   if (quantity.dimension === 'turns') {
+    // An air screw lets air in as it goes out: richer is in.
+    const isAir = /^air/.test(nameText);
+    if (isAir && TASTE.in.has(word)) return 'in ';
+    if (isAir && TASTE.out.has(word)) return 'out ';
     const inward = quantity.name === 'mixture' || quantity.name === 'main needle' ? MIXTURE : STOP;
     return inward.in.has(word) ? 'in ' : inward.out.has(word) ? 'out ' : undefined;
   }
@@ -216,6 +220,7 @@ const MIXTURE = {
   in: words('in leaner weaker leaned weakened closed up'),
   out: words('out richer richened opened down'),
 };
+const TASTE = { in: words('richer richened'), out: words('leaner weaker leaned weakened') };
 const STOP = { in: words('in opened more up raised'), out: words('out less down closed lowered') };
 const MORE = words(
   'up more raised added gave give advanced advance bumped upped another extra increased bigger larger richer higher',

@@ -139,7 +139,7 @@ const isInName = (name: string, state: string): boolean =>
 
 /** `1 1/2, no 1 5/8` may be a correction or cylinder 1; a lamp shows something at every speed. */
 function besides(
-  { corrects, amount, states, remark, nameText, place }: Frame,
+  { corrects, amount, states, remark, nameText, place, changes, changeAfter, isWhole }: Frame,
   { name, value, quantity }: Fit,
   { habits }: Context,
 ): readonly string[] {
@@ -154,6 +154,16 @@ function besides(
   // One tyre, and which is not said.
   if (name === 'tyre pressure' && /^(?:tyre|tire)$/.test(nameText) && !place && !amount.unit && remark === '')
     return ['front', 'rear'].map((side) => `${name} ${side} ${value}`);
+  // `needles down 1`: a groove further, or the groove counted.
+  if (
+    name === 'needle clip' &&
+    changes.length > 0 &&
+    !changeAfter &&
+    !isWhole &&
+    !amount.unit &&
+    !amount.high
+  )
+    return [`${name} ${value}`];
   const isUnsaid = name === 'timing' && states.length === 0 && remark === '' && !amount.unit;
   return isUnsaid ? [`${name} ${value} at idle`, `initial ${value}`] : [];
 }
