@@ -42,7 +42,7 @@ function keys(entry: Entry): readonly string[] {
     case 'limit':
     case 'target': {
       const { kind, quantity } = entry;
-      return entry.statements.map(
+      return inSameState(entry.statements).map(
         (said) => `${at}${kind} ${quantity.name}${saidKey(said, quantity, entry.text)}`,
       );
     }
@@ -60,6 +60,18 @@ function keys(entry: Entry): readonly string[] {
     default:
       return [`${entry.kind} ${entry.line.text}`];
   }
+}
+
+/** `left 21, right 24 at idle`: a condition that only the last of several places has was meant for all. */
+function inSameState(all: readonly Statement[]): readonly Statement[] {
+  const last = all.at(-1);
+  const isLast =
+    last !== undefined &&
+    all.every(({ place }) => place) &&
+    all.slice(0, -1).every(({ qualifiers, conditions }) => qualifiers.length + conditions.length === 0);
+  return isLast
+    ? all.map((each) => ({ ...each, qualifiers: last.qualifiers, conditions: last.conditions }))
+    : all;
 }
 
 const GEARS = new Map(
@@ -84,7 +96,7 @@ function saidKey(said: Statement, quantity: Quantity, text: string | undefined):
   const known = quantity.form === 'text' ? textKey(text ?? '', quantity) : '';
   const numbers = quantity.form === 'text' ? [] : values;
   const pieces = [known, ...numbers, ...points, ...conditions.sort(), ...new Set(gears)].filter(Boolean);
-  return ` [${said.place?.text ?? ''}] ${pieces.join(' ')}`;
+  return ` [${(said.place?.text ?? '').replace(/^intake$/, 'inlet')}] ${pieces.join(' ')}`;
 }
 
 /** Of free words only those that the word of the trade knows; the rest is a remark. */

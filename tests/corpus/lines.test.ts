@@ -25,6 +25,36 @@ const ROWS: Readonly<Record<string, readonly Row[]>> = {
     ['11/4', {}, 'asked', ''],
     ['11/4', { date: '2026-03-28' }, 'asked', ''],
     ['3/8 hose on', US, 'asked', ''],
+    ['Boat - May 9', US, 'spoken', 'session 2026-05-09  Boat'],
+    ['Garage, 9 May', PAIR, 'spoken', 'session 2026-05-09  Garage'],
+    ['Sat night, 9th', US, 'spoken', 'session 2026-05-09'],
+    ['le 9 mai', METRIC, 'spoken', 'session 2026-05-09'],
+    ['lör 9 maj båten', METRIC, 'spoken', 'session 2026-05-09  Båten'],
+    ['zat 9 mei', METRIC, 'spoken', 'session 2026-05-09'],
+    ['2026.05.09 boat', METRIC, 'spoken', 'session 2026-05-09  Boat'],
+    ['14-05-2026', US, 'spoken', 'session 2026-05-14'],
+    ['Whit Monday', PAIR, 'asked', ''],
+    ['Sunday', PAIR, 'asked', ''],
+  ],
+  changes: [
+    ['went from 55 to a 57 main', US, 'spoken', 'main jet 57'],
+    ['jets 62 all round to 64s', US, 'spoken', 'main jet 64'],
+    ['dwell 28, want 30, got 30', US, 'spoken', 'dwell 30 deg'],
+    ['advanced it 3, that makes 11', US, 'spoken', 'initial 11 deg'],
+    ['needles AB to AC', PAIR, 'spoken', 'needle AC'],
+    ['stop screw R one half out', METRIC, 'spoken', 'idle screw right out 1/2 turn'],
+    ['air screw R 1/4 in L 1/8 in', METRIC, 'spoken', 'mixture right in 1/4 turn, left in 1/8 turn'],
+    ['tappets were tight on 3, all 12 now', PAIR, 'spoken', 'valve lash 12 thou'],
+    ['mains 2 steps up 135 -> 137,5', METRIC, 'spoken', 'main jet 137.5'],
+    ['points 15, sorry 16 thou', US, 'spoken', 'points gap 16 thou'],
+    ['knocked it back from 7 to 5', PAIR, 'asked', ''],
+    ['advance 2 more for the posh petrol', PAIR, 'asked', ''],
+    ['needles down 1', METRIC, 'asked', ''],
+    ['tire 60', US, 'asked', ''],
+    ['timing from 8 to a 10 and back', US, 'asked', ''],
+    ['air screw 1/4 richer', METRIC, 'spoken', 'mixture in 1/4 turn'],
+    ['air screw 1/4 leaner', METRIC, 'spoken', 'mixture out 1/4 turn'],
+    ['mixture screw 1/4 richer', METRIC, 'spoken', 'mixture out 1/4 turn'],
   ],
   'the air': [
     ['70/30.1/light wind', US, 'spoken', 'weather 70 F, 30.1 inHg | note light wind'],
@@ -75,6 +105,25 @@ test.each(ROWS.dangers ?? [])('%s is a matter of safety', (text, habits) => {
   const { safety, offers } = readSpoken(text, AROUND, habits);
   expect(safety).toBe(true);
   expect(offers[0]).toMatch(/^fault .*\[safety\]$/);
+});
+
+const NAMED_DAYS: readonly (readonly [text: string, after: string, day: string])[] = [
+  ['Easter', '2000-01-01', '2000-04-23'],
+  ['Easter', '2024-01-01', '2024-03-31'],
+  ['Easter', '2025-01-01', '2025-04-20'],
+  ['Easter', '2038-01-01', '2038-04-25'],
+  ['Easter Mon', '2026-03-01', '2026-04-06'],
+  ['Good Friday', '2026-03-01', '2026-04-03'],
+  ['Whit Monday', '2026-03-01', '2026-05-25'],
+  ['Whit Monday', '2026-06-01', '2027-05-17'],
+  ['Boxing Day', '2026-03-01', '2026-12-26'],
+  ['Sunday', '2026-03-01', '2026-03-08'],
+];
+
+// Easter Sundays of the Gregorian calendar as almanacs print them, from memory; 2038 has the latest day there is.
+test.each(NAMED_DAYS)('%s after %s', (text, date, day) => {
+  const { status, offers } = readSpoken(text, AROUND, { ...METRIC, date });
+  expect([status, offers[0]?.slice(8, 18)]).toEqual(['asked', day]);
 });
 
 test('what moved by an unknown amount is in doubt', () =>

@@ -14,7 +14,7 @@ interface Nearness {
 const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 
 const ABOUT = set(
-  'about around roughly approx approximately circa ca abt nearly almost maybe say nearabouts nearest approaching',
+  'about bout around roughly approx approximately circa ca abt nearly almost maybe say nearabouts nearest approaching',
 );
 /** After `a shade`, `a whisker`: too little to count. */
 const BESIDE = set('under over above below past off shy short more less');
@@ -80,6 +80,9 @@ export function prefixAt(tokens: readonly Token[], words: readonly string[], at:
   if (word === 'between' || word === 'from') return { prefix: '', length: 1, between: true };
   const beside = besideAt(words, at);
   if (beside > 0) return { prefix: '~', length: beside };
+  if (word === 'say' && /[^s]s$|^they$/.test(words[at - 1] ?? '')) return { prefix: '', length: 0 };
+  if (word === 'round' && words[at - 1] !== 'all' && words[at - 1] !== '\u0000')
+    return { prefix: '~', length: 1 };
   if (ABOUT.has(word)) return { prefix: '~', length: 1 };
   const found = PREFIXES.find(([phrase]) => begins(words, at, phrase));
   return found ? { prefix: found[1], length: found[0].length } : { prefix: '', length: 0 };

@@ -1,8 +1,9 @@
 /** Tokens to pieces: which words name something of the trade, which say how, and which numbers with which units. */
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import { type NameScope, nameAt } from '../entry/name-lookup.ts';
+import { asideAt } from './asides.ts';
 import * as lexicon from './lexicon.ts';
-import { derivedNameAt, spokenNameAt } from './names.ts';
+import { derivedNameAt, nearNameAt, spokenNameAt } from './names.ts';
 import { placeAt } from './place-words.ts';
 import { numberAt, type SpokenAmount } from './spoken-amount.ts';
 import { type Token, tokensOf } from './tokens.ts';
@@ -64,7 +65,23 @@ function pieceAt(
   if (token.kind === 'time') return make('m');
   if (token.kind === 'sign') return signAt(tokens, at, make);
   if (token.kind === 'number') return make('x');
+  const aside = before?.kind === 'v' || before?.kind === 'g' || before?.kind === 'p' ? asideAt(words, at) : 0;
+  if (aside > 0 && isAsideAt(tokens, at + aside, aside)) {
+    const last = tokens[at + aside - 1] as Token;
+    const text = tokens
+      .slice(at, at + aside)
+      .map(({ text: word }) => word)
+      .join(' ');
+    return make('r', aside, { text, to: last.to });
+  }
   return wordAt(tokens, words, at, scope, before, make);
+}
+
+/** A number straight after the words makes a name of them: `12 top end 4200`. One word alone ends its clause. */
+function isAsideAt(tokens: readonly Token[], end: number, length: number): boolean {
+  const next = tokens[end];
+  if (next?.kind === 'number') return false;
+  return length > 1 || next === undefined || /^[,;()]$/.test(next.text);
 }
 
 function signAt(tokens: readonly Token[], at: number, make: (kind: string, length?: number) => Made): Made {
@@ -114,7 +131,11 @@ function wordAt(
     ['r', lexicon.REMARKS],
   ];
   const kind = kinds.find(([, set]) => set.has(word))?.[0];
-  const derived = kind ? undefined : derivedNameAt(words, at);
+  const isKnown =
+    kind !== undefined || lexicon.EXPOSED.has(word) || lexicon.LOOKS.has(word) || lexicon.SKY.has(word);
+  const derived = kind
+    ? undefined
+    : (derivedNameAt(words, at) ?? (isKnown ? undefined : nearNameAt(words, at)));
   if (derived) return make('n', derived.length, { names: derived.value });
   return make(kind ?? 'x');
 }

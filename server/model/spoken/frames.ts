@@ -3,6 +3,7 @@
 import type { Piece } from './classify.ts';
 import type { Clause } from './clauses.ts';
 import type { SpokenAmount } from './spoken-amount.ts';
+import { isStranger, turnsBehind } from './strangers.ts';
 
 export interface Frame {
   readonly names: readonly string[] | undefined;
@@ -28,6 +29,8 @@ export interface Frame {
   readonly counts: boolean;
   /** The number as it was written. */
   readonly written: string;
+  /** A word that nobody knows stands before it. */
+  readonly isLed: boolean;
 }
 
 const OLD = new Set(['was', 'were', 'had', 'used']);
@@ -46,7 +49,9 @@ const MOVING = new Set([
 ]);
 /** Straight after a number these say how far it is from something. */
 const BESIDE = new Set(
-  'from behind ahead than faster slower quicker better worse short shy apart adrift difference'.split(' '),
+  'slow fast low high wrong from behind ahead than faster slower quicker better worse short shy apart adrift difference'.split(
+    ' ',
+  ),
 );
 const BOOK = new Set(['book', 'spec', 'should', 'supposed', 'manual', 'handbook', 'since']);
 const QUIET = new Set(['still', 'again', 'always', 'normally', 'from', 'now', 'before', 'as']);
@@ -98,7 +103,10 @@ function frameOf(
   const withAt = before.findIndex(({ kind }) => kind === 'h');
   const opening = withAt < 0 ? [] : before.slice(withAt);
   const head = withAt < 0 ? before : before.slice(0, withAt);
-  if (head.some(({ kind }) => kind === 'x') || opening.some(({ kind }) => /[twqk]/.test(kind)))
+  if (
+    !head.every((piece) => piece.kind !== 'x' || isStranger(piece) || isFilled(piece, value)) ||
+    opening.some(({ kind }) => /[twqk]/.test(kind))
+  )
     return undefined;
   const around = [...head, ...tail.rest];
   const measured = around.filter(({ kind, text: word }) => kind === 'q' && !QUIET.has(word));
@@ -113,6 +121,8 @@ function frameOf(
   const last = before.at(-1);
   const isRange = (value.amount as SpokenAmount).high !== undefined;
   if (last && MOVING.has(last.text)) return undefined;
+  // `800 not 900` denies the second, `800 no 900` the first.
+  if (last?.text === 'not') return undefined;
   if (isRange && before.some((piece) => MOVING.has(piece.text))) return undefined;
   const isLong =
     measured.some((piece) => OLD.has(piece.text)) && around.some((piece) => piece.text === 'before');
@@ -130,7 +140,7 @@ function frameOf(
     nameText: names[0]?.text ?? '',
     isIdleWord: names[0] !== undefined && IDLE.test(names[0].text),
     remark: [
-      ...head.filter(({ kind }) => kind === 'r').map((piece) => piece.text),
+      ...head.filter(({ kind }) => /[rx]/.test(kind)).map((piece) => text.slice(piece.from, piece.to)),
       said(opening, text),
       tail.remark,
       (value.amount as SpokenAmount).called,
@@ -145,6 +155,7 @@ function frameOf(
     of: measured.some(({ text: word }) => BOOK.has(word)) ? 'book' : measured.length > 0 ? 'before' : 'now',
     corrects: /of*$/.test(before.map(({ kind }) => kind).join('')),
     written: text.slice(value.from, value.to),
+    isLed: head.some(({ kind }) => kind === 'x'),
     counts: direct?.kind === 'x' && !(value.amount as SpokenAmount).unit,
   };
 }
@@ -168,6 +179,10 @@ function oneName(named: readonly Piece[]): readonly Piece[] | undefined {
   return timed.length === 1 && /^(?:initial|total)$/.test(timed[0]?.names[0] ?? '') ? timed : undefined;
 }
 
+/** `tank 14.8 l`: what took so much. */
+const isFilled = ({ text }: Piece, { amount }: Piece): boolean =>
+  /^(?:tank|tanks|bike|car|truck|boat|tractor)$/.test(text) && amount?.unit?.dimension === 'volume';
+
 const UNITS = new Set('deg degrees rpm psi f c turns turn inhg bar mm thou mph kpa volts'.split(' '));
 
 const IDLE = /^(?:idle|idles|idling|tickover|tick over|slow running)$/;
@@ -190,6 +205,7 @@ function remarkIn(
   // A unit that has lost its number belongs to something else.
   if (remark.some((piece) => UNITS.has(piece.text))) return undefined;
   const loaded =
+    turnsBehind(remark) ||
     remark.some(({ text: word }) => OWN.test(word)) ||
     remark.some(({ kind }) => /[tw?k"]/.test(kind)) ||
     (!isWith && remark.some(({ kind }) => kind === 'n'));

@@ -35,6 +35,25 @@ function asMeant(piece: Piece, at: number, all: readonly Piece[], units: Habits[
   if (side) return { ...piece, text: side };
   if (piece.text === 'off' && before?.text === 'backed') return { ...piece, kind: 'f' };
   if (piece.text === 'dead' && next?.text === 'on') return { ...piece, kind: 'f' };
+  // `pulls down to 1800`: what it came to.
+  if (
+    /^(?:pulls|pulled|pulling|drags|dragged)$/.test(piece.text) &&
+    /^(?:down|up)$/.test(next?.text ?? '') &&
+    all[at + 2]?.text === 'to'
+  )
+    return { ...piece, kind: 'f' };
+  if (
+    /^(?:down|up)$/.test(piece.text) &&
+    /^(?:pull|drag|goes|went|dropp?|com|came|crept|climb|fell|fall|rose|run|ran|settl)/.test(
+      before?.text ?? '',
+    ) &&
+    next?.text === 'to'
+  )
+    return { ...piece, kind: 'f' };
+  // `creeps to 185`
+  if (/^(?:creeps|crept|creeping|creep)$/.test(piece.text) && /^(?:to|up)$/.test(next?.text ?? ''))
+    return { ...piece, kind: 'f' };
+  if (isWhere(all, at)) return { ...piece, kind: 'x', names: [] };
   if (piece.text === 'pulling' && all.slice(0, at).some(({ kind }) => kind === 'v'))
     return { ...piece, kind: 'x' };
   // `in traffic`, `on the run`: where, and no change or run.
@@ -47,6 +66,30 @@ function asMeant(piece: Piece, at: number, all: readonly Piece[], units: Habits[
     return { ...piece, kind: 'r', amount: undefined };
   const isCounted = piece.text === 'runs' && at === 1 && bare(all[0]) !== undefined;
   return isCounted ? { ...piece, kind: 'n', names: ['run time'] } : piece;
+}
+
+const WHERE = /^(?:at|on|in|by|for|over|near|past|through|off|up|down|after|along|from)$/;
+/** Words that leave open what was read, so that where it was read says it. */
+const OPEN =
+  /^(?:temps?|temperature|tmp|pressure|gauge|meter|vac|light|screws?|needles?|jets?|gap|clearance|advance)$/;
+const SELF = new Set(['fuel economy', 'road speed', 'voltage', 'power']);
+
+/** `fuel pressure 5.5 on the gauge`: a word of the trade that only says where, behind a number that has its own. */
+function isWhere(all: readonly Piece[], at: number): boolean {
+  const piece = all[at] as Piece;
+  const opener = /^(?:the|a|her|each)$/.test(all[at - 1]?.text ?? '') ? at - 2 : at - 1;
+  if (piece.kind !== 'n' || !WHERE.test(all[opener]?.text ?? '')) return false;
+  const start = all.findLastIndex(({ kind }, i) => i < at && /[,;(]/.test(kind)) + 1;
+  const end = all.findIndex(({ kind }, i) => i > at && /[,;)]/.test(kind));
+  const before = all.slice(start, opener);
+  const value = before.findLastIndex(({ kind }) => kind === 'v');
+  if (value < 0 || all.slice(at, end < 0 ? all.length : end).some(({ kind }) => kind === 'v')) return false;
+  const named = before.filter(({ kind }) => kind === 'n');
+  if (named.length === 0) return SELF.has(before[value]?.amount?.unit?.dimension ?? '');
+  const isOther = named.every(
+    ({ names, text }) => !OPEN.test(text) && !names.some((name) => piece.names.includes(name)),
+  );
+  return isOther && before.findIndex(({ kind }) => kind === 'n') < value;
 }
 
 const FITTED = /^(?:put|puts|stuck|popped|dropped|bunged|swapped|fitted|threw|screwed|slipped|went)$/;

@@ -114,7 +114,7 @@ export const VAGUE = set('touch hair bit tad smidge little smidgen whisker fract
 
 /** Spellings of the pencil, put right before anything is looked up. */
 export const SPELLINGS = pairs(
-  `guage: gauge, gague: gauge, compresion: compression, compresssion: compression, vaccum: vacuum, vacum: vacuum,
+  `guage: gauge, govnr: governor, guvnor: governor, govner: governor, gague: gauge, compresion: compression, compresssion: compression, vaccum: vacuum, vacum: vacuum,
    vacuumm: vacuum, idel: idle, carburator: carburettor, carburetter: carburettor, tickin: ticking, dwel: dwell, timeing: timing,
    temprature: temperature, temperture: temperature, presure: pressure, preasure: pressure, throtle: throttle, mixure: mixture,
    inital: initial, intial: initial, needel: needle, thru: through, lites: lights, yr: year, nr: no, tyer: tyre, gskts: gaskets,
@@ -142,7 +142,7 @@ export const SPOKEN_NAMES = pairs(
    trans fluid: gearbox temperature, oil: oil pressure|oil temperature, engine oil: oil pressure|oil temperature,
    oil gauge: oil pressure, oil press: oil pressure, all in: all in|total, mech: mechanical limit, mechanical: mechanical limit,
    centrifugal: mechanical limit, weights: mechanical limit, mech advance: mechanical limit, strobe: timing, timing light: timing,
-   light: total|timing, pilot: idle jet|mixture, pilots: idle jet|mixture, screw: mixture|idle screw, pilot screw: mixture, pilot screws: mixture,
+   light: total|timing, pilot: idle jet|mixture, pilots: idle jet|mixture, screw: mixture|idle screw, pilot screw: mixture, stop screw: idle screw, stop screws: idle screw, pilot screws: mixture,
    idle screws: mixture, air screw: mixture, air screws: mixture, mix screws: mixture, mixture screws: mixture, screws: mixture,
    tyres: tyre pressure, tires: tyre pressure, tyre: tyre pressure, tire: tyre pressure, consumption: fuel economy,
    head: head temperature, heads: head temperature, cyl head: head temperature, plugs: plug gap, plug: plug gap, points: points gap|dwell, gaps: plug gap,

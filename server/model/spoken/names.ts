@@ -2,10 +2,18 @@
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import { VOCABULARY } from '../../trade/vocabulary/vocabulary.ts';
 import * as lexicon from './lexicon.ts';
+import { nearWords } from './near-names.ts';
+import { SLANG } from './slang.ts';
 
 const same = (word: string): string => word;
 
-const SPOKEN = [...lexicon.SPOKEN_NAMES].map(([name, means]) => [name, means.split('|')] as const);
+/** The later row of a name holds. */
+const SPOKEN = [
+  ...new Map([
+    ...[...lexicon.SPOKEN_NAMES].map(([name, means]) => [name, means.split('|')] as const),
+    ...SLANG,
+  ]),
+];
 const TRADE = VOCABULARY.filter(({ kind }) => kind !== 'fact').flatMap(({ name, aliases }) =>
   [name, ...aliases].map((word) => [word, [name]] as const),
 );
@@ -43,6 +51,15 @@ function otherNumber(name: string): string {
 interface Found {
   readonly value: readonly string[];
   readonly length: number;
+}
+
+const NEAR = nearWords([...TRADE, ...SPOKEN].map(([name]) => name));
+const PLAIN = phraseTree([...TRADE, ...SPOKEN]);
+
+/** A name with a letter wrong in its first word. */
+export function nearNameAt(words: readonly string[], at: number): Found | undefined {
+  const near = NEAR(words[at] ?? '');
+  return near === undefined ? undefined : longestPhrase(PLAIN, words.with(at, near), at, same);
 }
 
 /** What only plain speech calls so. */

@@ -35,6 +35,7 @@ const SIDES: ReadonlyMap<string, string> = new Map([
   ['exhausts', 'exhaust'],
 ]);
 
+const TYRES = /\bt[yi]res?\b/;
 const CARBS = new Set(['carb', 'carburettor', 'carburetor']);
 
 /** `afterNumber` lets `back` be where it was, beside a front. */
@@ -45,6 +46,15 @@ export function placeAt(words: readonly string[], at: number, afterNumber: boole
       ? { text: `${side.text} carb`, length: side.length + 1 }
       : side;
   const first = words[at] as string;
+  // `tyres 26 f 28 r`
+  if (
+    afterNumber &&
+    /^[fr]$/.test(first) &&
+    words.includes('f') &&
+    words.includes('r') &&
+    TYRES.test(words.join(' '))
+  )
+    return { text: first === 'f' ? 'front' : 'rear', length: 1 };
   const two = `${first} ${words[at + 1]}`;
   if (PLACE_WORDS.has(two)) return { text: two, length: 2 };
   if (afterNumber && first === 'back' && words.includes('front')) return { text: 'rear', length: 1 };

@@ -84,7 +84,7 @@ export function doubtIn(pieces: readonly Piece[]): SpokenReading['doubts'][numbe
 export function isUncounted(pieces: readonly Piece[]): boolean {
   const has = (test: (piece: Piece) => boolean) => pieces.some(test);
   if (has(({ kind }) => kind === 'v')) return false;
-  if (pieces[0]?.text === 'ditto') return true;
+  if (pieces[0]?.text === 'ditto' || (pieces[0]?.text === 'same' && pieces[1]?.text === 'as')) return true;
   const isSame = has(({ text }) => /^(?:same|usual|ditto)$/.test(text)) && has(({ kind }) => kind === 'n');
   return isSame || (has(({ kind }) => kind === 'c') && has(({ kind }) => kind === 'k'));
 }

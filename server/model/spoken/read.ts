@@ -11,8 +11,10 @@ import { type Context, type Fact, type Meaning, matches } from './form.ts';
 import { complainsOf, faultOffers, shortName, troubleIn } from './forms/danger.ts';
 import { engineIn } from './forms/engine.ts';
 import { atMost, firingIn, limitedIn, rowUnder, speedAtRevs } from './forms/facts.ts';
+import { isOfElsewhere } from './forms/foreign.ts';
 import { headOf } from './forms/heads.ts';
-import { checksIn, doneIn, doneOffers, openIn, todoOffers } from './forms/open.ts';
+import { metersIn } from './forms/meters.ts';
+import { checksIn, doneIn, doneOffers, isPlan, openIn, todoOffers } from './forms/open.ts';
 import { weatherIn } from './forms/weather.ts';
 import { asked, type Habits, noteOf, type SpokenReading, spokenAs, UNREAD } from './habits.ts';
 import { doubtIn, isProse, isUncounted } from './prose.ts';
@@ -23,6 +25,7 @@ import { type Settled, settle } from './settle.ts';
 import { subjectsOf } from './subjects.ts';
 import { FORMS } from './table.ts';
 import { holds } from './verify.ts';
+import { isReverted, movedIn, profileIn, reworded } from './wordings.ts';
 
 /** A letter that looks like a figure, among figures: what was meant is offered. */
 function letterFor(line: string, scope: NameScope, habits: Habits): SpokenReading | undefined {
@@ -73,8 +76,14 @@ function troubled(
 function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habits): SpokenReading {
   const { pieces } = settled;
   const whole =
-    firingIn(line) ?? engineIn(line, habits) ?? limits(line, scope, habits) ?? speedAtRevs(pieces, habits);
+    firingIn(line) ??
+    engineIn(line, habits) ??
+    profileIn(line) ??
+    limits(line, scope, habits) ??
+    speedAtRevs(pieces, habits) ??
+    metersIn(pieces, line, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
+  if (isOfElsewhere(pieces, line)) return noteOf(line);
   const row = rowOf(line, scope, habits);
   if (row) return row;
   const weather = weatherIn(pieces, line, habits);
@@ -86,14 +95,17 @@ function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habit
     return asked('Is this what was looked at?', [checks.join(' | '), `note ${line}`]);
   if (!pieces.some(({ kind }) => kind === '?')) {
     const read = readLine(line, settled, scope, habits) ?? namedLate(line, settled, scope, habits);
-    const reading = read && decided(read, scope);
+    const reading = read && decided(line, read, scope);
     if (reading) return reading;
   }
+  const other = inOtherWords(line, scope, habits);
+  if (other) return other;
   if (!hasNumber && complainsOf(pieces, line))
     return faultOffers(line, { safety: false, name: shortName(line) }, []);
   const doubt = doubtIn(pieces);
   if (doubt) return asked('How far was it moved?', [`note ${line}`], { doubts: [doubt] });
-  if (!isUncounted(pieces) && isProse(pieces, line, habits.cylinders)) return noteOf(line);
+  const isOpen = isUncounted(pieces) || (hasNumber && isPlan(line));
+  if (!isOpen && isProse(pieces, line, habits.cylinders)) return noteOf(line);
   return leaning(line, settled, scope, habits);
 }
 
@@ -126,6 +138,15 @@ function namedLate(line: string, settled: Settled, scope: NameScope, habits: Hab
   return readLine(line, settled, scope, habits, named.names);
 }
 
+/** A change that is said in a roundabout way. */
+function inOtherWords(line: string, scope: NameScope, habits: Habits): SpokenReading | undefined {
+  const said = reworded(line, habits);
+  const settled = said === undefined ? undefined : settle(classify(said, scope), habits);
+  if (!said || !settled || settled.pieces.some(({ kind }) => kind === '?')) return undefined;
+  const read = readLine(said, settled, scope, habits);
+  return read && decided(line, read, scope);
+}
+
 /** More than remarks. */
 const saysSomething = (lines: readonly string[]): boolean => lines.some((line) => !line.startsWith('note '));
 
@@ -135,27 +156,36 @@ interface Read {
   readonly doubts: SpokenReading['doubts'];
 }
 
-function decided({ lines, others, doubts }: Read, scope: NameScope): SpokenReading | undefined {
+function decided(line: string, { lines, others, doubts }: Read, scope: NameScope): SpokenReading | undefined {
   if (lines.length === 0 || !holds(lines, scope)) return undefined;
   if (!saysSomething(lines)) return undefined;
+  if ((isPlan(line) || isReverted(line)) && lines.every(isSetting))
+    return asked('Was it done, or is it to be done?', [
+      lines.join(' | '),
+      `todo ${shortName(line)}: ${plainOf(line)}`,
+      `note ${line}`,
+    ]);
   if (others.length === 0 && doubts.length === 0) return spokenAs(lines);
   return asked('Which of these is it?', [lines.join(' | '), ...others], { doubts });
 }
 
+const isSetting = (line: string): boolean => findQuantity(line.split(' '))?.quantity.kind === 'setting';
+const plainOf = (line: string): string => line.replace(/[:;[\]]/g, ' ');
+
 /** What leans on an earlier line, or could not be read whole: offered, never counted. */
 function leaning(line: string, settled: Settled, scope: NameScope, habits: Habits): SpokenReading {
   const subjects: readonly (string | undefined)[] = [...subjectsOf(habits.lines ?? []), undefined];
-  const offers = subjects.flatMap((subject) => {
+  const carried = subjects.flatMap((subject) => {
     const read = readLine(line, settled, scope, habits, subject ? [subject] : undefined);
     return read && read.lines.length > 0 && holds(read.lines, scope) ? [read.lines.join(' | ')] : [];
   });
-  const isAny = offers.length > 0 || settled.pieces.some(({ kind }) => /[nvkq]/.test(kind));
+  const offers = [...new Set([...movedIn(line), ...carried])];
+  const isAny = offers.length > 0 || isPlan(line) || settled.pieces.some(({ kind }) => /[nvkq]/.test(kind));
   if (!isAny) return UNREAD;
-  const plain = line.replace(/[:;[\]]/g, ' ');
   return asked('What does this belong to?', [
     ...offers.slice(0, 2),
     `note ${line}`,
-    `todo ${shortName(line)}: ${plain}`,
+    `todo ${shortName(line)}: ${plainOf(line)}`,
   ]);
 }
 

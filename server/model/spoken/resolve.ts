@@ -159,6 +159,8 @@ function givenUnit(unit: Unit, text: string, quantity: Quantity, habits: Habits)
   if (!isOwn) return [];
   if (habits.units === 'imperial' && own?.id === 'gal' && /^(?:gal|gals|gallons?)$/.test(text))
     return [unitById('imp-gal')];
+  if (habits.units === 'imperial' && /^(?:pt|pts|pints?)$/.test(text) && unit.id === 'pt')
+    return [unitById('imp-pt')];
   if (habits.units === 'imperial' && own?.id === 'mpg' && text === 'mpg') return [unitById('imp-mpg')];
   return [unit];
 }

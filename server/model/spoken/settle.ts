@@ -123,7 +123,10 @@ function withTime(all: readonly Piece[]): Settled {
     if (!opens || !amount || !isMinutes || amount.high) continue;
     const rest = [...all.slice(0, i), ...all.slice(i + 2)];
     if (!rest.some(({ kind }) => kind === 'v')) continue;
-    return { pieces: rest, time: `+${amount.low[0]} ${amount.unit?.symbol}` };
+    const given = sizeOf(amount.low[0] as string);
+    const inMinutes = amount.unit?.id === 'h' && !Number.isInteger(given);
+    const time = inMinutes ? `+${given * 60} min` : `+${amount.low[0]} ${amount.unit?.symbol}`;
+    return { pieces: rest, time };
   }
   return { pieces: all, time: undefined };
 }
@@ -144,7 +147,7 @@ function withCylinders(pieces: readonly Piece[], { cylinders = 16 }: Habits): re
     const isSure = /^cyl(?:inder)?$/.test(piece.text);
     const isCylinder =
       word && number !== undefined && Number.isInteger(number) && number >= 1 && number <= cylinders;
-    const isOn = isOnCylinder(piece, out, number, cylinders);
+    const isOn = pieces[i + 2]?.kind !== 'n' && isOnCylinder(piece, out, number, cylinders);
     if (next && (isOn || (isCylinder && (isSure || !out.some(({ kind }) => kind === 'v'))))) {
       out.push({ ...next, kind: 'p', text: `#${number}`, amount: undefined, from: piece.from });
       i++;
@@ -161,7 +164,7 @@ const isOnCylinder = (
   cylinders: number,
 ): boolean =>
   piece.text === 'on' &&
-  before.at(-1)?.kind === 'v' &&
+  before.length > 0 &&
   number !== undefined &&
   Number.isInteger(number) &&
   number >= 1 &&
@@ -182,10 +185,11 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
     const next = pieces[i + 1];
     const opens = /^(?:@|at|by|from|around)$/.test(piece.text);
     if (opens && next?.kind === 'v' && isOnRoad(next, out)) {
+      const speed = `${next.amount?.low[0]} ${next.amount?.unit?.symbol}`;
       out.push({
         ...next,
         kind: 'g',
-        text: `"at ${next.amount?.low[0]} ${next.amount?.unit?.symbol}"`,
+        text: piece.kind === '@' ? `@ ${speed}` : `"at ${speed}"`,
         amount: undefined,
       });
       i++;
@@ -198,12 +202,26 @@ function withSpeeds(pieces: readonly Piece[]): readonly Piece[] {
     ) {
       out.push(speedOf(next));
       i++;
+    } else if (isLoadSpeed(piece, out)) {
+      out.push(speedOf(piece));
     } else if (piece.kind === 'v' && next?.kind === '=' && isSpeed(piece.amount)) {
       out.push(speedOf(piece));
       i++;
-    } else out.push(piece.kind === '@' ? { ...piece, kind: 'f' } : piece);
+    } else out.push(piece.kind === '@' && next ? { ...piece, kind: 'f' } : piece);
   }
   return out;
+}
+
+/** `power 52 hp 4900`: what an engine gives, straight before the speed it gives it at. */
+function isLoadSpeed({ kind, amount }: Piece, before: readonly Piece[]): boolean {
+  const last = before.at(-1);
+  return (
+    kind === 'v' &&
+    !amount?.unit &&
+    isSpeed(amount) &&
+    /^(?:power|torque)$/.test(last?.amount?.unit?.dimension ?? '') &&
+    sizeOf(amount?.low.at(-1) as string) >= 500
+  );
 }
 
 /** `50 lb at 40 mph`: where on the road it was read. */

@@ -217,7 +217,10 @@ function unitAt(
   if (word === 'sec' && tokens[at + 1]?.kind === 'number') return undefined;
   if (word === 'p' && token.joined && words.some((each) => PITCHED.test(each)))
     return { unit: unitById('in'), text: 'in', length: 1 };
-  if (word === 'f' && !token.joined && words.includes('n')) return undefined;
+  if (word === 'f' && !token.joined && (words.includes('n') || words.includes('r'))) return undefined;
+  // Nobody has a pressure in eighths: a bar that is left over.
+  if (/^bars?$/.test(word) && /\d\/\d/.test(tokens[at - 1]?.raw ?? '')) return undefined;
+  if (word === 'hg') return { unit: unitById('inHg'), text: 'in hg', length: 1 };
   if (NEVER.test(word) || (word === 'l' && words.includes('r'))) return undefined;
   if (/^[cfm]$/.test(word) && !token.joined && token.raw !== word.toUpperCase()) return undefined;
   if (word === 'in' && (isNoInch(tokens, words, at + 1) || words.includes('ex'))) return undefined;

@@ -12,7 +12,8 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
   const isChange = frame.changes.length > 0 && !frame.isWhole;
   const fitting = isChange ? withChanges : fitsOf;
   const guessed = bySelf(frame, context);
-  if (frame.names) return fitting(narrowed(frame.names, frame, context), frame.amount, habits, true);
+  if (frame.names)
+    return usedOf(frame, fitting(narrowed(frame.names, frame, context), frame.amount, habits, true), habits);
   const amount = withUnitOf(frame, context);
   // `8 gal used, 4200 wot`: of what went before, or of itself.
   const isOwn = guessed?.[0] === 'wide open speed';
@@ -25,6 +26,14 @@ export function fitsOfFrame(frame: Frame, context: Context): readonly Fit[] {
     if (fits) return [...fits, ...own];
   }
   return guessed ? fitting(guessed, frame.amount, habits, true) : [];
+}
+
+/** Of several, the only one that the notebook has written before. */
+function usedOf({ nameText }: Frame, fits: readonly Fit[], { used }: Context['habits']): readonly Fit[] {
+  // Any screw is called one.
+  if (/^screws?$/.test(nameText)) return fits;
+  const known = fits.filter(({ name }) => used?.has(name));
+  return known.length === 1 ? known : fits;
 }
 
 /** How far a setting was changed, else a value; a part of one is a part of a turn or an inch. */
@@ -45,7 +54,7 @@ function withChanges(
 function narrowed(
   names: readonly string[],
   { amount, remark, states, changes, isWhole }: Frame,
-  { facts, text }: Context,
+  { facts, text, habits: { used } }: Context,
 ): readonly string[] {
   if (amount.unit?.dimension === 'turns' && names.includes('mixture')) return ['mixture'];
   if (
@@ -55,10 +64,25 @@ function narrowed(
     (amount.isStep === 'from' || (!isWhole && amount.high === undefined))
   )
     return ['initial'];
+  // `ign 22 full`: all of the advance is in.
+  if (names.includes('timing') && /^full\b/.test(remark) && changes.length === 0) return ['total'];
   // `idle up half a turn`: its screw.
   if (names[0] === 'idle' && amount.unit?.dimension === 'turns') return ['idle screw'];
-  if (names[0] === 'idle' && /\bchoke\b/.test(remark) && !/\bwithout|no choke\b/.test(remark))
+  // A sync with gauges is read on what was read with before.
+  if (names.includes('depression') && names.includes('carburettor balance'))
+    return byHabit(names, amount, used);
+  if (
+    names[0] === 'idle' &&
+    /\bchoke\b/.test(remark) &&
+    !/\bwithout|no choke\b|\bchoke (?:in|off|home)\b/.test(remark)
+  )
     return ['fast idle'];
+  // `oil 0.3 l`: what was put in has its unit.
+  const isOilIn = facts.some(({ name }) => name === 'oil grade');
+  if (names.length > 1 && names.includes('oil used') && isOilIn)
+    return names.filter((name) => name !== 'oil used');
+  if (names.length > 1 && names.includes('oil used'))
+    return names.filter((name) => (name === 'oil used') === (amount.unit?.dimension === 'volume'));
   // `fuel 14`: what was burnt has its unit.
   if (names.length > 1 && names.includes('fuel used') && !amount.unit)
     return names.filter((name) => name !== 'fuel used');
@@ -67,8 +91,21 @@ function narrowed(
   if (names[0] === 'timing' && isSet) return ['initial'];
   // A governor has one speed without load; what it falls to is the engine's.
   const isLoaded = names[0] === 'governed speed' && facts.some(({ name }) => name === 'governed speed');
-  if (isLoaded && (remark !== '' || states.length > 0)) return ['engine speed'];
+  if (
+    isLoaded &&
+    (remark !== '' || states.length > 0 || /\b(?:pulls|drops|goes|sags|lugs) down to\b/.test(text))
+  )
+    return ['engine speed'];
   return names;
+}
+
+function byHabit(
+  names: readonly string[],
+  { unit }: SpokenAmount,
+  used: Context['habits']['used'],
+): readonly string[] {
+  if (unit || used?.has('depression')) return ['depression'];
+  return names.filter((name) => name !== 'depression');
 }
 
 /** `12 flats front, 10 rear`: the unit said before holds on. */
@@ -77,10 +114,8 @@ function withUnitOf({ amount }: Frame, { unit, facts }: Context): SpokenAmount {
 }
 
 /** By the unit, the gear or the remark alone, where only one thing of the trade goes with it. */
-function bySelf(
-  { amount, states, remark, changes }: Frame,
-  { habits, text }: Context,
-): readonly string[] | undefined {
+function bySelf(frame: Frame, { habits, text }: Context): readonly string[] | undefined {
+  const { amount, states, remark, changes } = frame;
   const dimension = amount.unit?.dimension;
   const own = dimension && BY_DIMENSION.get(dimension);
   if (own) return own;
@@ -88,12 +123,16 @@ function bySelf(
   if (dimension === 'angle' && states.some((state) => state.startsWith('@'))) return ['timing'];
   if (changes.some((word) => TIMED.has(word)) && (!dimension || dimension === 'angle')) return ['initial'];
   if (dimension === 'angle' && changes.some((word) => word === 'gave' || word === 'took')) return ['initial'];
+  if (/^no load\b/.test(remark) && !amount.unit) return ['governed speed'];
   if (/\bgps\b/i.test(remark)) return ['speed'];
   // `out 1/8 both`: one of two screws, and which is asked.
   const isPart = /^\d\/\d+$/.test(amount.low[0] ?? '') && (!dimension || dimension === 'turns');
   if (isPart && changes.some((word) => word === 'in' || word === 'out')) return ['mixture', 'idle screw'];
-  if (dimension === 'volume' && FILLED.test(text) && !/\b(?:oil|water|coolant)\b/i.test(text))
+  if (/^(?:gal|imp-gal|L)$/.test(amount.unit?.id ?? '') && isFuel(frame.written, remark, text))
     return ['fuel used'];
+  // A run is not timed to a tenth of an hour, and no day has a hundred.
+  const hours = sizeOf(amount.low.at(-1) as string);
+  if (amount.unit?.id === 'h' && !amount.high && hours >= 100) return ['hours'];
   if (dimension === 'distance' && sizeOf(amount.low.at(-1) as string) >= 1000 && isMeter(text))
     return ['odometer'];
   if (dimension && dimension !== 'rotation') return undefined;
@@ -105,13 +144,27 @@ const isMeter = (text: string): boolean =>
   /^[\d.,\s\u2009]+(?:km|kms|mi|miles)\b/i.test(text) &&
   !/\b(?:for|since|from|after|trip|run|ago|more|until|till|in|to|of|per|an|a|left|away)\b/i.test(text);
 
+/** Nothing else that is poured is named, nor anything nobody knows. */
+const isFuel = (written: string, remark: string, text: string): boolean =>
+  text !== written &&
+  !POURED.test(text) &&
+  (FILLED.test(text) ||
+    /^(?:tank )?(?:|loaded|empty|brimmed|filled|both|total|in all|today|at home|petrol|gas|fuel|of petrol|of gas|of fuel|diesel|unleaded|tanks?)$/i.test(
+      remark,
+    ));
+const POURED =
+  /\b(?:oil|water|coolant|antifreeze|grease|paint|milk|beer|tea|coffee|fluid|acid|cleaner|thinner|thinners|cleaning|wax|spray|seed|feed|grade|weight|gearbox|sump|hopper|radiator|rad|box)\b/i;
+
 const FILLED =
-  /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used)\b/i;
+  /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used|brimmed|refilled|topped up|fill|took)\b/i;
 const TIMED = new Set(['backed', 'advanced', 'retarded', 'advance', 'retard']);
 const BY_DIMENSION: ReadonlyMap<string, readonly string[]> = new Map([
   ['road speed', ['speed']],
   ['fuel economy', ['fuel economy']],
   ['voltage', ['volts']],
+  ['power', ['power']],
+  ['capacitance', ['condenser']],
+  ['concentration', ['hydrocarbons']],
   ['heat cycles', []],
 ]);
 
@@ -147,6 +200,10 @@ export function directionOf(
 
 function wayOf({ quantity }: Fit, word: string, nameText: string): '+' | '-' | 'in ' | 'out ' | undefined {
   if (quantity.dimension === 'turns') {
+    // An air screw lets air in as it goes out: richer is in.
+    const isAir = /^air/.test(nameText);
+    if (isAir && TASTE.in.has(word)) return 'in ';
+    if (isAir && TASTE.out.has(word)) return 'out ';
     const inward = quantity.name === 'mixture' || quantity.name === 'main needle' ? MIXTURE : STOP;
     return inward.in.has(word) ? 'in ' : inward.out.has(word) ? 'out ' : undefined;
   }
@@ -164,6 +221,7 @@ const MIXTURE = {
   in: words('in leaner weaker leaned weakened closed up'),
   out: words('out richer richened opened down'),
 };
+const TASTE = { in: words('richer richened'), out: words('leaner weaker leaned weakened') };
 const STOP = { in: words('in opened more up raised'), out: words('out less down closed lowered') };
 const MORE = words(
   'up more raised added gave give advanced advance bumped upped another extra increased bigger larger richer higher',

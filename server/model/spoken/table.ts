@@ -6,11 +6,13 @@ import { WORDS } from './forms/looks.ts';
 import { OILS } from './forms/oils.ts';
 import { PAIRS } from './forms/pairs.ts';
 import { RUNS } from './forms/runs.ts';
+import { TEXTS } from './forms/texts.ts';
 import { VALUES } from './forms/values.ts';
 
 export const FORMS: readonly Form[] = [
   ...WORDS,
   ...OILS,
+  ...TEXTS,
   ...CYLINDERS,
   ...PAIRS,
   ...RUNS,

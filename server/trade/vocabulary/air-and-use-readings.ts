@@ -39,7 +39,7 @@ export const USE = [
     also: 'engine hours, hour meter, hourmeter, hours run, hrs, meter hours, engine hrs',
     bare: true,
     band: usual(0, 50_000, 'by the digits of the counter'),
-    traits: { meter: 'h' },
+    traits: { unitsLeftOut: ['h'], meter: 'h' },
   }),
   measured('fuel used', 'gal', 'Fuel burnt since the last fill.', {
     also: 'fuel burnt, fuel burned, fuel consumed, fuel filled, fuel burn',
@@ -61,6 +61,6 @@ export const USE = [
   measured('power', 'hp', 'Power measured on a dynamometer.', {
     also: 'brake power, wheel power, hp, bhp, belt power, belt hp, pto power, pto hp, drawbar power, drawbar hp',
     band: usual(1, 3000, 'from small engines to racing engines'),
-    traits: { needsWarmEngine: true },
+    traits: { unitsLeftOut: ['hp'], needsWarmEngine: true },
   }),
 ];

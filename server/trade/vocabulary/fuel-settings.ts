@@ -171,6 +171,7 @@ const CARBURETTOR = ownedBy('carburettor', [
     also: 'venturi size, choke tube, main venturi',
     places: ANY_CARB,
     band: usual(10, 65, 'from small single carburettors to large four-barrels'),
+    traits: { unitsLeftOut: ['mm'] },
   }),
   curve(
     'carb rating',

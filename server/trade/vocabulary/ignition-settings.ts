@@ -81,6 +81,7 @@ const DISTRIBUTOR = ownedBy('distributor', [
   measured('condenser', 'uF', 'Capacitor across the points.', {
     also: 'capacitor',
     band: fromMemory(0.1, 0.4, 'workshop habit: about 0.2 to 0.3 µF'),
+    traits: { unitsLeftOut: ['uF'] },
   }),
   text('coil', 'The ignition coil fitted.', { also: 'ignition coil' }),
   measured('ballast', 'ohm', 'Resistance in line with the coil.', {

@@ -200,6 +200,7 @@ const MIXTURE = [
     also: 'hc',
     places: EACH_CYLINDER,
     band: usual(0, 5000, 'a sound idle 100 to 400 ppm, a misfire thousands'),
+    traits: { unitsLeftOut: ['ppm'] },
   }),
   measured('oxygen', '%', 'Oxygen in the exhaust, by volume.', {
     also: 'o2',

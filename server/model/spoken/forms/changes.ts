@@ -57,5 +57,5 @@ const isFar = ({ quantity, name }: Fit, { low, unit }: SpokenAmount): boolean =>
 
 /** `planes in 6 secs`, `put 18 gal in`. */
 const isUsedUp = ({ quantity }: Fit, changes: readonly string[]): boolean =>
-  (quantity.dimension === 'time' || quantity.name === 'fuel used') &&
-  changes.every((word) => word === 'in' || word === 'up');
+  (quantity.dimension === 'time' || quantity.name === 'fuel used' || quantity.name === 'oil used') &&
+  changes.every((word) => /^(?:in|up|added|took)$/.test(word));

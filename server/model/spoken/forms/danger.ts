@@ -2,7 +2,10 @@
 import type { Piece } from '../classify.ts';
 import { asked, type SpokenReading } from '../habits.ts';
 import { COMPLAINTS, DANGERS, EXPOSED, FUELS, TROUBLES } from '../lexicon.ts';
+import { isFaulty } from './faults.ts';
 import { HAZARDS, UNWELL } from './hazards.ts';
+import { isMended } from './mended.ts';
+import { systemIn } from './systems.ts';
 
 interface Trouble {
   readonly safety: boolean;
@@ -51,9 +54,6 @@ const PHRASES: readonly (readonly [phrase: RegExp, name: string])[] = [
   ],
 ];
 
-const NEGATED =
-  /\b(?:no|not|without|never|nothing|zero|cured|stopped)\b(?: \w+){0,1} (?:\w*leak\w*|drip\w*|ping\w*|pink\w*|knock\w*|smoke|smell\w*|play|slack|weep\w*|crack\w*|stick\w*|fumes|trouble)/i;
-
 /** Knock, by what it is called; it may also be denied. */
 const KNOCKS = new Set(
   'ping pings pinged pinging pink pinks pinked pinking knock knocks knocked knocking detonation detonates detonating tinkle tinkles tinkling rattling'.split(
@@ -65,9 +65,14 @@ const DENIED =
 
 const KNOCKED_BACK = /\bknock(?:ed|s)?\b(?=(?: \S+){0,4} (?:back|down|up|off|out)\b)/i;
 
-/** Undefined where nothing is said to be wrong. */
+/** Undefined where nothing is said to be wrong. What is mended is no trouble; what a line says besides may be. */
 export function troubleIn(said: string): Trouble | undefined {
-  if (NEGATED.test(said)) return undefined;
+  if (!isMended(said)) return troubleOf(said);
+  const besides = said.split(/[,;]|\bbut\b/i).filter((each) => !isMended(each));
+  return besides.map(troubleOf).find((trouble) => trouble?.safety);
+}
+
+function troubleOf(said: string): Trouble | undefined {
   // `knocked it back 2` is a change of the timing, and no noise.
   const text = said
     .replace(KNOCKED_BACK, ' ')
@@ -95,12 +100,15 @@ export function troubleIn(said: string): Trouble | undefined {
   const isFuel = words.some((word) => FUELS.has(word));
   if (exposed && (bad || isWrong(words, exposed))) return { safety: true, name: nameOf(text, exposed) };
   if (isFuel && bad) return { safety: true, name: 'fuel' };
+  const system = systemIn(text);
+  if (system) return { safety: true, name: system };
   if (UNWELL.test(text)) {
     const strict = words.find((word) => STRICT.has(word));
     return strict ? { safety: true, name: nameOf(text, strict) } : { safety: false, name: '' };
   }
   const wrong = bad ?? words.find((word) => TROUBLES.has(word));
-  return wrong && (bad || words.some((word) => FIXTURES.has(word))) ? { safety: false, name: '' } : undefined;
+  const isFault = (wrong && (bad || words.some((word) => FIXTURES.has(word)))) || isFaulty(said);
+  return isFault ? { safety: false, name: '' } : undefined;
 }
 
 /** What holds other things. */
@@ -172,5 +180,7 @@ const SMALL = new Set(
 
 /** A thing of the trade that is not as it ought to be, in a line without a number. */
 export const complainsOf = (pieces: readonly Piece[], text: string): boolean =>
+  !isMended(text) &&
+  !/\bflame (?:arrest|trap)|\b(?:phone|camera)\b|\b(?:first|second|third) kick\b/i.test(text) &&
   wordsOf(text).some((word) => COMPLAINTS.has(word) || TROUBLES.has(word)) &&
   pieces.some(({ kind, text: word }) => kind === 'n' || kind === 'p' || EXPOSED.has(word));

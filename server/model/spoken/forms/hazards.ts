@@ -40,7 +40,7 @@ export const HAZARDS: readonly (readonly [phrase: RegExp, name: string])[] = [
     'engine',
   ],
   [
-    /\boil (?:pressure )?(?:dropped to |fell to |at |gone to |down to )?(?:0|zero|nothing|nil)\b|\bno oil pressure\b|\blost oil pressure\b/i,
+    /\boil (?:pressure )?(?:dropped to |fell to |at |gone to |down to )?(?:0(?![.,]\d)|zero|nothing|nil)\b|\bno oil pressure\b|\blost oil pressure\b/i,
     'oil pressure',
   ],
   [

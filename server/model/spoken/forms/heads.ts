@@ -1,7 +1,10 @@
 /** Heads of a day as people date them: `4/11 truck`, `Sat 7 March 26`, `14.3.`, `9 Mai`. */
 import { Temporal } from 'temporal-polyfill';
 import { daysBetween } from '../../entry/date.ts';
+import { dateFirst } from '../date-first.ts';
 import { asked, type Habits, type SpokenReading, spokenAs } from '../habits.ts';
+import { dayNamed } from './feasts.ts';
+import { weekdayIndex } from './weekdays.ts';
 
 const MONTHS = [
   'jan january jänner januar janvier januari gennaio enero janeiro',
@@ -16,16 +19,6 @@ const MONTHS = [
   'oct october okt oktober octobre ottobre octubre',
   'nov november novembre noviembre',
   'dec december dez dezember decembre décembre dicembre diciembre déc desember',
-].map((names) => new Set(names.split(' ')));
-
-const WEEKDAYS = [
-  'mon monday mo montag ma maandag lun lundi måndag mandag lunedì',
-  'tue tues tuesday di dienstag dinsdag mardi tis tisdag tirsdag martedì',
-  'wed weds wednesday mi mittwoch wo woensdag mer mercredi ons onsdag mercoledì',
-  'thu thur thurs thursday do donnerstag donderdag jeu jeudi tors torsdag giovedì',
-  'fri friday fr freitag vr vrijdag ven vendredi fre fredag venerdì',
-  'sat saturday sa samstag za zaterdag sam samedi lör lördag lørdag sabato',
-  'sun sunday so sonntag zo zondag dim dimanche sön söndag søndag domenica',
 ].map((names) => new Set(names.split(' ')));
 
 interface Found {
@@ -53,9 +46,15 @@ const WEEKDAY_DAY =
 
 /** Undefined where the line begins with no date. */
 export function headOf(text: string, habits: Habits): SpokenReading | undefined {
-  const line = text.trim().replace(/^(?:date|session|on)\b:? */i, '');
+  const line = dateFirst(text.trim().replace(/^(?:date|session|on)\b:? */i, ''));
+  const feast = dayNamed(line, habits.date);
+  if (feast) return asked('Which day is that?', [`session ${feast}  ${titled(line)}`.trimEnd()]);
   const found =
-    bracketed(line, habits) ?? numbered(line, habits) ?? named(line, habits) ?? weekdayAlone(line, habits);
+    bracketed(line, habits) ??
+    standard(line) ??
+    numbered(line, habits) ??
+    named(line, habits) ??
+    weekdayAlone(line, habits);
   if (!found) return undefined;
   const heads = found.dates.map((date) => `session ${date}  ${found.title}`.trimEnd());
   const [head, ...others] = heads;
@@ -75,6 +74,13 @@ function bracketed(line: string, habits: Habits): Found | undefined {
   return found && found.title === '' ? { ...found, title: titled(rest) } : undefined;
 }
 
+/** `2026-03-14 boat`, ISO 8601 without the word that begins a session; dots for dashes too. */
+function standard(line: string): Found | undefined {
+  const [, year, month, day, rest = ''] = /^(\d{4})[-.](\d{2})[-.](\d{2})(?!\d)\.?(.*)$/.exec(line) ?? [];
+  const [date] = dayIn(Number(year), Number(month), Number(day));
+  return date && { dates: [date.toString()], title: titled(rest) };
+}
+
 function numbered(line: string, habits: Habits): Found | undefined {
   const groups = NUMBERED.exec(line)?.groups;
   if (!groups) return undefined;
@@ -88,6 +94,8 @@ function numbered(line: string, habits: Habits): Found | undefined {
   const isGerman = sign === '.';
   if (habits.dayOrder !== 'month first' || isGerman) orders.push([second, first]);
   if (habits.dayOrder !== 'day first' && !isGerman) orders.push([first, second]);
+  // No month has a number over twelve, whoever writes it.
+  if (!isBare && first > 12 && orders.length === 1) orders.push([second, first]);
   const dates = orders.flatMap(([month, dayOfMonth]) => dated(month, dayOfMonth, year, habits, day));
   const isNear = !isBare || isHeaded(rest) || dates.some((date) => isSoon(date, habits));
   return dates.length === 0 || !isNear ? undefined : { dates: [...new Set(dates)], title: titled(rest) };
@@ -156,11 +164,6 @@ function weekdayAlone(line: string, habits: Habits): Found | undefined {
   return undefined;
 }
 
-function weekdayIndex(word: string | undefined): number | undefined {
-  const index = WEEKDAYS.findIndex((names) => names.has((word ?? '').toLowerCase()));
-  return index < 0 ? undefined : index;
-}
-
 /** The year as written; else that of the last session, or the one in which the weekday is right, or the next where the year has turned. */
 function dated(
   month: number,
@@ -188,7 +191,13 @@ function yearsFrom({ date }: Habits): readonly number[] {
 }
 
 function dayIn(year: number, month: number, day: number): readonly Temporal.PlainDate[] {
-  if (month < 1 || month > 12 || day < 1 || day > Temporal.PlainYearMonth.from({ year, month }).daysInMonth)
+  if (
+    !(month >= 1) ||
+    year < 1900 ||
+    month > 12 ||
+    day < 1 ||
+    day > Temporal.PlainYearMonth.from({ year, month }).daysInMonth
+  )
     return [];
   return [Temporal.PlainDate.from({ year, month, day })];
 }

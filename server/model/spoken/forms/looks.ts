@@ -82,6 +82,8 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
   const rest = clause.filter(
     (piece) => piece !== subject && !/[:fa,/=-]/.test(piece.kind) && !OUT.has(piece.text),
   );
+  const sided = bySides(rest);
+  if (sided) return { facts: sided, names: ['plug'] };
   const cylinders: number[] = [];
   const words: string[] = [];
   for (const piece of rest) {
@@ -90,6 +92,7 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
     else if (LOOKS.has(piece.text) && SHADES.has(words.at(-1) ?? ''))
       words.push(`${words.pop()} ${piece.text}`);
     else if (LOOKS.has(piece.text)) words.push(piece.text);
+    else if (piece.text === 'n' && words.length > 0) continue;
     else return undefined;
   }
   if (rest.length === 0) return { names: ['plug'], isHeading: true };
@@ -110,6 +113,19 @@ function looks(clause: Clause, context: Context): Meaning | undefined {
     words.length === 1 && !words[0]?.includes(' ') ? (words[0] as string) : `"${words.join(' ')}"`;
   return { facts: cylinders.map((cylinder) => fact('plug', value, `#${cylinder}`)), names: ['plug'] };
 }
+
+/** `L light brown R a little white`: sides, then the words for each. */
+function bySides(rest: readonly Piece[]): readonly Fact[] | undefined {
+  const sides = rest.flatMap(({ kind, text }, i) => (kind === 'p' && !text.startsWith('#') ? [i] : []));
+  if (sides[0] !== 0) return undefined;
+  const each = sides.map((from, i) => rest.slice(from, sides[i + 1] ?? rest.length));
+  if (each.some(([, ...looks]) => looks.length === 0 || !looks.every(isLook))) return undefined;
+  return each.map(([side, ...looks]) =>
+    fact('plug', `"${looks.map(({ text }) => text).join(' ')}"`, (side as Piece).text),
+  );
+}
+
+const isLook = ({ text }: Piece): boolean => LOOKS.has(text) || /^(?:little|touch|n)$/.test(text);
 
 /** `plugs tan, tan, brown, tan`: one for each cylinder of the engine. */
 const everyCylinder = (words: readonly string[], { habits }: Context): readonly number[] =>
@@ -164,6 +180,7 @@ const AWAY = new Set(['away', 'slowly', 'quickly']);
 /** `bogs when the secs come in`, `flat spot at 1500`: what it does, in quotes, with the speed it does it at. */
 function hesitates(clause: Clause, context: Context): Meaning | undefined {
   if (clause.some(({ kind }) => /[vw?o]/.test(kind)) || clause[0]?.kind !== 'n') return undefined;
+  if (/^holes?$/.test(clause[0].text) && !clause.every(isOfThrottle)) return undefined;
   const states = clause
     .filter(({ kind, text }) => kind === 'g' && text.startsWith('@'))
     .map(({ text }) => text);
@@ -171,6 +188,11 @@ function hesitates(clause: Clause, context: Context): Meaning | undefined {
   const said = context.text.slice((words[0] as Piece).from, (words.at(-1) as Piece).to);
   return { facts: [{ ...fact('hesitation', `"${said}"`), states }], names: ['hesitation'] };
 }
+
+/** `hole off idle`, and no hole in the floor. */
+const isOfThrottle = ({ kind, text }: Piece): boolean =>
+  /[ngfrp]/.test(kind) ||
+  /^(?:off|in|between|till|under|over|when|opening|slight|bad|small|big|gone|there|still)$/.test(text);
 
 /** One of the words that the reading takes, else what is said in quotes. */
 function told(clause: Clause, context: Context): Meaning | undefined {

@@ -24,7 +24,11 @@ function pair(clause: Clause, context: Context): Meaning | undefined {
   const [one, other, ...more] = numbers;
   if (!one?.amount || !other?.amount || more.length > 0) return undefined;
   const names = clause.find(({ kind }) => kind === 'n')?.names ?? context.names;
-  if (!names || clause.some(({ kind }) => /[twqkpo?]/.test(kind))) return undefined;
+  if (
+    !names ||
+    clause.some(({ kind, text }) => /[twqkpo?]/.test(kind) && !/^(?:again|still|now)$/.test(text))
+  )
+    return undefined;
   const unit = other.amount.unit ?? one.amount.unit;
   const unitText = other.amount.unitText || one.amount.unitText;
   const [first, second] = [one, other].map(

@@ -20,11 +20,13 @@ export function isElsewhere({ place, remark, names, states }: Frame, { quantity,
     name === 'plug gap' && names?.includes('plug gap') && remark.split(/\W+/).some((word) => LOOKS.has(word));
   // Nothing is read at two speeds.
   // `2 off` is how far it is off.
-  if (/^(?:off|off by|by)$/.test(remark)) return true;
+  if (/^(?:off|off by|by)$/.test(remark) && name !== 'volts') return true;
   // No speed is read at a speed.
   if (quantity.dimension === 'rotation' && states.some((state) => state.startsWith('@'))) return true;
   if (isLook || states.filter((state) => state.startsWith('@')).length > 1) return true;
   if (!place) return false;
+  const whole = PLACE_WORDS.get(place);
+  if (whole) return !takes(quantity, whole);
   const kinds = place.split(' ').map((word) => (word.startsWith('#') ? 'cylinder' : PLACE_WORDS.get(word)));
   const isCarb = / carb$/.test(place);
   return isCarb

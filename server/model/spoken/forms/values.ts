@@ -1,4 +1,5 @@
 /** Forms of a clause that gives numbers: before or after their word, in a list, changed by so much. */
+import { findQuantity } from '../../../trade/vocabulary/vocabulary.ts';
 import { type Clause, textOf } from '../clauses.ts';
 import type { Context, Fact, Form, Meaning } from '../form.ts';
 import { type Frame, framesOf } from '../frames.ts';
@@ -42,7 +43,7 @@ function values(clause: Clause, context: Context): Meaning | undefined {
   // `no` puts a number right only where one stands before it.
   if (told[0]?.corrects && context.facts.length === 0) return undefined;
   for (const [i, frame] of told.entries()) {
-    const fact = factOf(frame, {
+    const fact = factOf(withUnit(frame, unitAhead(told, i)), {
       ...context,
       names,
       unit: unit ?? (told.slice(0, i + 1).some((each) => each.names) ? undefined : context.unit),
@@ -73,9 +74,10 @@ function values(clause: Clause, context: Context): Meaning | undefined {
     unit = frame.amount.unit ?? unit;
   }
   const place = frames.at(-1)?.place;
+  const synced = inSync(facts);
   if (told.length === 0) return { ...(names && { names }) };
   return {
-    facts,
+    facts: synced,
     ...(names && { names }),
     ...(unit && { unit }),
     ...(place && { place }),
@@ -84,7 +86,9 @@ function values(clause: Clause, context: Context): Meaning | undefined {
 }
 
 function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
-  if (frame.counts && !frame.names && frame.states.length === 0 && !frame.place) return 'counted';
+  // `fat on 1`: of what came before, or of something nobody knows.
+  if (frame.isLed && !frame.names && !frame.amount.unit) return undefined;
+  if (isCount(frame, context)) return 'counted';
   const fits = fitsOfFrame(frame, context).filter((each) => !isElsewhere(frame, each));
   const [fit] = fits;
   if (!fit && frame.isIdleWord)
@@ -92,7 +96,7 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
       { ...frame, names: undefined, isIdleWord: false, states: [...frame.states, 'at idle'] },
       context,
     );
-  if (!fit) return isAside(frame) ? 'counted' : undefined;
+  if (!fit) return isAside(frame, context) ? 'counted' : undefined;
   const step = stepOf(frame, fit);
   if (step === 'unclear') return undefined;
   const value = step?.value ?? changed(frame, fit);
@@ -113,6 +117,15 @@ function factOf(frame: Frame, context: Context): Fact | 'counted' | undefined {
   };
 }
 
+/** `2 aboard`; but `165, 175 trolling` is one more of the same. */
+function isCount(frame: Frame, context: Context): boolean {
+  if (!frame.counts || frame.names || frame.states.length > 0 || frame.place) return false;
+  const last = context.facts.at(-1);
+  const isReading = last !== undefined && findQuantity(last.name.split(' '))?.quantity.kind === 'reading';
+  const isCounted = /^\p{L}+[^s\P{L}]s\b/u.test(frame.remark);
+  return !(isReading && !isCounted && (frame.isWhole || isLike(frame, last)));
+}
+
 /** A number about as large as the one before it. */
 function isLike({ amount }: Frame, last: Fact | undefined): boolean {
   const before = /[\d.]+(?: \d+\/\d+)?/.exec(last?.value ?? '')?.[0];
@@ -126,7 +139,7 @@ const isInName = (name: string, state: string): boolean =>
 
 /** `1 1/2, no 1 5/8` may be a correction or cylinder 1; a lamp shows something at every speed. */
 function besides(
-  { corrects, amount, states, remark }: Frame,
+  { corrects, amount, states, remark, nameText, place, changes, changeAfter, isWhole }: Frame,
   { name, value, quantity }: Fit,
   { habits }: Context,
 ): readonly string[] {
@@ -138,14 +151,48 @@ function besides(
     quantity.places?.includes('cylinder')
   )
     return [`${name} #${cylinder[1]} ${cylinder[2]} ${amount.unit?.symbol ?? ''}`.trim()];
+  // One tyre, and which is not said.
+  if (name === 'tyre pressure' && /^(?:tyre|tire)$/.test(nameText) && !place && !amount.unit && remark === '')
+    return ['front', 'rear'].map((side) => `${name} ${side} ${value}`);
+  // `needles down 1`: a groove further, or the groove counted.
+  if (
+    name === 'needle clip' &&
+    changes.length > 0 &&
+    !changeAfter &&
+    !isWhole &&
+    !amount.unit &&
+    !amount.high
+  )
+    return [`${name} ${value}`];
   const isUnsaid = name === 'timing' && states.length === 0 && remark === '' && !amount.unit;
   return isUnsaid ? [`${name} ${value} at idle`, `initial ${value}`] : [];
 }
 
 /** `41 mi`, `up in 8 seconds`: how far or how long, where nothing is said that takes it. */
-const isAside = ({ amount, names }: Frame): boolean =>
+const isAside = ({ amount, names }: Frame, { facts }: Context): boolean =>
   amount.unit !== undefined &&
-  (amount.unit.dimension === 'time' || (amount.unit.dimension === 'distance' && !names));
+  ((amount.unit.id === 'L' && facts.at(-1)?.name === 'oil grade') ||
+    amount.unit.dimension === 'time' ||
+    (amount.unit.dimension === 'distance' && !names));
+
+/** `L 21 R 24 cmHg`: the unit after the last holds for all that have no name of their own. */
+function unitAhead(frames: readonly Frame[], at: number): SpokenAmount['unit'] {
+  const rest = frames.slice(at + 1);
+  const named = rest.findIndex(({ names }) => names !== undefined);
+  const own = named < 0 ? rest : rest.slice(0, named);
+  const isPaired = frames[at]?.place !== undefined && own.every(({ place }) => place !== undefined);
+  return isPaired ? own.find(({ amount }) => amount.unit)?.amount.unit : undefined;
+}
+
+/** The vacuum of two sides beside one another is read at idle. */
+const inSync = (facts: readonly Fact[]): readonly Fact[] =>
+  facts.length > 1 &&
+  facts.every(({ name, place, states }) => name === 'depression' && place && states.length === 0)
+    ? facts.map((each) => ({ ...each, states: ['at idle'] }))
+    : facts;
+
+const withUnit = (frame: Frame, unit: SpokenAmount['unit']): Frame =>
+  unit && !frame.amount.unit ? { ...frame, amount: { ...frame.amount, unit, unitText: unit.symbol } } : frame;
 
 /** `1 was 1/2 turns`: what was has a unit, and what is has none. */
 const isTorn = (before: Frame | undefined, frame: Frame): boolean =>

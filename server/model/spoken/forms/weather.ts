@@ -103,6 +103,8 @@ function partOf(
     case 'temperature':
       return { kind: 'temperature', value: `${number} ${unit.symbol}` };
     case 'pressure':
+      // `45 psi hot` is none of the air.
+      if (!/^(?:hPa|mbar|kPa|inHg|mmHg)$/.test(unit.id)) return undefined;
       return { kind: 'pressure', value: `${number} ${unit.symbol}` };
     case 'percent':
     case 'humidity':
