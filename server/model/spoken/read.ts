@@ -14,6 +14,7 @@ import { atMost, firingIn, limitedIn, rowUnder, speedAtRevs } from './forms/fact
 import { headOf } from './forms/heads.ts';
 import { metersIn } from './forms/meters.ts';
 import { checksIn, doneIn, doneOffers, openIn, todoOffers } from './forms/open.ts';
+import { rowsIn } from './forms/rows.ts';
 import { weatherIn } from './forms/weather.ts';
 import { asked, type Habits, noteOf, type SpokenReading, spokenAs, UNREAD } from './habits.ts';
 import { doubtIn, isProse, isUncounted } from './prose.ts';
@@ -78,6 +79,7 @@ function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habit
     engineIn(line, habits) ??
     limits(line, scope, habits) ??
     speedAtRevs(pieces, habits) ??
+    rowsIn(pieces, line, habits) ??
     metersIn(pieces, line, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
   const row = rowOf(line, scope, habits);
