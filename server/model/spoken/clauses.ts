@@ -27,9 +27,16 @@ function isBreak(pieces: readonly Piece[], at: number): boolean {
   if (kind === ':')
     return !pieces.slice(0, at).some((piece) => /[nvg]/.test(piece.kind)) || pieces[at - 1]?.kind === 'v';
   // A slash between two numbers makes a list of them.
-  if (kind === '/') return !(pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v');
+  if (kind === '/')
+    return !(pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v') || partsUnits(pieces, at);
   if (kind !== 'a') return false;
   return isFact(pieces, 0, at) && isFact(pieces, at + 1, pieces.length) && !isList(pieces, at);
+}
+
+/** `98 PS / 152 Nm`: each has a unit of another kind. */
+function partsUnits(pieces: readonly Piece[], at: number): boolean {
+  const [one, other] = [pieces[at - 1], pieces[at + 1]].map((piece) => piece?.amount?.unit?.dimension);
+  return one !== undefined && other !== undefined && one !== other;
 }
 
 /** `odo 53870 bowls empty`: a word of the trade after a number that has its own begins another clause. */

@@ -202,8 +202,15 @@ function remarkIn(
   const isWith = after[from]?.kind === 'h';
   const end = isWith ? after.length : endOfRemark(after, from);
   const remark = after.slice(start, end);
-  // A unit that has lost its number belongs to something else.
-  if (remark.some((piece) => UNITS.has(piece.text))) return undefined;
+  // A unit that has lost its number, and no place on the way: `at the turn`.
+  if (
+    remark.some(
+      (piece, i) =>
+        UNITS.has(piece.text) &&
+        !(/^turns?$/.test(piece.text) && /^(?:the|each|every)$/.test(after[start + i - 1]?.text ?? '')),
+    )
+  )
+    return undefined;
   const loaded =
     turnsBehind(remark) ||
     remark.some(({ text: word }) => OWN.test(word)) ||

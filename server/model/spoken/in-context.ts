@@ -53,6 +53,16 @@ function asMeant(piece: Piece, at: number, all: readonly Piece[], units: Habits[
   // `creeps to 185`
   if (/^(?:creeps|crept|creeping|creep)$/.test(piece.text) && /^(?:to|up)$/.test(next?.text ?? ''))
     return { ...piece, kind: 'f' };
+  // `14.1 at fast idle`: when, of what is no speed itself.
+  const value = all.slice(0, at).findLast(({ kind }) => kind === 'v');
+  if (/^(?:fast|high) idle$/.test(piece.text) || (piece.names.includes('fast idle') && before?.text === 'at'))
+    if (before?.text === 'at' && (bare(value) ?? 1000) < 300) return { ...piece, kind: 'x', names: [] };
+  // A balancer with marks on it is read with a light, and no meter for carburettors.
+  if (
+    piece.text === 'balancer' &&
+    all.some(({ text }) => /^(?:marks?|pointer|tab|paint|painted)$/.test(text))
+  )
+    return { ...piece, names: ['initial'] };
   if (isWhere(all, at)) return { ...piece, kind: 'x', names: [] };
   if (piece.text === 'pulling' && all.slice(0, at).some(({ kind }) => kind === 'v'))
     return { ...piece, kind: 'x' };

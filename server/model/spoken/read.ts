@@ -7,6 +7,7 @@ import { findQuantity } from '../../trade/vocabulary/vocabulary.ts';
 import type { NameScope } from '../entry/name-lookup.ts';
 import { classify } from './classify.ts';
 import { type Clause, clausesOf } from './clauses.ts';
+import { contradicts, current, withRemark, withStates } from './fact-list.ts';
 import { type Context, type Fact, type Meaning, matches } from './form.ts';
 import { complainsOf, faultOffers, shortName, troubleIn } from './forms/danger.ts';
 import { engineIn } from './forms/engine.ts';
@@ -15,6 +16,7 @@ import { isOfElsewhere } from './forms/foreign.ts';
 import { headOf } from './forms/heads.ts';
 import { metersIn } from './forms/meters.ts';
 import { checksIn, doneIn, doneOffers, isPlan, openIn, todoOffers } from './forms/open.ts';
+import { rowsIn } from './forms/rows.ts';
 import { weatherIn } from './forms/weather.ts';
 import { asked, type Habits, noteOf, type SpokenReading, spokenAs, UNREAD } from './habits.ts';
 import { doubtIn, isProse, isUncounted } from './prose.ts';
@@ -81,6 +83,7 @@ function inOrder(line: string, settled: Settled, scope: NameScope, habits: Habit
     profileIn(line) ??
     limits(line, scope, habits) ??
     speedAtRevs(pieces, habits) ??
+    rowsIn(pieces, line, habits) ??
     metersIn(pieces, line, habits);
   if (whole && holds(whole, scope)) return spokenAs(whole);
   if (isOfElsewhere(pieces, line)) return noteOf(line);
@@ -251,45 +254,6 @@ const isGone = ({ of, name }: Fact): boolean =>
 /** Jets that are wound are the mixture, a governed engine has a speed. */
 const isCovered = (named: readonly string[], facts: readonly Fact[]): boolean =>
   named.includes('plug') && facts.some(({ name }) => name === 'plug');
-
-/** `205 trans, 2nd gear`: a condition said after its number. */
-const withStates = (facts: readonly Fact[], states: readonly string[]): readonly Fact[] =>
-  facts.map((fact, i) => (i === facts.length - 1 ? { ...fact, states: [...fact.states, ...states] } : fact));
-
-const withRemark = (facts: readonly Fact[], remark: string): readonly Fact[] =>
-  facts.map((fact, i) =>
-    i === facts.length - 1 ? { ...fact, remark: [fact.remark, remark].filter(Boolean).join(', ') } : fact,
-  );
-
-/** A setting that a line gives two values for one place has none, and neither has a reading told twice alike. */
-const contradicts = (facts: readonly Fact[]): boolean =>
-  facts.some((fact, i) => {
-    const isSetting = findQuantity(fact.name.split(' '))?.quantity.kind === 'setting';
-    const likes = facts.filter((each, j) => j > i && each.name === fact.name && each.place === fact.place);
-    // A reading may be taken again, where something says that it is another one.
-    if (fact.name === 'run time') return false;
-    return likes.some((each) => isSetting || (!each.isMoved && sayWhen(each) === sayWhen(fact)));
-  });
-
-const sayWhen = ({ states, remark }: Fact): string => [...states, remark].join('|');
-
-/** What was before or is printed goes where the value of today is given too. */
-function current(facts: readonly Fact[]): readonly Fact[] {
-  const isNow = (fact: Fact) =>
-    fact.of === 'now' ||
-    !facts.some((each) => each.of === 'now' && each.name === fact.name && each.place === fact.place);
-  // `advanced 2, makes 10`: where it came to says it all.
-  const isReplaced = (fact: Fact, i: number) =>
-    /^(?:[+-]|in |out )/.test(fact.value) &&
-    facts.some(
-      (each, j) =>
-        j > i &&
-        each.name === fact.name &&
-        each.place === fact.place &&
-        !/^(?:[+-]|in |out )/.test(each.value),
-    );
-  return facts.filter((fact, i) => isNow(fact) && !isReplaced(fact, i));
-}
 
 function clauseOf(clause: Clause, context: Context): Meaning | undefined {
   for (const form of FORMS) {

@@ -6,6 +6,7 @@ import type { Piece } from './classify.ts';
 import type { Habits } from './habits.ts';
 import { bare, fitted } from './in-context.ts';
 import { sizeOf } from './numbers.ts';
+import { inPlace } from './shared.ts';
 import type { SpokenAmount } from './spoken-amount.ts';
 
 export interface Settled {
@@ -15,7 +16,7 @@ export interface Settled {
 }
 
 export function settle(all: readonly Piece[], habits: Habits): Settled {
-  const { pieces, time } = withTime(withTails(withUnitsBefore(fitted(all, habits))));
+  const { pieces, time } = withTime(withTails(withUnitsBefore(inPlace(fitted(all, habits)))));
   return { pieces: withSpeeds(withCylinders(withoutLabels(numbered(summed(pieces))), habits)), time };
 }
 
@@ -118,10 +119,11 @@ function withTime(all: readonly Piece[]): Settled {
     return { pieces: all.slice(1), time: first.text.padStart(5, '0') };
   for (let i = 0; i + 1 < all.length; i++) {
     const amount = all[i + 1]?.amount;
-    const opens = /^(?:after|in)$/.test(all[i]?.text ?? '') && all[i]?.kind !== 'v';
+    const ran = ranFrom(all, i);
+    const opens = ran !== undefined || (/^(?:after|in)$/.test(all[i]?.text ?? '') && all[i]?.kind !== 'v');
     const isMinutes = amount?.unit?.id === 'min' || (amount?.unit?.id === 'h' && all[i]?.text === 'after');
     if (!opens || !amount || !isMinutes || amount.high) continue;
-    const rest = [...all.slice(0, i), ...all.slice(i + 2)];
+    const rest = [...all.slice(0, ran ?? i), ...all.slice(i + 2)];
     if (!rest.some(({ kind }) => kind === 'v')) continue;
     const given = sizeOf(amount.low[0] as string);
     const inMinutes = amount.unit?.id === 'h' && !Number.isInteger(given);
@@ -129,6 +131,13 @@ function withTime(all: readonly Piece[]): Settled {
     return { pieces: rest, time };
   }
   return { pieces: all, time: undefined };
+}
+
+/** `158 ran it 45 min`: where what says that it ran begins, behind a number. */
+function ranFrom(all: readonly Piece[], at: number): number | undefined {
+  const from = /^(?:it|her|him)$/.test(all[at]?.text ?? '') ? at - 1 : at;
+  const isRan = /^(?:ran|running|run)$/.test(all[from]?.text ?? '') && all[from]?.kind !== 'v';
+  return isRan && all.slice(0, from).some(({ kind }) => kind === 'v') ? from : undefined;
 }
 
 const bareText = (piece: Piece | undefined): string =>

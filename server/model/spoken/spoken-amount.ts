@@ -125,6 +125,8 @@ function plainAt(
     share && (article === 1 || words[at + 1] === 'a' || words[at + 1] === 'turn' || words[at + 1] === 'flat');
   if (isShare && share)
     return { readings: [share], length: article + 1 + (words[at + article + 1] === 'a' ? 1 : 0) };
+  if (next === 'half' && words[at + article + 1] === 'an' && words[at + article + 2] === 'hour')
+    return { readings: ['30'], length: article + 3, unit: unitById('min'), unitText: 'min' };
   const number = lexicon.NUMBERS.get(word);
   if (
     number &&

@@ -77,6 +77,12 @@ function narrowed(
     !/\bwithout|no choke\b|\bchoke (?:in|off|home)\b/.test(remark)
   )
     return ['fast idle'];
+  // `mag 11 thou`: only a gap has a length.
+  if (names.includes('initial') && names.includes('points gap'))
+    return amount.unit?.dimension === 'length' ? ['points gap'] : ['initial'];
+  // `oil 3/4`: a pressure is no part of one, and how much of what is not said.
+  if (names.length > 1 && names.includes('oil used') && !amount.unit && amount.low[0]?.includes('/'))
+    return [];
   // `oil 0.3 l`: what was put in has its unit.
   const isOilIn = facts.some(({ name }) => name === 'oil grade');
   if (names.length > 1 && names.includes('oil used') && isOilIn)
@@ -121,6 +127,8 @@ function bySelf(frame: Frame, { habits, text }: Context): readonly string[] | un
   if (own) return own;
   if (amount.unit?.id === 'flat' && habits.wound === 'jets') return ['mixture'];
   if (dimension === 'angle' && states.some((state) => state.startsWith('@'))) return ['timing'];
+  // What is tightened has no speed.
+  if (dimension === 'torque' && states.some((state) => state.startsWith('@'))) return ['torque'];
   if (changes.some((word) => TIMED.has(word)) && (!dimension || dimension === 'angle')) return ['initial'];
   if (dimension === 'angle' && changes.some((word) => word === 'gave' || word === 'took')) return ['initial'];
   if (/^no load\b/.test(remark) && !amount.unit) return ['governed speed'];
@@ -156,7 +164,7 @@ const POURED =
   /\b(?:oil|water|coolant|antifreeze|grease|paint|milk|beer|tea|coffee|fluid|acid|cleaner|thinner|thinners|cleaning|wax|spray|seed|feed|grade|weight|gearbox|sump|hopper|radiator|rad|box)\b/i;
 
 const FILLED =
-  /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for)\b|\bgallon & a half for|\b(?:burnt|burned|filled|used|brimmed|refilled|topped up|fill|took)\b/i;
+  /\bmpg\b|\bin since\b|\bput .{1,30} in\b|\b(?:gals?|gallons?|l|litres?|liters?) (?:in|for|of (?:paraffin|kerosene|petrol|gasoline|diesel|benzin))\b|\bgallon & a half for|\b(?:burnt|burned|filled|used|brimmed|refilled|topped up|fill|took)\b/i;
 const TIMED = new Set(['backed', 'advanced', 'retarded', 'advance', 'retard']);
 const BY_DIMENSION: ReadonlyMap<string, readonly string[]> = new Map([
   ['road speed', ['speed']],

@@ -15,11 +15,39 @@ export const TEXTS: readonly Form[] = [
   },
   {
     name: 'the colour of the smoke',
-    pattern: 'filler|time* name any+',
+    pattern: 'filler|time|other|remark* name any+',
     means: smoke,
     examples: [
       ['smoked blue on start up, then cleared', 'smoke blue "on start up" | note cleared'],
       ['smokes black when floored', 'smoke black "when floored"'],
+      ['Downhill smoke greyish', 'smoke grey "Downhill"'],
+    ],
+  },
+  {
+    name: 'what was too lean or too rich, before another was put in',
+    pattern: 'filler* name amount comparison any+',
+    means: replaced,
+    examples: [
+      [
+        'main jet 130 was lean above 4000, put 135 in',
+        'main jet 135 | note main jet 130 was lean above 4000',
+        { units: 'metric' },
+      ],
+    ],
+  },
+  {
+    name: 'smoke that has gone',
+    pattern: 'any+',
+    means: cleared,
+    examples: [['the grey haze has gone on the overrun', 'smoke none "on the overrun"']],
+  },
+  {
+    name: 'a plug of another heat range',
+    pattern: 'name filler|other|amount+',
+    means: heat,
+    examples: [
+      ['plugs one step hotter', 'heat range "one step hotter"'],
+      ['plugs one grade colder, 0,7', 'heat range "one grade colder" | plug gap 0.7 mm', { units: 'metric' }],
     ],
   },
 ];
@@ -58,15 +86,59 @@ function code(clause: Clause, { text }: Context): Meaning | undefined {
   return { facts: [fact(name, `"${whole ? `${called.toLowerCase()} ${rest}` : rest}"`)], names: [name] };
 }
 
-const COLOURS = /^(?:blue|black|white|grey)$/;
+const COLOURS: ReadonlyMap<string, string> = new Map([
+  ['blue', 'blue'],
+  ['bluish', 'blue'],
+  ['black', 'black'],
+  ['blackish', 'black'],
+  ['white', 'white'],
+  ['whitish', 'white'],
+  ['grey', 'grey'],
+  ['gray', 'grey'],
+  ['greyish', 'grey'],
+  ['grayish', 'grey'],
+]);
+
+/** Where it smokes, said before the word for it. */
+const WHEN = /^(?:overrun|downhill|uphill|startup|start-up|tickover|idle)$/;
 
 /** A colour that the word takes, and what is said after it. */
 function smoke(clause: Clause, { text }: Context): Meaning | undefined {
   const at = clause.findIndex(({ kind }) => kind === 'n');
   const [named, colour] = clause.slice(at);
-  if (!named?.names.includes('smoke') || !colour || !COLOURS.test(colour.text)) return undefined;
+  const shade = COLOURS.get(colour?.text ?? '');
+  const lead = clause.slice(0, at).filter(({ kind }) => /[xr]/.test(kind));
+  if (!named?.names.includes('smoke') || !shade || lead.some(({ text: word }) => !WHEN.test(word)))
+    return undefined;
   const rest = clause.slice(at + 2);
   if (rest.some(({ kind }) => /[vqwok?"]/.test(kind))) return undefined;
-  const remark = rest.length > 0 ? textOf(rest, text) : '';
-  return { facts: [fact('smoke', colour.text, remark)], names: ['smoke'] };
+  const remark = [lead, rest].filter((each) => each.length > 0).map((each) => textOf(each, text));
+  return { facts: [fact('smoke', shade, remark.join(', '))], names: ['smoke'] };
+}
+
+const CLEARED =
+  /^(?:that |the )?(?:blue|black|white|grey|gray) (?:haze|smoke) (?:has |is |all )?gone(?: (?:(?:off|on|from) (the overrun|start up|tickover)))?$/i;
+
+function cleared(clause: Clause, { text }: Context): Meaning | undefined {
+  const found = CLEARED.exec(textOf(clause, text));
+  return found
+    ? { facts: [fact('smoke', 'none', found[1] ? `on ${found[1]}` : '')], names: ['smoke'] }
+    : undefined;
+}
+
+const HEAT = /^plugs? ((?:one|two|1|2) (?:numbers?|steps?|grades?|ranges?) (?:colder|hotter|cooler))$/i;
+
+function heat(clause: Clause, { text }: Context): Meaning | undefined {
+  const said = HEAT.exec(textOf(clause, text))?.[1];
+  return said ? { facts: [fact('heat range', `"${said}"`)], names: ['plug gap'] } : undefined;
+}
+
+/** Only a heading, so that another value of the same thing must follow. */
+function replaced(clause: Clause, { text }: Context): Meaning | undefined {
+  const at = clause.findIndex(({ kind }) => kind === 'q');
+  const how = clause[at + 1]?.text === 'too' ? clause[at + 2] : clause[at + 1];
+  const named = clause.find(({ kind }) => kind === 'n');
+  const isPast = /^(?:was|were)$/.test(clause[at]?.text ?? '');
+  if (!named || !isPast || !/^(?:lean|weak|rich)$/.test(how?.text ?? '')) return undefined;
+  return { note: textOf(clause, text), names: named.names, isHeading: true };
 }
