@@ -130,6 +130,8 @@ function namedLate(line: string, settled: Settled, scope: NameScope, habits: Hab
   const [named, ...more] = settled.pieces.filter(({ kind }) => kind === 'n');
   const first = settled.pieces.findIndex(({ kind }) => kind === 'v');
   if (!named || more.length > 0 || first < 0 || settled.pieces.indexOf(named) < first) return undefined;
+  // `8 gal used, oil 45`: the word has a number of its own.
+  if (settled.pieces.slice(settled.pieces.indexOf(named)).some(({ kind }) => kind === 'v')) return undefined;
   return readLine(line, settled, scope, habits, named.names);
 }
 

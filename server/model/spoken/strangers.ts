@@ -46,8 +46,7 @@ export const turnsBehind = (pieces: readonly Piece[]): boolean =>
   );
 
 /** A word of its own meaning that stands among strangers. */
-export const isTurning = ({ kind, text }: Piece): boolean =>
-  kind !== 'x' || TURNING.has(text) || /\d/.test(text);
+const isTurning = ({ kind, text }: Piece): boolean => kind !== 'x' || TURNING.has(text) || /\d/.test(text);
 
 /** True where a piece before a number may be left as a remark on it. */
 export const isStranger = (piece: Piece): boolean =>
