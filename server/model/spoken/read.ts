@@ -215,11 +215,15 @@ function readLine(
   if (heading.some((named) => !facts.some(({ name }) => named.includes(name)) && !isCovered(named, facts)))
     return undefined;
   const now = current(facts);
+  if (DOUBTED.test(text) && now.length > 1) return undefined;
   if (contradicts(now) || (PRINTED.test(text) && now.some(isGone))) return undefined;
   const lines = [...linesOf(now, time), ...notes.map((note) => `note ${note}`)];
   const open = doubts.filter(({ name }) => !now.some((fact) => fact.name === name));
   return { lines, others: now.flatMap((fact) => fact.others), doubts: open };
 }
+
+/** `27 - glasses - 17`: one word between two numbers takes the first back, or does not. */
+const DOUBTED = /\d - \p{L}{2,20} - \d/u;
 
 const PRINTED = /\b(?:book|handbook|spec|manual|should|supposed)\b/i;
 
