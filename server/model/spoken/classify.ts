@@ -1,11 +1,11 @@
 /** Tokens to pieces: which words name something of the trade, which say how, and which numbers with which units. */
 import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import { type NameScope, nameAt } from '../entry/name-lookup.ts';
+import { asideAt } from './asides.ts';
 import * as lexicon from './lexicon.ts';
 import { derivedNameAt, nearNameAt, spokenNameAt } from './names.ts';
 import { placeAt } from './place-words.ts';
 import { numberAt, type SpokenAmount } from './spoken-amount.ts';
-import { asideAt } from './strangers.ts';
 import { type Token, tokensOf } from './tokens.ts';
 
 /**

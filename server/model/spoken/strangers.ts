@@ -1,8 +1,6 @@
 /** Words that nobody knows beside a number: they are a remark on it, unless they may change what it means. */
-import { longestPhrase, phraseTree } from '../../trade/text/phrase-tree.ts';
 import type { Piece } from './classify.ts';
 import { EXPOSED } from './lexicon.ts';
-import { ASIDES } from './slang.ts';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
 
@@ -55,10 +53,3 @@ export const isStranger = (piece: Piece): boolean =>
   !PARTS.has(piece.text) &&
   !EXPOSED.has(piece.text) &&
   /^\p{L}[\p{L}'’.-]+$/u.test(piece.text);
-
-const PHRASES = phraseTree(ASIDES.map((phrase) => [phrase, true] as const));
-const same = (word: string): string => word;
-
-/** How many words from here say where, when or how the number before them was read. */
-export const asideAt = (words: readonly string[], at: number): number =>
-  longestPhrase(PHRASES, words, at, same)?.length ?? 0;
