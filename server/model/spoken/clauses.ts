@@ -28,10 +28,19 @@ function isBreak(pieces: readonly Piece[], at: number): boolean {
     return !pieces.slice(0, at).some((piece) => /[nvg]/.test(piece.kind)) || pieces[at - 1]?.kind === 'v';
   // A slash between two numbers makes a list of them.
   if (kind === '/')
-    return !(pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v') || partsUnits(pieces, at);
+    return (
+      !(pieces[at - 1]?.kind === 'v' && pieces[at + 1]?.kind === 'v') ||
+      partsUnits(pieces, at) ||
+      partsLoad(pieces, at)
+    );
   if (kind !== 'a') return false;
   return isFact(pieces, 0, at) && isFact(pieces, at + 1, pieces.length) && !isList(pieces, at);
 }
+
+/** `4.5 / 4.1 under load`: one reading, then the same again with something to do. */
+const partsLoad = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:under load|on load|loaded|when pulling|flat out)$/.test(pieces[at + 2]?.text ?? '') &&
+  pieces[at - 2]?.kind === 'n';
 
 /** `98 PS / 152 Nm`: each has a unit of another kind. */
 function partsUnits(pieces: readonly Piece[], at: number): boolean {

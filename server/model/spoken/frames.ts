@@ -213,6 +213,8 @@ function remarkIn(
     return undefined;
   const loaded =
     turnsBehind(remark) ||
+    // `3 exhaust had none`: the number says which.
+    remark.some(({ text: word }) => word === 'none') ||
     remark.some(({ text: word }) => OWN.test(word)) ||
     remark.some(({ kind }) => /[tw?k"]/.test(kind)) ||
     (!isWith && remark.some(({ kind }) => kind === 'n'));

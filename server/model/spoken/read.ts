@@ -138,6 +138,8 @@ function namedLate(line: string, settled: Settled, scope: NameScope, habits: Hab
   const [named, ...more] = settled.pieces.filter(({ kind }) => kind === 'n');
   const first = settled.pieces.findIndex(({ kind }) => kind === 'v');
   if (!named || more.length > 0 || first < 0 || settled.pieces.indexOf(named) < first) return undefined;
+  // `8 gal used, oil 45`: the word has a number of its own.
+  if (settled.pieces.slice(settled.pieces.indexOf(named)).some(({ kind }) => kind === 'v')) return undefined;
   return readLine(line, settled, scope, habits, named.names);
 }
 
@@ -239,11 +241,15 @@ function readLine(
   if (heading.some((named) => !facts.some(({ name }) => named.includes(name)) && !isCovered(named, facts)))
     return undefined;
   const now = current(facts);
+  if (DOUBTED.test(text) && now.length > 1) return undefined;
   if (contradicts(now) || (PRINTED.test(text) && now.some(isGone))) return undefined;
   const lines = [...linesOf(now, time), ...notes.map((note) => `note ${note}`)];
   const open = doubts.filter(({ name }) => !now.some((fact) => fact.name === name));
   return { lines, others: now.flatMap((fact) => fact.others), doubts: open };
 }
+
+/** `27 - glasses - 17`: one word between two numbers takes the first back, or does not. */
+const DOUBTED = /\d - \p{L}{2,20} - \d/u;
 
 const PRINTED = /\b(?:book|handbook|spec|manual|should|supposed)\b/i;
 

@@ -43,7 +43,7 @@ function withUnits(habits: Habits, { quantity, statements, kind }: QuantityEntry
 const unitIn = (value: Value): readonly string[] =>
   value.form === 'amount' && value.unit ? [value.unit.symbol] : [];
 
-const METRIC = new Set(['C', 'bar', 'kPa', 'mbar', 'mm', 'km', 'km/h', 'L', 'kg', 'N·m', 'cc']);
+const METRIC = new Set(['C', 'bar', 'kPa', 'mbar', 'mm', 'km', 'km/h', 'L', 'kg', 'N·m']);
 const INCHES = new Set(['psi', 'in', 'thou', 'mi', 'mph', 'lb-ft', 'inHg', 'lb']);
 const AMERICAN = new Set(['F', 'US gal', 'US qt', 'US pt', 'cu in']);
 const IMPERIAL = new Set(['imp gal', 'imp pt', 'thou']);

@@ -51,11 +51,22 @@ const PIECES: readonly (readonly [said: RegExp, means: Reader])[] = [
 ];
 
 function engineOf([, size, unit, layout, count]: RegExpExecArray, { units }: Habits): Told {
-  const symbol = unit ? (/cc/i.test(unit) ? 'cc' : 'cu in') : units === 'us' ? 'cu in' : 'cc';
+  const symbol = unit
+    ? /cc/i.test(unit)
+      ? 'cc'
+      : 'cu in'
+    : sizeUnit(Number(size), countOf(count ?? ''), units);
   const shape = /^v$/i.test(layout ?? '') ? 'vee' : /^flat$/i.test(layout ?? '') ? 'flat' : 'inline';
   const displacement = size ? [`displacement ${size} ${symbol}`] : [];
   return { engine: [`cylinders ${countOf(count ?? '')}`, `layout ${shape}`, ...displacement] };
 }
+
+/** The least that a cylinder of a road engine displaces, cc. From memory. */
+const LEAST_CC = 45;
+
+/** A vee-eight of 336 has cubic inches in any notebook: of 42 cc a cylinder none is built. */
+const sizeUnit = (size: number, cylinders: number | string, units: Habits['units']): string =>
+  units === 'us' || size / Number(cylinders) < LEAST_CC ? 'cu in' : 'cc';
 
 /** Lines in their sections; undefined where a piece is anything else, or where only one is told. */
 export function engineIn(text: string, habits: Habits): readonly string[] | undefined {

@@ -50,6 +50,7 @@ export function speedAtRevs(pieces: readonly Piece[], { units }: Habits): readon
   if (!(isDriving || isBoth || given) || !isWithin(speed.amount, 5, 180) || !isWithin(revs.amount, 700, 9000))
     return undefined;
   if ((speed.amount.unit && !given) || (revs.amount.unit && revs.amount.unit.id !== 'rpm')) return undefined;
+  if (!given && !units) return undefined;
   const unit = speed.amount.unit?.symbol ?? (units === 'metric' ? 'km/h' : 'mph');
   return [[`speed ${numberOf(speed.amount)} ${unit} @ ${numberOf(revs.amount)} rpm`, ...states].join(' ')];
 }

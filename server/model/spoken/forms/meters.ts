@@ -33,6 +33,7 @@ export function metersIn(
       sizeOf(amount.low[1] as string) >= 10_000,
   );
   if (!isPlain || !isShown) return undefined;
+  if (!units) return undefined;
   const unit = units === 'metric' ? 'km' : 'mi';
   const shown = numbers.map(({ amount }) => amount?.low[1] as string);
   // A meter never goes back.

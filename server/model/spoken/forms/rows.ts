@@ -36,7 +36,6 @@ const isAngle = ({ unit, low }: NonNullable<Piece['amount']>): boolean =>
 function lashIn(all: readonly Piece[], habits: Habits): readonly string[] | undefined {
   const pieces = all.filter(({ kind }) => !/[,/a:]/.test(kind));
   const kinds = kindsOf(pieces);
-  if (/^n[rg]?(?:pvv)+[rg]?$/.test(kinds)) return lashesIn(pieces, habits);
   const places = pieces.filter(({ kind }) => kind === 'p').map(({ text }) => text);
   if (!/^pvpv[rg]?$/.test(kinds) || places.toSorted().join(' ') !== 'exhaust inlet') return undefined;
   const tail = pieces[4]?.text;
@@ -47,24 +46,6 @@ function lashIn(all: readonly Piece[], habits: Habits): readonly string[] | unde
   if (values.some((fits) => fits?.length !== 1)) return undefined;
   const said = places.map((place, i) => [place, values[i]?.[0]?.value, tail].filter(Boolean).join(' '));
   return [`valve lash ${said.join(', ')}`];
-}
-
-/** `valves cold 1: 0,10 / 0,15  3: 0,08 / 0,15`: inlet, then exhaust of each cylinder. */
-function lashesIn(pieces: readonly Piece[], habits: Habits): readonly string[] | undefined {
-  const [named] = pieces;
-  const tails = pieces.filter(({ kind }) => /[rg]/.test(kind)).map(({ text }) => text);
-  const isPlain = tails.length < 2 && tails.every((tail) => /^(?:cold|hot|warm)$/.test(tail));
-  if (!named?.names.includes('valve lash') || !isPlain) return undefined;
-  const said = pieces.flatMap(({ kind, text }, i) => {
-    if (kind !== 'p') return [];
-    return ['inlet', 'exhaust'].map((valve, n) => {
-      const amount = pieces[i + 1 + n]?.amount;
-      const fits = amount ? fitsOf(['valve lash'], amount, habits, false) : [];
-      const isOne = fits.length === 1 && text.startsWith('#');
-      return isOne ? [text, valve, fits[0]?.value, ...tails].join(' ') : '';
-    });
-  });
-  return said.includes('') ? undefined : [`valve lash ${said.join(', ')}`];
 }
 
 /** `1 3 5 7 tan 2 4 ok 6 oily`: cylinders, then how their plugs look; four of them at least, each once. */
@@ -97,10 +78,15 @@ const WET =
 /** `oil down 5, 134`: the compression of a bore with oil in it. */
 function wetIn(text: string, habits: Habits): readonly string[] | undefined {
   const [, cylinder, size] = WET.exec(text) ?? [];
-  if (!cylinder || !size || Number(cylinder) < 1 || Number(cylinder) > (habits.cylinders ?? 8))
-    return undefined;
+  const value = cylinder && size && valueAt(cylinder, size, habits);
+  return value ? [`compression #${cylinder} ${value} wet`] : undefined;
+}
+
+/** Of a cylinder that the engine has. */
+function valueAt(cylinder: string, size: string, habits: Habits): string | undefined {
+  if (Number(cylinder) < 1 || Number(cylinder) > (habits.cylinders ?? 8)) return undefined;
   const low = [size.replace(',', '.')];
-  const bareSize = { low, high: undefined, link: '..', isStep: undefined, called: '', prefix: '' } as const;
-  const fits = fitsOf(['compression'], { ...bareSize, unit: undefined, unitText: '' }, habits, false);
-  return fits.length === 1 ? [`compression #${cylinder} ${fits[0]?.value} wet`] : undefined;
+  const number = { low, high: undefined, link: '..', isStep: undefined, called: '', prefix: '' } as const;
+  const fits = fitsOf(['compression'], { ...number, unit: undefined, unitText: '' }, habits, false);
+  return fits.length === 1 ? fits[0]?.value : undefined;
 }

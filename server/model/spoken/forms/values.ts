@@ -23,6 +23,8 @@ export const VALUES: readonly Form[] = [
       ['oil 50 cold, 28 hot', 'oil pressure 50 psi cold | oil pressure 28 psi hot', { units: 'us' }],
       ['bumped initial to 12', 'initial 12 deg'],
       ['retarded 2', 'initial -2 deg'],
+      ['water 176 after half an hour', '+30 min  water 176 F', { units: 'us' }],
+      ['water 176 ran it 35 min', '+35 min  water 176 F', { units: 'us' }],
       ['dwell 40 no 39', 'dwell 39 deg'],
     ],
   },
