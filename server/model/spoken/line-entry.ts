@@ -106,17 +106,11 @@ const isWhole = (entry: Entry, around: NameScope): boolean =>
 const isOfSpec = ({ text }: Word, { section, specs }: NameScope): boolean =>
   section === 'session' && wordsOfSpecs(specs).has(text.toLowerCase());
 
-const specWords = new WeakMap<NameScope['specs'], ReadonlySet<string>>();
-
 /** Of all names in it, gathered once. */
-function wordsOfSpecs(specs: NameScope['specs']): ReadonlySet<string> {
-  let words = specWords.get(specs);
-  if (!words) {
-    words = new Set([...specs.values()].flatMap(({ name }) => name.split(' ')));
-    specWords.set(specs, words);
-  }
-  return words;
-}
+const wordsOfSpecs = once(
+  (specs: NameScope['specs']): ReadonlySet<string> =>
+    new Set([...specs.values()].flatMap(({ name }) => name.split(' '))),
+);
 
 function plainEntry(entry: Entry, counts: boolean, around: LineScope): Entry {
   const text = withoutComment(entry);
