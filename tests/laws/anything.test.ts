@@ -75,7 +75,8 @@ describe('law 4: of any size', () => {
 
 law('law 6: every span lies inside its line', notebook, (text) => {
   for (const { entry } of linesBetween(openNotebook(text)))
-    for (const { from, to } of spansIn(entry)) inside(from, to, entry.line.text);
+    for (const each of entry.kind === 'spoken' ? entry.entries : [entry])
+      for (const { from, to } of spansIn(each)) inside(from, to, each.line.text);
 });
 
 law('law 6: findings and their fixes lie inside the text, and edits do not overlap', anyText, (text) => {

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { everyToken, parseLine } from '../../grammar/index.ts';
-import { readEntry } from '../../server/model/entry/read-entry.ts';
 import { linesBetween } from '../../server/model/snapshot/locate.ts';
 import { lookUpAbove } from '../../server/model/snapshot/look-up.ts';
 import { open, pageAt } from '../../server/model/snapshot/snapshot.ts';
+import { entryOfLine } from '../../server/model/spoken/line-entry.ts';
 import { applyEntry } from '../../server/model/state/apply-entry.ts';
 import { same } from '../../server/model/state/immutable.ts';
 import { law } from './law.ts';
@@ -35,7 +35,7 @@ law('law 3: an entry depends on its line and on what is carried to it alone', no
   for (const { entry, before, after, where, at } of linesBetween(snapshot)) {
     // A copy: nothing but plain data can be leaned on.
     const copy = structuredClone(before);
-    const again = readEntry(parseLine(entry.line.text), copy);
+    const again = entryOfLine(entry.line.text, copy);
     expect(again).toEqual(entry);
     if (entry.kind === 'blank') expect(after).toBe(before);
     else

@@ -11,7 +11,7 @@ afterEach(async () => expect(await editor.stop()).toBe(0));
 const TEXT = `session 2026-05-01
   dwell 49 F
 ${'  note rest\n'.repeat(60)}session 2026-05-02
-${'  initial 9,5 deg\n'.repeat(MOST_DIAGNOSTICS)}session 2026-05-03
+${'  initial 9 deg ~~\n'.repeat(MOST_DIAGNOSTICS)}session 2026-05-03
   initial 9 deg
   mechanical 0 deg @ 900 rpm, 22 deg @ 3200 rpm
   total 121 deg @ 3200 rpm

@@ -6,8 +6,9 @@ import { isEmpty, KIND, type Line, runSpan, type Span, tokenSpan } from '../../.
 import { unitById } from '../../trade/measure/units.ts';
 import type { PlaceKind, Quantity } from '../../trade/vocabulary/quantity.ts';
 import { findQuantity, PLACE_WORDS } from '../../trade/vocabulary/vocabulary.ts';
-import { CHANGES, COMPARISONS, LOOKS, REMARKS, STATES, TROUBLES, WANTS } from '../spoken/lexicon.ts';
+import { LOOKS, REMARKS, STATES } from '../spoken/lexicon.ts';
 import type { Condition, Entry, QuantityEntry, SectionKind, Statement } from './entry.ts';
+import { isLoaded, namesAnother } from './text-words.ts';
 import type { Amount, Value, Word } from './value.ts';
 
 /** Words, numbers and signs without a part in what the entry means; empty where the line is wholly accounted for. */
@@ -115,7 +116,9 @@ function wrongPlace({ place }: Statement, { places = [] }: Quantity): readonly W
     ? takes(places, isWhole)
     : kinds.every((kind) => kind === undefined || takes(places, kind));
   const isMixed =
-    words.length > 1 && !isWhole && kinds.includes('cylinder') && kinds.some((kind) => kind !== 'cylinder');
+    !isWhole &&
+    (kinds.filter((kind) => kind === 'valve').length > 1 ||
+      (kinds.includes('cylinder') && kinds.some((kind) => kind !== 'cylinder')));
   return isKnown && !isMixed && place.text !== 'lower' ? [] : [place];
 }
 
@@ -270,31 +273,3 @@ const SWITCHED: ReadonlySet<string> = new Set(
     ', ',
   ),
 );
-
-/** Small words that no text of a setting begins or joins with at the bench. */
-const LOOSE: ReadonlySet<string> = new Set('to now is are be do did with one when and it'.split(' '));
-
-const isLoaded = (text: string): boolean => {
-  const lower = text.toLowerCase();
-  return (
-    TROUBLES.has(lower) ||
-    CHANGES.has(lower) ||
-    COMPARISONS.has(lower) ||
-    WANTS.has(lower) ||
-    LOOSE.has(lower)
-  );
-};
-
-/** A word of the trade that is measured or told by itself, in the text of another. */
-function namesAnother(words: readonly Word[], at: number, quantity: Quantity, hasNumber: boolean): boolean {
-  const found = findQuantity(
-    words.map(({ text }) => text),
-    at,
-  )?.quantity;
-  return (
-    found !== undefined &&
-    found.kind !== 'fact' &&
-    found.name !== quantity.name &&
-    (hasNumber || found.form !== 'text' || found.kind === 'reading')
-  );
-}

@@ -5,7 +5,7 @@
 import { FIRST_WORDS, isEmpty, parseLine, tokenSpan } from '../../../grammar/index.ts';
 import { bounded, latestFew, once } from '../../memo.ts';
 import { editDistance, maxEdits } from '../../trade/text/spelling-distance.ts';
-import { nearestWords } from '../../trade/vocabulary/vocabulary.ts';
+import { findQuantity, nearestWords } from '../../trade/vocabulary/vocabulary.ts';
 import type { Entry, QuantityEntry, SectionKind } from '../entry/entry.ts';
 import { unaccounted } from '../entry/every-word-counts.ts';
 import type { NameScope } from '../entry/name-lookup.ts';
@@ -130,7 +130,7 @@ function plainEntry(entry: Entry, counts: boolean, around: LineScope): Entry {
 function takenAs(reading: SpokenReading, entry: Entry, text: string, around: LineScope): Entry | undefined {
   switch (reading.status) {
     case 'spoken':
-      return isHead(reading.as) || losesSign(text, reading.as)
+      return isHead(reading.as) || losesSign(text, reading.as) || reading.as.some(hidesWord)
         ? undefined
         : spokenEntry(entry, reading.as, around);
     case 'note':
@@ -146,6 +146,8 @@ function takenAs(reading: SpokenReading, entry: Entry, text: string, around: Lin
 /** Nothing but a time, or one word off from what is known: the strict reading tells that best. */
 function saysEnough(entry: Entry, text: string, around: LineScope): boolean {
   if (/^\s*\+\s*\d/.test(text) && !('statements' in entry)) return true;
+  // A recheck by another name.
+  if (/^\s*re-?torque\b.* after \d/i.test(text)) return true;
   if (entry.kind === 'unknown') return entry.words.length === 0;
   if (!('statements' in entry)) return false;
   const left = unaccounted(entry, around.section);
@@ -174,11 +176,19 @@ const isMisspeltValue = (word: string, { quantity: { words = [] } }: QuantityEnt
     (known) => editDistance(word.toLowerCase(), known, maxEdits(word.length)) <= maxEdits(word.length),
   );
 
-/** `timing - 2`: a sign, or a dash? */
+/** `torque 9 lb-ft "initial"`, `idle 850 rpm "in nuetral"`: a remark that names a word of the trade or begins a condition is none. */
+const hidesWord = (line: string): boolean =>
+  [...line.matchAll(/"([^"]*)"/g)].some(([, remark = '']) => {
+    const words = remark.toLowerCase().split(' ');
+    return (words[0] === 'in' && words.length === 2) || findQuantity(words)?.length === words.length;
+  });
+
+/** `timing - 2`: a sign, or a dash? `boost 6 psi @`: at what speed? */
 const losesSign = (text: string, as: readonly string[]): boolean =>
-  /(?:^|[\s\p{L}])[-−] \d/u.test(text) &&
-  !/\d *[-−]/.test(text) &&
-  !as.some((line) => /(?:^|\s)-\d/.test(line));
+  text.trimEnd().endsWith('@') ||
+  (/(?:^|[\s\p{L}])[-−] \d/u.test(text) &&
+    !/\d *[-−]/.test(text) &&
+    !as.some((line) => /(?:^|\s)-\d/.test(line)));
 
 /** `plug type long reach, as found`: a setting by its full name, and words that may be what it is. */
 const isDescription = (entry: Entry): entry is QuantityEntry =>
