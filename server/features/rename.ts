@@ -80,7 +80,7 @@ export function* keeping(
     others.length > 0 ? undefined : yield* readAgain(snapshot, { mentions: [], text, name, shared });
   if (read === undefined)
     return refused(`There is ${CALLED.word} "${name}" already, which would get another meaning.`);
-  return typeof read === 'string' ? refused(`"${text}" cannot be the name: ${read}.`) : read;
+  return typeof read === 'string' ? refused(`"${text}" can't be the name: ${read}.`) : read;
 }
 
 /** As it will be written, and as it will be known by. */

@@ -98,7 +98,7 @@ const said = (renamed: Renamed) =>
 
 /** What the two ways may word differently is only which of several reasons they come upon. */
 const reasonOf = ({ refused }: Refusal): string | undefined =>
-  /cannot be the name: (.*)/.exec(refused)?.[1] ?? refused;
+  /can't be the name: (.*)/.exec(refused)?.[1] ?? refused;
 
 /** Names that are refused by themselves are not the matter here. */
 function slowly(snapshot: Snapshot, mentions: readonly LocatedMention[], text: string): unknown {
@@ -118,7 +118,7 @@ function slowly(snapshot: Snapshot, mentions: readonly LocatedMention[], text: s
     const other = is[i] as (typeof is)[number];
     const [part, otherPart] = [partOf(entry, before), partOf(other.entry, other.before)];
     if (part !== otherPart)
-      return otherPart ? `it would be read as a ${otherPart}.` : `a ${part} is named by that word.`;
+      return otherPart ? `it would be read as a ${otherPart}.` : `the name must say that it is a ${part}.`;
     if (entry.kind !== other.entry.kind) return `line ${i + 1} would be read as something else.`;
   }
   const at = mentionsOf(after, { of: subject.of, name }).map((each) => each.at);
