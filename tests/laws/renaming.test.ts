@@ -106,7 +106,7 @@ function slowly(snapshot: Snapshot, mentions: readonly LocatedMention[], text: s
   const [subject] = mentions as [LocatedMention];
   const words = name.split(' ');
   if (subject.of === 'word' && findQuantity(words, 0, undefined)?.length === words.length)
-    return expect.stringContaining('is a word of the trade');
+    return expect.stringContaining('is a built-in word');
   if (name !== subject.name && mentionsOf(snapshot, { of: subject.of, name }).length > 0)
     return expect.stringContaining('already');
   const lines = cutLines(textOf(snapshot));
@@ -124,7 +124,7 @@ function slowly(snapshot: Snapshot, mentions: readonly LocatedMention[], text: s
   const at = mentionsOf(after, { of: subject.of, name }).map((each) => each.at);
   return at.join() === mentions.map((each) => each.at).join()
     ? { lines: at, given: stateGiven(after) }
-    : 'the lines would not be read the same, it has a meaning already.';
+    : 'it already means something else here.';
 }
 
 type Line = ReturnType<typeof linesBetween> extends Generator<infer R> ? R : never;
