@@ -44,7 +44,7 @@ const ROWS: Readonly<Record<string, readonly Row[]>> = {
     ['needles AB to AC', PAIR, 'spoken', 'needle AC'],
     ['stop screw R one half out', METRIC, 'spoken', 'idle screw right out 1/2 turn'],
     ['air screw R 1/4 in L 1/8 in', METRIC, 'spoken', 'mixture right in 1/4 turn, left in 1/8 turn'],
-    ['tappets were tight on 3, all 12 now', PAIR, 'spoken', 'valve lash 12 thou'],
+    ['tappets were tight on 3, all 12 now', PAIR, 'spoken', 'valve lash 12 thou "all" | note tappets were tight on 3'],
     ['mains 2 steps up 135 -> 137,5', METRIC, 'spoken', 'main jet 137.5'],
     ['points 15, sorry 16 thou', US, 'spoken', 'points gap 16 thou'],
     ['knocked it back from 7 to 5', PAIR, 'asked', ''],

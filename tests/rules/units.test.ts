@@ -97,8 +97,6 @@ rows('missing-unit', [['head bolts torque «58»', 'The unit is missing; read as
 rows('too-many-values', [
   ['initial 9 deg «12 deg»', 'takes one value'],
   ['idle 820 «850 rpm»', 'Write a range as 190..220.'],
-  ['oil 48 psi, «235 F»', 'such as "oil temperature 235 F"'],
-  ['oil 235 F, «48 psi»', 'such as "oil pressure 48 psi"'],
   ['mechanical 0 deg @ 900 rpm, 8 deg @ 1500 rpm'],
   ['tube 388 401 F'],
   ['mixture 1 1/4 1 1/2 turns'],
