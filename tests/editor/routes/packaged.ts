@@ -95,7 +95,7 @@ async function remarksOf(page: Page): Promise<void> {
   const shown = (selector: string, hasText: RegExp) =>
     page.locator(selector, { hasText }).filter({ visible: true }).first().waitFor();
   await shown('.view-line', /total\s31\sdeg/);
-  await shown('.codelens-decoration', /start\sa\ssession/);
+  await shown('.codelens-decoration', /start\sa\ssession/i);
 }
 
 async function foldSession(page: Page): Promise<void> {
