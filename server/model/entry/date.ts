@@ -15,7 +15,10 @@ const SHORTEST_MONTH = 28;
 const daysIn = (year: number, month: number): number =>
   Temporal.PlainYearMonth.from({ year, month }).daysInMonth;
 
+/** Every day of the calendar in UTC is as long. */
+const DAY_MS = 86_400_000;
+
 /** Whole days from one ISO date to another; negative when it goes back. */
 export function daysBetween(from: string, to: string): number {
-  return Temporal.PlainDate.from(from).until(to, { largestUnit: 'day' }).days;
+  return (Date.parse(to) - Date.parse(from)) / DAY_MS;
 }

@@ -161,10 +161,12 @@ function withSettings(state: State, entry: QuantityEntry, where: Origin): State 
   for (const said of entry.statements) settings = applySetting(settings, entry, said, where);
   const turned = withChange(state.changesSinceReading, entry, state.settings, settings, where);
   const untried = withUnused(state.notYetUsed, entry, where);
+  const { rechecks, recheckIndex } = rechecksAfterWork(state, entry, where);
   return withChecksDue(
     {
       ...state,
-      ...rechecksAfterWork(state, entry, where),
+      rechecks,
+      recheckIndex,
       settings,
       changesSinceReading: turned,
       notYetUsed: untried,
@@ -186,9 +188,11 @@ function withReadings(state: State, entry: QuantityEntry, where: Origin): State 
   }
   const turned = isResponse(entry.quantity) ? NOTHING_TURNED : state.changesSinceReading;
   const dueSinceRun = isUnderWay(entry.quantity) ? NO_WORK : state.checksDueSinceRun;
+  const { rechecks, recheckIndex } = rechecksAfterWork(state, entry, where);
   const after = {
     ...state,
-    ...rechecksAfterWork(state, entry, where),
+    rechecks,
+    recheckIndex,
     readings,
     latest: lastly,
     recentReadings: past,

@@ -54,6 +54,7 @@ export const cyclesWanted = ({ after }: Recheck): number =>
 /** Names of reminders that may fall due between two states; others do not. */
 export function mayFallDue(before: State, after: State): readonly string[] {
   const { at } = before.recheckIndex;
+  if (at.size === 0) return [];
   const unstarted = METERS.filter((meter) => before.latest.get(meter) !== after.latest.get(meter));
   const places = [
     ...between('days', dayOf(before.lastDate?.date), dayOf(after.lastDate?.date), at.size),
