@@ -23,7 +23,7 @@ const OVER: Readonly<Record<string, number>> = {
   'items that are done': 2.1,
   'items and a misspelt done': 1.8,
   'fit of names and jets': 1.7,
-  'rechecks done': 1.5,
+  'rechecks done': 1.65,
   'rows of a trial': 1.85,
   'rows of a trial and wants': 1.8,
 };
